@@ -1,0 +1,9 @@
+package org.evenfall.setup.entry;
+
+/** The outcome of one look at the machine. */
+public enum CheckAnswer {
+    UNANSWERED,
+    GOOD,
+    FAILED,
+    NOT_FITTED
+}

@@ -1,0 +1,15 @@
+package org.evenfall.setup.entry;
+
+/** The parts looked at in the yard, in the order in which one walks round the machine. */
+public enum CheckItem {
+    GUARDS,
+    VANES_SAME_SET,
+    DISCS,
+    BEARINGS,
+    AGITATOR,
+    SHUTTERS_EQUAL,
+    SHUTTERS_CLOSE,
+    LEVEL,
+    TILT,
+    TYRES
+}

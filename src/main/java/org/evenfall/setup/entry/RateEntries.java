@@ -1,0 +1,37 @@
+package org.evenfall.setup.entry;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import java.util.List;
+import java.util.Objects;
+import org.evenfall.quantity.Typed;
+
+/**
+ * Step 5: plan and check.
+ *
+ * @param plan the plan
+ * @param speedRuns speed measured
+ * @param bucketTests bucket tests, oldest first
+ * @param hopperUsed product used, kg, t or lb
+ * @param areaDone area done with it, ha or ac
+ */
+@RecordBuilder
+public record RateEntries(
+        PlanEntries plan,
+        List<SpeedRunEntry> speedRuns,
+        List<BucketEntry> bucketTests,
+        Typed hopperUsed,
+        Typed areaDone)
+        implements RateEntriesBuilder.With {
+
+    /** Nothing typed yet. */
+    public static final RateEntries EMPTY =
+            new RateEntries(PlanEntries.EMPTY, List.of(), List.of(), Typed.EMPTY, Typed.EMPTY);
+
+    public RateEntries {
+        plan = Objects.requireNonNullElse(plan, PlanEntries.EMPTY);
+        speedRuns = Lists.of(speedRuns);
+        bucketTests = Lists.of(bucketTests);
+        hopperUsed = Typed.orEmpty(hopperUsed);
+        areaDone = Typed.orEmpty(areaDone);
+    }
+}

@@ -1,0 +1,69 @@
+package org.evenfall.setup.entry;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import java.util.List;
+import java.util.Objects;
+import org.evenfall.quantity.Typed;
+
+/**
+ * A product tested on this machine, typed in from its handbook, imported, or kept from an earlier card.
+ *
+ * @param id short name, unique in the library
+ * @param name what the handbook calls the product, in general words
+ * @param form what the granules are
+ * @param width working width it was tested at
+ * @param nitrogen nitrogen share, %, may be empty
+ * @param bulkDensity bulk density, kg/L
+ * @param apertures sieve apertures, finest first, may be empty
+ * @param shares share of each class in %, finest first; one more than apertures
+ * @param d50 median diameter, mm, where no sieve classes are given
+ * @param testedCv CV of the test it comes from, %, may be empty
+ * @param settings the settings it was tested with
+ * @param source where it comes from: handbook and page, or card and date
+ */
+@RecordBuilder
+public record ReferenceEntry(
+        String id,
+        String name,
+        ProductForm form,
+        Typed width,
+        Typed nitrogen,
+        Typed bulkDensity,
+        List<Typed> apertures,
+        List<Typed> shares,
+        Typed d50,
+        Typed testedCv,
+        SettingsEntries settings,
+        String source)
+        implements ReferenceEntryBuilder.With {
+
+    /** Nothing typed yet. */
+    public static final ReferenceEntry EMPTY = new ReferenceEntry(
+            "",
+            "",
+            ProductForm.UNANSWERED,
+            Typed.EMPTY,
+            Typed.EMPTY,
+            Typed.EMPTY,
+            List.of(),
+            List.of(),
+            Typed.EMPTY,
+            Typed.EMPTY,
+            SettingsEntries.EMPTY,
+            "");
+
+    public ReferenceEntry {
+        id = Objects.requireNonNullElse(id, "");
+        name = Objects.requireNonNullElse(name, "");
+        form = Objects.requireNonNullElse(form, ProductForm.UNANSWERED);
+        width = Typed.orEmpty(width);
+        nitrogen = Typed.orEmpty(nitrogen);
+        bulkDensity = Typed.orEmpty(bulkDensity);
+        apertures = Lists.typed(apertures);
+        shares = Lists.typed(shares);
+        d50 = Typed.orEmpty(d50);
+        testedCv = Typed.orEmpty(testedCv);
+        settings = Objects.requireNonNullElse(settings, SettingsEntries.EMPTY);
+        source = Objects.requireNonNullElse(source, "");
+    }
+}

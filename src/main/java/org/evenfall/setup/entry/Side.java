@@ -1,0 +1,8 @@
+package org.evenfall.setup.entry;
+
+/** Left or right, seen in the direction of travel. */
+public enum Side {
+    UNANSWERED,
+    LEFT,
+    RIGHT
+}

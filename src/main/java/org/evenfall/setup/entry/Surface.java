@@ -1,0 +1,10 @@
+package org.evenfall.setup.entry;
+
+/** What stands under the trays. */
+public enum Surface {
+    UNANSWERED,
+    STUBBLE_OR_BARE,
+    SHORT_CROP,
+    TALL_CROP,
+    HARD_FLOOR
+}

@@ -1,0 +1,85 @@
+package org.evenfall.setup.entry;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import java.util.List;
+import java.util.Objects;
+import org.evenfall.quantity.Typed;
+
+/**
+ * Step 6: the tray test.
+ *
+ * @param trayLength tray along the travel, cm, m or in
+ * @param trayWidth tray across, cm, m or in
+ * @param trayCount number of trays, 7 unless told
+ * @param catchKind MASS, VOLUME or HEIGHT
+ * @param tubeBore inner diameter of the tube, mm
+ * @param readingStep smallest step read on scale, cylinder or tube
+ * @param wind wind at the test place now
+ * @param surface what is under the trays
+ * @param traysLevel trays level
+ * @param tubesDry trays and tubes dry
+ * @param clearOfWheelmarks aside from wheel marks
+ * @param tests tests, oldest first
+ * @param borderDevice border device and how it is set
+ * @param borderSide which side
+ * @param switchOn switch-on distance from the headland line, m or ft
+ * @param switchOff switch-off distance
+ */
+@RecordBuilder
+public record TrayEntries(
+        Typed trayLength,
+        Typed trayWidth,
+        Typed trayCount,
+        AmountKind catchKind,
+        Typed tubeBore,
+        Typed readingStep,
+        Typed wind,
+        Surface surface,
+        YesNo traysLevel,
+        YesNo tubesDry,
+        YesNo clearOfWheelmarks,
+        List<TrayTestEntry> tests,
+        String borderDevice,
+        Side borderSide,
+        Typed switchOn,
+        Typed switchOff)
+        implements TrayEntriesBuilder.With {
+
+    /** Nothing typed yet. */
+    public static final TrayEntries EMPTY = new TrayEntries(
+            Typed.EMPTY,
+            Typed.EMPTY,
+            Typed.EMPTY,
+            AmountKind.UNANSWERED,
+            Typed.EMPTY,
+            Typed.EMPTY,
+            Typed.EMPTY,
+            Surface.UNANSWERED,
+            YesNo.UNANSWERED,
+            YesNo.UNANSWERED,
+            YesNo.UNANSWERED,
+            List.of(),
+            "",
+            Side.UNANSWERED,
+            Typed.EMPTY,
+            Typed.EMPTY);
+
+    public TrayEntries {
+        borderSide = Objects.requireNonNullElse(borderSide, Side.UNANSWERED);
+        trayLength = Typed.orEmpty(trayLength);
+        trayWidth = Typed.orEmpty(trayWidth);
+        trayCount = Typed.orEmpty(trayCount);
+        catchKind = Objects.requireNonNullElse(catchKind, AmountKind.UNANSWERED);
+        tubeBore = Typed.orEmpty(tubeBore);
+        readingStep = Typed.orEmpty(readingStep);
+        wind = Typed.orEmpty(wind);
+        surface = Objects.requireNonNullElse(surface, Surface.UNANSWERED);
+        traysLevel = Objects.requireNonNullElse(traysLevel, YesNo.UNANSWERED);
+        tubesDry = Objects.requireNonNullElse(tubesDry, YesNo.UNANSWERED);
+        clearOfWheelmarks = Objects.requireNonNullElse(clearOfWheelmarks, YesNo.UNANSWERED);
+        tests = Lists.of(tests);
+        borderDevice = Objects.requireNonNullElse(borderDevice, "");
+        switchOn = Typed.orEmpty(switchOn);
+        switchOff = Typed.orEmpty(switchOff);
+    }
+}

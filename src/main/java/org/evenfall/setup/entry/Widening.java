@@ -1,0 +1,9 @@
+package org.evenfall.setup.entry;
+
+/** Whether a higher number on the lever throws wider. */
+public enum Widening {
+    UNANSWERED,
+    HIGHER,
+    LOWER,
+    UNKNOWN
+}
