@@ -2,6 +2,8 @@ package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Objects;
+import org.evenfall.machine.CheckAnswer;
+import org.evenfall.machine.CheckItem;
 
 /**
  * The outcome for one part, with the reason where a failure is overridden.

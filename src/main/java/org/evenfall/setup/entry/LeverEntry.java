@@ -2,6 +2,7 @@ package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Objects;
+import org.evenfall.machine.Widening;
 import org.evenfall.quantity.Typed;
 
 /**

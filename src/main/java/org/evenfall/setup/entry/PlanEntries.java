@@ -3,6 +3,7 @@ package org.evenfall.setup.entry;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Objects;
 import org.evenfall.quantity.Typed;
+import org.evenfall.rate.UnitsBasis;
 
 /**
  * Step 5, plan: how much, how fast, on what.

@@ -3,6 +3,7 @@ package org.evenfall.setup.entry;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Objects;
+import org.evenfall.granule.ProductForm;
 import org.evenfall.quantity.Typed;
 
 /**

@@ -3,7 +3,9 @@ package org.evenfall.setup.entry;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Objects;
+import org.evenfall.machine.Side;
 import org.evenfall.quantity.Typed;
+import org.evenfall.trays.Surface;
 
 /**
  * Step 6: the tray test.

@@ -2,6 +2,8 @@ package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Objects;
+import org.evenfall.machine.CheckAnswer;
+import org.evenfall.machine.Side;
 import org.evenfall.quantity.Typed;
 
 /**

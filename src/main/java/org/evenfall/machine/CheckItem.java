@@ -1,4 +1,4 @@
-package org.evenfall.setup.entry;
+package org.evenfall.machine;
 
 /** The parts looked at in the yard, in the order in which one walks round the machine. */
 public enum CheckItem {

@@ -1,4 +1,4 @@
-package org.evenfall.setup.entry;
+package org.evenfall.machine;
 
 /** The outcome of one look at the machine. */
 public enum CheckAnswer {

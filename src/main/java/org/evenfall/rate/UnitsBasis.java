@@ -1,4 +1,4 @@
-package org.evenfall.setup.entry;
+package org.evenfall.rate;
 
 /** What a fertiliser "unit" means to this person: the word is ambiguous by a quarter. */
 public enum UnitsBasis {

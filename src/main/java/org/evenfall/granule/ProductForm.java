@@ -1,4 +1,4 @@
-package org.evenfall.setup.entry;
+package org.evenfall.granule;
 
 /** What the granules are, as the delivery note says. */
 public enum ProductForm {

@@ -1,4 +1,4 @@
-package org.evenfall.setup.entry;
+package org.evenfall.trays;
 
 /** What stands under the trays. */
 public enum Surface {

@@ -1,4 +1,4 @@
-package org.evenfall.setup.entry;
+package org.evenfall.machine;
 
 /** Left or right, seen in the direction of travel. */
 public enum Side {

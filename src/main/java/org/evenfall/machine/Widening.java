@@ -1,4 +1,4 @@
-package org.evenfall.setup.entry;
+package org.evenfall.machine;
 
 /** Whether a higher number on the lever throws wider. */
 public enum Widening {

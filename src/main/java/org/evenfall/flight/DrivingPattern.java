@@ -1,4 +1,4 @@
-package org.evenfall.setup.entry;
+package org.evenfall.flight;
 
 /** How the passes follow each other. Back and forth: neighbours meet with the same side; round and round: with opposite sides. */
 public enum DrivingPattern {

@@ -1,0 +1,19 @@
+package org.evenfall.granule;
+
+/**
+ * Bulk density from several struck-level fillings of one container.
+ *
+ * @param meanKgPerL mean, kg/L
+ * @param sdKgPerL standard deviation of one filling (n − 1), kg/L; 0 with one filling
+ * @param standardErrorKgPerL standard error of the mean, scale step included, kg/L
+ * @param spreadPercent highest less lowest, % of the mean
+ * @param fillings number of fillings
+ * @param anotherFillingAdvised fewer than three fillings, or more than 3 % between lowest and highest
+ */
+public record BulkDensity(
+        double meanKgPerL,
+        double sdKgPerL,
+        double standardErrorKgPerL,
+        double spreadPercent,
+        int fillings,
+        boolean anotherFillingAdvised) {}

@@ -1,0 +1,48 @@
+package org.evenfall.granule;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the sieve box says about the product.
+ *
+ * @param aperturesMm apertures, finest first, mm
+ * @param sharesPercent mean share of each class, finest class first, %
+ * @param samples number of samples
+ * @param distribution fitted distribution
+ * @param d16Mm 16 % of the mass is finer, mm
+ * @param d50Mm median, mm
+ * @param d50LowMm lower end of the 90 % interval of d50, mm
+ * @param d50HighMm upper end, mm
+ * @param d84Mm 84 % is finer, mm
+ * @param spreadIndexPercent granulometric spread index 100 (d84 − d16) / (2 d50), %
+ * @param sgn size guide number, 100 × d50 in mm
+ * @param uniformityIndex uniformity index, 100 × d at 95 % retained / d at 10 % retained
+ * @param shareUnder2MmPercent share finer than 2 mm, %
+ * @param share2To4MmPercent share between 2 and 4 mm, %
+ * @param worstResidualPercent largest difference between a measured and a fitted class share, percentage points
+ * @param d50InterpolatedMm d50 by log interpolation between apertures, a check; null where it lies outside the sieves
+ */
+public record SieveResult(
+        List<Double> aperturesMm,
+        List<Double> sharesPercent,
+        int samples,
+        SizeDistribution distribution,
+        double d16Mm,
+        double d50Mm,
+        double d50LowMm,
+        double d50HighMm,
+        double d84Mm,
+        double spreadIndexPercent,
+        double sgn,
+        double uniformityIndex,
+        double shareUnder2MmPercent,
+        double share2To4MmPercent,
+        double worstResidualPercent,
+        @Nullable Double d50InterpolatedMm) {
+
+    public SieveResult {
+        aperturesMm = List.copyOf(aperturesMm);
+        sharesPercent = List.copyOf(sharesPercent);
+    }
+}

@@ -1,0 +1,39 @@
+package org.evenfall.machine;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The machine as the core needs it.
+ *
+ * @param name owner's name
+ * @param workingWidthsM widths of its handbook, m
+ * @param discRadiusM centre to vane tip, m
+ * @param discSpeedAt540Rpm disc speed at 540 rpm of the shaft
+ * @param ptoLowestRpm lowest shaft speed allowed
+ * @param ptoHighestRpm highest
+ * @param outlets number of outlets
+ * @param wantedHeightM handbook height over the crop, m
+ * @param levers levers
+ * @param openings opening table, lowest opening first, all outlets together
+ * @param tableDensityKgPerL bulk density the table is for
+ */
+public record MachineProfile(
+        String name,
+        List<Double> workingWidthsM,
+        @Nullable Double discRadiusM,
+        @Nullable Double discSpeedAt540Rpm,
+        @Nullable Double ptoLowestRpm,
+        @Nullable Double ptoHighestRpm,
+        int outlets,
+        @Nullable Double wantedHeightM,
+        List<Lever> levers,
+        List<FlowPoint> openings,
+        @Nullable Double tableDensityKgPerL) {
+
+    public MachineProfile {
+        workingWidthsM = List.copyOf(workingWidthsM);
+        levers = List.copyOf(levers);
+        openings = List.copyOf(openings);
+    }
+}

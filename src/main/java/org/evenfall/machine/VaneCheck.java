@@ -1,0 +1,19 @@
+package org.evenfall.machine;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One vane compared with new.
+ *
+ * @param side which disc
+ * @param label which vane
+ * @param wearM length lost, m
+ * @param wearPercent length lost, % of new
+ * @param failed must be put right before the field
+ */
+public record VaneCheck(
+        Side side,
+        String label,
+        @Nullable Double wearM,
+        @Nullable Double wearPercent,
+        boolean failed) {}

@@ -1,0 +1,45 @@
+package org.evenfall.setup;
+
+import java.util.List;
+import java.util.Map;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Step;
+import org.evenfall.machine.HeightResult;
+import org.evenfall.machine.MachineProfile;
+import org.evenfall.machine.YardResult;
+import org.evenfall.reference.MatchResult;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Everything that follows from one setup, each step with its result.
+ *
+ * @param states how each step stands
+ * @param machine the machine as read
+ * @param tramlineWidthM tramline width
+ * @param product step 1
+ * @param match step 2; null without a product
+ * @param yard step 3
+ * @param height step 4; null until it can be read
+ * @param rate step 5
+ * @param trays step 6
+ * @param card step 7
+ * @param findings all findings, in the order of the steps, worst first within a step
+ */
+public record Assessment(
+        Map<Step, StepState> states,
+        MachineProfile machine,
+        @Nullable Double tramlineWidthM,
+        ProductResult product,
+        @Nullable MatchResult match,
+        YardResult yard,
+        @Nullable HeightResult height,
+        RateResult rate,
+        TraysResult trays,
+        CardResult card,
+        List<Finding> findings) {
+
+    public Assessment {
+        findings = List.copyOf(findings);
+        states = Map.copyOf(states);
+    }
+}

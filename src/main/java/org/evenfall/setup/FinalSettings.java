@@ -1,0 +1,29 @@
+package org.evenfall.setup;
+
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The settings that go on the card: those of the last tray test, else those chosen at the match.
+ *
+ * @param levers lever label to setting
+ * @param ptoRpm shaft speed
+ * @param openingLeft opening left
+ * @param openingRight opening right
+ * @param heightOverCropM height over the crop
+ * @param tiltDeg tilt
+ * @param speedKmPerH forward speed
+ */
+public record FinalSettings(
+        Map<String, Double> levers,
+        @Nullable Double ptoRpm,
+        @Nullable Double openingLeft,
+        @Nullable Double openingRight,
+        @Nullable Double heightOverCropM,
+        @Nullable Double tiltDeg,
+        @Nullable Double speedKmPerH) {
+
+    public FinalSettings {
+        levers = Map.copyOf(levers);
+    }
+}

@@ -1,0 +1,12 @@
+package org.evenfall.setup;
+
+import org.evenfall.trays.Evenness;
+
+/**
+ * One tray test assessed.
+ *
+ * @param index which of the entered tests, from 0
+ * @param date as typed
+ * @param evenness how even
+ */
+public record TrayTestResult(int index, String date, Evenness evenness) {}

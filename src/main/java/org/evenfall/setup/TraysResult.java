@@ -1,0 +1,26 @@
+package org.evenfall.setup;
+
+import java.util.List;
+import org.evenfall.trays.Advice;
+import org.evenfall.trays.CatchPlan;
+import org.evenfall.trays.TrayLayout;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Step 6 assessed.
+ *
+ * @param layout null without a tramline width
+ * @param plan null without rate, product or tray
+ * @param tests tests that can be read, oldest first
+ * @param advice null while nothing can be advised
+ */
+public record TraysResult(
+        @Nullable TrayLayout layout,
+        @Nullable CatchPlan plan,
+        List<TrayTestResult> tests,
+        @Nullable Advice advice) {
+
+    public TraysResult {
+        tests = List.copyOf(tests);
+    }
+}

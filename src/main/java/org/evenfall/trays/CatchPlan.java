@@ -1,0 +1,19 @@
+package org.evenfall.trays;
+
+/**
+ * What will land in a tray and how noisy counting it is.
+ *
+ * @param catchPerRunG mass expected in a tray after one run of the three passes, g
+ * @param granulesPerRun granules in it
+ * @param countingNoisePercent counting noise of one run, %
+ * @param readingNoisePercent reading noise of one run, %
+ * @param runsNeeded smallest number of runs with total noise at most 5 %
+ * @param noiseAtRunsPercent total noise after so many runs, %
+ */
+public record CatchPlan(
+        double catchPerRunG,
+        double granulesPerRun,
+        double countingNoisePercent,
+        double readingNoisePercent,
+        int runsNeeded,
+        double noiseAtRunsPercent) {}
