@@ -19,17 +19,20 @@ class SentencesTest {
         @Override
         protected Object[][] getContents() {
             return new Object[][] {
-                {"throw.short", "Falls about {0} short at the {1}."}, {"word.edge", "edge"}, {"choice.Severity.STOP", "Stop"}
+                {"throw.short", "Falls about {0} short at the {1}."},
+                {"word.edge", "edge"},
+                {"choice.Severity.STOP", "Stop"}
             };
         }
     };
 
     @Test
     void numbersComeInTheReadersHabitWithTheirUnit() {
-        Finding finding = Finding.note(
-                Step.MATCH, "throw.short", Arg.number(0.6123, 1, Unit.M), Arg.word("word.edge"));
-        assertThat(new Sentences(BUNDLE, Locale.GERMANY).of(finding)).isEqualTo("Falls about 0,6\u00a0m short at the edge.");
-        assertThat(new Sentences(BUNDLE, Locale.ENGLISH).of(finding)).isEqualTo("Falls about 0.6\u00a0m short at the edge.");
+        Finding finding = Finding.note(Step.MATCH, "throw.short", Arg.number(0.6123, 1, Unit.M), Arg.word("word.edge"));
+        assertThat(new Sentences(BUNDLE, Locale.GERMANY).of(finding))
+                .isEqualTo("Falls about 0,6\u00a0m short at the edge.");
+        assertThat(new Sentences(BUNDLE, Locale.ENGLISH).of(finding))
+                .isEqualTo("Falls about 0.6\u00a0m short at the edge.");
     }
 
     @Test

@@ -46,13 +46,15 @@ class NumberTextTest {
     @ParameterizedTest
     @ValueSource(strings = {"1,250", "1.250", "12,500", "999.000", "-1,250"})
     void asksBackWhatCouldBeAGroup(String typed) {
-        assertThat(NumberText.read(typed)).isInstanceOfSatisfying(NumberReading.Ambiguous.class, ambiguous -> assertThat(
-                        ambiguous.asThousands())
-                .isEqualTo(1000 * ambiguous.asDecimal()));
+        assertThat(NumberText.read(typed))
+                .isInstanceOfSatisfying(
+                        NumberReading.Ambiguous.class,
+                        ambiguous -> assertThat(ambiguous.asThousands()).isEqualTo(1000 * ambiguous.asDecimal()));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"abc", "1,2,3", "1..2", "12 m", "1,25,000", "1.250,000,5", "--1", "1e3", ",", "1,250,00", "NaN"})
+    @ValueSource(
+            strings = {"abc", "1,2,3", "1..2", "12 m", "1,25,000", "1.250,000,5", "--1", "1e3", ",", "1,250,00", "NaN"})
     void anythingElseIsNoNumber(String typed) {
         assertThat(NumberText.read(typed)).isEqualTo(new NumberReading.NotANumber());
     }
