@@ -1,0 +1,145 @@
+package org.evenfall;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleName;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
+import static com.tngtech.archunit.core.domain.JavaModifier.FINAL;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** Keeps the floors of the house as DEVELOPERS.md tells them. */
+@AnalyzeClasses(packages = "org.evenfall", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+
+    private static final String[] CORE = {
+        "org.evenfall.quantity..",
+        "org.evenfall.finding..",
+        "org.evenfall.granule..",
+        "org.evenfall.flight..",
+        "org.evenfall.machine..",
+        "org.evenfall.reference..",
+        "org.evenfall.rate..",
+        "org.evenfall.trays..",
+        "org.evenfall.setup.."
+    };
+
+    @ArchTest
+    static final ArchRule floorsStandOnEachOther = layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("words")
+            .definedBy("org.evenfall.quantity..", "org.evenfall.finding..")
+            .layer("granule")
+            .definedBy("org.evenfall.granule..")
+            .layer("flight")
+            .definedBy("org.evenfall.flight..")
+            .layer("machine")
+            .definedBy("org.evenfall.machine..")
+            .layer("reference")
+            .definedBy("org.evenfall.reference..")
+            .layer("rate")
+            .definedBy("org.evenfall.rate..")
+            .layer("trays")
+            .definedBy("org.evenfall.trays..")
+            .layer("setup")
+            .definedBy("org.evenfall.setup..")
+            .layer("card")
+            .definedBy("org.evenfall.card..")
+            .layer("store")
+            .definedBy("org.evenfall.store..")
+            .layer("wizard")
+            .definedBy("org.evenfall.wizard..")
+            .layer("command")
+            .definedBy("org.evenfall.command..")
+            .whereLayer("words")
+            .mayNotAccessAnyLayer()
+            .whereLayer("granule")
+            .mayOnlyAccessLayers("words")
+            .whereLayer("flight")
+            .mayOnlyAccessLayers("words", "granule")
+            .whereLayer("machine")
+            .mayOnlyAccessLayers("words")
+            .whereLayer("reference")
+            .mayOnlyAccessLayers("words", "granule", "flight", "machine")
+            .whereLayer("rate")
+            .mayOnlyAccessLayers("words", "granule", "flight", "machine")
+            .whereLayer("trays")
+            .mayOnlyAccessLayers("words", "granule", "flight", "machine")
+            .whereLayer("setup")
+            .mayOnlyAccessLayers("words", "granule", "flight", "machine", "reference", "rate", "trays")
+            .whereLayer("wizard")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("command")
+            .mayNotBeAccessedByAnyLayer()
+            .because("no room reaches up, and the two faces do not know each other");
+
+    @ArchTest
+    static final ArchRule roomsHaveNoCycles = slices().matching("org.evenfall.(*)..")
+            .should()
+            .beFreeOfCycles()
+            .because("a cycle makes two rooms one");
+
+    @ArchTest
+    static final ArchRule theCoreKnowsNoWindow = noClasses()
+            .that()
+            .resideInAnyPackage(CORE)
+            .should()
+            .dependOnClassesThat(resideInAnyPackage(
+                    "javafx..", "java.awt..", "javax.swing..", "org.controlsfx..", "com.fasterxml..", "org.apache.pdfbox.."))
+            .because("the core is tested and used without a window, a file format or a page");
+
+    @ArchTest
+    static final ArchRule theCoreKnowsNoFilesNoClockNoChance = noClasses()
+            .that()
+            .resideInAnyPackage(CORE)
+            .should()
+            .dependOnClassesThat(resideInAPackage("java.nio.file..")
+                    .or(type(java.io.File.class))
+                    .or(type(java.time.Clock.class))
+                    .or(type(java.util.Random.class))
+                    .or(simpleName("ThreadLocalRandom")))
+            .because("files, time and chance come in as parameters");
+
+    @ArchTest
+    static final ArchRule theCoreReadsNoClock = noClasses()
+            .that()
+            .resideInAnyPackage(CORE)
+            .should()
+            .callMethod(System.class, "currentTimeMillis")
+            .orShould()
+            .callMethod(System.class, "nanoTime")
+            .orShould()
+            .callMethod(java.time.LocalDate.class, "now")
+            .orShould()
+            .callMethod(java.time.Instant.class, "now")
+            .orShould()
+            .callMethod(java.util.Locale.class, "getDefault")
+            .orShould()
+            .callMethod(Math.class, "random")
+            .because("the same setup gives the same assessment, on every machine and every day");
+
+    @ArchTest
+    static final ArchRule nothingStaticChanges = fields().that()
+            .areStatic()
+            .and()
+            .areDeclaredInClassesThat()
+            .resideInAPackage("org.evenfall..")
+            .should()
+            .haveModifier(FINAL)
+            .because("there is no global state");
+
+    @ArchTest
+    static final ArchRule facesAreBuiltByMainAlone = noClasses()
+            .that()
+            .resideOutsideOfPackages("org.evenfall", "org.evenfall.wizard..", "org.evenfall.command..")
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("org.evenfall.wizard..", "org.evenfall.command.."))
+            .because("Main builds the object graph by hand");
+}
