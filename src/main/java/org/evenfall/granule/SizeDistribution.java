@@ -1,5 +1,7 @@
 package org.evenfall.granule;
 
+import org.apache.commons.statistics.distribution.NormalDistribution;
+
 /**
  * Log-normal size distribution by mass.
  *
@@ -10,4 +12,40 @@ package org.evenfall.granule;
  * @param spreadIsBound all mass lay in one or two classes: the spread is an upper bound, not a value
  */
 public record SizeDistribution(
-        double d50Mm, double geometricSd, double lnD50StandardError, double lnSdStandardError, boolean spreadIsBound) {}
+        double d50Mm, double geometricSd, double lnD50StandardError, double lnSdStandardError, boolean spreadIsBound) {
+
+    private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
+
+    public SizeDistribution {
+        if (!(d50Mm > 0) || !(geometricSd >= 1) || lnD50StandardError < 0 || lnSdStandardError < 0) {
+            throw new IllegalArgumentException("d50 must be above 0 and the geometric standard deviation at least 1: "
+                    + d50Mm + ", " + geometricSd);
+        }
+    }
+
+    /** Standard deviation of the natural logarithm of the diameter. */
+    public double lnSd() {
+        return Math.log(geometricSd);
+    }
+
+    /** Diameter that a share of the mass is finer than, mm; the share strictly between 0 and 1. */
+    public double quantileMm(double share) {
+        return d50Mm * Math.exp(lnSd() * STANDARD.inverseCumulativeProbability(share));
+    }
+
+    /** Share of the mass finer than a diameter, 0 to 1. */
+    public double shareFinerThan(double diameterMm) {
+        if (diameterMm <= 0) {
+            return 0;
+        }
+        if (geometricSd == 1) {
+            return diameterMm < d50Mm ? 0 : 1;
+        }
+        return STANDARD.cumulativeProbability(Math.log(diameterMm / d50Mm) / lnSd());
+    }
+
+    /** Granulometric spread index 100 (d84 − d16) / (2 d50), %. */
+    public double spreadIndexPercent() {
+        return 100 * (quantileMm(0.84) - quantileMm(0.16)) / (2 * d50Mm);
+    }
+}
