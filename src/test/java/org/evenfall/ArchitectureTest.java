@@ -81,10 +81,8 @@ class ArchitectureTest {
             .because("no room reaches up, and the two faces do not know each other");
 
     @ArchTest
-    static final ArchRule roomsHaveNoCycles = slices().matching("org.evenfall.(*)..")
-            .should()
-            .beFreeOfCycles()
-            .because("a cycle makes two rooms one");
+    static final ArchRule roomsHaveNoCycles =
+            slices().matching("org.evenfall.(*)..").should().beFreeOfCycles().because("a cycle makes two rooms one");
 
     @ArchTest
     static final ArchRule theCoreKnowsNoWindow = noClasses()
@@ -92,7 +90,12 @@ class ArchitectureTest {
             .resideInAnyPackage(CORE)
             .should()
             .dependOnClassesThat(resideInAnyPackage(
-                    "javafx..", "java.awt..", "javax.swing..", "org.controlsfx..", "com.fasterxml..", "org.apache.pdfbox.."))
+                    "javafx..",
+                    "java.awt..",
+                    "javax.swing..",
+                    "org.controlsfx..",
+                    "com.fasterxml..",
+                    "org.apache.pdfbox.."))
             .because("the core is tested and used without a window, a file format or a page");
 
     @ArchTest

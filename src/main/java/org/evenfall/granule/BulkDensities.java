@@ -24,8 +24,9 @@ public final class BulkDensities {
         }
         int n = netKg.size();
         double mean = netKg.stream().mapToDouble(kg -> kg / volumeL).average().orElseThrow();
-        double squares =
-                netKg.stream().mapToDouble(kg -> Math.pow(kg / volumeL - mean, 2)).sum();
+        double squares = netKg.stream()
+                .mapToDouble(kg -> Math.pow(kg / volumeL - mean, 2))
+                .sum();
         double sd = n > 1 ? Math.sqrt(squares / (n - 1)) : 0;
         double lowest = netKg.stream().mapToDouble(kg -> kg / volumeL).min().orElseThrow();
         double highest = netKg.stream().mapToDouble(kg -> kg / volumeL).max().orElseThrow();

@@ -33,9 +33,9 @@ public final class ParticleDensities {
     /** Published density of one granule, kg/m³; empty for a form without one. */
     public static OptionalDouble publishedKgPerM3(ProductForm form) {
         return switch (form) {
-                // Cousins, Roberge, Tabil 2021, CSBE/CIGR
+            // Cousins, Roberge, Tabil 2021, CSBE/CIGR
             case GRANULAR_UREA, PRILLED_UREA -> OptionalDouble.of(1325);
-                // from memory
+            // from memory
             case CALCIUM_AMMONIUM_NITRATE -> OptionalDouble.of(1850);
             case AMMONIUM_NITRATE, OTHER, UNANSWERED -> OptionalDouble.empty();
         };

@@ -27,7 +27,8 @@ public final class Sieves {
      *     any one unit a sample, since only shares count
      */
     public static SieveResult analyse(List<Double> aperturesMm, List<List<Double>> samples) {
-        double[] apertures = aperturesMm.stream().mapToDouble(Double::doubleValue).toArray();
+        double[] apertures =
+                aperturesMm.stream().mapToDouble(Double::doubleValue).toArray();
         check(apertures, samples);
         double[] mean = new double[apertures.length + 1];
         List<LogNormalFit> fits = new ArrayList<>();
@@ -111,8 +112,7 @@ public final class Sieves {
                 .mapToDouble(fit -> ofMedian ? fit.mu() : fit.sigma())
                 .toArray();
         double mean = Arrays.stream(values).average().orElseThrow();
-        double squares =
-                Arrays.stream(values).map(v -> (v - mean) * (v - mean)).sum();
+        double squares = Arrays.stream(values).map(v -> (v - mean) * (v - mean)).sum();
         return Math.sqrt(squares / (values.length - 1));
     }
 
@@ -134,7 +134,8 @@ public final class Sieves {
             if (sample.size() != apertures.length + 1
                     || sample.stream().anyMatch(amount -> !(amount >= 0))
                     || !(sample.stream().mapToDouble(Double::doubleValue).sum() > 0)) {
-                throw new IllegalArgumentException("one amount more than apertures, none below 0, sum above 0: " + sample);
+                throw new IllegalArgumentException(
+                        "one amount more than apertures, none below 0, sum above 0: " + sample);
             }
         }
     }

@@ -1,0 +1,61 @@
+package org.evenfall.flight;
+
+/**
+ * Ballistic flight of one granule with drag, in a uniform wind. A model: a smooth sphere alone in still or evenly moving
+ * air; bounce, roll, clouding, and the air that the disc drags along are left out.
+ *
+ * <p>Method: the flight is solved in the air's own frame, where it stays in one plane, with the Runge-Kutta pair of
+ * Dormand and Prince 5(4) (J. Comput. Appl. Math. 6:19-26, 1980) at relative tolerance 1e-9; the landing is found by
+ * Newton steps on the length of the last step. Landing distance is within 1e-6 relative of the exact solution.
+ */
+public final class Flight {
+
+    /** Standard gravity, m/s². */
+    public static final double GRAVITY_M_PER_S2 = 9.80665;
+
+    private Flight() {}
+
+    /** Drag over the square of the speed, 1/m, at a speed through the air, m/s. */
+    @FunctionalInterface
+    public interface DragLaw {
+        double perM(double speedMPerS);
+    }
+
+    /** Flight of a sphere along the wind; the wind is positive with the throw. */
+    public static Landing fly(Granule granule, Launch launch, double windMPerS, double gravityMPerS2, Air air) {
+        return fly(speed -> SphereDrag.dragPerM(granule, speed, air), launch, windMPerS, gravityMPerS2);
+    }
+
+    /** Flight with a constant drag over the square of the speed, 1/m, at least 0. */
+    public static Landing flyConstantDrag(double dragPerM, Launch launch, double windMPerS, double gravityMPerS2) {
+        if (!(dragPerM >= 0)) {
+            throw new IllegalArgumentException("drag must be at least 0 per m: " + dragPerM);
+        }
+        return fly(speed -> dragPerM, launch, windMPerS, gravityMPerS2);
+    }
+
+    /**
+     * Flight under any drag law.
+     *
+     * @param windMPerS uniform wind along the throw, m/s, positive with it
+     * @param gravityMPerS2 above 0
+     */
+    public static Landing fly(DragLaw drag, Launch launch, double windMPerS, double gravityMPerS2) {
+        if (!(gravityMPerS2 > 0)) {
+            throw new IllegalArgumentException("gravity must be above 0 m/s²: " + gravityMPerS2);
+        }
+        double angle = Math.toRadians(launch.angleDeg());
+        DormandPrince flight = new DormandPrince(drag, gravityMPerS2);
+        flight.fall(
+                launch.heightM(),
+                launch.speedMPerS() * Math.cos(angle) - windMPerS,
+                launch.speedMPerS() * Math.sin(angle));
+        double timeS = flight.timeS();
+        double groundU = flight.u() + windMPerS;
+        return new Landing(
+                flight.xM() + windMPerS * timeS,
+                timeS,
+                Math.hypot(groundU, flight.w()),
+                Math.toDegrees(Math.atan2(-flight.w(), groundU)));
+    }
+}
