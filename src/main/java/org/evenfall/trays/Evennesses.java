@@ -1,0 +1,87 @@
+package org.evenfall.trays;
+
+import java.util.List;
+import java.util.function.DoublePredicate;
+import java.util.stream.IntStream;
+
+/** How even one test is. */
+public final class Evennesses {
+
+    private Evennesses() {}
+
+    /**
+     * Coefficient of variation with n − 1, %. Ours: the ordinary sample definition and the stricter one.
+     *
+     * @throws IllegalArgumentException for fewer than two values or a mean not above 0
+     */
+    public static double cvPercent(List<Double> values) {
+        double mean = values.stream().mapToDouble(Double::doubleValue).average().orElse(0);
+        if (values.size() < 2 || !(mean > 0)) {
+            throw new IllegalArgumentException("a CV needs two values and a mean above 0: " + values);
+        }
+        // deviations are summed, so that large near-equal values keep their digits
+        double squares = values.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum();
+        return 100 * Math.sqrt(squares / (values.size() - 1)) / mean;
+    }
+
+    /** The verdict on a CV, %: at most 10 good, 15 acceptable, 20 adjust. */
+    public static EvennessVerdict verdict(double cvPercent) {
+        if (cvPercent <= 10) {
+            return EvennessVerdict.GOOD;
+        }
+        if (cvPercent <= 15) {
+            return EvennessVerdict.ACCEPTABLE;
+        }
+        return cvPercent <= 20 ? EvennessVerdict.ADJUST : EvennessVerdict.DO_NOT_SPREAD;
+    }
+
+    public static Evenness of(TrayCatches test) {
+        List<Double> catches = test.catchesG();
+        double mean = catches.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
+        double cv = cvPercent(catches);
+        double noise = CatchPlans.noisePercent(mean, test.meanGranuleG(), test.readingStepG());
+        List<Double> relative = catches.stream().map(grams -> 100 * grams / mean).toList();
+        double width = test.tramlineWidthM();
+        CvInterval interval = new CvInterval(catches.size());
+        double machineSquare = cv * cv - noise * noise;
+        List<Double> x = test.positionsM();
+        return new Evenness(
+                mean,
+                relative,
+                x,
+                cv,
+                noise,
+                machineSquare > 0 ? Double.valueOf(Math.sqrt(machineSquare)) : null,
+                interval.lowPercent(cv),
+                interval.highPercent(cv),
+                extreme(catches, false),
+                extreme(catches, true),
+                part(x, relative, at -> at < -0.01 * width) - part(x, relative, at -> at > 0.01 * width),
+                part(x, relative, at -> Math.abs(at) < width / 4)
+                        - part(x, relative, at -> Math.abs(at) >= width / 4),
+                part(x, relative, at -> Math.abs(Math.abs(at) - width / 4) <= width / 8)
+                        - part(x, relative, at -> Math.abs(Math.abs(at) - width / 4) > width / 8),
+                Shapes.fit(x, relative, width, test.pattern(), noise),
+                verdict(cv),
+                interval.probabilityAtMost(10, cv),
+                interval.probabilityAtMost(15, cv),
+                interval.probabilityAtMost(20, cv),
+                10 * mean / test.trayAreaM2() / test.runs(),
+                catches.size());
+    }
+
+    private static int extreme(List<Double> values, boolean highest) {
+        return IntStream.range(0, values.size())
+                .reduce((best, i) -> (highest ? values.get(i) > values.get(best) : values.get(i) < values.get(best)) ? i : best)
+                .orElseThrow();
+    }
+
+    /** Mean of the trays that stand in a part of the width; the overall mean where none does. */
+    private static double part(List<Double> positions, List<Double> relative, DoublePredicate stands) {
+        return IntStream.range(0, positions.size())
+                .filter(i -> stands.test(positions.get(i)))
+                .mapToDouble(relative::get)
+                .average()
+                .orElse(100);
+    }
+}

@@ -1,0 +1,92 @@
+package org.evenfall.trays;
+
+import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.evenfall.flight.DrivingPattern;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.QRDecomposition;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
+
+/**
+ * The shapes of uneven spreading in the trays, fitted by least squares to catch over mean. Even shapes: 1, cos 2πx/W (the
+ * centre against the overlap), cos 4πx/W (the quarter points), cos 6πx/W. Odd shapes: driven back and forth each side
+ * meets its own kind and the field repeats every 2 W, so sin πx/W, sin 3πx/W, sin 5πx/W; driven round and round it
+ * repeats every W, so sin 2πx/W, sin 4πx/W.
+ */
+final class Shapes {
+
+    static final String CENTRE_OVERLAP = "centre-overlap";
+    static final String QUARTER_POINTS = "quarter-points";
+    static final String LEFT_RIGHT = "left-right";
+
+    private record Shape(String name, DoubleUnaryOperator at) {}
+
+    private Shapes() {}
+
+    /** Even shapes come first so that few trays still tell centre, overlap and side. */
+    private static List<Shape> shapes(double width, DrivingPattern pattern, int trays) {
+        boolean round = pattern == DrivingPattern.ROUND_AND_ROUND;
+        double odd = round ? 2 : 1;
+        List<Shape> shapes = new ArrayList<>();
+        shapes.add(new Shape("mean", x -> 1));
+        shapes.add(new Shape(CENTRE_OVERLAP, x -> Math.cos(2 * Math.PI * x / width)));
+        shapes.add(new Shape(QUARTER_POINTS, x -> Math.cos(4 * Math.PI * x / width)));
+        shapes.add(new Shape(LEFT_RIGHT, x -> Math.sin(odd * Math.PI * x / width)));
+        if (trays >= 7) {
+            shapes.add(new Shape("outer-detail", x -> Math.cos(6 * Math.PI * x / width)));
+            shapes.add(new Shape("side-detail", x -> Math.sin((round ? 4 : 3) * Math.PI * x / width)));
+            if (!round) {
+                shapes.add(new Shape("side-fine-detail", x -> Math.sin(5 * Math.PI * x / width)));
+            }
+        }
+        return shapes;
+    }
+
+    /** @param noisePercent noise of one tray, % of the mean */
+    static List<Mode> fit(
+            List<Double> positionsM,
+            List<Double> relativePercent,
+            double width,
+            DrivingPattern pattern,
+            double noisePercent) {
+        List<Shape> shapes = shapes(width, pattern, positionsM.size());
+        double[][] rows = new double[positionsM.size()][shapes.size()];
+        double[] values = new double[positionsM.size()];
+        for (int i = 0; i < rows.length; i++) {
+            for (int j = 0; j < shapes.size(); j++) {
+                rows[i][j] = shapes.get(j).at().applyAsDouble(positionsM.get(i));
+            }
+            values[i] = relativePercent.get(i);
+        }
+        RealMatrix design = new Array2DRowRealMatrix(rows, false);
+        QRDecomposition normal = new QRDecomposition(design.transposeMultiply(design), 1e-9);
+        if (!normal.getSolver().isNonSingular()) {
+            return List.of();
+        }
+        RealMatrix inverse = normal.getSolver().getInverse();
+        RealVector amplitudes = inverse.operate(design.transpose().operate(new ArrayRealVector(values, false)));
+        List<Mode> modes = new ArrayList<>();
+        for (int j = 1; j < shapes.size(); j++) {
+            double error = noisePercent * Math.sqrt(Math.max(0, inverse.getEntry(j, j)));
+            double amplitude = amplitudes.getEntry(j);
+            modes.add(new Mode(shapes.get(j).name(), amplitude, error, Math.abs(amplitude) > 2 * error));
+        }
+        return modes;
+    }
+
+    /** Variance over the trays (n − 1) of the centre-overlap shape of amplitude 1: what it adds to CV². */
+    static double centreOverlapVariance(List<Double> positionsM, double width) {
+        double[] values = positionsM.stream()
+                .mapToDouble(x -> Math.cos(2 * Math.PI * x / width))
+                .toArray();
+        double mean = Arrays.stream(values).average().orElseThrow();
+        double squares = Arrays.stream(values)
+                .map(value -> (value - mean) * (value - mean))
+                .sum();
+        return squares / (values.length - 1);
+    }
+}

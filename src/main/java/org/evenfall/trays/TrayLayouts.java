@@ -1,0 +1,40 @@
+package org.evenfall.trays;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.evenfall.flight.DrivingPattern;
+
+/** Where the trays stand and how the three passes are driven. */
+public final class TrayLayouts {
+
+    public static final int USUAL_TRAYS = 7;
+    public static final int FEWEST_TRAYS = 5;
+    public static final int MOST_TRAYS = 33;
+
+    private TrayLayouts() {}
+
+    /**
+     * Trays evenly from half-way to the next tramline on the left to half-way on the right; at seven 0, ±W/6, ±W/3,
+     * ±W/2.
+     *
+     * @param tramlineWidthM distance between tramlines, m, above 0
+     * @param trays number of trays, 5 to 33
+     * @param trayAreaM2 catching area of one tray, m², above 0
+     */
+    public static TrayLayout of(double tramlineWidthM, int trays, double trayAreaM2, DrivingPattern pattern) {
+        if (!(tramlineWidthM > 0) || !(trayAreaM2 > 0) || trays < FEWEST_TRAYS || trays > MOST_TRAYS) {
+            throw new IllegalArgumentException("width and area above 0, trays 5 to 33: " + tramlineWidthM + " m, "
+                    + trayAreaM2 + " m², " + trays);
+        }
+        List<Double> positions = IntStream.range(0, trays)
+                .mapToObj(i -> tramlineWidthM * (i / (trays - 1.0) - 0.5))
+                .toList();
+        boolean sameWay = pattern == DrivingPattern.ROUND_AND_ROUND;
+        return new TrayLayout(
+                positions,
+                tramlineWidthM,
+                trayAreaM2,
+                List.of(-tramlineWidthM, 0.0, tramlineWidthM),
+                List.of(sameWay, true, sameWay));
+    }
+}
