@@ -45,9 +45,14 @@ public final class Heights {
      * half too high later. Ours.
      */
     public static HeightResult assess(Measured measured) {
-        double crop = measured.cropM().stream().mapToDouble(Double::doubleValue).average().orElseThrow();
-        double lowest = measured.cropM().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
-        double highest = measured.cropM().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+        double crop = measured.cropM().stream()
+                .mapToDouble(Double::doubleValue)
+                .average()
+                .orElseThrow();
+        double lowest =
+                measured.cropM().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
+        double highest =
+                measured.cropM().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
         double cropLater = crop + measured.growthM() / 2;
         double overGround = cropLater + measured.wantedOverCropM();
         Double now = mean(measured.leftM(), measured.rightM());

@@ -16,8 +16,8 @@ public record Lever(String label, String unit, double lowest, double highest, do
 
     public Lever {
         if (!(step > 0) || !(highest > lowest)) {
-            throw new IllegalArgumentException(
-                    label + ": step must be above 0 and lowest below highest: " + lowest + ", " + highest + ", " + step);
+            throw new IllegalArgumentException(label + ": step must be above 0 and lowest below highest: " + lowest
+                    + ", " + highest + ", " + step);
         }
     }
 

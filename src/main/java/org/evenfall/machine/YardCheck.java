@@ -34,7 +34,11 @@ public final class YardCheck {
      * @param answer straight, smooth and without holes
      */
     public record MeasuredVane(
-            Side side, String label, @Nullable Double lengthM, @Nullable Double lengthNewM, CheckAnswer answer) {}
+            Side side,
+            String label,
+            @Nullable Double lengthM,
+            @Nullable Double lengthNewM,
+            CheckAnswer answer) {}
 
     /**
      * Everything found in the yard.
@@ -121,7 +125,8 @@ public final class YardCheck {
 
     private static VaneCheck vane(MeasuredVane vane) {
         Double wear = difference(vane.lengthNewM(), vane.lengthM());
-        Double percent = wear == null || vane.lengthNewM() == null ? null : Double.valueOf(100 * wear / vane.lengthNewM());
+        Double percent =
+                wear == null || vane.lengthNewM() == null ? null : Double.valueOf(100 * wear / vane.lengthNewM());
         boolean failed = vane.answer() == CheckAnswer.FAILED || (wear != null && wear > WORST_VANE_WEAR_M);
         return new VaneCheck(vane.side(), vane.label(), wear, percent, failed);
     }

@@ -71,12 +71,12 @@ public final class BucketTests {
         Double left = meanFlow(last.leftKg(), last.timeS());
         Double right = meanFlow(last.rightKg(), last.timeS());
         double total = total(left, right, wanted.outlets());
-        Double deviation = wanted.flowKgPerMin() == null ? null : Double.valueOf(100 * (total / wanted.flowKgPerMin() - 1));
+        Double deviation =
+                wanted.flowKgPerMin() == null ? null : Double.valueOf(100 * (total / wanted.flowKgPerMin() - 1));
         Double rate = wanted.widthM() == null || wanted.speedKmPerH() == null
                 ? null
                 : Double.valueOf(Flows.kgPerHa(total, wanted.widthM(), wanted.speedKmPerH()));
-        Double leftRight =
-                left == null || right == null ? null : Double.valueOf(200 * (left - right) / (left + right));
+        Double leftRight = left == null || right == null ? null : Double.valueOf(200 * (left - right) / (left + right));
         Double spread = spreadPercent(last.leftKg(), last.rightKg());
         boolean within = deviation != null
                 && Math.abs(deviation) <= wanted.tolerancePercent() + 1e-9

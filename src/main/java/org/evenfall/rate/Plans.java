@@ -28,8 +28,7 @@ public final class Plans {
         double band = in.tolerancePercent() / 100;
         Double cost = in.pricePerT() == null
                 ? null
-                : Double.valueOf(
-                        Nutrients.costPerKgN(in.pricePerT(), in.nitrogenPercent(), in.effectivenessPercent()));
+                : Double.valueOf(Nutrients.costPerKgN(in.pricePerT(), in.nitrogenPercent(), in.effectivenessPercent()));
         Double otherCost = null;
         Double parity = null;
         if (in.otherPricePerT() != null && in.otherNitrogenPercent() != null) {

@@ -30,7 +30,10 @@ public record AdviceInput(
      * @param settings lever label to setting
      * @param windMPerS wind during it, or null
      */
-    public record DoneTest(Evenness evenness, Map<String, Double> settings, @Nullable Double windMPerS) {
+    public record DoneTest(
+            Evenness evenness,
+            Map<String, Double> settings,
+            @Nullable Double windMPerS) {
 
         public DoneTest {
             settings = Map.copyOf(settings);

@@ -2,14 +2,14 @@ package org.evenfall.trays;
 
 import static org.evenfall.finding.Step.TRAYS;
 
-import org.jspecify.annotations.Nullable;
 import java.util.ArrayList;
-import java.util.Objects;
 import java.util.List;
+import java.util.Objects;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.machine.Lever;
 import org.evenfall.quantity.Unit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What to do next. Order of cure: repeat a doubtful test, wait for the wind, put level, height and tyres right, the shaft
@@ -34,8 +34,7 @@ public final class Advisor {
         }
         AdviceInput.DoneTest last = input.tests().get(input.tests().size() - 1);
         Evenness evenness = last.evenness();
-        if (last.windMPerS() != null
-                && WeatherGate.USUAL.ask(last.windMPerS()) == WeatherGate.Answer.STOP) {
+        if (last.windMPerS() != null && WeatherGate.USUAL.ask(last.windMPerS()) == WeatherGate.Answer.STOP) {
             return plain(
                     AdviceKind.WAIT_FOR_WIND,
                     Finding.warn(TRAYS, "trays.advice.windy", Arg.number(last.windMPerS(), 1, Unit.M_PER_S)));
@@ -52,8 +51,7 @@ public final class Advisor {
         if (evenness.machineCvPercent() == null || evenness.noisePercent() > 0.7 * evenness.cvPercent()) {
             return plain(
                     AdviceKind.REPEAT_TEST,
-                    Finding.warn(
-                            TRAYS, "trays.advice.noise", Arg.number(evenness.noisePercent(), 0, Unit.PERCENT)));
+                    Finding.warn(TRAYS, "trays.advice.noise", Arg.number(evenness.noisePercent(), 0, Unit.PERCENT)));
         }
         Mode side = mode(evenness, Shapes.LEFT_RIGHT);
         Mode centre = mode(evenness, Shapes.CENTRE_OVERLAP);
@@ -102,7 +100,10 @@ public final class Advisor {
                 return plain(
                         AdviceKind.CONFIRM_DIRECTION,
                         seen,
-                        Finding.warn(TRAYS, "trays.advice.direction", Arg.text(usable.get(i).label())));
+                        Finding.warn(
+                                TRAYS,
+                                "trays.advice.direction",
+                                Arg.text(usable.get(i).label())));
             }
         }
         Candidate best = best(input, usable, response, last, evenness, centre);
@@ -142,8 +143,7 @@ public final class Advisor {
                 if (expected < worth && (best == null || expected < best.cvSquare())) {
                     double near = Math.max(0, Math.abs(amplitude) - Z90 * spread);
                     double far = Math.abs(amplitude) + Z90 * spread;
-                    best = new Candidate(
-                            i, steps, expected, rest + share * near * near, rest + share * far * far);
+                    best = new Candidate(i, steps, expected, rest + share * near * near, rest + share * far * far);
                 }
             }
         }

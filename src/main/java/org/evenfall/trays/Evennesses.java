@@ -20,7 +20,8 @@ public final class Evennesses {
             throw new IllegalArgumentException("a CV needs two values and a mean above 0: " + values);
         }
         // deviations are summed, so that large near-equal values keep their digits
-        double squares = values.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum();
+        double squares =
+                values.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum();
         return 100 * Math.sqrt(squares / (values.size() - 1)) / mean;
     }
 
@@ -37,10 +38,12 @@ public final class Evennesses {
 
     public static Evenness of(TrayCatches test) {
         List<Double> catches = test.catchesG();
-        double mean = catches.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
+        double mean =
+                catches.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
         double cv = cvPercent(catches);
         double noise = CatchPlans.noisePercent(mean, test.meanGranuleG(), test.readingStepG());
-        List<Double> relative = catches.stream().map(grams -> 100 * grams / mean).toList();
+        List<Double> relative =
+                catches.stream().map(grams -> 100 * grams / mean).toList();
         double width = test.tramlineWidthM();
         CvInterval interval = new CvInterval(catches.size());
         double machineSquare = cv * cv - noise * noise;
@@ -57,8 +60,7 @@ public final class Evennesses {
                 extreme(catches, false),
                 extreme(catches, true),
                 part(x, relative, at -> at < -0.01 * width) - part(x, relative, at -> at > 0.01 * width),
-                part(x, relative, at -> Math.abs(at) < width / 4)
-                        - part(x, relative, at -> Math.abs(at) >= width / 4),
+                part(x, relative, at -> Math.abs(at) < width / 4) - part(x, relative, at -> Math.abs(at) >= width / 4),
                 part(x, relative, at -> Math.abs(Math.abs(at) - width / 4) <= width / 8)
                         - part(x, relative, at -> Math.abs(Math.abs(at) - width / 4) > width / 8),
                 Shapes.fit(x, relative, width, test.pattern(), noise),
@@ -72,7 +74,8 @@ public final class Evennesses {
 
     private static int extreme(List<Double> values, boolean highest) {
         return IntStream.range(0, values.size())
-                .reduce((best, i) -> (highest ? values.get(i) > values.get(best) : values.get(i) < values.get(best)) ? i : best)
+                .reduce((best, i) ->
+                        (highest ? values.get(i) > values.get(best) : values.get(i) < values.get(best)) ? i : best)
                 .orElseThrow();
     }
 

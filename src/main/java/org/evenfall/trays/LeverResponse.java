@@ -1,6 +1,5 @@
 package org.evenfall.trays;
 
-import org.jspecify.annotations.Nullable;
 import java.util.List;
 import java.util.Map;
 import org.evenfall.machine.Lever;
@@ -9,6 +8,7 @@ import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.LUDecomposition;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the tests so far say of how the levers move the centre-overlap amplitude: a Bayesian linear model. Amplitude (% of

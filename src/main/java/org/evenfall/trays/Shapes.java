@@ -1,7 +1,7 @@
 package org.evenfall.trays;
 
-import java.util.Arrays;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.evenfall.flight.DrivingPattern;

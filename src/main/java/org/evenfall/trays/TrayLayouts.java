@@ -23,8 +23,8 @@ public final class TrayLayouts {
      */
     public static TrayLayout of(double tramlineWidthM, int trays, double trayAreaM2, DrivingPattern pattern) {
         if (!(tramlineWidthM > 0) || !(trayAreaM2 > 0) || trays < FEWEST_TRAYS || trays > MOST_TRAYS) {
-            throw new IllegalArgumentException("width and area above 0, trays 5 to 33: " + tramlineWidthM + " m, "
-                    + trayAreaM2 + " m², " + trays);
+            throw new IllegalArgumentException(
+                    "width and area above 0, trays 5 to 33: " + tramlineWidthM + " m, " + trayAreaM2 + " m², " + trays);
         }
         List<Double> positions = IntStream.range(0, trays)
                 .mapToObj(i -> tramlineWidthM * (i / (trays - 1.0) - 0.5))

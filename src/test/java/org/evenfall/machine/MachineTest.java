@@ -20,25 +20,37 @@ class MachineTest {
         assertThat(LEVER.moved(13, 5)).isEqualTo(14);
         assertThat(LEVER.moved(11, -1)).isEqualTo(10.5);
         assertThat(LEVER.widerSign()).isEqualTo(-1);
-        assertThatThrownBy(() -> new Lever("x", "", 5, 5, 1, Widening.HIGHER)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Lever("x", "", 5, 5, 1, Widening.HIGHER))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
     void anOpeningTableIsItsOwnInverseAndEndsWhereItEnds() {
-        OpeningTable table = new OpeningTable(List.of(new FlowPoint(10, 30), new FlowPoint(20, 60), new FlowPoint(30, 100)));
+        OpeningTable table =
+                new OpeningTable(List.of(new FlowPoint(10, 30), new FlowPoint(20, 60), new FlowPoint(30, 100)));
         for (double opening = 10; opening <= 30; opening += 0.7) {
             assertThat(table.opening(table.flowKgPerMin(opening).orElseThrow()).orElseThrow())
                     .isCloseTo(opening, within(1e-9));
         }
         assertThat(table.opening(101)).isEmpty();
         assertThat(table.flowKgPerMin(9.9)).isEmpty();
-        assertThat(OpeningTable.usable(List.of(new FlowPoint(10, 30), new FlowPoint(20, 29)))).isFalse();
+        assertThat(OpeningTable.usable(List.of(new FlowPoint(10, 30), new FlowPoint(20, 29))))
+                .isFalse();
     }
 
     private static YardCheck.Found found(Map<CheckItem, CheckAnswer> answers, Set<CheckItem> reasons, double rightM) {
         return new YardCheck.Found(
                 List.of(new YardCheck.MeasuredVane(Side.LEFT, "long", 0.330, 0.332, CheckAnswer.GOOD)),
-                answers, reasons, false, false, 0.80, rightM, 1.6, 1.6, 540.0, 540.0);
+                answers,
+                reasons,
+                false,
+                false,
+                0.80,
+                rightM,
+                1.6,
+                1.6,
+                540.0,
+                540.0);
     }
 
     @Test
@@ -52,7 +64,8 @@ class MachineTest {
     @Test
     void aTypedReasonLetsOtherPartsPass() {
         Map<CheckItem, CheckAnswer> answers = Map.of(CheckItem.DISCS, CheckAnswer.FAILED);
-        assertThat(YardCheck.assess(found(answers, Set.of(), 0.80), 900.0).blocksFieldTest()).isTrue();
+        assertThat(YardCheck.assess(found(answers, Set.of(), 0.80), 900.0).blocksFieldTest())
+                .isTrue();
         YardResult passed = YardCheck.assess(found(answers, Set.of(CheckItem.DISCS), 0.80), 900.0);
         assertThat(passed.blocksFieldTest()).isFalse();
         assertThat(passed.overridden()).containsExactly(CheckItem.DISCS);
@@ -61,14 +74,16 @@ class MachineTest {
 
     @Test
     void outOfLevelStopsTheFieldTest() {
-        assertThat(YardCheck.assess(found(Map.of(), Set.of(), 0.78), 900.0).blocksFieldTest()).isFalse();
-        assertThat(YardCheck.assess(found(Map.of(), Set.of(), 0.76), 900.0).blocksFieldTest()).isTrue();
+        assertThat(YardCheck.assess(found(Map.of(), Set.of(), 0.78), 900.0).blocksFieldTest())
+                .isFalse();
+        assertThat(YardCheck.assess(found(Map.of(), Set.of(), 0.76), 900.0).blocksFieldTest())
+                .isTrue();
     }
 
     @Test
     void heightsOverTheCrop() {
-        HeightResult result = Heights.assess(new Heights.Measured(
-                List.of(0.30, 0.34, 0.32), 0.10, 0.75, 1.02, 1.04, null, null, -0.05, 0.3));
+        HeightResult result = Heights.assess(
+                new Heights.Measured(List.of(0.30, 0.34, 0.32), 0.10, 0.75, 1.02, 1.04, null, null, -0.05, 0.3));
         assertThat(result.cropM()).isCloseTo(0.32, within(1e-9));
         assertThat(result.overGroundM()).isCloseTo(1.12, within(1e-9));
         assertThat(result.correctionM()).isCloseTo(0.09, within(1e-9));

@@ -15,10 +15,30 @@ import org.junit.jupiter.api.Test;
 class RateTest {
 
     private static PlanInput input(
-            double n, double percent, @Nullable Double area, @Nullable Double price, @Nullable Double otherPrice, double effectiveness) {
+            double n,
+            double percent,
+            @Nullable Double area,
+            @Nullable Double price,
+            @Nullable Double otherPrice,
+            double effectiveness) {
         return new PlanInput(
-                n, Nutrients.productKgPerHa(n, percent), percent, 36.0, 12.0, area, 600.0, 2000.0, 25.0, 0.75, 2, 5.0, null,
-                price, otherPrice, 27.0, effectiveness);
+                n,
+                Nutrients.productKgPerHa(n, percent),
+                percent,
+                36.0,
+                12.0,
+                area,
+                600.0,
+                2000.0,
+                25.0,
+                0.75,
+                2,
+                5.0,
+                null,
+                price,
+                otherPrice,
+                27.0,
+                effectiveness);
     }
 
     /** Irish Farmers Journal 2023, no. 753190: 40 ha × 85 kg N/ha at 1.00 and 0.85 per kg N cost 3,400 and 2,890. */
@@ -63,15 +83,19 @@ class RateTest {
     /** FAS Scotland, Understanding Fertiliser, 10 July 2024: kg/ha × 0.8 ≈ units/acre. NIST SP 811: 1.255 35 kg/ha a unit. */
     @Test
     void unitsPerAcre() {
-        assertThat(Nutrients.unitKgPerHa(UnitsBasis.HUNDREDTH_OF_HUNDREDWEIGHT_PER_ACRE)).isCloseTo(1.25535, within(1e-5));
-        assertThat(100 / Nutrients.unitKgPerHa(UnitsBasis.HUNDREDTH_OF_HUNDREDWEIGHT_PER_ACRE)).isCloseTo(80, within(0.5));
-        assertThatThrownBy(() -> Nutrients.unitKgPerHa(UnitsBasis.UNANSWERED)).isInstanceOf(IllegalArgumentException.class);
+        assertThat(Nutrients.unitKgPerHa(UnitsBasis.HUNDREDTH_OF_HUNDREDWEIGHT_PER_ACRE))
+                .isCloseTo(1.25535, within(1e-5));
+        assertThat(100 / Nutrients.unitKgPerHa(UnitsBasis.HUNDREDTH_OF_HUNDREDWEIGHT_PER_ACRE))
+                .isCloseTo(80, within(0.5));
+        assertThatThrownBy(() -> Nutrients.unitKgPerHa(UnitsBasis.UNANSWERED))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     /** Exact: the same nitrogen as urea needs 27/46 = 58.7 % of the mass. */
     @Test
     void massAgainstTheDenseProduct() {
-        assertThat(Nutrients.productKgPerHa(100, 46) / Nutrients.productKgPerHa(100, 27)).isCloseTo(0.587, within(5e-4));
+        assertThat(Nutrients.productKgPerHa(100, 46) / Nutrients.productKgPerHa(100, 27))
+                .isCloseTo(0.587, within(5e-4));
     }
 
     @Test
@@ -91,7 +115,8 @@ class RateTest {
             double rate = 50 + 400 * random.nextDouble();
             double width = 9 + 40 * random.nextDouble();
             double speed = 5 + 15 * random.nextDouble();
-            assertThat(Flows.kgPerHa(Flows.kgPerMin(rate, width, speed), width, speed)).isCloseTo(rate, within(1e-9));
+            assertThat(Flows.kgPerHa(Flows.kgPerMin(rate, width, speed), width, speed))
+                    .isCloseTo(rate, within(1e-9));
         }
     }
 
@@ -108,7 +133,8 @@ class RateTest {
 
     @Test
     void oneTestScalesTheTable() {
-        BucketResult result = BucketTests.assess(List.of(caught(20, 16.5)), wanted(TABLE)).get(0);
+        BucketResult result =
+                BucketTests.assess(List.of(caught(20, 16.5)), wanted(TABLE)).get(0);
         assertThat(result.kgPerMin()).isCloseTo(66.25, within(0.2));
         assertThat(result.withinTolerance()).isFalse();
         assertThat(result.nextFrom()).isEqualTo(OpeningSource.TABLE_SCALED);
@@ -118,22 +144,23 @@ class RateTest {
 
     @Test
     void twoTestsEnclose() {
-        List<BucketResult> results =
-                BucketTests.assess(List.of(caught(20, 16.5), caught(26, 22.0)), wanted(TABLE));
+        List<BucketResult> results = BucketTests.assess(List.of(caught(20, 16.5), caught(26, 22.0)), wanted(TABLE));
         assertThat(results.get(1).nextFrom()).isEqualTo(OpeningSource.BETWEEN_MEASURED);
         assertThat(results.get(1).nextOpeningLeft()).isBetween(20.0, 26.0);
     }
 
     @Test
     void neverBeyondTheTable() {
-        BucketResult result = BucketTests.assess(List.of(caught(35, 8)), wanted(TABLE)).get(0);
+        BucketResult result =
+                BucketTests.assess(List.of(caught(35, 8)), wanted(TABLE)).get(0);
         assertThat(result.nextFrom()).isEqualTo(OpeningSource.BEYOND_TABLE);
         assertThat(result.nextOpeningLeft()).isNull();
     }
 
     @Test
     void withinToleranceKeepsTheOpening() {
-        BucketResult result = BucketTests.assess(List.of(caught(24, 20)), wanted(TABLE)).get(0);
+        BucketResult result =
+                BucketTests.assess(List.of(caught(24, 20)), wanted(TABLE)).get(0);
         assertThat(result.withinTolerance()).isTrue();
         assertThat(result.nextOpeningLeft()).isEqualTo(24);
         assertThat(result.nextFrom()).isNull();

@@ -25,7 +25,8 @@ class TraysTest {
     @CsvFileSource(resources = "/org/evenfall/trays/coefficient-of-variation.csv", numLinesToSkip = 1)
     void cvAsPublished(String values, double cvPercent, double tolerance, String source) {
         assertThat(source).isNotBlank();
-        List<Double> numbers = List.of(values.split(" ")).stream().map(Double::valueOf).toList();
+        List<Double> numbers =
+                List.of(values.split(" ")).stream().map(Double::valueOf).toList();
         assertThat(Evennesses.cvPercent(numbers)).isCloseTo(cvPercent, within(tolerance));
     }
 
@@ -86,7 +87,8 @@ class TraysTest {
     @Test
     void sevenTraysStandHalfWayToTheNextTramline() {
         TrayLayout layout = TrayLayouts.of(24, 7, 0.25, DrivingPattern.BACK_AND_FORTH);
-        assertThat(layout.positionsM()).usingElementComparator((a, b) -> Math.abs(a - b) < 1e-9 ? 0 : 1)
+        assertThat(layout.positionsM())
+                .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-9 ? 0 : 1)
                 .containsExactly(-12.0, -8.0, -4.0, 0.0, 4.0, 8.0, 12.0);
         assertThat(layout.passForward()).containsExactly(false, true, false);
     }
@@ -140,7 +142,14 @@ class TraysTest {
         assertThat(five.trays()).isEqualTo(5);
         assertThat(five.modes()).isNotEmpty();
         assertThatThrownBy(() -> new TrayCatches(
-                        positions.subList(0, 4), List.of(1.0, 1.0, 1.0, 1.0), W, DrivingPattern.BACK_AND_FORTH, 0.25, 1, 0.028, 0))
+                        positions.subList(0, 4),
+                        List.of(1.0, 1.0, 1.0, 1.0),
+                        W,
+                        DrivingPattern.BACK_AND_FORTH,
+                        0.25,
+                        1,
+                        0.028,
+                        0))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -168,24 +177,27 @@ class TraysTest {
             assertThat(move.wider()).isTrue();
             assertThat(Math.signum(move.to() - move.from())).isEqualTo(widening == Widening.HIGHER ? 1 : -1);
             assertThat(Math.abs(move.steps())).isLessThanOrEqualTo(3);
-            assertThat(advice.expectedCvPercent()).isLessThan(20).isBetween(
-                    advice.expectedCvLowPercent(), advice.expectedCvHighPercent());
+            assertThat(advice.expectedCvPercent())
+                    .isLessThan(20)
+                    .isBetween(advice.expectedCvLowPercent(), advice.expectedCvHighPercent());
         }
     }
 
     @Test
     void overlapHeavyGoesNarrower() {
-        Advice advice =
-                Advisor.advise(advice(List.of(lever(Widening.HIGHER)), true, test(10, 13, 11.5, 9.5, 8, 9.5, 11.5, 13)));
+        Advice advice = Advisor.advise(
+                advice(List.of(lever(Widening.HIGHER)), true, test(10, 13, 11.5, 9.5, 8, 9.5, 11.5, 13)));
         assertThat(advice.moves().get(0).wider()).isFalse();
     }
 
     @Test
     void oneSideIsNeverAnsweredWithALever() {
         AdviceInput.DoneTest uneven = test(10, 13, 12.5, 12, 10, 8, 7.5, 7);
-        assertThat(Advisor.advise(advice(List.of(lever(Widening.HIGHER)), false, uneven)).kind())
+        assertThat(Advisor.advise(advice(List.of(lever(Widening.HIGHER)), false, uneven))
+                        .kind())
                 .isEqualTo(AdviceKind.LEVEL_HEIGHT_TYRES);
-        assertThat(Advisor.advise(advice(List.of(lever(Widening.HIGHER)), true, uneven)).kind())
+        assertThat(Advisor.advise(advice(List.of(lever(Widening.HIGHER)), true, uneven))
+                        .kind())
                 .isEqualTo(AdviceKind.OUTLETS_AND_VANES);
     }
 
@@ -194,7 +206,10 @@ class TraysTest {
         // two steps took the amplitude from about 28 to about 14 %: the slope is steeper than the prior
         Advice first = Advisor.advise(advice(List.of(lever(Widening.HIGHER)), true, test(10, CENTRE_HEAVY)));
         Advice second = Advisor.advise(advice(
-                List.of(lever(Widening.HIGHER)), true, test(10, CENTRE_HEAVY), test(12, 8.6, 9.5, 11, 11.9, 11, 9.5, 8.3)));
+                List.of(lever(Widening.HIGHER)),
+                true,
+                test(10, CENTRE_HEAVY),
+                test(12, 8.6, 9.5, 11, 11.9, 11, 9.5, 8.3)));
         assertThat(first.moves().get(0).steps()).isEqualTo(3);
         assertThat(second.moves().get(0).steps()).isBetween(1, 3);
         assertThat(second.expectedCvPercent()).isLessThan(10);
@@ -203,24 +218,31 @@ class TraysTest {
     @Test
     void aLeverThatWorksTheOtherWayIsAskedBack() {
         Advice advice = Advisor.advise(advice(
-                List.of(lever(Widening.HIGHER)), true, test(10, 8.6, 9.5, 11, 11.9, 11, 9.5, 8.3), test(13, 5.5, 8, 12.5, 16, 12.5, 8, 5.5)));
+                List.of(lever(Widening.HIGHER)),
+                true,
+                test(10, 8.6, 9.5, 11, 11.9, 11, 9.5, 8.3),
+                test(13, 5.5, 8, 12.5, 16, 12.5, 8, 5.5)));
         assertThat(advice.kind()).isEqualTo(AdviceKind.CONFIRM_DIRECTION);
     }
 
     @Test
     void endStopNoLeverWindAndGood() {
-        assertThat(Advisor.advise(advice(List.of(lever(Widening.HIGHER)), true, test(20, CENTRE_HEAVY))).kind())
+        assertThat(Advisor.advise(advice(List.of(lever(Widening.HIGHER)), true, test(20, CENTRE_HEAVY)))
+                        .kind())
                 .isEqualTo(AdviceKind.NO_LEVER_LEFT);
-        assertThat(Advisor.advise(advice(List.of(), true, test(10, CENTRE_HEAVY))).kind())
+        assertThat(Advisor.advise(advice(List.of(), true, test(10, CENTRE_HEAVY)))
+                        .kind())
                 .isEqualTo(AdviceKind.NO_LEVER_LEFT);
         assertThat(Advisor.advise(advice(List.of(lever(Widening.HIGHER)), true)).kind())
                 .isEqualTo(AdviceKind.DO_A_TEST);
-        assertThat(Advisor.advise(advice(List.of(lever(Widening.HIGHER)), true, test(10, 10, 10.5, 9.5, 10, 10, 9.8, 10.2)))
+        assertThat(Advisor.advise(advice(
+                                List.of(lever(Widening.HIGHER)), true, test(10, 10, 10.5, 9.5, 10, 10, 9.8, 10.2)))
                         .kind())
                 .isEqualTo(AdviceKind.KEEP);
         AdviceInput.DoneTest windy = new AdviceInput.DoneTest(
                 Evennesses.of(catches(DrivingPattern.BACK_AND_FORTH, CENTRE_HEAVY)), Map.of("long vane", 10.0), 5.0);
-        assertThat(Advisor.advise(advice(List.of(lever(Widening.HIGHER)), true, windy)).kind())
+        assertThat(Advisor.advise(advice(List.of(lever(Widening.HIGHER)), true, windy))
+                        .kind())
                 .isEqualTo(AdviceKind.WAIT_FOR_WIND);
     }
 }
