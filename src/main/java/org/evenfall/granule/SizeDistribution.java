@@ -23,6 +23,21 @@ public record SizeDistribution(
         }
     }
 
+    /** Geometric standard deviation taken where only a median is known: spread index 18, the blenders' limit (seen). */
+    public static final double USUAL_GEOMETRIC_SD = 1.2;
+
+    /** Standard error of ln d50 of a median read from a handbook. Ours. */
+    public static final double HANDBOOK_LN_D50_ERROR = 0.03;
+
+    /**
+     * A product of which only the median is known. Its spread is a guess, marked as no value.
+     *
+     * @param d50Mm median diameter, mm, above 0
+     */
+    public static SizeDistribution medianOnly(double d50Mm) {
+        return new SizeDistribution(d50Mm, USUAL_GEOMETRIC_SD, HANDBOOK_LN_D50_ERROR, 0.05, true);
+    }
+
     /** Standard deviation of the natural logarithm of the diameter. */
     public double lnSd() {
         return Math.log(geometricSd);

@@ -1,26 +1,36 @@
 package org.evenfall.reference;
 
+import java.util.Objects;
 import org.evenfall.granule.ProductForm;
 import org.evenfall.granule.SizeDistribution;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The new product as measured.
+ * The new product, as far as it is measured.
  *
  * @param form what the granules are
- * @param bulkDensityKgPerL bulk density, above 0
- * @param bulkDensitySe its standard error, kg/L
- * @param sizes size distribution, or null when it was not sieved
+ * @param bulkDensityKgPerL bulk density, kg/L, above 0; null while not measured
+ * @param bulkDensitySe its standard error, kg/L, at least 0
+ * @param sizes size distribution; null while not sieved
  */
 public record Candidate(
         ProductForm form,
-        double bulkDensityKgPerL,
+        @Nullable Double bulkDensityKgPerL,
         double bulkDensitySe,
         @Nullable SizeDistribution sizes) {
 
     public Candidate {
-        if (!(bulkDensityKgPerL > 0) || bulkDensitySe < 0) {
-            throw new IllegalArgumentException("bulk density must be above 0: " + bulkDensityKgPerL);
+        Objects.requireNonNull(form, "form");
+        if (bulkDensityKgPerL != null && !(bulkDensityKgPerL > 0)) {
+            throw new IllegalArgumentException("bulkDensityKgPerL must be above 0: " + bulkDensityKgPerL);
         }
+        if (!(bulkDensitySe >= 0)) {
+            throw new IllegalArgumentException("bulkDensitySe must be at least 0: " + bulkDensitySe);
+        }
+    }
+
+    /** Whether anything is measured that tells how it flies. */
+    public boolean measured() {
+        return bulkDensityKgPerL != null || sizes != null;
     }
 }

@@ -3,154 +3,190 @@ package org.evenfall.reference;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.sampling.distribution.NormalizedGaussianSampler;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 import org.apache.commons.rng.simple.RandomSource;
-import org.evenfall.granule.ProductForm;
+import org.evenfall.flight.Throws;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Ranks tested products by how differently they would land: throw, flow at one opening and size spread, each in units of
- * what measuring can tell, a missing figure counting as its whole uncertainty.
+ * Which tested product would land most like the new one. References of this tramline width stand before all others,
+ * because only their settings can be taken over; within each group the least standardised difference comes first.
  */
 public final class NearestProducts {
-
-    /** What careful measuring can tell apart in flow, %. Ours. */
-    public static final double FLOW_UNIT_PERCENT = 3;
-
-    /** What careful sieving can tell apart in the spread index, points. Ours. */
-    public static final double SPREAD_UNIT_POINTS = 3;
-
-    /** Working widths within this are the same, %. */
-    public static final double SAME_WIDTH_PERCENT = 1;
 
     private static final double Z90 = 1.6449;
 
     private NearestProducts() {}
 
     /**
-     * @param seed seed of the simulated repeats
-     * @param redraws how many times the measurements are redone in simulation, at least 1
+     * Ranks the references.
+     *
+     * @param candidate the new product; with nothing measured of it nothing is ranked
+     * @param references the library, may be empty
+     * @param context machine and field
+     * @param seed seed of the simulation that redoes the measurements
+     * @param redraws how often they are redone, at least 1
      */
     public static MatchResult rank(
-            Candidate product, List<TestedProduct> references, RankContext context, long seed, int redraws) {
-        Landed own = Landed.of(product, context);
-        List<Landed> others = references.stream()
-                .map(reference -> Landed.of(reference, context))
-                .toList();
-        double throwUnitM = own.throwSlopeM() * Math.hypot(0.03, Landed.LN_PACKING_ERROR);
-        int[] first = redraw(own, others, throwUnitM, seed, redraws);
-        List<RankedReference> ranked = new ArrayList<>();
-        for (int i = 0; i < references.size(); i++) {
-            ranked.add(compare(
-                    product, own, references.get(i), others.get(i), context, throwUnitM, first[i] / (double) redraws));
+            Candidate candidate, List<TestedProduct> references, RankContext context, long seed, int redraws) {
+        if (redraws < 1) {
+            throw new IllegalArgumentException("redraws must be at least 1: " + redraws);
         }
-        ranked.sort(Comparator.comparing((RankedReference r) -> !r.sameWidth()).thenComparing(RankedReference::score));
+        if (!candidate.measured()) {
+            return new MatchResult(List.of(), null, Verdict.NO_REFERENCE, Direction.AS_IT_IS, null, null, false);
+        }
+        double speed = Throws.outletSpeedMPerS(context.discRadiusM(), context.discRpm());
+        Traits alone = traits(candidate, null);
+        ThrowLine aloneLine = ThrowLine.of(alone, speed, context.heightOverCropM());
+        List<Comparison> comparisons = new ArrayList<>();
+        for (TestedProduct reference : references) {
+            comparisons.add(compare(candidate, reference, alone, aloneLine, speed, context.heightOverCropM()));
+        }
+        comparisons.sort(Comparator.comparing((Comparison c) -> !sameWidth(c, context))
+                .thenComparingDouble(Comparison::score)
+                .thenComparing(c -> c.reference.id()));
+        double[] closest = closestShares(comparisons, context, seed, redraws);
+        List<RankedReference> ranked = new ArrayList<>();
+        for (int i = 0; i < comparisons.size(); i++) {
+            ranked.add(rank(comparisons.get(i), context, closest[i]));
+        }
+        double againstDense = aloneLine.edgeM()
+                - ThrowLine.of(Reach.dense(), speed, context.heightOverCropM()).edgeM();
+        Reach.Answer widest = Reach.widest(context, comparisons, alone, aloneLine);
+        return result(ranked, context, againstDense, aloneLine.edgeM(), widest);
+    }
+
+    private static MatchResult result(
+            List<RankedReference> ranked,
+            RankContext context,
+            double againstDenseM,
+            double edgeM,
+            Reach.Answer widest) {
         RankedReference chosen = ranked.stream()
                 .filter(reference -> reference.id().equals(context.chosenId()))
                 .findFirst()
                 .orElse(ranked.isEmpty() ? null : ranked.get(0));
-        boolean outOfReach = Reach.outOfReach(product, context, own.throwErrorM() / own.throwM());
-        double againstDense = own.throwM()
-                - Landed.of(new Candidate(ProductForm.CALCIUM_AMMONIUM_NITRATE, 1.0, 0.01, null), context)
-                        .throwM();
+        Verdict verdict = chosen == null ? Verdict.NO_REFERENCE : chosen.verdict();
+        // with no reference the start is the setting for a dense product, and the throw against it gives the way
+        Direction direction =
+                chosen == null ? Verdicts.direction(100 * againstDenseM / (edgeM - againstDenseM)) : chosen.direction();
         return new MatchResult(
                 ranked,
                 chosen,
-                verdict(chosen, outOfReach),
-                direction(chosen, againstDense / (own.throwM() - againstDense)),
-                againstDense,
-                Reach.widestM(product, context),
-                outOfReach);
+                widest.outOfReach() ? Verdict.NOT_AT_THIS_WIDTH : verdict,
+                direction,
+                againstDenseM,
+                widest.widestM(),
+                widest.outOfReach());
     }
 
-    private static Verdict verdict(@Nullable RankedReference chosen, boolean outOfReach) {
-        if (outOfReach) {
-            return Verdict.NOT_AT_THIS_WIDTH;
-        }
-        return chosen == null ? Verdict.NO_REFERENCE : chosen.verdict();
-    }
-
-    /** Without a reference the start is judged against the dense product the person knows. */
-    private static Direction direction(@Nullable RankedReference chosen, double againstDenseShare) {
-        return chosen == null ? Verdicts.direction(100 * againstDenseShare) : chosen.direction();
-    }
-
-    private static RankedReference compare(
-            Candidate product,
-            Landed own,
+    private static Comparison compare(
+            Candidate candidate,
             TestedProduct reference,
-            Landed other,
-            RankContext context,
-            double throwUnitM,
-            double closestShare) {
-        double throwM = own.throwM() - other.throwM();
-        double throwError = Math.hypot(own.throwErrorM(), other.throwErrorM());
-        double flow = 100 * (own.flow() / other.flow() - 1);
-        double spread = own.spreadIndexPercent() - other.spreadIndexPercent();
-        double score = Math.sqrt((square(throwM) + square(other.throwErrorM())) / square(throwUnitM)
-                + (square(flow) + square(other.flowErrorPercent())) / square(FLOW_UNIT_PERCENT)
-                + (square(spread) + square(other.spreadErrorPercent())) / square(SPREAD_UNIT_POINTS));
-        double percent = 100 * throwM / other.throwM();
-        boolean sizesKnown = product.sizes() != null && reference.sizes() != null;
-        boolean sameWidth = Math.abs(reference.widthM() / context.tramlineWidthM() - 1) <= SAME_WIDTH_PERCENT / 100;
-        Double spreadPoints = sizesKnown ? Double.valueOf(spread) : null;
+            Traits alone,
+            ThrowLine aloneLine,
+            double speedMPerS,
+            double heightM) {
+        Traits product = traits(candidate, reference);
+        ThrowLine line = product.equals(alone) ? aloneLine : ThrowLine.of(product, speedMPerS, heightM);
+        Traits other = Traits.of(
+                reference.form(),
+                reference.bulkDensityKgPerL(),
+                Traits.HANDBOOK_BULK_ERROR,
+                reference.sizes(),
+                product.bulkKgPerL(),
+                candidate.sizes());
+        ThrowLine otherLine = ThrowLine.of(other, speedMPerS, heightM);
+        return new Comparison(candidate.form(), reference, product, other, line, otherLine);
+    }
+
+    private static Traits traits(Candidate candidate, @Nullable TestedProduct reference) {
+        Double bulk = candidate.bulkDensityKgPerL();
+        return Traits.of(
+                candidate.form(),
+                bulk,
+                bulk == null ? 0 : candidate.bulkDensitySe() / bulk,
+                candidate.sizes(),
+                reference == null ? null : reference.bulkDensityKgPerL(),
+                reference == null ? null : reference.sizes());
+    }
+
+    private static boolean sameWidth(Comparison comparison, RankContext context) {
+        return Verdicts.sameWidth(comparison.reference.widthM(), context.tramlineWidthM());
+    }
+
+    /** How often each would rank first; where any was tested at this width, only those compete. */
+    private static double[] closestShares(List<Comparison> comparisons, RankContext context, long seed, int redraws) {
+        double[] firsts = new double[comparisons.size()];
+        if (comparisons.isEmpty()) {
+            return firsts;
+        }
+        int competing =
+                (int) comparisons.stream().filter(c -> sameWidth(c, context)).count();
+        competing = competing == 0 ? comparisons.size() : competing;
+        NormalizedGaussianSampler gauss =
+                ZigguratSampler.NormalizedGaussian.of(RandomSource.XO_RO_SHI_RO_128_PP.create(seed));
+        double[] own = new double[3];
+        double[] theirs = new double[3];
+        for (int draw = 0; draw < redraws; draw++) {
+            fill(own, gauss);
+            int best = 0;
+            double least = Double.POSITIVE_INFINITY;
+            for (int i = 0; i < competing; i++) {
+                fill(theirs, gauss);
+                double score = comparisons.get(i).squaredScore(own, theirs, gauss.sample());
+                if (score < least) {
+                    least = score;
+                    best = i;
+                }
+            }
+            firsts[best]++;
+        }
+        for (int i = 0; i < firsts.length; i++) {
+            firsts[i] /= redraws;
+        }
+        return firsts;
+    }
+
+    private static void fill(double[] numbers, NormalizedGaussianSampler gauss) {
+        for (int i = 0; i < numbers.length; i++) {
+            numbers[i] = gauss.sample();
+        }
+    }
+
+    private static RankedReference rank(Comparison comparison, RankContext context, double closestShare) {
+        TestedProduct reference = comparison.reference;
+        Traits product = comparison.product;
+        Traits other = comparison.other;
+        boolean densities = product.bulkKnown() && other.bulkKnown();
+        boolean sizes = product.sizeKnown() && other.sizeKnown();
+        boolean spreads = product.spreadKnown() && other.spreadKnown();
+        double flowPercent = 100 * Math.expm1(comparison.lnFlow());
+        double half = Z90 * comparison.throwErrorM();
+        boolean sameWidth = sameWidth(comparison, context);
         return new RankedReference(
                 reference.id(),
                 reference.name(),
                 reference.widthM(),
-                score,
-                reference.bulkDensityKgPerL() == null
-                        ? null
-                        : Double.valueOf(100 * (product.bulkDensityKgPerL() / reference.bulkDensityKgPerL() - 1)),
-                product.sizes() == null || reference.sizes() == null
-                        ? null
-                        : Double.valueOf(100
-                                * (product.sizes().d50Mm() / reference.sizes().d50Mm() - 1)),
-                spreadPoints,
-                flow,
-                throwM,
-                throwM - Z90 * throwError,
-                throwM + Z90 * throwError,
-                percent,
+                comparison.score(),
+                densities ? 100 * (product.bulkKgPerL() / other.bulkKgPerL() - 1) : null,
+                sizes ? 100 * (product.d50Mm() / other.d50Mm() - 1) : null,
+                spreads ? comparison.spreadPoints() : null,
+                densities ? flowPercent : null,
+                comparison.throwM(),
+                comparison.throwM() - half,
+                comparison.throwM() + half,
+                comparison.throwPercent(),
                 closestShare,
                 sameWidth,
-                Verdicts.of(percent, 100 * Z90 * throwError / other.throwM(), spreadPoints, sameWidth),
-                Verdicts.direction(percent));
-    }
-
-    /** How often each reference ranks first when every measurement is drawn anew. */
-    private static int[] redraw(Landed own, List<Landed> others, double throwUnitM, long seed, int redraws) {
-        if (redraws < 1) {
-            throw new IllegalArgumentException("at least one redraw: " + redraws);
-        }
-        int[] first = new int[others.size()];
-        UniformRandomProvider random = RandomSource.XO_RO_SHI_RO_128_PP.create(seed);
-        ZigguratSampler.NormalizedGaussian normal = ZigguratSampler.NormalizedGaussian.of(random);
-        for (int round = 0; round < redraws && !others.isEmpty(); round++) {
-            double throwM = own.throwM() + own.throwErrorM() * normal.sample();
-            double flow = own.flow() * (1 + own.flowErrorPercent() / 100 * normal.sample());
-            double spread = own.spreadIndexPercent() + own.spreadErrorPercent() * normal.sample();
-            int nearest = 0;
-            double least = Double.POSITIVE_INFINITY;
-            for (int i = 0; i < others.size(); i++) {
-                Landed other = others.get(i);
-                double distance = square((throwM - other.throwM() - other.throwErrorM() * normal.sample()) / throwUnitM)
-                        + square((100 * (flow / other.flow() - 1) - other.flowErrorPercent() * normal.sample())
-                                / FLOW_UNIT_PERCENT)
-                        + square((spread - other.spreadIndexPercent() - other.spreadErrorPercent() * normal.sample())
-                                / SPREAD_UNIT_POINTS);
-                if (distance < least) {
-                    least = distance;
-                    nearest = i;
-                }
-            }
-            first[nearest]++;
-        }
-        return first;
-    }
-
-    private static double square(double value) {
-        return value * value;
+                Verdicts.of(
+                        sameWidth,
+                        densities && sizes && spreads,
+                        comparison.throwPercent(),
+                        100 * half / comparison.otherLine.edgeM(),
+                        flowPercent,
+                        comparison.spreadPoints()),
+                Verdicts.direction(comparison.throwPercent()));
     }
 }

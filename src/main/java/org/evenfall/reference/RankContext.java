@@ -1,5 +1,6 @@
 package org.evenfall.reference;
 
+import java.util.Objects;
 import org.evenfall.flight.Throws;
 import org.jspecify.annotations.Nullable;
 
@@ -8,10 +9,12 @@ import org.jspecify.annotations.Nullable;
  *
  * @param tramlineWidthM tramline width, m, above 0
  * @param discRadiusM centre to vane tip, m, above 0
- * @param discRpm disc speed in use, rpm
- * @param discRpmHighest highest disc speed the handbook allows, rpm
- * @param heightOverCropM height over the crop, m
+ * @param discRpm disc speed in use, rpm, above 0
+ * @param discRpmHighest highest disc speed the handbook allows, rpm, at least discRpm
+ * @param heightOverCropM height over the crop, m, above 0
  * @param chosenId id of the reference the person chose, empty when none
+ * @param widestHandbookWidthM widest working width its handbook names, m; null when it names none
+ * @param widerLever at least one lever is known to throw wider one way
  */
 public record RankContext(
         double tramlineWidthM,
@@ -19,10 +22,26 @@ public record RankContext(
         double discRpm,
         double discRpmHighest,
         double heightOverCropM,
-        String chosenId) {
+        String chosenId,
+        @Nullable Double widestHandbookWidthM,
+        boolean widerLever) {
 
-    /** Height over the crop where none is known, m: published figures run 0.70 to 0.75. */
+    /** Height over the crop where none is known, m: published figures run 0.70 to 0.75 for some machines (seen). */
     public static final double USUAL_HEIGHT_M = 0.75;
+
+    public RankContext {
+        Objects.requireNonNull(chosenId, "chosenId");
+        above0("tramlineWidthM", tramlineWidthM);
+        above0("discRadiusM", discRadiusM);
+        above0("discRpm", discRpm);
+        above0("heightOverCropM", heightOverCropM);
+        if (widestHandbookWidthM != null) {
+            above0("widestHandbookWidthM", widestHandbookWidthM);
+        }
+        if (!(discRpmHighest >= discRpm)) {
+            throw new IllegalArgumentException("discRpmHighest must be at least " + discRpm + ": " + discRpmHighest);
+        }
+    }
 
     /** Fills what the owner did not give with usual values. */
     public static RankContext of(
@@ -39,6 +58,20 @@ public record RankContext(
                 rpm,
                 discRpmHighest == null ? rpm : Math.max(rpm, discRpmHighest),
                 heightOverCropM == null ? USUAL_HEIGHT_M : heightOverCropM,
-                chosenId);
+                chosenId,
+                null,
+                false);
+    }
+
+    /** The same with what the machine is known to reach: see {@link Reach}. */
+    public RankContext reaching(@Nullable Double widestHandbook, boolean lever) {
+        return new RankContext(
+                tramlineWidthM, discRadiusM, discRpm, discRpmHighest, heightOverCropM, chosenId, widestHandbook, lever);
+    }
+
+    private static void above0(String name, double value) {
+        if (!(value > 0)) {
+            throw new IllegalArgumentException(name + " must be above 0: " + value);
+        }
     }
 }

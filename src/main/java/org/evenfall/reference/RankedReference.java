@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  * @param id id of the reference
  * @param name its name
  * @param widthM width it was tested at, m
- * @param score root of the expected squared differences in throw, flow and spread, each in units of what measuring can tell; up to about 1.5 the two cannot be told apart
+ * @param score standardised difference: 0 is the same, 1 one standard error of measuring
  * @param densityDifferencePercent bulk density
  * @param d50DifferencePercent median diameter
  * @param spreadIndexDifference spread index, points

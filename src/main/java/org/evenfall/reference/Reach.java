@@ -1,40 +1,99 @@
 package org.evenfall.reference;
 
+import java.util.List;
 import org.evenfall.flight.Throws;
-import org.evenfall.granule.ParticleDensities;
-import org.evenfall.granule.SizeDistribution;
+import org.evenfall.granule.ProductForm;
 
 /**
- * Whether a working width is in reach at all. A model: the coarse granules, thrown at the highest disc speed allowed, must
- * land at least {@link #NEEDED_SHARE} of the tramline width away, since the pattern has to fall gently past the half-way
- * line. Said to be out of reach only when it still fails with a margin and the measurements' error added.
+ * The widest working width that looks reachable with the new product: a model. The flight model knows how far one product
+ * is thrown against another, not how wide this machine works; that comes from what it has done: each reference at its
+ * tested width, and the widest width of its handbook, taken to hold for a dense 27 % N product. Each is scaled by the
+ * throw of the new product at the best settings: the highest disc speed allowed and a lever that throws wider.
+ *
+ * <p>Where nothing is known of the machine, its coarse granules must land at least {@link #NEEDED_SHARE} of the width
+ * away, since the pattern has to fall gently past the half-way line; that is rougher and gets a wider margin.
+ *
+ * <p>A width is said to be out of reach only when it lies beyond the widest with the 90 % error of measurements and model
+ * added.
  */
 public final class Reach {
 
-    /** Throw needed, share of the tramline width. Ours. */
+    /** Throw needed where nothing is known of the machine, share of the width. Ours. */
     public static final double NEEDED_SHARE = 0.6;
 
-    /** Margin on the throw before a width is called out of reach. Ours. */
-    public static final double MARGIN = 1.10;
+    /** Standard error of the model where nothing is known of the machine. Ours. */
+    public static final double ROUGH_MODEL_ERROR = 0.12;
+
+    /** Bulk density of a dense 27 % N product, kg/L: calcium ammonium nitrate, about 1.0 (press and extension, seen). */
+    public static final double DENSE_KG_PER_L = 1.0;
+
+    /** Error of ln d50 of such a product: the blenders' target of 3.25 ± 0.25 mm (seen) taken as a standard error. */
+    public static final double DENSE_D50_ERROR = 0.05;
+
+    /** What a lever that throws wider can still gain over a reference's settings, share of the throw. Ours. */
+    public static final double LEVER_GAIN = 0.05;
+
+    /** Standard error of the model itself in such a ratio. Ours. */
+    public static final double MODEL_ERROR = 0.05;
+
+    /** Above 52 m/s nearly all granules broke: Grift, Hofstee 1997, J. Agric. Eng. Res. 66:229–233 (seen). */
+    public static final double FASTEST_OUTLET_M_PER_S = 52;
+
+    private static final double Z90 = 1.6449;
 
     private Reach() {}
 
-    /** Widest working width that looks reachable, m. */
-    static double widestM(Candidate product, RankContext context) {
-        return coarseThrowM(product, context) / NEEDED_SHARE;
+    /**
+     * @param widestM widest width that looks reachable, m
+     * @param outOfReach the tramline width lies beyond it with margin and uncertainty
+     */
+    record Answer(double widestM, boolean outOfReach) {}
+
+    /** A dense 27 % N product as it usually is: bulk density 1.0 kg/L, median and spread as wide work wants them. */
+    static Traits dense() {
+        return Traits.of(
+                ProductForm.CALCIUM_AMMONIUM_NITRATE, DENSE_KG_PER_L, Traits.HANDBOOK_BULK_ERROR, null, null, null);
     }
 
-    static boolean outOfReach(Candidate product, RankContext context, double relativeError) {
-        return coarseThrowM(product, context) * (1 + 1.6449 * relativeError) * MARGIN
-                < NEEDED_SHARE * context.tramlineWidthM();
-    }
-
-    private static double coarseThrowM(Candidate product, RankContext context) {
-        SizeDistribution sizes = product.sizes() == null ? Landed.usualSizes(product.form()) : product.sizes();
-        return Throws.distanceM(
-                sizes.quantileMm(0.84),
-                1000 * product.bulkDensityKgPerL() / ParticleDensities.USUAL_PACKING,
-                Throws.outletSpeedMPerS(context.discRadiusM(), context.discRpmHighest()),
-                context.heightOverCropM());
+    static Answer widest(RankContext context, List<Comparison> comparisons, Traits product, ThrowLine now) {
+        double speed = Math.min(
+                FASTEST_OUTLET_M_PER_S, Throws.outletSpeedMPerS(context.discRadiusM(), context.discRpmHighest()));
+        ThrowLine fastest = ThrowLine.of(product, speed, context.heightOverCropM());
+        double gain = Math.max(1, fastest.edgeM() / now.edgeM());
+        if (context.widerLever()) {
+            gain *= 1 + LEVER_GAIN;
+        }
+        double widest = 0;
+        double error = 0;
+        for (Comparison comparison : comparisons) {
+            double width = comparison.reference.widthM()
+                    * gain
+                    * comparison.productLine.edgeM()
+                    / comparison.otherLine.edgeM();
+            if (width > widest) {
+                widest = width;
+                error = comparison.throwErrorM() / comparison.otherLine.edgeM();
+            }
+        }
+        Double handbook = context.widestHandbookWidthM();
+        if (handbook != null) {
+            Traits dense = dense();
+            ThrowLine denseLine = ThrowLine.of(dense, speed, context.heightOverCropM());
+            double width = handbook * fastest.edgeM() / denseLine.edgeM();
+            if (width > widest) {
+                widest = width;
+                double own = fastest.errorM(product.bulkError(), product.d50Error(), product.lnSdError());
+                double theirs = denseLine.errorM(dense.bulkError(), DENSE_D50_ERROR, 0);
+                error = Math.hypot(own, theirs) / denseLine.edgeM();
+            }
+        }
+        double model = MODEL_ERROR;
+        if (widest == 0) {
+            widest = fastest.edgeM() / NEEDED_SHARE;
+            error = fastest.errorM(product.bulkError(), product.d50Error(), product.lnSdError()) / fastest.edgeM();
+            model = ROUGH_MODEL_ERROR;
+        }
+        double margin = 1 + Z90 * Math.hypot(error, model);
+        return new Answer(widest, context.tramlineWidthM() > widest * margin);
     }
 }

@@ -1,45 +1,91 @@
 package org.evenfall.reference;
 
-import org.jspecify.annotations.Nullable;
-
-/** The rules by which a difference becomes a verdict. Ours; the tray test decides in the end. */
+/**
+ * What a throw difference means for the reference's settings. The limits are ours: a first setting for the tray test,
+ * which decides.
+ *
+ * <ul>
+ *   <li>{@link Verdict#HOLD}: same width, throw within {@value #HOLD_PERCENT} %, the whole 90 % interval within
+ *       {@value #HOLD_INTERVAL_PERCENT} %, flow within {@value #HOLD_FLOW_PERCENT} %, spread index within
+ *       {@value #HOLD_SPREAD_POINTS} points, nothing of the reference unmeasured.
+ *   <li>{@link Verdict#HOLD_AS_START}: same width, throw within {@value #START_PERCENT} %, the whole interval within
+ *       {@value #START_INTERVAL_PERCENT} %.
+ *   <li>{@link Verdict#FIRST_GUESS_ONLY}: all else, and every reference of another width.
+ * </ul>
+ */
 public final class Verdicts {
 
-    /** Up to this difference in throw the settings hold, %. */
-    public static final double HOLD_PERCENT = 3;
+    /** Throw difference up to which settings hold and no direction is given, % of the throw. */
+    public static final double HOLD_PERCENT = 1.5;
 
-    /** Up to this they hold as a start, %. */
+    /** Reach of the 90 % interval up to which settings hold, %. */
+    public static final double HOLD_INTERVAL_PERCENT = 8;
+
+    /** Flow difference up to which settings hold, %. */
+    public static final double HOLD_FLOW_PERCENT = 10;
+
+    /** Difference of the spread index up to which settings hold, points. */
+    public static final double HOLD_SPREAD_POINTS = 6;
+
+    /** Throw difference up to which settings are a start, %. */
     public static final double START_PERCENT = 10;
 
-    /** From this difference on, which way to go is said, %. */
-    public static final double DIRECTION_PERCENT = 1.5;
+    /** Reach of the 90 % interval up to which settings are a start, %. */
+    public static final double START_INTERVAL_PERCENT = 20;
 
-    /** Up to this difference in the spread index the settings hold, points. */
-    public static final double HOLD_SPREAD_POINTS = 6;
+    /** Widths within this share of each other are the same width. */
+    public static final double SAME_WIDTH_SHARE = 0.01;
 
     private Verdicts() {}
 
     /**
-     * @param throwPercent new product less reference, %
-     * @param intervalHalfPercent half the 90 % interval of it, %
-     * @param spreadPoints difference in spread index, points, null where a size is not known
+     * Which way to go from the reference's settings.
+     *
+     * @param throwPercent throw of the new product less the reference's, %
      */
-    static Verdict of(
-            double throwPercent, double intervalHalfPercent, @Nullable Double spreadPoints, boolean sameWidth) {
-        if (!sameWidth || Math.abs(throwPercent) > START_PERCENT) {
-            return Verdict.FIRST_GUESS_ONLY;
+    public static Direction direction(double throwPercent) {
+        if (Math.abs(throwPercent) <= HOLD_PERCENT) {
+            return Direction.AS_IT_IS;
         }
-        boolean close = Math.abs(throwPercent) <= HOLD_PERCENT
-                && Math.abs(throwPercent) + intervalHalfPercent <= START_PERCENT
-                && spreadPoints != null
-                && Math.abs(spreadPoints) <= HOLD_SPREAD_POINTS;
-        return close ? Verdict.HOLD : Verdict.HOLD_AS_START;
+        return throwPercent < 0 ? Direction.WIDER : Direction.NARROWER;
     }
 
-    static Direction direction(double throwPercent) {
-        if (throwPercent < -DIRECTION_PERCENT) {
-            return Direction.WIDER;
+    /** Whether two widths in m are one. */
+    public static boolean sameWidth(double widthM, double otherM) {
+        return Math.abs(widthM - otherM) <= SAME_WIDTH_SHARE * otherM + 1e-9;
+    }
+
+    /**
+     * The verdict on one reference.
+     *
+     * @param sameWidth it was tested at this tramline width
+     * @param complete density, median and spread of both were measured
+     * @param throwPercent throw difference, %
+     * @param intervalPercent half the 90 % interval of the throw difference, %
+     * @param flowPercent flow difference at the same opening, %
+     * @param spreadPoints difference of the spread index, points
+     */
+    public static Verdict of(
+            boolean sameWidth,
+            boolean complete,
+            double throwPercent,
+            double intervalPercent,
+            double flowPercent,
+            double spreadPoints) {
+        if (!sameWidth) {
+            return Verdict.FIRST_GUESS_ONLY;
         }
-        return throwPercent > DIRECTION_PERCENT ? Direction.NARROWER : Direction.AS_IT_IS;
+        double size = Math.abs(throwPercent);
+        double farthest = size + intervalPercent;
+        if (complete
+                && size <= HOLD_PERCENT
+                && farthest <= HOLD_INTERVAL_PERCENT
+                && Math.abs(flowPercent) <= HOLD_FLOW_PERCENT
+                && Math.abs(spreadPoints) <= HOLD_SPREAD_POINTS) {
+            return Verdict.HOLD;
+        }
+        return size <= START_PERCENT && farthest <= START_INTERVAL_PERCENT
+                ? Verdict.HOLD_AS_START
+                : Verdict.FIRST_GUESS_ONLY;
     }
 }

@@ -1,0 +1,138 @@
+package org.evenfall.reference;
+
+import org.evenfall.granule.ProductForm;
+import org.evenfall.granule.Sieves;
+
+/**
+ * The new product set against one reference: throw, flow at the same opening and size spread, each with the error of the
+ * measurements. Differences are new product less reference.
+ *
+ * <p>The score is the root of the weighted mean square of the three differences, each in standard errors of measuring
+ * the new product. What is known of the reference less well than ordinary measuring tells counts with the square of that
+ * error, so that a gap never looks like a likeness.
+ */
+final class Comparison {
+
+    /** How much each difference counts towards the pattern. The bucket test mends flow, nothing mends the throw. Ours. */
+    static final double THROW_WEIGHT = 1;
+
+    static final double SPREAD_WEIGHT = 0.5;
+
+    static final double FLOW_WEIGHT = 0.25;
+
+    /** Relative error of the ratio of two granule densities taken from bulk densities: how alike two heaps pack. Ours. */
+    static final double PACKING_ERROR_SAME_FORM = 0.02;
+
+    static final double PACKING_ERROR_OTHER_FORM = 0.04;
+
+    /** Least standard errors that count as measuring: throw, flow (relative) and spread index (points). Ours. */
+    private static final double LEAST_THROW_ERROR = 0.01;
+
+    private static final double LEAST_FLOW_ERROR = 0.02;
+    private static final double LEAST_SPREAD_ERROR = 1;
+
+    final TestedProduct reference;
+    final Traits product;
+    final Traits other;
+    final ThrowLine productLine;
+    final ThrowLine otherLine;
+    private final double packingError;
+    private final double throwUnitM;
+    private final double flowUnit;
+    private final double spreadUnit;
+
+    Comparison(
+            ProductForm form,
+            TestedProduct reference,
+            Traits product,
+            Traits other,
+            ThrowLine productLine,
+            ThrowLine otherLine) {
+        this.reference = reference;
+        this.product = product;
+        this.other = other;
+        this.productLine = productLine;
+        this.otherLine = otherLine;
+        this.packingError = form == reference.form() && form != ProductForm.UNANSWERED && form != ProductForm.OTHER
+                ? PACKING_ERROR_SAME_FORM
+                : PACKING_ERROR_OTHER_FORM;
+        this.throwUnitM = Math.max(
+                productLine.errorM(product.bulkError(), product.d50Error(), product.lnSdError()),
+                LEAST_THROW_ERROR * productLine.edgeM());
+        this.flowUnit = Math.max(
+                Math.hypot(product.bulkError(), product.flowSlopeOfD50() * product.d50Error()), LEAST_FLOW_ERROR);
+        this.spreadUnit = Math.max(product.spreadIndexSlope() * product.lnSdError(), LEAST_SPREAD_ERROR);
+    }
+
+    /** Throw at the edge, m; negative: the new product falls short. */
+    double throwM() {
+        return productLine.edgeM() - otherLine.edgeM();
+    }
+
+    double throwPercent() {
+        return 100 * throwM() / otherLine.edgeM();
+    }
+
+    /** Standard error of the throw difference from every measurement of both and from packing, m. */
+    double throwErrorM() {
+        double own = productLine.errorM(product.bulkError(), product.d50Error(), product.lnSdError());
+        double theirs = otherLine.errorM(other.bulkError(), other.d50Error(), other.lnSdError());
+        return Math.hypot(Math.hypot(own, theirs), otherLine.perLnDensity() * packingError);
+    }
+
+    /** Flow at the same opening, natural logarithm of the ratio. */
+    double lnFlow() {
+        return Math.log(product.flowKgPerMin() / other.flowKgPerMin());
+    }
+
+    /** Size spread, points of the spread index. */
+    double spreadPoints() {
+        return product.spreadIndexPercent() - other.spreadIndexPercent();
+    }
+
+    /** Standardised difference: 0 alike, 1 about one standard error of measuring. */
+    double score() {
+        double gapBulk = beyond(other.bulkError(), Math.max(product.bulkError(), Traits.HANDBOOK_BULK_ERROR));
+        double gapD50 = beyond(other.d50Error(), Math.max(product.d50Error(), Sieves.ONE_SAMPLE_LN_D50_ERROR));
+        double gapLnSd = beyond(other.lnSdError(), Math.max(product.lnSdError(), Sieves.ONE_SAMPLE_LN_SD_ERROR));
+        double throwGap = otherLine.errorM(gapBulk, gapD50, gapLnSd);
+        double flowGap = Math.hypot(gapBulk, other.flowSlopeOfD50() * gapD50);
+        double spreadGap = other.spreadIndexSlope() * gapLnSd;
+        return Math.sqrt(square(
+                Math.hypot(throwM(), throwGap), Math.hypot(lnFlow(), flowGap), Math.hypot(spreadPoints(), spreadGap)));
+    }
+
+    /** The part of an error beyond what ordinary measuring leaves. */
+    private static double beyond(double error, double ordinary) {
+        return Math.sqrt(Math.max(0, error * error - ordinary * ordinary));
+    }
+
+    /**
+     * The squared score if the measurements were redone.
+     *
+     * @param own errors of the new product, three standard normal numbers
+     * @param theirs errors of the reference, three standard normal numbers
+     * @param packing error of the packing, a standard normal number
+     */
+    double squaredScore(double[] own, double[] theirs, double packing) {
+        double ownBulk = own[0] * product.bulkError();
+        double ownD50 = own[1] * product.d50Error();
+        double ownLnSd = own[2] * product.lnSdError();
+        double theirBulk = theirs[0] * other.bulkError();
+        double theirD50 = theirs[1] * other.d50Error();
+        double theirLnSd = theirs[2] * other.lnSdError();
+        double shift = productLine.shiftM(ownBulk, ownD50, ownLnSd)
+                - otherLine.shiftM(theirBulk + packing * packingError, theirD50, theirLnSd);
+        double flowShift = ownBulk + product.flowSlopeOfD50() * ownD50 - theirBulk - other.flowSlopeOfD50() * theirD50;
+        double spreadShift = product.spreadIndexSlope() * ownLnSd - other.spreadIndexSlope() * theirLnSd;
+        return square(throwM() + shift, lnFlow() + flowShift, spreadPoints() + spreadShift);
+    }
+
+    private double square(double throwDifferenceM, double lnFlowDifference, double spreadDifference) {
+        double t = throwDifferenceM / throwUnitM;
+        double f = lnFlowDifference / flowUnit;
+        double s = spreadDifference / spreadUnit;
+        return (THROW_WEIGHT * t * t + FLOW_WEIGHT * f * f + SPREAD_WEIGHT * s * s)
+                / (THROW_WEIGHT + FLOW_WEIGHT + SPREAD_WEIGHT);
+    }
+}

@@ -1,0 +1,43 @@
+package org.evenfall.reference;
+
+import org.evenfall.flight.Throws;
+import org.evenfall.granule.ParticleDensities;
+
+/**
+ * The throw of one product near its measured figures, as a straight line: redoing the measurements in simulation then
+ * costs a few multiplications, no flight. Within 10 % of density or size the line is off by less than 0.5 % of the throw.
+ *
+ * @param edgeM landing distance of the granule that 84 % of the mass is finer than, m
+ * @param perLnDensity change of it for 1 of ln density, m
+ * @param perLnDiameter change of it for 1 of ln diameter, m
+ */
+record ThrowLine(double edgeM, double perLnDensity, double perLnDiameter) {
+
+    /** Normal quantile of the edge granule: 84 % of the mass is finer. */
+    static final double EDGE_Z = 0.99446;
+
+    private static final double STEP = 0.03;
+
+    static ThrowLine of(Traits product, double outletSpeedMPerS, double heightM) {
+        double density = 1000 * product.bulkKgPerL() / ParticleDensities.USUAL_PACKING;
+        double diameter = product.d50Mm() * Math.exp(EDGE_Z * product.lnSd());
+        double up = Math.exp(STEP);
+        double edge = Throws.distanceM(diameter, density, outletSpeedMPerS, heightM);
+        double denser = Throws.distanceM(diameter, density * up, outletSpeedMPerS, heightM);
+        double lighter = Throws.distanceM(diameter, density / up, outletSpeedMPerS, heightM);
+        double larger = Throws.distanceM(diameter * up, density, outletSpeedMPerS, heightM);
+        double smaller = Throws.distanceM(diameter / up, density, outletSpeedMPerS, heightM);
+        return new ThrowLine(edge, (denser - lighter) / (2 * STEP), (larger - smaller) / (2 * STEP));
+    }
+
+    /** Shift of the throw for errors of ln density, ln d50 and ln sd, m. */
+    double shiftM(double lnDensity, double lnD50, double lnSd) {
+        return perLnDensity * lnDensity + perLnDiameter * (lnD50 + EDGE_Z * lnSd);
+    }
+
+    /** Standard error of the throw from independent errors, m. */
+    double errorM(double lnDensity, double lnD50, double lnSd) {
+        double size = Math.hypot(lnD50, EDGE_Z * lnSd);
+        return Math.hypot(perLnDensity * lnDensity, perLnDiameter * size);
+    }
+}
