@@ -1,5 +1,16 @@
 package org.evenfall.setup;
 
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Severity;
+import org.evenfall.finding.Step;
+import org.evenfall.machine.HeightResult;
+import org.evenfall.machine.MachineProfile;
+import org.evenfall.machine.YardResult;
+import org.evenfall.reference.MatchResult;
 import org.evenfall.setup.entry.Setup;
 
 /** Entries in, one immutable assessment out. Pure: the same setup gives the same assessment. */
@@ -7,8 +18,54 @@ public final class Assessor {
 
     private Assessor() {}
 
-    @SuppressWarnings("DoNotCallSuggester")
     public static Assessment assess(Setup setup) {
-        throw new UnsupportedOperationException("not yet built");
+        return assess(setup, AssessOptions.USUAL);
+    }
+
+    public static Assessment assess(Setup setup, AssessOptions options) {
+        EntryReader reader = new EntryReader();
+        Double width = StartAssessor.tramlineWidthM(setup, reader);
+        MachineProfile machine = StartAssessor.machine(setup, width, reader);
+        ProductResult product = ProductAssessor.assess(setup, machine, reader);
+        MatchResult match = MatchAssessor.assess(setup, machine, width, product, options, reader);
+        ReadSettings start =
+                MatchAssessor.settings(setup.match().settings(), machine, "", new EntryReader(), Step.MATCH);
+        YardResult yard = YardAssessor.assess(setup, machine, start.ptoRpm(), reader);
+        HeightResult height = HeightAssessor.assess(setup, machine, product, start.heightOverCropM(), reader);
+        RateResult rate = RateAssessor.assess(setup, machine, width, product, reader);
+        TraysResult trays = TraysAssessor.assess(setup, machine, width, product, rate, yard, reader);
+        CardResult card = CardAssessor.assess(setup, machine, match, yard, height, rate, trays, reader);
+        List<Finding> findings = reader.findings().stream()
+                .distinct()
+                .sorted(Comparator.comparing(Finding::step).thenComparing(Finding::severity))
+                .toList();
+        return new Assessment(
+                states(findings, card), machine, width, product, match, yard, height, rate, trays, card, findings);
+    }
+
+    private static Map<Step, StepState> states(List<Finding> findings, CardResult card) {
+        Map<Step, StepState> states = new EnumMap<>(Step.class);
+        for (Step step : Step.values()) {
+            states.put(step, state(step, findings, card));
+        }
+        return states;
+    }
+
+    private static StepState state(Step step, List<Finding> findings, CardResult card) {
+        Severity worst = null;
+        boolean open = step == Step.CARD && !card.cardAllowed() && !card.findingOnly();
+        for (Finding finding : findings) {
+            if (finding.step() == step) {
+                worst = worst == null || finding.severity().compareTo(worst) < 0 ? finding.severity() : worst;
+                open |= finding.key().startsWith("missing.");
+            }
+        }
+        if (worst == Severity.STOP) {
+            return StepState.STOPPED;
+        }
+        if (open) {
+            return StepState.OPEN;
+        }
+        return worst == Severity.WARN ? StepState.WARNED : StepState.DONE;
     }
 }

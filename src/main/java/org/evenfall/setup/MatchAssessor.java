@@ -1,0 +1,198 @@
+package org.evenfall.setup;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Step;
+import org.evenfall.granule.SieveResult;
+import org.evenfall.granule.Sieves;
+import org.evenfall.granule.SizeDistribution;
+import org.evenfall.machine.Lever;
+import org.evenfall.machine.MachineProfile;
+import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.Unit;
+import org.evenfall.reference.Candidate;
+import org.evenfall.reference.MatchResult;
+import org.evenfall.reference.NearestProducts;
+import org.evenfall.reference.RankContext;
+import org.evenfall.reference.RankedReference;
+import org.evenfall.reference.TestedProduct;
+import org.evenfall.reference.Verdict;
+import org.evenfall.setup.entry.ReferenceEntry;
+import org.evenfall.setup.entry.SettingsEntries;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.YesNo;
+import org.jspecify.annotations.Nullable;
+
+/** Step 2: the closest tested product and the settings to start from. */
+final class MatchAssessor {
+
+    /** Standard error of ln d50 where only a median is given, and of the spread then. Ours. */
+    private static final double D50_ONLY_ERROR = 0.05;
+
+    private static final double UNKNOWN_SPREAD = 1.2;
+    private static final double UNKNOWN_SPREAD_ERROR = 0.08;
+
+    private MatchAssessor() {}
+
+    static @Nullable MatchResult assess(
+            Setup setup,
+            MachineProfile machine,
+            @Nullable Double tramlineWidthM,
+            ProductResult product,
+            AssessOptions options,
+            EntryReader reader) {
+        List<TestedProduct> references = references(setup.match().library(), reader);
+        boolean chosenKnown = references.stream().anyMatch(r -> r.id().equals(setup.match().chosen()));
+        reader.need(
+                chosenKnown || setup.match().startWithoutReference() == YesNo.YES,
+                Step.MATCH,
+                references.isEmpty() ? "missing.noReference" : "missing.chosen",
+                "/match/chosen");
+        settings(setup.match().settings(), machine, "/match/settings", reader, Step.MATCH);
+        if (product.density() == null || tramlineWidthM == null) {
+            reader.need(false, Step.MATCH, "missing.productFirst", "");
+            return null;
+        }
+        Candidate candidate = new Candidate(
+                setup.product().form(),
+                product.density().meanKgPerL(),
+                product.density().standardErrorKgPerL(),
+                product.sieve() == null ? null : product.sieve().distribution());
+        MatchResult result =
+                NearestProducts.rank(candidate, references, context(setup, machine, tramlineWidthM), options.seed(), options.redraws());
+        tell(result, setup, tramlineWidthM, chosenKnown, reader);
+        return result;
+    }
+
+    private static RankContext context(Setup setup, MachineProfile machine, double tramlineWidthM) {
+        Double highest = machine.discSpeedAt540Rpm() == null || machine.ptoHighestRpm() == null
+                ? null
+                : Double.valueOf(machine.discSpeedAt540Rpm() * machine.ptoHighestRpm() / 540);
+        return RankContext.of(
+                tramlineWidthM,
+                machine.discRadiusM(),
+                machine.discSpeedAt540Rpm(),
+                highest,
+                machine.wantedHeightM(),
+                setup.match().chosen());
+    }
+
+    private static void tell(
+            MatchResult result, Setup setup, double tramlineWidthM, boolean chosenKnown, EntryReader reader) {
+        if (result.outOfReach()) {
+            Arg widest = Arg.number(result.widestReachableM() == null ? 0 : result.widestReachableM(), 0, Unit.M);
+            Arg width = Arg.number(tramlineWidthM, 0, Unit.M);
+            reader.add((setup.match().trayTestOnly() == YesNo.YES
+                            ? Finding.warn(Step.MATCH, "match.outOfReachTray", width, widest)
+                            : Finding.stop(Step.MATCH, "match.outOfReach", width, widest))
+                    .at("/match/trayTestOnly"));
+            return;
+        }
+        RankedReference chosen = result.chosen();
+        if (chosen != null && (chosenKnown || setup.match().startWithoutReference() != YesNo.YES)) {
+            Arg name = Arg.text(chosen.name());
+            switch (result.verdict()) {
+                case HOLD -> reader.add(Finding.note(Step.MATCH, "match.hold", name));
+                case HOLD_AS_START ->
+                    reader.add(Finding.note(
+                            Step.MATCH, "match.holdAsStart", name, Arg.word("direction." + result.direction())));
+                case FIRST_GUESS_ONLY ->
+                    reader.add(Finding.warn(
+                            Step.MATCH, "match.firstGuess", name, Arg.word("direction." + result.direction())));
+                case NOT_AT_THIS_WIDTH, NO_REFERENCE -> {
+                    // told elsewhere
+                }
+            }
+            return;
+        }
+        if (result.verdict() == Verdict.NO_REFERENCE || !chosenKnown) {
+            double against = result.throwAgainstDenseM() == null ? 0 : result.throwAgainstDenseM();
+            reader.add(Finding.note(
+                    Step.MATCH,
+                    against < 0 ? "match.noReferenceShorter" : "match.noReferenceFurther",
+                    Arg.number(Math.abs(against), 1, Unit.M)));
+        }
+    }
+
+    static List<TestedProduct> references(List<ReferenceEntry> library, EntryReader reader) {
+        List<TestedProduct> products = new ArrayList<>();
+        Set<String> ids = new HashSet<>();
+        for (int i = 0; i < library.size(); i++) {
+            ReferenceEntry entry = library.get(i);
+            String at = "/match/library/" + i;
+            if (entry.id().isBlank() || !ids.add(entry.id())) {
+                reader.add(Finding.stop(Step.MATCH, "match.idTwice", Arg.text(entry.id())).at(at + "/id"));
+                continue;
+            }
+            Double width = reader.read(entry.width(), Fields.WORKING_WIDTH, at + "/width", Step.MATCH);
+            Double density = reader.read(entry.bulkDensity(), Fields.BULK_DENSITY, at + "/bulkDensity", Step.MATCH);
+            SizeDistribution sizes = sizes(entry, at, reader);
+            if (width == null || (density == null && sizes == null)) {
+                reader.add(Finding.warn(Step.MATCH, "match.referenceOpen", Arg.text(entry.name())).at(at));
+                continue;
+            }
+            products.add(new TestedProduct(entry.id(), entry.name(), entry.form(), width, density, sizes));
+        }
+        return products;
+    }
+
+    private static @Nullable SizeDistribution sizes(ReferenceEntry entry, String at, EntryReader reader) {
+        List<Double> apertures = SieveAssessor.apertures(entry.apertures(), at + "/apertures", Step.MATCH, reader);
+        if (apertures != null) {
+            List<Double> shares = SieveAssessor.sample(
+                    entry.shares(), apertures.size() + 1, Fields.SIEVE_SHARE, at + "/shares", Step.MATCH, reader);
+            if (shares != null) {
+                SieveResult result = Sieves.analyse(apertures, List.of(shares));
+                return result.distribution();
+            }
+        }
+        Double d50 = reader.read(entry.d50(), Fields.MEDIAN_DIAMETER, at + "/d50");
+        return d50 == null
+                ? null
+                : new SizeDistribution(d50, UNKNOWN_SPREAD, D50_ONLY_ERROR, UNKNOWN_SPREAD_ERROR, false);
+    }
+
+    /** Settings as numbers, levers within their limits; findings where they are not. */
+    static ReadSettings settings(
+            SettingsEntries entries, MachineProfile machine, String at, EntryReader reader, Step step) {
+        Map<String, Double> levers = new LinkedHashMap<>();
+        for (Lever lever : machine.levers()) {
+            Typed typed = entries.levers().getOrDefault(lever.label(), Typed.EMPTY);
+            String pointer = at + "/levers/" + lever.label().replace("~", "~0").replace("/", "~1");
+            Double value = reader.read(typed, Fields.LEVER_VALUE, pointer, step);
+            if (value == null) {
+                continue;
+            }
+            if (!lever.reaches(value)) {
+                reader.add(Finding.stop(
+                                step,
+                                "settings.leverBeyond",
+                                Arg.text(lever.label()),
+                                Arg.number(value, 1, Unit.NONE),
+                                Arg.number(lever.lowest(), 1, Unit.NONE),
+                                Arg.number(lever.highest(), 1, Unit.NONE))
+                        .at(pointer));
+                continue;
+            }
+            levers.put(lever.label(), value);
+        }
+        Double pto = reader.read(entries.ptoSpeed(), Fields.PTO_SPEED, at + "/ptoSpeed", step);
+        if (pto != null
+                && ((machine.ptoLowestRpm() != null && pto < machine.ptoLowestRpm())
+                        || (machine.ptoHighestRpm() != null && pto > machine.ptoHighestRpm()))) {
+            reader.add(Finding.stop(step, "settings.ptoBeyond", Arg.number(pto, 0, Unit.RPM)).at(at + "/ptoSpeed"));
+        }
+        Double heightCm = reader.read(entries.heightOverCrop(), Fields.HEIGHT_OVER_CROP, at + "/heightOverCrop", step);
+        return new ReadSettings(
+                levers,
+                pto,
+                heightCm == null ? null : Double.valueOf(heightCm / 100),
+                reader.read(entries.tilt(), Fields.TILT, at + "/tilt", step));
+    }
+}

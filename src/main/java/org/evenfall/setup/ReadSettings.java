@@ -1,0 +1,25 @@
+package org.evenfall.setup;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Settings as numbers.
+ *
+ * @param levers lever label to setting, only those typed and within limits
+ * @param ptoRpm shaft speed
+ * @param heightOverCropM height over the crop
+ * @param tiltDeg tilt
+ */
+record ReadSettings(
+        Map<String, Double> levers,
+        @Nullable Double ptoRpm,
+        @Nullable Double heightOverCropM,
+        @Nullable Double tiltDeg) {
+
+    ReadSettings {
+        levers = Collections.unmodifiableMap(new LinkedHashMap<>(levers));
+    }
+}
