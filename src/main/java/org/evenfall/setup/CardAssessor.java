@@ -37,10 +37,13 @@ final class CardAssessor {
         reader.need(!setup.card().signedBy().isBlank(), Step.CARD, "missing.signedBy", "/card/signedBy");
         boolean dated = ProductAssessor.date(setup.card().date()) != null;
         if (!dated && !setup.card().date().isBlank()) {
-            reader.add(Finding.stop(Step.CARD, "entry.notADate", Arg.text(setup.card().date())).at("/card/date"));
+            reader.add(Finding.stop(
+                            Step.CARD, "entry.notADate", Arg.text(setup.card().date()))
+                    .at("/card/date"));
         }
         reader.need(dated, Step.CARD, "missing.date", "/card/date");
-        boolean findingOnly = match != null && match.outOfReach() && setup.match().trayTestOnly() != YesNo.YES;
+        boolean findingOnly =
+                match != null && match.outOfReach() && setup.match().trayTestOnly() != YesNo.YES;
         FinalSettings settings = settings(setup, machine, yard, height, rate, trays);
         List<String> missing = new ArrayList<>();
         for (Finding finding : reader.findings()) {

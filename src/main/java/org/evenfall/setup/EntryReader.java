@@ -34,11 +34,13 @@ final class EntryReader {
      * The value in the first unit of its kind; null when nothing was typed or when it cannot be used, with a finding for
      * the latter.
      */
-    @Nullable Double read(Typed typed, FieldSpec spec, String pointer) {
+    @Nullable
+    Double read(Typed typed, FieldSpec spec, String pointer) {
         return read(typed, spec, pointer, spec.step());
     }
 
-    @Nullable Double read(Typed given, FieldSpec spec, String pointer, Step step) {
+    @Nullable
+    Double read(Typed given, FieldSpec spec, String pointer, Step step) {
         Typed typed = withUnitFromText(given, spec);
         NumberReading reading = NumberText.read(typed.text());
         if (reading instanceof NumberReading.Empty) {

@@ -26,7 +26,11 @@ final class HeightAssessor {
     private HeightAssessor() {}
 
     static @Nullable HeightResult assess(
-            Setup setup, MachineProfile machine, ProductResult product, @Nullable Double settingHeightM, EntryReader reader) {
+            Setup setup,
+            MachineProfile machine,
+            ProductResult product,
+            @Nullable Double settingHeightM,
+            EntryReader reader) {
         HeightEntries entries = setup.height();
         List<Double> crop = reader.readAll(entries.cropHeights(), Fields.CROP_HEIGHT, "/height/cropHeights").stream()
                 .map(cm -> cm / 100)
@@ -72,13 +76,15 @@ final class HeightAssessor {
         }
         if (result.leftRightM() != null && Math.abs(result.leftRightM()) > TOLD_DIFFERENCE_M + 1e-9) {
             reader.add(Finding.warn(
-                            Step.HEIGHT, "height.leftRight", Arg.number(100 * Math.abs(result.leftRightM()), 0, Unit.CM))
+                            Step.HEIGHT,
+                            "height.leftRight",
+                            Arg.number(100 * Math.abs(result.leftRightM()), 0, Unit.CM))
                     .at("/height/right"));
         }
         if (result.cropSpreadM() > 0.15) {
-            reader.add(Finding.note(
-                            Step.HEIGHT, "height.unevenCrop", Arg.number(100 * result.cropSpreadM(), 0, Unit.CM))
-                    .at("/height/cropHeights"));
+            reader.add(
+                    Finding.note(Step.HEIGHT, "height.unevenCrop", Arg.number(100 * result.cropSpreadM(), 0, Unit.CM))
+                            .at("/height/cropHeights"));
         }
     }
 

@@ -48,7 +48,8 @@ final class MatchAssessor {
             AssessOptions options,
             EntryReader reader) {
         List<TestedProduct> references = references(setup.match().library(), reader);
-        boolean chosenKnown = references.stream().anyMatch(r -> r.id().equals(setup.match().chosen()));
+        boolean chosenKnown =
+                references.stream().anyMatch(r -> r.id().equals(setup.match().chosen()));
         reader.need(
                 chosenKnown || setup.match().startWithoutReference() == YesNo.YES,
                 Step.MATCH,
@@ -64,8 +65,8 @@ final class MatchAssessor {
                 product.density().meanKgPerL(),
                 product.density().standardErrorKgPerL(),
                 product.sieve() == null ? null : product.sieve().distribution());
-        MatchResult result =
-                NearestProducts.rank(candidate, references, context(setup, machine, tramlineWidthM), options.seed(), options.redraws());
+        MatchResult result = NearestProducts.rank(
+                candidate, references, context(setup, machine, tramlineWidthM), options.seed(), options.redraws());
         tell(result, setup, tramlineWidthM, chosenKnown, reader);
         return result;
     }
@@ -127,14 +128,16 @@ final class MatchAssessor {
             ReferenceEntry entry = library.get(i);
             String at = "/match/library/" + i;
             if (entry.id().isBlank() || !ids.add(entry.id())) {
-                reader.add(Finding.stop(Step.MATCH, "match.idTwice", Arg.text(entry.id())).at(at + "/id"));
+                reader.add(Finding.stop(Step.MATCH, "match.idTwice", Arg.text(entry.id()))
+                        .at(at + "/id"));
                 continue;
             }
             Double width = reader.read(entry.width(), Fields.WORKING_WIDTH, at + "/width", Step.MATCH);
             Double density = reader.read(entry.bulkDensity(), Fields.BULK_DENSITY, at + "/bulkDensity", Step.MATCH);
             SizeDistribution sizes = sizes(entry, at, reader);
             if (width == null || (density == null && sizes == null)) {
-                reader.add(Finding.warn(Step.MATCH, "match.referenceOpen", Arg.text(entry.name())).at(at));
+                reader.add(Finding.warn(Step.MATCH, "match.referenceOpen", Arg.text(entry.name()))
+                        .at(at));
                 continue;
             }
             products.add(new TestedProduct(entry.id(), entry.name(), entry.form(), width, density, sizes));
@@ -186,7 +189,8 @@ final class MatchAssessor {
         if (pto != null
                 && ((machine.ptoLowestRpm() != null && pto < machine.ptoLowestRpm())
                         || (machine.ptoHighestRpm() != null && pto > machine.ptoHighestRpm()))) {
-            reader.add(Finding.stop(step, "settings.ptoBeyond", Arg.number(pto, 0, Unit.RPM)).at(at + "/ptoSpeed"));
+            reader.add(Finding.stop(step, "settings.ptoBeyond", Arg.number(pto, 0, Unit.RPM))
+                    .at(at + "/ptoSpeed"));
         }
         Double heightCm = reader.read(entries.heightOverCrop(), Fields.HEIGHT_OVER_CROP, at + "/heightOverCrop", step);
         return new ReadSettings(

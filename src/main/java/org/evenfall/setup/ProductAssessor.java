@@ -43,8 +43,7 @@ final class ProductAssessor {
         SieveResult sieve = SieveAssessor.assess(entries, reader);
         ParticleDensity particle = density == null ? null : ParticleDensities.fromBulk(density, entries.form());
         if (particle != null && !particle.plausible()) {
-            reader.add(Finding.warn(
-                            Step.PRODUCT, "product.packing", Arg.number(particle.packingShare(), 2, Unit.NONE))
+            reader.add(Finding.warn(Step.PRODUCT, "product.packing", Arg.number(particle.packingShare(), 2, Unit.NONE))
                     .at("/product/containerFull")
                     .from("source.packing"));
         }
@@ -65,9 +64,13 @@ final class ProductAssessor {
         reader.need(!entries.name().isBlank(), Step.PRODUCT, "missing.productName", "/product/name");
         reader.need(entries.form() != ProductForm.UNANSWERED, Step.PRODUCT, "missing.form", "/product/form");
         reader.need(entries.treated() != YesNo.UNANSWERED, Step.PRODUCT, "missing.treated", "/product/treated");
-        reader.need(entries.condition() != Condition.UNANSWERED, Step.PRODUCT, "missing.condition", "/product/condition");
         reader.need(
-                entries.nitrateBefore() != YesNo.UNANSWERED, Step.PRODUCT, "missing.nitrateBefore", "/product/nitrateBefore");
+                entries.condition() != Condition.UNANSWERED, Step.PRODUCT, "missing.condition", "/product/condition");
+        reader.need(
+                entries.nitrateBefore() != YesNo.UNANSWERED,
+                Step.PRODUCT,
+                "missing.nitrateBefore",
+                "/product/nitrateBefore");
         if (entries.condition() == Condition.CAKED) {
             reader.add(Finding.stop(Step.PRODUCT, "product.caked").at("/product/condition"));
         }
@@ -99,9 +102,11 @@ final class ProductAssessor {
         LocalDate limit = date(useBy);
         LocalDate today = date(cardDate);
         if (limit == null) {
-            reader.add(Finding.stop(Step.PRODUCT, "entry.notADate", Arg.text(useBy)).at("/product/useBy"));
+            reader.add(Finding.stop(Step.PRODUCT, "entry.notADate", Arg.text(useBy))
+                    .at("/product/useBy"));
         } else if (today != null && today.isAfter(limit)) {
-            reader.add(Finding.warn(Step.PRODUCT, "product.pastUseBy", Arg.text(useBy)).at("/product/useBy"));
+            reader.add(Finding.warn(Step.PRODUCT, "product.pastUseBy", Arg.text(useBy))
+                    .at("/product/useBy"));
         }
     }
 
@@ -116,7 +121,10 @@ final class ProductAssessor {
     private static @Nullable Double nitrogen(ProductEntries entries, EntryReader reader) {
         Double percent = reader.read(entries.nitrogen(), Fields.NITROGEN_SHARE, "/product/nitrogen");
         reader.need(
-                percent != null || !entries.nitrogen().isBlank(), Step.PRODUCT, "missing.nitrogen", "/product/nitrogen");
+                percent != null || !entries.nitrogen().isBlank(),
+                Step.PRODUCT,
+                "missing.nitrogen",
+                "/product/nitrogen");
         boolean urea = entries.form() == ProductForm.GRANULAR_UREA || entries.form() == ProductForm.PRILLED_UREA;
         if (percent != null && urea && (percent < 38 || percent > 46.7)) {
             reader.add(Finding.warn(Step.PRODUCT, "product.nitrogenOfUrea", Arg.number(percent, 1, Unit.PERCENT))
@@ -133,9 +141,11 @@ final class ProductAssessor {
         }
         int wanted = (int) Math.min(delivered, Math.max(FEWEST_BAGS, Math.ceil(Math.sqrt(delivered))));
         if (sampled != null && sampled > delivered) {
-            reader.add(Finding.stop(Step.PRODUCT, "product.moreSampledThanDelivered").at("/product/bagsSampled"));
+            reader.add(Finding.stop(Step.PRODUCT, "product.moreSampledThanDelivered")
+                    .at("/product/bagsSampled"));
         } else if (sampled != null && sampled < wanted) {
-            reader.add(Finding.note(Step.PRODUCT, "product.fewBags", Arg.count(wanted), Arg.number(delivered, 0, Unit.NONE))
+            reader.add(Finding.note(
+                            Step.PRODUCT, "product.fewBags", Arg.count(wanted), Arg.number(delivered, 0, Unit.NONE))
                     .at("/product/bagsSampled"));
         }
         return wanted;
@@ -147,7 +157,10 @@ final class ProductAssessor {
         List<Double> fullG = reader.readAll(entries.containerFull(), Fields.CONTAINER_FULL, "/product/containerFull");
         reader.need(volumeL != null, Step.PRODUCT, "missing.containerVolume", "/product/containerVolume");
         reader.need(
-                fullG.size() >= BulkDensities.FEWEST_FILLINGS, Step.PRODUCT, "missing.fillings", "/product/containerFull");
+                fullG.size() >= BulkDensities.FEWEST_FILLINGS,
+                Step.PRODUCT,
+                "missing.fillings",
+                "/product/containerFull");
         if (volumeL == null || fullG.isEmpty()) {
             return null;
         }

@@ -48,14 +48,14 @@ final class RateAssessor {
         OpeningTable table = table(machine, product);
         RatePlan plan = plan(entries.plan(), machine, tramlineWidthM, product, tolerancePercent, table, reader);
         SpeedCheck speed = speed(entries.speedRuns(), plan, reader);
-        Double speedKmPerH = speed != null ? Double.valueOf(speed.meanKmPerH()) : plan == null ? null : plan.speedKmPerH();
+        Double speedKmPerH =
+                speed != null ? Double.valueOf(speed.meanKmPerH()) : plan == null ? null : plan.speedKmPerH();
         List<BucketResult> tests = buckets(
                 entries.bucketTests(),
                 new BucketTests.Wanted(
                         plan == null || tramlineWidthM == null || speedKmPerH == null
                                 ? null
-                                : Double.valueOf(
-                                        Flows.kgPerMin(plan.productKgPerHa(), tramlineWidthM, speedKmPerH)),
+                                : Double.valueOf(Flows.kgPerMin(plan.productKgPerHa(), tramlineWidthM, speedKmPerH)),
                         plan == null ? null : plan.productKgPerHa(),
                         tramlineWidthM,
                         speedKmPerH,
@@ -94,7 +94,8 @@ final class RateAssessor {
         Double bucket = reader.read(entries.bucketVolume(), Fields.BUCKET_VOLUME, at + "bucketVolume");
         Double price = reader.read(entries.price(), Fields.PRICE, at + "price");
         Double otherPrice = reader.read(entries.otherPrice(), Fields.PRICE, at + "otherPrice");
-        Double otherNitrogen = reader.read(entries.otherNitrogen(), Fields.NITROGEN_SHARE, at + "otherNitrogen", Step.RATE);
+        Double otherNitrogen =
+                reader.read(entries.otherNitrogen(), Fields.NITROGEN_SHARE, at + "otherNitrogen", Step.RATE);
         Double effectiveness = reader.read(entries.effectiveness(), Fields.EFFECTIVENESS, at + "effectiveness");
         reader.need(speed != null || !entries.speed().isBlank(), Step.RATE, "missing.speed", at + "speed");
         Double nitrogenPercent = product.nitrogenPercent();
@@ -109,7 +110,9 @@ final class RateAssessor {
         if (nitrogenPercent == null || (byProduct ? rate == null : nitrogen == null)) {
             return null;
         }
-        double productRate = byProduct && rate != null ? rate : Nutrients.productKgPerHa(nitrogen == null ? 0 : nitrogen, nitrogenPercent);
+        double productRate = byProduct && rate != null
+                ? rate
+                : Nutrients.productKgPerHa(nitrogen == null ? 0 : nitrogen, nitrogenPercent);
         if (!byProduct) {
             reader.read(
                     new Typed(Double.toString(Math.rint(productRate * 10) / 10), Unit.KG_PER_HA),
@@ -142,8 +145,7 @@ final class RateAssessor {
                     .at(at + "bucketVolume"));
         }
         if (table != null && plan.flowKgPerMin() != null && plan.firstOpening() == null) {
-            reader.add(Finding.warn(
-                            Step.RATE, "rate.beyondTable", Arg.number(plan.flowKgPerMin(), 0, Unit.KG_PER_MIN))
+            reader.add(Finding.warn(Step.RATE, "rate.beyondTable", Arg.number(plan.flowKgPerMin(), 0, Unit.KG_PER_MIN))
                     .at("/machine/openings"));
         }
         return plan;
@@ -165,11 +167,11 @@ final class RateAssessor {
         return units == null ? null : Double.valueOf(units * Nutrients.unitKgPerHa(entries.unitsBasis()));
     }
 
-    private static @Nullable SpeedCheck speed(
-            List<SpeedRunEntry> runs, @Nullable RatePlan plan, EntryReader reader) {
+    private static @Nullable SpeedCheck speed(List<SpeedRunEntry> runs, @Nullable RatePlan plan, EntryReader reader) {
         List<Double> kmPerH = new ArrayList<>();
         for (int i = 0; i < runs.size(); i++) {
-            Double distance = reader.read(runs.get(i).distance(), Fields.DISTANCE, "/rate/speedRuns/" + i + "/distance");
+            Double distance =
+                    reader.read(runs.get(i).distance(), Fields.DISTANCE, "/rate/speedRuns/" + i + "/distance");
             Double time = reader.read(runs.get(i).time(), Fields.RUN_TIME, "/rate/speedRuns/" + i + "/time");
             if (distance != null && time != null) {
                 kmPerH.add(Flows.kmPerH(distance, time));
@@ -190,7 +192,8 @@ final class RateAssessor {
         return check;
     }
 
-    private static List<BucketResult> buckets(List<BucketEntry> entries, BucketTests.Wanted wanted, EntryReader reader) {
+    private static List<BucketResult> buckets(
+            List<BucketEntry> entries, BucketTests.Wanted wanted, EntryReader reader) {
         List<BucketTests.Catch> catches = new ArrayList<>();
         for (int i = 0; i < entries.size(); i++) {
             BucketEntry entry = entries.get(i);
@@ -200,13 +203,14 @@ final class RateAssessor {
             Double time = reader.read(entry.time(), Fields.BUCKET_TIME, at + "time");
             Double empty = reader.read(entry.bucketEmpty(), Fields.BUCKET_EMPTY, at + "bucketEmpty");
             double tare = empty == null ? 0 : empty;
-            List<Double> leftKg = net(reader.readAll(entry.left(), Fields.BUCKET_MASS, at + "left"), tare, at + "left", reader);
+            List<Double> leftKg =
+                    net(reader.readAll(entry.left(), Fields.BUCKET_MASS, at + "left"), tare, at + "left", reader);
             List<Double> rightKg =
                     net(reader.readAll(entry.right(), Fields.BUCKET_MASS, at + "right"), tare, at + "right", reader);
             if (time != null && (left != null || right != null) && !(leftKg.isEmpty() && rightKg.isEmpty())) {
                 double openingLeft = left == null ? right == null ? 0 : right : left;
-                catches.add(new BucketTests.Catch(
-                        openingLeft, right == null ? openingLeft : right, time, leftKg, rightKg));
+                catches.add(
+                        new BucketTests.Catch(openingLeft, right == null ? openingLeft : right, time, leftKg, rightKg));
             }
         }
         return BucketTests.assess(catches, wanted);
@@ -216,7 +220,8 @@ final class RateAssessor {
         List<Double> net = new ArrayList<>();
         for (double kg : gross) {
             if (kg <= tareKg) {
-                reader.add(Finding.stop(Step.RATE, "rate.lighterThanBucket", Arg.number(kg, 1, Unit.KG)).at(pointer));
+                reader.add(Finding.stop(Step.RATE, "rate.lighterThanBucket", Arg.number(kg, 1, Unit.KG))
+                        .at(pointer));
             } else {
                 net.add(kg - tareKg);
             }
@@ -251,8 +256,7 @@ final class RateAssessor {
         }
         if (last.repeatSpreadPercent() != null
                 && last.repeatSpreadPercent() > BucketTests.WORST_REPEAT_PERCENT + 1e-9) {
-            reader.add(Finding.warn(
-                            Step.RATE, "rate.repeats", Arg.number(last.repeatSpreadPercent(), 1, Unit.PERCENT))
+            reader.add(Finding.warn(Step.RATE, "rate.repeats", Arg.number(last.repeatSpreadPercent(), 1, Unit.PERCENT))
                     .at(at));
         }
     }

@@ -56,9 +56,7 @@ final class SieveAssessor {
         }
         if (result.worstResidualPercent() > 6) {
             reader.add(Finding.warn(
-                            Step.PRODUCT,
-                            "product.notOneHump",
-                            Arg.number(result.worstResidualPercent(), 0, Unit.NONE))
+                            Step.PRODUCT, "product.notOneHump", Arg.number(result.worstResidualPercent(), 0, Unit.NONE))
                     .at("/product/sievings"));
         }
         if (result.shareUnder2MmPercent() > 10) {
@@ -98,7 +96,8 @@ final class SieveAssessor {
             apertures.add(aperture);
         }
         if (apertures.size() < 2 || apertures.size() > 8) {
-            reader.add(Finding.stop(step, "product.aperturesCount", Arg.count(apertures.size())).at(pointer));
+            reader.add(Finding.stop(step, "product.aperturesCount", Arg.count(apertures.size()))
+                    .at(pointer));
             return null;
         }
         return apertures;
@@ -133,7 +132,8 @@ final class SieveAssessor {
             return null;
         }
         if (spec == Fields.SIEVE_SHARE && Math.abs(sum - 100) > PERCENT_SLACK) {
-            reader.add(Finding.warn(step, "product.notHundred", Arg.number(sum, 1, Unit.PERCENT)).at(pointer));
+            reader.add(Finding.warn(step, "product.notHundred", Arg.number(sum, 1, Unit.PERCENT))
+                    .at(pointer));
         }
         return amounts;
     }

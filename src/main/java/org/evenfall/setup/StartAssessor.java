@@ -48,10 +48,7 @@ final class StartAssessor {
         reader.need(!entries.name().isBlank(), Step.START, "missing.machine", "/machine/name");
         List<Double> widths = reader.readAll(entries.workingWidths(), Fields.WORKING_WIDTH, "/machine/workingWidths");
         if (tramlineWidthM != null && !widths.isEmpty() && widths.stream().allMatch(w -> w < tramlineWidthM - 0.5)) {
-            reader.add(Finding.warn(
-                            Step.START,
-                            "start.widthBeyondHandbook",
-                            Arg.number(tramlineWidthM, 0, Unit.M))
+            reader.add(Finding.warn(Step.START, "start.widthBeyondHandbook", Arg.number(tramlineWidthM, 0, Unit.M))
                     .at("/machine/workingWidths"));
         }
         Double outlets = reader.read(entries.outlets(), Fields.OUTLETS, "/machine/outlets");
@@ -61,7 +58,8 @@ final class StartAssessor {
             reader.add(Finding.stop(Step.START, "start.ptoLimits").at("/machine/ptoLowest"));
         }
         Double discRadiusCm = reader.read(entries.discRadius(), Fields.DISC_RADIUS, "/machine/discRadius");
-        Double heightCm = reader.read(entries.wantedHeight(), Fields.HEIGHT_OVER_CROP, "/machine/wantedHeight", Step.START);
+        Double heightCm =
+                reader.read(entries.wantedHeight(), Fields.HEIGHT_OVER_CROP, "/machine/wantedHeight", Step.START);
         return new MachineProfile(
                 entries.name(),
                 widths,
@@ -86,11 +84,14 @@ final class StartAssessor {
             Double high = reader.read(entry.highest(), Fields.LEVER_VALUE, at + "/highest");
             Double step = reader.read(entry.step(), Fields.LEVER_STEP, at + "/step");
             if (entry.label().isBlank() || low == null || high == null || step == null) {
-                reader.add(Finding.note(Step.START, "start.leverOpen", Arg.count(i + 1L)).at(at));
+                reader.add(Finding.note(Step.START, "start.leverOpen", Arg.count(i + 1L))
+                        .at(at));
             } else if (low >= high || step > high - low) {
-                reader.add(Finding.stop(Step.START, "start.leverLimits", Arg.text(entry.label())).at(at));
+                reader.add(Finding.stop(Step.START, "start.leverLimits", Arg.text(entry.label()))
+                        .at(at));
             } else if (!labels.add(entry.label().strip().toLowerCase(Locale.ROOT))) {
-                reader.add(Finding.stop(Step.START, "start.leverTwice", Arg.text(entry.label())).at(at + "/label"));
+                reader.add(Finding.stop(Step.START, "start.leverTwice", Arg.text(entry.label()))
+                        .at(at + "/label"));
             } else {
                 levers.add(new Lever(entry.label(), entry.unit(), low, high, step, entry.widerWhen()));
             }

@@ -67,8 +67,7 @@ final class TraysAssessor {
         return new TraysAssessor(setup, machine, reader).assess(tramlineWidthM, product, rate, yard);
     }
 
-    private TraysResult assess(
-            @Nullable Double widthM, ProductResult product, RateResult rate, YardResult yard) {
+    private TraysResult assess(@Nullable Double widthM, ProductResult product, RateResult rate, YardResult yard) {
         Double length = reader.read(entries.trayLength(), Fields.TRAY_SIDE, "/trays/trayLength");
         Double across = reader.read(entries.trayWidth(), Fields.TRAY_SIDE, "/trays/trayWidth");
         double areaM2 = (length == null ? USUAL_SIDE_M : length / 100) * (across == null ? USUAL_SIDE_M : across / 100);
@@ -82,22 +81,25 @@ final class TraysAssessor {
             return new TraysResult(null, null, List.of(), null);
         }
         TrayLayout layout = TrayLayouts.of(
-                widthM, count == null ? TrayLayouts.USUAL_TRAYS : (int) Math.round(count), areaM2, setup.start().drivingPattern());
+                widthM,
+                count == null ? TrayLayouts.USUAL_TRAYS : (int) Math.round(count),
+                areaM2,
+                setup.start().drivingPattern());
         double granuleG = product.sieve() == null || product.particle() == null
                 ? USUAL_GRANULE_G
                 : CatchPlans.meanGranuleG(
                         product.sieve().distribution(), product.particle().kgPerM3());
         Double density = product.density() == null ? null : product.density().meanKgPerL();
         double stepG = readingStepG(boreMm, density);
-        CatchPlan plan = rate.plan() == null
-                ? null
-                : CatchPlans.of(rate.plan().productKgPerHa(), areaM2, granuleG, stepG);
+        CatchPlan plan =
+                rate.plan() == null ? null : CatchPlans.of(rate.plan().productKgPerHa(), areaM2, granuleG, stepG);
         List<TrayTestResult> results = new ArrayList<>();
         List<AdviceInput.DoneTest> done = new ArrayList<>();
         for (int i = 0; i < entries.tests().size(); i++) {
             TrayTestEntry test = entries.tests().get(i);
             String at = "/trays/tests/" + i;
-            ReadSettings settings = MatchAssessor.settings(test.settings(), machine, at + "/settings", reader, Step.TRAYS);
+            ReadSettings settings =
+                    MatchAssessor.settings(test.settings(), machine, at + "/settings", reader, Step.TRAYS);
             Double wind = reader.read(test.wind(), Fields.WIND, at + "/wind");
             Evenness evenness = evenness(test, at, layout, boreMm, density, granuleG, stepG, plan);
             if (evenness != null) {
@@ -106,8 +108,17 @@ final class TraysAssessor {
             }
         }
         verdict(results);
-        return new TraysResult(layout, plan, results, Advisor.advise(new AdviceInput(
-                done, machine.levers(), widthM, levelInOrder(yard), ptoInOrder(yard), outletsInOrder(rate, yard))));
+        return new TraysResult(
+                layout,
+                plan,
+                results,
+                Advisor.advise(new AdviceInput(
+                        done,
+                        machine.levers(),
+                        widthM,
+                        levelInOrder(yard),
+                        ptoInOrder(yard),
+                        outletsInOrder(rate, yard))));
     }
 
     private void beforeDriving(YardResult yard) {
@@ -116,11 +127,17 @@ final class TraysAssessor {
             Arg speed = Arg.number(wind, 1, Unit.M_PER_S);
             switch (WeatherGate.USUAL.ask(wind)) {
                 case STOP ->
-                    reader.add(Finding.warn(Step.TRAYS, "trays.windStop", speed).at("/trays/wind").from("source.wind"));
+                    reader.add(Finding.warn(Step.TRAYS, "trays.windStop", speed)
+                            .at("/trays/wind")
+                            .from("source.wind"));
                 case WARN ->
-                    reader.add(Finding.warn(Step.TRAYS, "trays.windWarn", speed).at("/trays/wind").from("source.wind"));
+                    reader.add(Finding.warn(Step.TRAYS, "trays.windWarn", speed)
+                            .at("/trays/wind")
+                            .from("source.wind"));
                 case NOTE ->
-                    reader.add(Finding.note(Step.TRAYS, "trays.windNote", speed).at("/trays/wind").from("source.wind"));
+                    reader.add(Finding.note(Step.TRAYS, "trays.windNote", speed)
+                            .at("/trays/wind")
+                            .from("source.wind"));
                 case CALM -> {
                     // nothing to tell
                 }
@@ -136,7 +153,9 @@ final class TraysAssessor {
             reader.add(Finding.warn(Step.TRAYS, "trays.wheelmarks").at("/trays/clearOfWheelmarks"));
         }
         if (entries.surface() == Surface.HARD_FLOOR) {
-            reader.add(Finding.warn(Step.TRAYS, "trays.bounce").at("/trays/surface").from("source.bounce"));
+            reader.add(Finding.warn(Step.TRAYS, "trays.bounce")
+                    .at("/trays/surface")
+                    .from("source.bounce"));
         }
         if (yard.blocksFieldTest()) {
             reader.add(Finding.stop(Step.TRAYS, "trays.yardFirst").at("/yard"));
@@ -149,8 +168,7 @@ final class TraysAssessor {
             return 0;
         }
         Unit unit = typed.unit() == Unit.NONE ? Unit.G : typed.unit();
-        FieldSpec spec = new FieldSpec(
-                Fields.READING_STEP.key(), Step.TRAYS, List.of(unit), 0.001, 50, 0.01, 20, 2);
+        FieldSpec spec = new FieldSpec(Fields.READING_STEP.key(), Step.TRAYS, List.of(unit), 0.001, 50, 0.01, 20, 2);
         Double step = reader.read(typed.withUnit(unit), spec, "/trays/readingStep");
         if (step == null) {
             return 0;
@@ -195,7 +213,8 @@ final class TraysAssessor {
         Double runsTyped = reader.read(test.runs(), Fields.RUNS, at + "/runs");
         int runs = runsTyped == null ? 1 : (int) Math.round(runsTyped);
         if (grams.size() < TrayLayouts.FEWEST_TRAYS) {
-            reader.add(Finding.note(Step.TRAYS, "trays.tooFew", Arg.count(grams.size()), Arg.count(TrayLayouts.FEWEST_TRAYS))
+            reader.add(Finding.note(
+                            Step.TRAYS, "trays.tooFew", Arg.count(grams.size()), Arg.count(TrayLayouts.FEWEST_TRAYS))
                     .at(at + "/catches"));
             return null;
         }
@@ -204,7 +223,10 @@ final class TraysAssessor {
             return null;
         }
         if (grams.size() < test.catches().size()) {
-            reader.add(Finding.note(Step.TRAYS, "trays.spilt", Arg.count((long) test.catches().size() - grams.size()))
+            reader.add(Finding.note(
+                            Step.TRAYS,
+                            "trays.spilt",
+                            Arg.count((long) test.catches().size() - grams.size()))
                     .at(at + "/catches"));
         }
         CatchReader.slips(grams, at + "/catches", reader);
@@ -233,7 +255,10 @@ final class TraysAssessor {
         }
         if (places.size() != test.catches().size()) {
             reader.add(Finding.stop(
-                            Step.TRAYS, "trays.count", Arg.count(places.size()), Arg.count(test.catches().size()))
+                            Step.TRAYS,
+                            "trays.count",
+                            Arg.count(places.size()),
+                            Arg.count(test.catches().size()))
                     .at(at + "/catches"));
             return null;
         }

@@ -27,8 +27,7 @@ final class YardAssessor {
 
     private YardAssessor() {}
 
-    static YardResult assess(
-            Setup setup, MachineProfile machine, @Nullable Double ptoWantedRpm, EntryReader reader) {
+    static YardResult assess(Setup setup, MachineProfile machine, @Nullable Double ptoWantedRpm, EntryReader reader) {
         YardEntries entries = setup.yard();
         Map<CheckItem, CheckAnswer> answers = new EnumMap<>(CheckItem.class);
         Set<CheckItem> withReason = EnumSet.noneOf(CheckItem.class);
@@ -89,7 +88,9 @@ final class YardAssessor {
             String key = item == CheckItem.GUARDS ? "yard.guards" : "yard.failed";
             Arg word = Arg.word("choice.CheckItem." + item);
             boolean stops = YardCheck.spoilPattern().contains(item);
-            reader.add((stops ? Finding.stop(Step.MACHINE, key, word) : Finding.warn(Step.MACHINE, "yard.failedFlow", word))
+            reader.add((stops
+                            ? Finding.stop(Step.MACHINE, key, word)
+                            : Finding.warn(Step.MACHINE, "yard.failedFlow", word))
                     .at("/yard/checks"));
         }
         for (CheckEntry check : entries.checks()) {
@@ -107,10 +108,34 @@ final class YardAssessor {
                 vane(vane, entries.vaneOverrideReason(), reader);
             }
         }
-        limit(result.levelDifferenceM(), YardCheck.WORST_LEVEL_M, "yard.level", 100, Unit.CM, entries, "/yard/heightLeft", reader);
-        limit(result.tyreDifferenceBar(), YardCheck.WORST_TYRE_BAR, "yard.tyres", 1, Unit.BAR, entries, "/yard/tyreLeft", reader);
+        limit(
+                result.levelDifferenceM(),
+                YardCheck.WORST_LEVEL_M,
+                "yard.level",
+                100,
+                Unit.CM,
+                entries,
+                "/yard/heightLeft",
+                reader);
+        limit(
+                result.tyreDifferenceBar(),
+                YardCheck.WORST_TYRE_BAR,
+                "yard.tyres",
+                1,
+                Unit.BAR,
+                entries,
+                "/yard/tyreLeft",
+                reader);
         Double deviation = YardCheck.ptoDeviationPercent(result.ptoRpm(), ptoWantedRpm);
-        limit(deviation, YardCheck.WORST_PTO_PERCENT, "yard.pto", 1, Unit.PERCENT, entries, "/yard/ptoMeasured", reader);
+        limit(
+                deviation,
+                YardCheck.WORST_PTO_PERCENT,
+                "yard.pto",
+                1,
+                Unit.PERCENT,
+                entries,
+                "/yard/ptoMeasured",
+                reader);
         if (result.ptoRpm() != null
                 && ((machine.ptoLowestRpm() != null && result.ptoRpm() < machine.ptoLowestRpm())
                         || (machine.ptoHighestRpm() != null && result.ptoRpm() > machine.ptoHighestRpm()))) {
@@ -146,7 +171,11 @@ final class YardAssessor {
         reader.add((entries.levelOverrideReason().isBlank()
                         ? Finding.stop(Step.MACHINE, key, found, allowed)
                         : Finding.warn(
-                                Step.MACHINE, key + "Overridden", found, allowed, Arg.text(entries.levelOverrideReason())))
+                                Step.MACHINE,
+                                key + "Overridden",
+                                found,
+                                allowed,
+                                Arg.text(entries.levelOverrideReason())))
                 .at(pointer));
     }
 

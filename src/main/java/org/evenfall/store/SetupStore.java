@@ -1,0 +1,58 @@
+package org.evenfall.store;
+
+import java.io.IOException;
+import java.nio.charset.MalformedInputException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Setup files on disk. A save is whole or not at all. */
+public final class SetupStore {
+
+    private final SetupJson json;
+
+    public SetupStore(SetupJson json) {
+        this.json = json;
+    }
+
+    public SetupFile read(Path file) throws SetupFileException {
+        try {
+            return json.read(Files.readString(file), file.toString());
+        } catch (NoSuchFileException missing) {
+            throw new SetupFileException(file.toString(), "", "no such file");
+        } catch (MalformedInputException binary) {
+            throw new SetupFileException(file.toString(), "", "not a text file in UTF-8");
+        } catch (IOException unreadable) {
+            throw new SetupFileException(file.toString(), "", "cannot be read: " + reason(unreadable));
+        }
+    }
+
+    public void save(SetupFile setup, Path file) throws IOException {
+        writeWhole(file, json.write(setup).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Writes beside the file first and then puts it in its place, so that a broken write leaves the old file whole. */
+    public static void writeWhole(Path file, byte[] bytes) throws IOException {
+        Path target = file.toAbsolutePath();
+        Path folder = target.getParent();
+        Files.createDirectories(folder);
+        Path beside = Files.createTempFile(folder, ".evenfall-", ".part");
+        try {
+            Files.write(beside, bytes);
+            try {
+                Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            } catch (AtomicMoveNotSupportedException notHere) {
+                Files.move(beside, target, StandardCopyOption.REPLACE_EXISTING);
+            }
+        } finally {
+            Files.deleteIfExists(beside);
+        }
+    }
+
+    private static String reason(IOException problem) {
+        return problem.getClass().getSimpleName().replace("Exception", "");
+    }
+}

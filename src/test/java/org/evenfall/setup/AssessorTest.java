@@ -1,0 +1,171 @@
+package org.evenfall.setup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import java.util.ResourceBundle;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Severity;
+import org.evenfall.finding.Step;
+import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.Unit;
+import org.evenfall.setup.entry.Condition;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.YesNo;
+import org.evenfall.store.SetupFile;
+import org.evenfall.store.SetupFileException;
+import org.evenfall.store.SetupJson;
+import org.junit.jupiter.api.Test;
+
+class AssessorTest {
+
+    private static final SetupJson JSON = new SetupJson();
+
+    private static Setup demo() throws Exception {
+        return JSON.read(Files.readString(Path.of("demo", "setup.json")), "demo")
+                .setup();
+    }
+
+    private static List<String> keys(Setup setup) {
+        return Assessor.assess(setup).findings().stream().map(Finding::key).toList();
+    }
+
+    @Test
+    void nothingTypedIsOpenAndNothingElse() {
+        Assessment assessment = Assessor.assess(Setup.EMPTY);
+        assertThat(assessment.findings()).isNotEmpty().allMatch(finding -> finding.severity() == Severity.NOTE);
+        assertThat(assessment.states())
+                .containsEntry(Step.START, StepState.OPEN)
+                .containsEntry(Step.CARD, StepState.OPEN);
+        assertThat(assessment.card().cardAllowed()).isFalse();
+    }
+
+    @Test
+    void theDemoGivesACard() throws Exception {
+        Assessment assessment = Assessor.assess(demo());
+        assertThat(assessment.findings()).noneMatch(finding -> finding.severity() == Severity.STOP);
+        assertThat(assessment.card().missing()).isEmpty();
+        assertThat(assessment.card().cardAllowed()).isTrue();
+        assertThat(assessment.trays().tests()).hasSize(2);
+        assertThat(assessment.trays().tests().get(0).evenness().cvPercent()).isGreaterThan(15);
+        assertThat(assessment.trays().tests().get(1).evenness().cvPercent()).isLessThan(10);
+        assertThat(assessment).isEqualTo(Assessor.assess(demo()));
+    }
+
+    @Test
+    void whatMustStopStops() throws Exception {
+        Setup demo = demo();
+        assertThat(keys(demo.withProduct(demo.product().withCondition(Condition.CAKED))))
+                .contains("product.caked");
+        assertThat(keys(demo.withProduct(
+                        demo.product().withNitrateBefore(YesNo.YES).withCleanAndDry(YesNo.NO))))
+                .contains("product.notClean");
+        Setup caked = demo.withProduct(demo.product().withCondition(Condition.CAKED));
+        assertThat(Assessor.assess(caked).card().cardAllowed()).isFalse();
+        assertThat(Assessor.assess(caked).states()).containsEntry(Step.PRODUCT, StepState.STOPPED);
+    }
+
+    @Test
+    void aMistypedEntryIsAFindingAtItsPlaceWithLimits() throws Exception {
+        Setup demo = demo();
+        Finding finding =
+                Assessor.assess(demo.withStart(demo.start().withTramlineWidth(new Typed("280", Unit.M))))
+                        .findings()
+                        .stream()
+                        .filter(one -> one.key().equals("entry.impossible"))
+                        .findFirst()
+                        .orElseThrow();
+        assertThat(finding.field()).isEqualTo("/start/tramlineWidth");
+        assertThat(finding.severity()).isEqualTo(Severity.STOP);
+        assertThat(finding.args()).hasSize(4);
+        assertThat(keys(demo.withStart(demo.start().withTramlineWidth(new Typed("1,250", Unit.M)))))
+                .contains("entry.ambiguous");
+        assertThat(keys(demo.withStart(demo.start().withTramlineWidth(new Typed("wide", Unit.M)))))
+                .contains("entry.notANumber");
+        assertThat(Assessor.assess(demo.withStart(demo.start().withTramlineWidth(new Typed("28 m", Unit.M))))
+                        .tramlineWidthM())
+                .isEqualTo(28);
+    }
+
+    /** Entries dropped, garbled and exaggerated: an assessment never throws, and every finding has its sentence. */
+    @Test
+    void neverThrowsWhateverIsTyped() throws Exception {
+        JsonNode demo = new ObjectMapper().readTree(Files.readString(Path.of("demo", "setup.json")));
+        ResourceBundle words = ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH);
+        String[] garbage = {
+            "", "-1", "0", "1e9", "999999", "1,250", "abc", "12 m", "0,0001", "50 %", "-5 kg", "2.5.1", "7"
+        };
+        Random random = new Random(2000);
+        for (int i = 0; i < 2000; i++) {
+            JsonNode changed = demo.deepCopy();
+            for (int n = 1 + random.nextInt(6); n > 0; n--) {
+                mutate(changed, random, garbage);
+            }
+            SetupFile file;
+            try {
+                file = JSON.read(changed.toString(), "mutated");
+            } catch (SetupFileException told) {
+                continue;
+            }
+            String text = changed.toString();
+            assertThatCode(() -> {
+                        for (Finding finding : Assessor.assess(file.setup()).findings()) {
+                            assertThat(words.containsKey(finding.key()))
+                                    .as(finding.key())
+                                    .isTrue();
+                        }
+                    })
+                    .as(text)
+                    .doesNotThrowAnyException();
+        }
+    }
+
+    private static void mutate(JsonNode node, Random random, String[] garbage) {
+        List<Runnable> changes = new ArrayList<>();
+        collect(node, random, garbage, changes);
+        changes.get(random.nextInt(changes.size())).run();
+    }
+
+    private static void collect(JsonNode node, Random random, String[] garbage, List<Runnable> changes) {
+        if (node instanceof ObjectNode object) {
+            object.fieldNames().forEachRemaining(name -> {
+                JsonNode value = object.get(name);
+                if (!name.equals("evenfall")) {
+                    changes.add(() -> object.remove(name));
+                }
+                if (value.isTextual()) {
+                    changes.add(() -> object.put(name, garbage[random.nextInt(garbage.length)]));
+                }
+                collect(value, random, garbage, changes);
+            });
+        } else if (node instanceof ArrayNode list) {
+            for (int i = 0; i < list.size(); i++) {
+                int at = i;
+                changes.add(() -> {
+                    if (at < list.size()) {
+                        list.remove(at);
+                    }
+                });
+                if (list.get(i).isTextual()) {
+                    changes.add(() -> {
+                        if (at < list.size()) {
+                            list.set(at, TextNode.valueOf(garbage[random.nextInt(garbage.length)]));
+                        }
+                    });
+                }
+                collect(list.get(i), random, garbage, changes);
+            }
+        }
+    }
+}
