@@ -131,7 +131,7 @@ final class SieveAssessor {
             reader.add(Finding.stop(step, "product.nothingSieved").at(pointer));
             return null;
         }
-        if (spec == Fields.SIEVE_SHARE && Math.abs(sum - 100) > PERCENT_SLACK) {
+        if (spec.equals(Fields.SIEVE_SHARE) && Math.abs(sum - 100) > PERCENT_SLACK) {
             reader.add(Finding.warn(step, "product.notHundred", Arg.number(sum, 1, Unit.PERCENT))
                     .at(pointer));
         }
