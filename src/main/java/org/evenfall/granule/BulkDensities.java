@@ -19,8 +19,9 @@ public final class BulkDensities {
      * @param scaleStepKg smallest step of the scale, kg, 0 when not known; adds step/√12 to the error of one weighing
      */
     public static BulkDensity of(List<Double> netKg, double volumeL, double scaleStepKg) {
-        if (netKg.isEmpty() || !(volumeL > 0) || netKg.stream().anyMatch(kg -> !(kg > 0)) || scaleStepKg < 0) {
-            throw new IllegalArgumentException("net weights and volume must be above 0: " + netKg + ", " + volumeL);
+        if (netKg.isEmpty() || !(volumeL > 0) || netKg.stream().anyMatch(kg -> !(kg > 0)) || !(scaleStepKg >= 0)) {
+            throw new IllegalArgumentException("netKg and volumeL must be above 0, scaleStepKg at least 0: " + netKg
+                    + ", " + volumeL + ", " + scaleStepKg);
         }
         int n = netKg.size();
         double mean = netKg.stream().mapToDouble(kg -> kg / volumeL).average().orElseThrow();
@@ -34,7 +35,8 @@ public final class BulkDensities {
         double reading = scaleStepKg / Math.sqrt(12) / volumeL;
         // one filling alone says nothing of its scatter: 1 % is taken, what careful fillings show (ours)
         double scatter = n > 1 ? sd : 0.01 * mean;
-        double standardError = Math.sqrt((scatter * scatter + reading * reading) / n);
+        // the empty weight is read once and does not average out
+        double standardError = Math.sqrt((scatter * scatter + reading * reading) / n + reading * reading);
         return new BulkDensity(
                 mean,
                 sd,

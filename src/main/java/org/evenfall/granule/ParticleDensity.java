@@ -5,7 +5,7 @@ package org.evenfall.granule;
  *
  * @param kgPerM3 kg/m³
  * @param standardErrorKgPerM3 standard error, kg/m³
- * @param packingShare assumed bulk over particle density
- * @param plausible particle density agrees with the published range for this form
+ * @param packingShare bulk over the published density of one granule of this form; the assumed share where none is published
+ * @param plausible that share lies in 0.50 to 0.66; outside, a weight or the volume was mistyped
  */
 public record ParticleDensity(double kgPerM3, double standardErrorKgPerM3, double packingShare, boolean plausible) {}

@@ -19,6 +19,7 @@ public final class PublishedBands {
                 List.of(
                         new PublishedBand(form, BULK_DENSITY, 0.70, 0.78, "source.ureaDensity"),
                         new PublishedBand(form, SHARE_2_TO_4, 80, 100, "source.ureaSize"),
+                        new PublishedBand(form, MEDIAN, 3.0, 3.5, "source.blendSize"),
                         new PublishedBand(form, SPREAD_INDEX, 0, 18, "source.blendSize"));
             case PRILLED_UREA -> List.of(new PublishedBand(form, BULK_DENSITY, 0.70, 0.78, "source.ureaDensity"));
             case CALCIUM_AMMONIUM_NITRATE ->

@@ -1,21 +1,17 @@
 package org.evenfall.granule;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** From amounts on sieves of any apertures to a size distribution. */
+/**
+ * From amounts on sieves of any apertures to a size distribution. Each sample counts alike, whatever its amount; a column
+ * read by its height counts as mass, since the classes of one product pack alike.
+ */
 public final class Sieves {
 
-    /**
-     * Standard error of ln d50 from one sample: taking the sample and shaking the box, not counting. Ours, after what
-     * repeats of careful people show.
-     */
-    public static final double ONE_SAMPLE_LN_D50_ERROR = 0.03;
-
-    /** Standard error of ln of the geometric standard deviation from one sample. Ours. */
-    public static final double ONE_SAMPLE_LN_SD_ERROR = 0.02;
+    /** An aperture within this share of a diameter asked for counts as that diameter: 5/64 in is 2 mm. Ours. */
+    private static final double SAME_APERTURE_SHARE = 0.015;
 
     private static final double Z90 = 1.6449;
 
@@ -30,26 +26,18 @@ public final class Sieves {
         double[] apertures =
                 aperturesMm.stream().mapToDouble(Double::doubleValue).toArray();
         check(apertures, samples);
+        List<double[]> shares = samples.stream().map(Sieves::shares).toList();
         double[] mean = new double[apertures.length + 1];
-        List<LogNormalFit> fits = new ArrayList<>();
-        for (List<Double> sample : samples) {
-            double[] shares = shares(sample);
-            fits.add(LogNormalFit.of(apertures, shares));
+        for (double[] sample : shares) {
             for (int i = 0; i < mean.length; i++) {
-                mean[i] += shares[i] / samples.size();
+                mean[i] += sample[i] / shares.size();
             }
         }
         LogNormalFit fit = LogNormalFit.of(apertures, mean);
-        int n = samples.size();
-        double lnD50Error = Math.max(ONE_SAMPLE_LN_D50_ERROR / Math.sqrt(n), scatter(fits, true) / Math.sqrt(n));
-        double lnSdError = Math.max(ONE_SAMPLE_LN_SD_ERROR / Math.sqrt(n), scatter(fits, false) / Math.sqrt(n));
-        if (fit.isBound()) {
-            lnD50Error = Math.hypot(lnD50Error, fit.sigma() / 2);
-            lnSdError = Math.hypot(lnSdError, fit.sigma() / 2);
-        }
-        SizeDistribution distribution =
-                new SizeDistribution(Math.exp(fit.mu()), Math.exp(fit.sigma()), lnD50Error, lnSdError, fit.isBound());
-        return result(aperturesMm, apertures, mean, n, fit, distribution);
+        SieveErrors errors = SieveErrors.of(fit, apertures, mean, shares);
+        SizeDistribution distribution = new SizeDistribution(
+                Math.exp(fit.mu()), Math.exp(fit.sigma()), errors.lnD50(), errors.lnSd(), fit.isBound());
+        return result(aperturesMm, apertures, mean, samples.size(), fit, distribution);
     }
 
     private static SieveResult result(
@@ -85,10 +73,10 @@ public final class Sieves {
                 d50 * Math.exp(Z90 * error),
                 distribution.quantileMm(0.84),
                 distribution.spreadIndexPercent(),
-                100 * d50,
-                100 * distribution.quantileMm(0.05) / distribution.quantileMm(0.90),
+                distribution.sgn(),
+                distribution.uniformityIndex(),
                 under2,
-                shareUnder(4, apertures, passing, distribution) - under2,
+                Math.max(0, shareUnder(4, apertures, passing, distribution) - under2),
                 100 * worst,
                 interpolated.isPresent() ? interpolated.getAsDouble() : null);
     }
@@ -97,23 +85,11 @@ public final class Sieves {
     private static double shareUnder(
             double diameterMm, double[] apertures, double[] passing, SizeDistribution distribution) {
         for (int i = 0; i < apertures.length; i++) {
-            if (Math.abs(apertures[i] - diameterMm) < 1e-9) {
+            if (Math.abs(apertures[i] / diameterMm - 1) <= SAME_APERTURE_SHARE) {
                 return passing[i];
             }
         }
         return 100 * distribution.shareFinerThan(diameterMm);
-    }
-
-    private static double scatter(List<LogNormalFit> fits, boolean ofMedian) {
-        if (fits.size() < 2) {
-            return 0;
-        }
-        double[] values = fits.stream()
-                .mapToDouble(fit -> ofMedian ? fit.mu() : fit.sigma())
-                .toArray();
-        double mean = Arrays.stream(values).average().orElseThrow();
-        double squares = Arrays.stream(values).map(v -> (v - mean) * (v - mean)).sum();
-        return Math.sqrt(squares / (values.length - 1));
     }
 
     private static double[] shares(List<Double> sample) {

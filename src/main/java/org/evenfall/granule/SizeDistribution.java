@@ -9,7 +9,8 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * @param geometricSd geometric standard deviation, at least 1
  * @param lnD50StandardError standard error of ln d50
  * @param lnSdStandardError standard error of ln of the geometric standard deviation
- * @param spreadIsBound all mass lay in one or two classes: the spread is an upper bound, not a value
+ * @param spreadIsBound the spread is no value: an upper bound, since all mass lay in one or two classes; or a guess, since
+ *     only the median is known
  */
 public record SizeDistribution(
         double d50Mm, double geometricSd, double lnD50StandardError, double lnSdStandardError, boolean spreadIsBound) {
@@ -17,9 +18,10 @@ public record SizeDistribution(
     private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
 
     public SizeDistribution {
-        if (!(d50Mm > 0) || !(geometricSd >= 1) || lnD50StandardError < 0 || lnSdStandardError < 0) {
-            throw new IllegalArgumentException("d50 must be above 0 and the geometric standard deviation at least 1: "
-                    + d50Mm + ", " + geometricSd);
+        if (!(d50Mm > 0) || !(geometricSd >= 1) || !(lnD50StandardError >= 0) || !(lnSdStandardError >= 0)) {
+            throw new IllegalArgumentException(
+                    "d50Mm must be above 0, geometricSd at least 1, standard errors at least 0: " + d50Mm + ", "
+                            + geometricSd + ", " + lnD50StandardError + ", " + lnSdStandardError);
         }
     }
 
@@ -57,6 +59,32 @@ public record SizeDistribution(
             return diameterMm < d50Mm ? 0 : 1;
         }
         return STANDARD.cumulativeProbability(Math.log(diameterMm / d50Mm) / lnSd());
+    }
+
+    /** Share of the mass for each mm of diameter at a diameter, 1/mm; 0 for a single size, which has no density. */
+    public double densityPerMm(double diameterMm) {
+        if (diameterMm <= 0 || geometricSd == 1) {
+            return 0;
+        }
+        return STANDARD.density(Math.log(diameterMm / d50Mm) / lnSd()) / (lnSd() * diameterMm);
+    }
+
+    /** Size guide number: 100 × d50 in mm (Street, Sherratt, Ohio State University 2012, seen). */
+    public double sgn() {
+        return 100 * d50Mm;
+    }
+
+    /** Median diameter of a size guide number, mm. */
+    public static double d50MmOfSgn(double sgn) {
+        return sgn / 100;
+    }
+
+    /**
+     * Uniformity index: 100 × diameter at 95 % retained / diameter at 10 % retained (Canadian Fertilizer Institute, from
+     * memory), so 5 % and 90 % finer.
+     */
+    public double uniformityIndex() {
+        return 100 * quantileMm(0.05) / quantileMm(0.90);
     }
 
     /** Granulometric spread index 100 (d84 − d16) / (2 d50), %. */

@@ -1,7 +1,6 @@
 package org.evenfall.reference;
 
 import org.evenfall.granule.ProductForm;
-import org.evenfall.granule.Sieves;
 
 /**
  * The new product set against one reference: throw, flow at the same opening and size spread, each with the error of the
@@ -24,6 +23,11 @@ final class Comparison {
     static final double PACKING_ERROR_SAME_FORM = 0.02;
 
     static final double PACKING_ERROR_OTHER_FORM = 0.04;
+
+    /** What one sieved sample ordinarily leaves: standard errors of ln d50 and of ln sd. Ours. */
+    static final double ORDINARY_D50_ERROR = 0.035;
+
+    static final double ORDINARY_LN_SD_ERROR = 0.03;
 
     /** Least standard errors that count as measuring: throw, flow (relative) and spread index (points). Ours. */
     private static final double LEAST_THROW_ERROR = 0.01;
@@ -93,8 +97,8 @@ final class Comparison {
     /** Standardised difference: 0 alike, 1 about one standard error of measuring. */
     double score() {
         double gapBulk = beyond(other.bulkError(), Math.max(product.bulkError(), Traits.HANDBOOK_BULK_ERROR));
-        double gapD50 = beyond(other.d50Error(), Math.max(product.d50Error(), Sieves.ONE_SAMPLE_LN_D50_ERROR));
-        double gapLnSd = beyond(other.lnSdError(), Math.max(product.lnSdError(), Sieves.ONE_SAMPLE_LN_SD_ERROR));
+        double gapD50 = beyond(other.d50Error(), Math.max(product.d50Error(), ORDINARY_D50_ERROR));
+        double gapLnSd = beyond(other.lnSdError(), Math.max(product.lnSdError(), ORDINARY_LN_SD_ERROR));
         double throwGap = otherLine.errorM(gapBulk, gapD50, gapLnSd);
         double flowGap = Math.hypot(gapBulk, other.flowSlopeOfD50() * gapD50);
         double spreadGap = other.spreadIndexSlope() * gapLnSd;

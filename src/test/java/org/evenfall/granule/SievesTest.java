@@ -1,0 +1,183 @@
+package org.evenfall.granule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class SievesTest {
+
+    private static final List<Double> USUAL = List.of(2.0, 3.15, 4.5);
+
+    /** Shares of a known distribution on given sieves, %. */
+    private static List<Double> sieved(SizeDistribution truth, List<Double> apertures) {
+        List<Double> amounts = new ArrayList<>();
+        double before = 0;
+        for (double edge : apertures) {
+            amounts.add(100 * (truth.shareFinerThan(edge) - before));
+            before = truth.shareFinerThan(edge);
+        }
+        amounts.add(100 * (1 - before));
+        return amounts;
+    }
+
+    @Test
+    void recoversAKnownDistributionThroughAnySieves() {
+        Random random = new Random(42);
+        int bounds = 0;
+        for (int i = 0; i < 500; i++) {
+            double d50 = 2 + 2 * random.nextDouble();
+            double gsd = 1.12 + 0.3 * random.nextDouble();
+            List<Double> apertures = new ArrayList<>();
+            double aperture = d50 * (0.6 + 0.2 * random.nextDouble());
+            for (int k = 2 + random.nextInt(5); k >= 0; k--) {
+                apertures.add(aperture);
+                aperture *= 1.08 + 0.3 * random.nextDouble();
+            }
+            SieveResult found =
+                    Sieves.analyse(apertures, List.of(sieved(new SizeDistribution(d50, gsd, 0, 0, false), apertures)));
+            if (found.distribution().spreadIsBound()) {
+                bounds++;
+                continue;
+            }
+            assertThat(found.d50Mm()).isCloseTo(d50, within(1e-5 * d50));
+            assertThat(found.distribution().geometricSd()).isCloseTo(gsd, within(1e-5));
+            assertThat(found.worstResidualPercent()).isLessThan(1e-4);
+            assertThat(found.sgn()).isEqualTo(100 * found.d50Mm());
+        }
+        assertThat(bounds).isLessThan(10);
+    }
+
+    /** Whatever amounts come out of a box, the answer is finite, ordered and within reach of the sieves. */
+    @Test
+    void anyAmountsGiveAnAnswer() {
+        Random random = new Random(7);
+        for (int i = 0; i < 3000; i++) {
+            List<Double> apertures = new ArrayList<>();
+            double aperture = 0.5 + 3 * random.nextDouble();
+            for (int k = 2 + random.nextInt(7); k > 0; k--) {
+                apertures.add(aperture);
+                aperture *= 1.02 + random.nextDouble();
+            }
+            List<List<Double>> samples = new ArrayList<>();
+            for (int s = 1 + random.nextInt(3); s > 0; s--) {
+                List<Double> amounts = new ArrayList<>();
+                for (int c = 0; c <= apertures.size(); c++) {
+                    amounts.add(random.nextInt(3) > 0 ? 0.0 : Math.pow(10, 4 * random.nextDouble() - 2));
+                }
+                amounts.set(random.nextInt(amounts.size()), 50.0);
+                samples.add(amounts);
+            }
+            SieveResult found = Sieves.analyse(apertures, samples);
+            assertThat(found.d16Mm()).as(apertures + " " + samples).isPositive().isLessThan(found.d50Mm());
+            assertThat(found.d84Mm()).isGreaterThan(found.d50Mm()).isFinite();
+            assertThat(found.d50LowMm()).isLessThan(found.d50Mm());
+            assertThat(found.d50HighMm()).isGreaterThan(found.d50Mm()).isFinite();
+            assertThat(found.d50Mm()).isBetween(apertures.get(0) / 2.001, 2.001 * apertures.get(apertures.size() - 1));
+            assertThat(found.shareUnder2MmPercent()).isBetween(0.0, 100.0 + 1e-9);
+            assertThat(found.share2To4MmPercent()).isBetween(0.0, 100.0 + 1e-9);
+            assertThat(found.sharesPercent().stream().mapToDouble(s -> s).sum()).isCloseTo(100, within(1e-9));
+        }
+    }
+
+    @Test
+    void oneClassGivesABound() {
+        SieveResult one = Sieves.analyse(USUAL, List.of(List.of(0.0, 0.0, 100.0, 0.0)));
+        assertThat(one.distribution().spreadIsBound()).isTrue();
+        assertThat(one.d50Mm()).isCloseTo(Math.sqrt(3.15 * 4.5), within(1e-9));
+        assertThat(one.d50LowMm()).isGreaterThan(3.0);
+        assertThat(one.d50HighMm()).isLessThan(4.7);
+        // the bound is the widest spread that leaves 0.2 % outside each end
+        assertThat(one.distribution().shareFinerThan(3.15)).isCloseTo(0.002, within(1e-9));
+        SieveResult pan = Sieves.analyse(List.of(2.0, 3.15), List.of(List.of(5.0, 0.0, 0.0)));
+        assertThat(pan.d50Mm()).isLessThan(2.0);
+        SieveResult top = Sieves.analyse(List.of(2.0, 3.15), List.of(List.of(0.0, 0.0, 5.0)));
+        assertThat(top.d50Mm()).isGreaterThan(3.15);
+    }
+
+    @Test
+    void twoClassesGiveABoundThatKeepsTheirShare() {
+        SieveResult two = Sieves.analyse(USUAL, List.of(List.of(0.0, 60.0, 40.0, 0.0)));
+        assertThat(two.distribution().spreadIsBound()).isTrue();
+        assertThat(two.distribution().shareFinerThan(3.15)).isCloseTo(0.6, within(1e-9));
+        assertThat(two.distribution().shareFinerThan(2.0)).isLessThan(0.0021);
+        assertThat(1 - two.distribution().shareFinerThan(4.5)).isLessThan(0.0021);
+        SieveResult traces = Sieves.analyse(USUAL, List.of(List.of(0.0, 0.0, 0.001, 99.999)));
+        assertThat(traces.d50Mm()).isBetween(4.5, 9.0);
+    }
+
+    @Test
+    void aBoundIsLessSureThanAValue() {
+        SieveResult value = Sieves.analyse(USUAL, List.of(List.of(3.0, 45.0, 46.0, 6.0)));
+        SieveResult bound = Sieves.analyse(USUAL, List.of(List.of(0.0, 50.0, 50.0, 0.0)));
+        assertThat(bound.distribution().lnD50StandardError())
+                .isGreaterThan(value.distribution().lnD50StandardError());
+    }
+
+    @Test
+    void measuredSharesWhereAnApertureLiesElseFitted() {
+        List<Double> odd = List.of(10.0, 50.0, 35.0, 5.0);
+        SieveResult two = Sieves.analyse(USUAL, List.of(odd));
+        assertThat(two.shareUnder2MmPercent()).isCloseTo(10, within(1e-9));
+        assertThat(two.share2To4MmPercent()).isCloseTo(100 * two.distribution().shareFinerThan(4) - 10, within(1e-9));
+        SieveResult four = Sieves.analyse(List.of(1.98, 3.0, 4.0), List.of(odd));
+        assertThat(four.shareUnder2MmPercent()).isCloseTo(10, within(1e-9));
+        assertThat(four.share2To4MmPercent()).isCloseTo(85, within(1e-9));
+        SieveResult other = Sieves.analyse(List.of(1.5, 3.0, 4.5), List.of(odd));
+        assertThat(other.shareUnder2MmPercent())
+                .isCloseTo(100 * other.distribution().shareFinerThan(2), within(1e-9));
+    }
+
+    @Test
+    void everySampleCountsAlikeWhateverItsAmount() {
+        SieveResult small =
+                Sieves.analyse(USUAL, List.of(List.of(4.0, 45.0, 46.0, 5.0), List.of(8.0, 50.0, 38.0, 4.0)));
+        SieveResult large =
+                Sieves.analyse(USUAL, List.of(List.of(40.0, 450.0, 460.0, 50.0), List.of(8.0, 50.0, 38.0, 4.0)));
+        assertThat(large.d50Mm()).isCloseTo(small.d50Mm(), within(1e-9));
+        assertThat(large.sharesPercent().get(0)).isCloseTo(6, within(1e-9));
+    }
+
+    @Test
+    void samplesThatAgreeNarrowAndSamplesThatDisagreeWidenTheInterval() {
+        List<Double> middle = List.of(5.0, 45.0, 44.0, 6.0);
+        double one = error(List.of(middle));
+        double three = error(List.of(middle, middle, middle));
+        double apart = error(List.of(List.of(14.0, 56.0, 27.0, 3.0), middle, List.of(1.0, 30.0, 57.0, 12.0)));
+        assertThat(three).isLessThan(one);
+        assertThat(apart).isGreaterThan(three);
+        // one careful sample tells d50 to about 3 to 4 %, by assumption
+        assertThat(one).isBetween(0.02, 0.05);
+        assertThat(three).isGreaterThanOrEqualTo(SieveErrors.APERTURE_ERROR);
+    }
+
+    private static double error(List<List<Double>> samples) {
+        return Sieves.analyse(USUAL, samples).distribution().lnD50StandardError();
+    }
+
+    @Test
+    void interpolatedMedianStandsBesideTheFit() {
+        SieveResult inside = Sieves.analyse(USUAL, List.of(List.of(4.0, 45.0, 46.0, 5.0)));
+        assertThat(inside.d50InterpolatedMm()).isCloseTo(inside.d50Mm(), within(0.1));
+        SieveResult outside = Sieves.analyse(USUAL, List.of(List.of(60.0, 30.0, 9.0, 1.0)));
+        assertThat(outside.d50InterpolatedMm()).isNull();
+    }
+
+    @Test
+    void refusesWhatCannotBeSieved() {
+        assertThatThrownBy(() -> Sieves.analyse(List.of(2.0), List.of(List.of(1.0, 1.0))))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Sieves.analyse(List.of(3.0, 2.0), List.of(List.of(1.0, 1.0, 1.0))))
+                .hasMessageContaining("rise");
+        assertThatThrownBy(() -> Sieves.analyse(USUAL, List.of(List.of(1.0, 1.0, 1.0))))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Sieves.analyse(USUAL, List.of(List.of(0.0, 0.0, 0.0, 0.0))))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Sieves.analyse(USUAL, List.of(List.of(1.0, -1.0, 3.0, 0.0))))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+}
