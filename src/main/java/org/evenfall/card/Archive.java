@@ -1,0 +1,82 @@
+package org.evenfall.card;
+
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.Calendar;
+import java.util.GregorianCalendar;
+import javax.xml.transform.TransformerException;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.apache.xmpbox.XMPMetadata;
+import org.apache.xmpbox.schema.DublinCoreSchema;
+import org.apache.xmpbox.schema.PDFAIdentificationSchema;
+import org.apache.xmpbox.schema.XMPBasicSchema;
+import org.apache.xmpbox.type.BadFieldValueException;
+import org.apache.xmpbox.xml.XmpSerializer;
+
+/** What makes the pages PDF/A-2b (ISO 19005-2): colour profile, metadata that agree, language, title. */
+final class Archive {
+
+    private static final String PRODUCER = "Evenfall";
+
+    private Archive() {}
+
+    static void mark(PDDocument document, CardContent content, Instant when) throws IOException {
+        Calendar created = GregorianCalendar.from(ZonedDateTime.ofInstant(when, ZoneOffset.UTC));
+        created.set(Calendar.MILLISECOND, 0);
+        String title = PRODUCER + ": " + content.title();
+        PDDocumentInformation info = document.getDocumentInformation();
+        info.setTitle(title);
+        info.setCreator(PRODUCER);
+        info.setCreationDate(created);
+        info.setModificationDate(created);
+        document.getDocumentCatalog().setLanguage(content.language());
+        PDViewerPreferences view = new PDViewerPreferences(new COSDictionary());
+        view.setDisplayDocTitle(true);
+        document.getDocumentCatalog().setViewerPreferences(view);
+        document.getDocumentCatalog().addOutputIntent(colours(document));
+        PDMetadata metadata = new PDMetadata(document);
+        metadata.importXMPMetadata(xmp(title, content.language(), created));
+        document.getDocumentCatalog().setMetadata(metadata);
+    }
+
+    private static PDOutputIntent colours(PDDocument document) throws IOException {
+        byte[] profile = ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
+        PDOutputIntent intent = new PDOutputIntent(document, new ByteArrayInputStream(profile));
+        intent.setInfo("sRGB IEC61966-2.1");
+        intent.setOutputCondition("sRGB IEC61966-2.1");
+        intent.setOutputConditionIdentifier("sRGB IEC61966-2.1");
+        return intent;
+    }
+
+    private static byte[] xmp(String title, String language, Calendar created) throws IOException {
+        try {
+            XMPMetadata xmp = XMPMetadata.createXMPMetadata();
+            PDFAIdentificationSchema archive = xmp.createAndAddPDFAIdentificationSchema();
+            archive.setPart(2);
+            archive.setConformance("B");
+            DublinCoreSchema core = xmp.createAndAddDublinCoreSchema();
+            core.setTitle(title);
+            core.addLanguage(language);
+            XMPBasicSchema basic = xmp.createAndAddXMPBasicSchema();
+            basic.setCreatorTool(PRODUCER);
+            basic.setCreateDate(created);
+            basic.setModifyDate(created);
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            new XmpSerializer().serialize(xmp, bytes, true);
+            return bytes.toByteArray();
+        } catch (BadFieldValueException | TransformerException impossible) {
+            throw new IOException("metadata cannot be written", impossible);
+        }
+    }
+}

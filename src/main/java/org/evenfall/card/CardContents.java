@@ -1,0 +1,268 @@
+package org.evenfall.card;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Sentences;
+import org.evenfall.finding.Severity;
+import org.evenfall.machine.Lever;
+import org.evenfall.machine.Side;
+import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.Unit;
+import org.evenfall.rate.RatePlan;
+import org.evenfall.setup.Assessment;
+import org.evenfall.setup.FinalSettings;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.StartEntries;
+import org.evenfall.trays.Evenness;
+import org.jspecify.annotations.Nullable;
+
+/** Writes the card's content from an assessment. Chooses words and figures; computes nothing. */
+public final class CardContents {
+
+    private static final int STOPS = 7;
+    private static final int CAUTIONS = 7;
+
+    private final Setup setup;
+    private final Assessment assessment;
+    private final Sentences words;
+
+    private CardContents(Setup setup, Assessment assessment, Sentences words) {
+        this.setup = setup;
+        this.assessment = assessment;
+        this.words = words;
+    }
+
+    /** @param keyCode short code of the signing key, empty while there is none */
+    public static CardContent of(Setup setup, Assessment assessment, Sentences words, String keyCode) {
+        return new CardContents(setup, assessment, words).content(keyCode);
+    }
+
+    private CardContent content(String keyCode) {
+        boolean findingOnly = assessment.card().findingOnly();
+        List<CardContent.Figure> figures = findingOnly ? List.of() : figures();
+        return new CardContent(
+                setup.card().paper(),
+                words.locale().getLanguage(),
+                setup.product().name().isBlank()
+                        ? words.text("card.noProduct")
+                        : setup.product().name(),
+                lines(),
+                figures,
+                words.text("card.proof"),
+                lastTest() == null || findingOnly ? List.of() : lastTest().relativePercent(),
+                findingOnly ? List.of() : proof(),
+                warnings(),
+                words.text("card.stopTitle"),
+                numbered("card.stop.", STOPS),
+                words.text("card.cautionTitle"),
+                numbered("card.caution.", CAUTIONS),
+                signature(keyCode),
+                List.of(words.text("card.pen.date"), words.text("card.pen.bags"), words.text("card.pen.initials")),
+                words.text(findingOnly ? "card.findingFooter" : "card.footer"),
+                findingOnly ? "" : qr(figures),
+                findingOnly);
+    }
+
+    private List<String> numbered(String key, int count) {
+        return IntStream.rangeClosed(1, count)
+                .mapToObj(i -> words.text(key + i))
+                .toList();
+    }
+
+    private List<String> lines() {
+        StartEntries start = setup.start();
+        List<String> job = new ArrayList<>();
+        for (String part : new String[] {start.farm(), start.field(), start.crop(), start.season()}) {
+            if (!part.isBlank()) {
+                job.add(part);
+            }
+        }
+        if (assessment.tramlineWidthM() != null) {
+            job.add(words.text("card.width", metres(assessment.tramlineWidthM(), 0)));
+        }
+        List<String> product = new ArrayList<>();
+        product.add(words.choice(setup.product().form()));
+        if (assessment.product().nitrogenPercent() != null) {
+            product.add(
+                    words.text("card.nitrogen", Arg.number(assessment.product().nitrogenPercent(), 0, Unit.PERCENT)));
+        }
+        if (assessment.product().density() != null) {
+            product.add(words.number(assessment.product().density().meanKgPerL(), 2, Unit.KG_PER_L));
+        }
+        if (assessment.product().sieve() != null) {
+            product.add(words.text(
+                    "card.median", Arg.number(assessment.product().sieve().d50Mm(), 1, Unit.MM)));
+        }
+        if (!setup.product().delivery().isBlank()) {
+            product.add(words.text("card.delivery", Arg.text(setup.product().delivery())));
+        }
+        return List.of(String.join(" · ", product), String.join(" · ", job));
+    }
+
+    private List<CardContent.Figure> figures() {
+        List<CardContent.Figure> figures = new ArrayList<>();
+        FinalSettings settings = assessment.card().settings();
+        RatePlan plan = assessment.rate().plan();
+        if (plan != null) {
+            add(figures, "card.rate", words.number(plan.productKgPerHa(), 0, Unit.KG_PER_HA));
+            add(figures, "card.rateN", words.number(plan.nitrogenKgPerHa(), 0, Unit.KG_PER_HA));
+        }
+        if (settings.openingLeft() != null && settings.openingRight() != null) {
+            add(figures, "card.openingLeft", plain(settings.openingLeft()));
+            add(figures, "card.openingRight", plain(settings.openingRight()));
+        }
+        for (Map.Entry<String, Double> lever : levers(settings).entrySet()) {
+            figures.add(new CardContent.Figure(lever.getKey(), plain(lever.getValue())));
+        }
+        number(figures, "card.pto", settings.ptoRpm(), 1, 0, Unit.RPM);
+        Double speed = settings.speedKmPerH();
+        number(figures, "card.speed", speed, 1, speed != null && speed == Math.rint(speed) ? 0 : 1, Unit.KM_PER_H);
+        number(figures, "card.height", settings.heightOverCropM(), 100, 0, Unit.CM);
+        if (assessment.height() != null) {
+            number(figures, "card.chain", assessment.height().chainM(), 100, 0, Unit.CM);
+        }
+        number(figures, "card.tilt", settings.tiltDeg(), 1, 0, Unit.DEG);
+        if (plan != null && plan.bucketKg() != null && plan.bucketSeconds() != null) {
+            figures.add(new CardContent.Figure(
+                    words.text("card.bucket", Arg.number(plan.bucketSeconds(), 0, Unit.S)),
+                    words.number(plan.bucketKg(), 1, Unit.KG)));
+        }
+        typed(figures, "card.windStop", setup.card().windStop());
+        if (!setup.trays().borderDevice().isBlank()) {
+            String side = setup.trays().borderSide() == Side.UNANSWERED
+                    ? ""
+                    : ", " + words.choice(setup.trays().borderSide());
+            add(figures, "card.border", setup.trays().borderDevice() + side);
+        }
+        typed(figures, "card.switchOn", setup.trays().switchOn());
+        typed(figures, "card.switchOff", setup.trays().switchOff());
+        return figures;
+    }
+
+    /** In the order in which the machine lists its levers, with the owner's unit. */
+    private Map<String, Double> levers(FinalSettings settings) {
+        Map<String, Double> ordered = new LinkedHashMap<>();
+        for (Lever lever : assessment.machine().levers()) {
+            Double setting = settings.levers().get(lever.label());
+            if (setting != null) {
+                ordered.put(lever.label(), setting);
+            }
+        }
+        return ordered;
+    }
+
+    private void add(List<CardContent.Figure> figures, String key, String value) {
+        figures.add(new CardContent.Figure(words.text(key), value));
+    }
+
+    private void number(
+            List<CardContent.Figure> figures,
+            String key,
+            @Nullable Double value,
+            double factor,
+            int decimals,
+            Unit unit) {
+        if (value != null) {
+            add(figures, key, words.number(value * factor, decimals, unit));
+        }
+    }
+
+    private void typed(List<CardContent.Figure> figures, String key, Typed typed) {
+        if (!typed.isBlank()) {
+            add(figures, key, typed.toString());
+        }
+    }
+
+    private String plain(double value) {
+        return words.number(value, value == Math.rint(value) ? 0 : 1, Unit.NONE);
+    }
+
+    private @Nullable Evenness lastTest() {
+        var tests = assessment.trays().tests();
+        return tests.isEmpty() ? null : tests.get(tests.size() - 1).evenness();
+    }
+
+    private List<String> proof() {
+        List<String> proof = new ArrayList<>();
+        Evenness test = lastTest();
+        if (test != null) {
+            proof.add(words.text(
+                    "card.cv",
+                    Arg.number(test.cvPercent(), 0, Unit.PERCENT),
+                    Arg.number(test.cvLowPercent(), 0, Unit.PERCENT),
+                    Arg.number(test.cvHighPercent(), 0, Unit.PERCENT),
+                    Arg.word("choice.EvennessVerdict." + test.verdict())));
+        }
+        RatePlan plan = assessment.rate().plan();
+        if (plan != null
+                && plan.bucketKg() != null
+                && plan.bucketLowKg() != null
+                && plan.bucketHighKg() != null
+                && plan.bucketSeconds() != null) {
+            proof.add(words.text(
+                    "card.bucketBand",
+                    Arg.number(plan.bucketSeconds(), 0, Unit.S),
+                    Arg.number(plan.bucketLowKg(), 1, Unit.KG),
+                    Arg.number(plan.bucketHighKg(), 1, Unit.KG)));
+        }
+        if (plan != null
+                && plan.haPerBag() != null
+                && !setup.rate().plan().bagMass().isBlank()) {
+            proof.add(words.text(
+                    "card.bag",
+                    Arg.text(setup.rate().plan().bagMass().toString()),
+                    Arg.number(plan.haPerBag(), 2, Unit.HA)));
+        }
+        return proof;
+    }
+
+    private List<String> warnings() {
+        Severity least = assessment.card().findingOnly() ? Severity.STOP : Severity.WARN;
+        List<String> warnings = new ArrayList<>();
+        for (Finding finding : assessment.findings()) {
+            if (finding.severity().compareTo(least) <= 0) {
+                warnings.add(words.of(finding));
+            }
+        }
+        if (!setup.card().remarks().isBlank()) {
+            warnings.add(setup.card().remarks());
+        }
+        return warnings;
+    }
+
+    private List<String> signature(String keyCode) {
+        List<String> lines = new ArrayList<>();
+        String role = setup.card().role().isBlank() ? "" : ", " + setup.card().role();
+        lines.add(words.text("card.measuredBy", Arg.text(setup.card().measuredBy())));
+        lines.add(words.text("card.signedBy", Arg.text(setup.card().signedBy() + role)));
+        lines.add(words.text(
+                "card.dated",
+                Arg.text(setup.card().date()),
+                Arg.count(Math.max(1, setup.card().revision()))));
+        if (!keyCode.isEmpty()) {
+            lines.add(words.text("card.key", Arg.text(keyCode)));
+        }
+        return lines;
+    }
+
+    private String qr(List<CardContent.Figure> figures) {
+        StringBuilder text =
+                new StringBuilder("EVENFALL ").append(setup.product().name()).append('\n');
+        for (CardContent.Figure figure : figures) {
+            text.append(figure.label()).append(": ").append(figure.value()).append('\n');
+        }
+        text.append(setup.card().date())
+                .append(" r")
+                .append(Math.max(1, setup.card().revision()));
+        return text.toString().replace('\u00a0', ' ');
+    }
+
+    private static Arg metres(double value, int decimals) {
+        return Arg.number(value, decimals, Unit.M);
+    }
+}

@@ -1,0 +1,102 @@
+package org.evenfall.card;
+
+import java.io.IOException;
+import java.security.GeneralSecurityException;
+import java.security.MessageDigest;
+import java.security.cert.X509Certificate;
+import java.util.Hashtable;
+import java.util.List;
+import org.bouncycastle.asn1.ASN1Encoding;
+import org.bouncycastle.asn1.ASN1ObjectIdentifier;
+import org.bouncycastle.asn1.DERSet;
+import org.bouncycastle.asn1.cms.Attribute;
+import org.bouncycastle.asn1.cms.AttributeTable;
+import org.bouncycastle.asn1.cms.CMSAttributes;
+import org.bouncycastle.asn1.ess.ESSCertIDv2;
+import org.bouncycastle.asn1.ess.SigningCertificateV2;
+import org.bouncycastle.asn1.pkcs.PKCSObjectIdentifiers;
+import org.bouncycastle.cert.X509CertificateHolder;
+import org.bouncycastle.cert.jcajce.JcaCertStore;
+import org.bouncycastle.cert.jcajce.JcaX509CertificateConverter;
+import org.bouncycastle.cms.CMSException;
+import org.bouncycastle.cms.CMSProcessableByteArray;
+import org.bouncycastle.cms.CMSSignedData;
+import org.bouncycastle.cms.CMSSignedDataGenerator;
+import org.bouncycastle.cms.DefaultSignedAttributeTableGenerator;
+import org.bouncycastle.cms.SignerInformation;
+import org.bouncycastle.cms.jcajce.JcaSignerInfoGeneratorBuilder;
+import org.bouncycastle.cms.jcajce.JcaSimpleSignerInfoVerifierBuilder;
+import org.bouncycastle.operator.OperatorCreationException;
+import org.bouncycastle.operator.jcajce.JcaContentSignerBuilder;
+import org.bouncycastle.operator.jcajce.JcaDigestCalculatorProviderBuilder;
+import org.jspecify.annotations.Nullable;
+
+/** Detached signatures (CMS, RFC 5652) with the signing certificate named (RFC 5035) and no signing time of their own. */
+final class Cms {
+
+    private Cms() {}
+
+    static byte[] sign(byte[] data, SigningKey key) throws IOException {
+        try {
+            X509Certificate certificate = key.certificate();
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(certificate.getEncoded());
+            Attribute named = new Attribute(
+                    PKCSObjectIdentifiers.id_aa_signingCertificateV2,
+                    new DERSet(new SigningCertificateV2(new ESSCertIDv2(digest))));
+            Hashtable<ASN1ObjectIdentifier, Attribute> extra = new Hashtable<>();
+            extra.put(named.getAttrType(), named);
+            DefaultSignedAttributeTableGenerator attributes =
+                    new DefaultSignedAttributeTableGenerator(new AttributeTable(extra));
+            CMSSignedDataGenerator generator = new CMSSignedDataGenerator();
+            generator.addSignerInfoGenerator(
+                    new JcaSignerInfoGeneratorBuilder(new JcaDigestCalculatorProviderBuilder().build())
+                            .setSignedAttributeGenerator(parameters ->
+                                    attributes.getAttributes(parameters).remove(CMSAttributes.signingTime))
+                            .build(new JcaContentSignerBuilder("SHA256withRSA").build(key.privateKey()), certificate));
+            generator.addCertificates(new JcaCertStore(List.of(certificate)));
+            return generator.generate(new CMSProcessableByteArray(data), false).getEncoded(ASN1Encoding.DER);
+        } catch (GeneralSecurityException | OperatorCreationException | CMSException broken) {
+            throw new IOException("the card cannot be signed", broken);
+        }
+    }
+
+    /** The certificate that signed exactly these bytes; null when the signature does not fit them. */
+    static @Nullable X509Certificate signer(byte[] data, byte[] signature) {
+        try {
+            CMSSignedData signed = new CMSSignedData(new CMSProcessableByteArray(data), signature);
+            for (SignerInformation signer : signed.getSignerInfos()) {
+                for (Object found : signed.getCertificates().getMatches(signer.getSID())) {
+                    X509CertificateHolder holder = (X509CertificateHolder) found;
+                    if (named(signer, holder)
+                            && signer.verify(new JcaSimpleSignerInfoVerifierBuilder().build(holder))) {
+                        return new JcaX509CertificateConverter().getCertificate(holder);
+                    }
+                }
+            }
+            return null;
+        } catch (CMSException
+                | OperatorCreationException
+                | GeneralSecurityException
+                | IOException
+                | RuntimeException broken) {
+            return null;
+        }
+    }
+
+    /** Whether the signed attributes name this very certificate, so that it cannot be exchanged or altered. */
+    private static boolean named(SignerInformation signer, X509CertificateHolder holder)
+            throws GeneralSecurityException, IOException {
+        Attribute attribute = signer.getSignedAttributes().get(PKCSObjectIdentifiers.id_aa_signingCertificateV2);
+        if (attribute == null) {
+            return false;
+        }
+        byte[] digest = MessageDigest.getInstance("SHA-256").digest(holder.getEncoded());
+        for (ESSCertIDv2 id : SigningCertificateV2.getInstance(attribute.getAttributeValues()[0])
+                .getCerts()) {
+            if (MessageDigest.isEqual(digest, id.getCertHash())) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,107 @@
+package org.evenfall.card;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.evenfall.card.CardContent.Figure;
+import org.evenfall.card.Typefaces.Weight;
+
+/** The face that the driver sets from: few big figures in the order in which they are set. */
+final class FrontFace {
+
+    static final double LABEL = 14;
+    static final double FIGURE = 24;
+    private static final double TITLE = 20;
+    private static final double LINE = 12;
+    private static final double GAP = 8;
+
+    private record Placed(Figure figure, int span, List<String> label, List<String> value) {
+
+        double height() {
+            return label.size() * LABEL * 1.15 + value.size() * FIGURE * 1.12 + 6;
+        }
+    }
+
+    private FrontFace() {}
+
+    /** Draws as many figures as fit and returns those that are left. */
+    static List<Figure> draw(Pen pen, Face face, CardContent content, List<Figure> figures, boolean first)
+            throws IOException {
+        double y = first ? header(pen, face, content) : face.top();
+        int columns = face.width() > face.height() ? 4 : 3;
+        double column = (face.innerWidth() - (columns - 1) * GAP) / columns;
+        List<Figure> left = new ArrayList<>(figures);
+        while (!left.isEmpty()) {
+            List<Placed> row = row(pen, left, columns, column);
+            double height = row.stream().mapToDouble(Placed::height).max().orElse(0);
+            if (y + height > face.bottom()) {
+                break;
+            }
+            double x = face.left();
+            for (Placed placed : row) {
+                cell(pen, placed, x, y);
+                x += placed.span() * (column + GAP);
+            }
+            y += height;
+            pen.line(face.left(), y, face.right(), y, 0.4, Pen.LINE);
+            y += 3;
+            left = left.subList(row.size(), left.size());
+        }
+        return List.copyOf(left);
+    }
+
+    private static double header(Pen pen, Face face, CardContent content) throws IOException {
+        double room = face.innerWidth() - 2 * Face.HOLE;
+        double y = pen.paragraph(Weight.BOLD, TITLE, Pen.ACCENT, face.left(), face.top(), room, content.title());
+        for (String line : content.lines()) {
+            y = pen.paragraph(Weight.REGULAR, LINE, Pen.INK, face.left(), y, face.innerWidth(), line);
+        }
+        pen.circle(face.right() - Face.HOLE / 2, face.top() + Face.HOLE / 2, Face.HOLE / 2, Pen.LINE);
+        y += 4;
+        pen.line(face.left(), y, face.right(), y, 1.6, Pen.ACCENT);
+        return y + 4;
+    }
+
+    private static List<Placed> row(Pen pen, List<Figure> figures, int columns, double column) throws IOException {
+        List<Placed> row = new ArrayList<>();
+        int used = 0;
+        for (Figure figure : figures) {
+            int span = span(pen, figure, columns, column);
+            if (used + span > columns) {
+                break;
+            }
+            double width = span * column + (span - 1) * GAP;
+            row.add(new Placed(
+                    figure,
+                    span,
+                    pen.wrap(Weight.REGULAR, LABEL, width, figure.label()),
+                    pen.wrap(Weight.BOLD, FIGURE, width, figure.value())));
+            used += span;
+        }
+        return row;
+    }
+
+    /** As many columns as the figure needs on one line and its label on two. */
+    private static int span(Pen pen, Figure figure, int columns, double column) throws IOException {
+        for (int span = 1; span < columns; span++) {
+            double width = span * column + (span - 1) * GAP;
+            if (pen.faces().width(Weight.BOLD, FIGURE, figure.value()) <= width
+                    && pen.wrap(Weight.REGULAR, LABEL, width, figure.label()).size() <= 2) {
+                return span;
+            }
+        }
+        return columns;
+    }
+
+    private static void cell(Pen pen, Placed placed, double x, double top) throws IOException {
+        double y = top;
+        for (String line : placed.label()) {
+            y += LABEL * 1.15;
+            pen.text(Weight.REGULAR, LABEL, Pen.INK, x, y - 2, line);
+        }
+        for (String line : placed.value()) {
+            y += FIGURE * 1.12;
+            pen.text(Weight.BOLD, FIGURE, Pen.INK, x, y - 3, line);
+        }
+    }
+}

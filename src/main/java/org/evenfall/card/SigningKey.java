@@ -1,0 +1,41 @@
+package org.evenfall.card;
+
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.security.PrivateKey;
+import java.security.cert.CertificateEncodingException;
+import java.security.cert.X509Certificate;
+import java.util.HexFormat;
+import java.util.Locale;
+
+/**
+ * A key that signs cards, with its self-made certificate. It proves that a card is unchanged since signing; who signed is
+ * as sure as the key's own fingerprint.
+ *
+ * @param privateKey the key
+ * @param certificate its certificate
+ */
+public record SigningKey(PrivateKey privateKey, X509Certificate certificate) {
+
+    /** Never shows the key. */
+    @Override
+    public String toString() {
+        return "SigningKey[" + code() + "]";
+    }
+
+    /** Short code printed on the card. */
+    public String code() {
+        return code(certificate);
+    }
+
+    /** The first eight bytes of the certificate's SHA-256 fingerprint in groups of four. */
+    static String code(X509Certificate certificate) {
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(certificate.getEncoded());
+            String hex = HexFormat.of().formatHex(digest, 0, 8).toUpperCase(Locale.ROOT);
+            return String.join(" ", hex.substring(0, 4), hex.substring(4, 8), hex.substring(8, 12), hex.substring(12));
+        } catch (NoSuchAlgorithmException | CertificateEncodingException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+}
