@@ -65,8 +65,7 @@ final class Cms {
         try {
             CMSSignedData signed = new CMSSignedData(new CMSProcessableByteArray(data), signature);
             for (SignerInformation signer : signed.getSignerInfos()) {
-                for (Object found : signed.getCertificates().getMatches(signer.getSID())) {
-                    X509CertificateHolder holder = (X509CertificateHolder) found;
+                for (X509CertificateHolder holder : signed.getCertificates().getMatches(null)) {
                     if (named(signer, holder)
                             && signer.verify(new JcaSimpleSignerInfoVerifierBuilder().build(holder))) {
                         return new JcaX509CertificateConverter().getCertificate(holder);
