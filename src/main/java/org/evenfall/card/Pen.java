@@ -60,7 +60,7 @@ final class Pen {
     List<String> wrap(Weight weight, double size, double width, String text) throws IOException {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : text.strip().split("\\s+", -1)) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (faces.width(weight, size, longer) <= width) {
                 line = longer;

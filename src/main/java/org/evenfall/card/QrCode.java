@@ -40,7 +40,7 @@ final class QrCode {
     /** Whole lines only, as many as fit; what is left out stands in print. */
     static String fitted(String text) {
         StringBuilder lines = new StringBuilder();
-        for (String line : text.split("\n")) {
+        for (String line : text.split("\n", -1)) {
             if ((lines + line).getBytes(StandardCharsets.UTF_8).length > MOST_BYTES) {
                 break;
             }

@@ -123,7 +123,7 @@ public final class LibraryCsv {
         private List<Typed> numbers(String column, Unit unit) throws SetupFileException {
             List<Typed> numbers = new ArrayList<>();
             for (String word :
-                    text(column).isEmpty() ? new String[0] : text(column).split("\\s+")) {
+                    text(column).isEmpty() ? new String[0] : text(column).split("\\s+", -1)) {
                 numbers.add(checked(word, column, unit));
             }
             return numbers;
