@@ -98,7 +98,7 @@ public final class CardVerifier {
         int bytes = first & 0x7F;
         long length = 0;
         for (int i = 0; i < bytes && i < 4; i++) {
-            length = length << 8 | der[2 + i] & 0xFF;
+            length = (length << 8) | (der[2 + i] & 0xFF);
         }
         if (bytes == 0 || bytes > 4 || length + 2 + bytes > der.length) {
             throw new IllegalArgumentException("no signature");
