@@ -4,10 +4,8 @@ import java.io.IOException;
 import java.security.GeneralSecurityException;
 import java.security.MessageDigest;
 import java.security.cert.X509Certificate;
-import java.util.Hashtable;
 import java.util.List;
 import org.bouncycastle.asn1.ASN1Encoding;
-import org.bouncycastle.asn1.ASN1ObjectIdentifier;
 import org.bouncycastle.asn1.DERSet;
 import org.bouncycastle.asn1.cms.Attribute;
 import org.bouncycastle.asn1.cms.AttributeTable;
@@ -43,10 +41,8 @@ final class Cms {
             Attribute named = new Attribute(
                     PKCSObjectIdentifiers.id_aa_signingCertificateV2,
                     new DERSet(new SigningCertificateV2(new ESSCertIDv2(digest))));
-            Hashtable<ASN1ObjectIdentifier, Attribute> extra = new Hashtable<>();
-            extra.put(named.getAttrType(), named);
             DefaultSignedAttributeTableGenerator attributes =
-                    new DefaultSignedAttributeTableGenerator(new AttributeTable(extra));
+                    new DefaultSignedAttributeTableGenerator(new AttributeTable(named));
             CMSSignedDataGenerator generator = new CMSSignedDataGenerator();
             generator.addSignerInfoGenerator(
                     new JcaSignerInfoGeneratorBuilder(new JcaDigestCalculatorProviderBuilder().build())
