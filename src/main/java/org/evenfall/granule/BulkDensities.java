@@ -43,6 +43,7 @@ public final class BulkDensities {
                 standardError,
                 spreadPercent,
                 n,
-                n < FEWEST_FILLINGS || spreadPercent > WIDEST_SPREAD_PERCENT);
+                n < FEWEST_FILLINGS || spreadPercent > WIDEST_SPREAD_PERCENT,
+                netKg.stream().map(kg -> kg / volumeL).toList());
     }
 }

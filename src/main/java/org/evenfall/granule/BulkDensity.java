@@ -1,5 +1,7 @@
 package org.evenfall.granule;
 
+import java.util.List;
+
 /**
  * Bulk density from several struck-level fillings of one container.
  *
@@ -9,6 +11,7 @@ package org.evenfall.granule;
  * @param spreadPercent highest less lowest, % of the mean
  * @param fillings number of fillings
  * @param anotherFillingAdvised fewer than three fillings, or more than 3 % between lowest and highest
+ * @param fillingsKgPerL bulk density by each filling, in the order filled, kg/L
  */
 public record BulkDensity(
         double meanKgPerL,
@@ -16,4 +19,10 @@ public record BulkDensity(
         double standardErrorKgPerL,
         double spreadPercent,
         int fillings,
-        boolean anotherFillingAdvised) {}
+        boolean anotherFillingAdvised,
+        List<Double> fillingsKgPerL) {
+
+    public BulkDensity {
+        fillingsKgPerL = List.copyOf(fillingsKgPerL);
+    }
+}

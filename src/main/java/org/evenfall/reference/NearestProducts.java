@@ -187,6 +187,11 @@ public final class NearestProducts {
                         100 * half / comparison.otherLine.edgeM(),
                         flowPercent,
                         comparison.spreadPoints()),
-                Verdicts.direction(comparison.throwPercent()));
+                Verdicts.direction(comparison.throwPercent()),
+                other.bulkKnown() ? other.bulkKgPerL() : null,
+                other.sizeKnown() ? other.d50Mm() : null,
+                other.spreadKnown() && reference.sizes() != null
+                        ? reference.sizes().spreadIndexPercent()
+                        : null);
     }
 }

@@ -21,6 +21,9 @@ import org.jspecify.annotations.Nullable;
  * @param sameWidth tested at this tramline width
  * @param verdict what that means for its settings
  * @param direction which way to go from its settings
+ * @param bulkDensityKgPerL its own bulk density, kg/L; null where not known
+ * @param d50Mm its own median diameter, mm; null where not known
+ * @param spreadIndexPercent its own spread index, %; null where not known
  */
 public record RankedReference(
         String id,
@@ -38,4 +41,7 @@ public record RankedReference(
         double closestShare,
         boolean sameWidth,
         Verdict verdict,
-        Direction direction) {}
+        Direction direction,
+        @Nullable Double bulkDensityKgPerL,
+        @Nullable Double d50Mm,
+        @Nullable Double spreadIndexPercent) {}
