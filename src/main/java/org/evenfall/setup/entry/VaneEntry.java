@@ -19,6 +19,10 @@ import org.evenfall.quantity.Typed;
 public record VaneEntry(Side disc, String label, Typed length, Typed lengthNew, CheckAnswer straightSmoothUnholed)
         implements VaneEntryBuilder.With {
 
+    /** Nothing typed yet. */
+    public static final VaneEntry EMPTY =
+            new VaneEntry(Side.UNANSWERED, "", Typed.EMPTY, Typed.EMPTY, CheckAnswer.UNANSWERED);
+
     public VaneEntry {
         disc = Objects.requireNonNullElse(disc, Side.UNANSWERED);
         label = Objects.requireNonNullElse(label, "");

@@ -1,0 +1,61 @@
+package org.evenfall;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.ResourceBundle;
+import org.evenfall.command.CommandFace;
+import org.evenfall.command.Surroundings;
+import org.evenfall.finding.Sentences;
+import org.evenfall.store.SetupJson;
+import org.evenfall.store.SetupStore;
+import org.evenfall.store.UserFolder;
+import org.evenfall.wizard.WizardLauncher;
+
+/** Builds the object graph by hand and runs one call. */
+public final class Main {
+
+    private Main() {}
+
+    public static void main(String[] args) {
+        Locale locale = Locale.getDefault();
+        Sentences words = new Sentences(
+                ResourceBundle.getBundle(
+                        "org.evenfall.words",
+                        locale,
+                        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_DEFAULT)),
+                locale);
+        SetupJson json = new SetupJson();
+        String osName = System.getProperty("os.name", "");
+        UserFolder user = UserFolder.of(System.getenv(), osName, Path.of(System.getProperty("user.home", ".")));
+        Clock clock = Clock.system(ZoneId.systemDefault());
+        // the window's classes are touched only when it is opened: a command starts without JavaFX
+        Surroundings.Window window = file -> new WizardLauncher(
+                        words, new SetupStore(json), user, clock, Main::demo, System.getenv(), osName)
+                .open(file);
+        Surroundings around = new Surroundings(
+                System.in, writer(System.out), writer(System.err), Path.of(""), user, clock, words, json, window);
+        System.exit(CommandFace.run(around, List.of(args)));
+    }
+
+    private static PrintWriter writer(OutputStream stream) {
+        return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), false);
+    }
+
+    private static Optional<String> demo(String name) {
+        try (InputStream in = Main.class.getResourceAsStream("/org/evenfall/demo/" + name)) {
+            return in == null ? Optional.empty() : Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException unreadable) {
+            return Optional.empty();
+        }
+    }
+}

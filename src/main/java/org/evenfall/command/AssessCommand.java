@@ -1,0 +1,54 @@
+package org.evenfall.command;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.evenfall.setup.Assessment;
+import org.evenfall.setup.Assessor;
+import org.evenfall.store.SetupFileException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Every number and finding of every step. */
+@Command(
+        name = "assess",
+        mixinStandardHelpOptions = true,
+        description = "Every number and finding of every step of a setup. Exit code 1 when there is a stop finding.")
+final class AssessCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Parameters(paramLabel = "SETUP.json", arity = "0..*", description = "setup files; several give one JSON line each")
+    private List<String> files = List.of();
+
+    @Option(names = "--json", description = "as JSON, units in the key names")
+    private boolean json;
+
+    @Option(names = "--stream", description = "one setup a line on standard input, one result line for each")
+    private boolean stream;
+
+    AssessCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        ResultJson results = new ResultJson(around);
+        if (stream) {
+            return SetupInputs.stream(around, setup -> results.assessment(Assessor.assess(setup)));
+        }
+        if (files.isEmpty()) {
+            throw new SetupFileException("evenfall assess", "", "name a setup file, or use --stream");
+        }
+        if (files.size() > 1) {
+            return SetupInputs.lines(around, files, setup -> results.assessment(Assessor.assess(setup)));
+        }
+        Assessment assessment = Assessor.assess(SetupInputs.read(around, files.get(0)));
+        if (json) {
+            around.out().println(results.assessment(assessment).json().toPrettyString());
+        } else {
+            new Report(around).print(assessment);
+        }
+        return ResultJson.code(assessment);
+    }
+}

@@ -1,0 +1,64 @@
+package org.evenfall.command;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.evenfall.setup.Assessment;
+import org.evenfall.setup.Assessor;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.store.SetupStore;
+import picocli.CommandLine.Command;
+
+/** The wizard on a copy of the demo; without a window its assessment and card. */
+@Command(
+        name = "demo",
+        mixinStandardHelpOptions = true,
+        description =
+                "Opens the wizard on a copy of the demo. Where no window can open: its assessment and signed card.")
+final class DemoCommand implements Callable<Integer> {
+
+    private static final String CARD = "evenfall-demo-card.pdf";
+
+    private final Surroundings around;
+
+    DemoCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        String text = demo();
+        Path copy = around.user().setups().resolve("demo.json");
+        Files.createDirectories(copy.getParent());
+        SetupStore.writeWhole(copy, text.getBytes(StandardCharsets.UTF_8));
+        Optional<String> why = around.window().open(Optional.of(copy));
+        if (why.isEmpty()) {
+            return CommandFace.OK;
+        }
+        around.err().println(why.get());
+        around.err().flush();
+        Setup setup = around.json().read(text, "demo").setup();
+        Assessment assessment = Assessor.assess(setup);
+        new Report(around).print(assessment);
+        Path card = around.path(CARD);
+        SetupStore.writeWhole(card, CardCommand.signed(around, setup, assessment));
+        around.out().println();
+        around.out()
+                .println(around.words().text("command.demoCard") + " "
+                        + card.toAbsolutePath().normalize());
+        return CommandFace.OK;
+    }
+
+    private static String demo() throws IOException {
+        try (InputStream in = DemoCommand.class.getResourceAsStream("/org/evenfall/demo/setup.json")) {
+            if (in == null) {
+                throw new IOException("the demo is missing from the program");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+}

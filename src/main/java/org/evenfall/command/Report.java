@@ -1,0 +1,92 @@
+package org.evenfall.command;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Sentences;
+import org.evenfall.finding.Step;
+import org.evenfall.quantity.Figures;
+import org.evenfall.setup.Assessment;
+import org.evenfall.setup.StepState;
+
+/** An assessment to read: step by step, its state, its numbers, its findings. */
+final class Report {
+
+    private final Surroundings around;
+    private final Sentences words;
+
+    Report(Surroundings around) {
+        this.around = around;
+        this.words = around.words();
+    }
+
+    void print(Assessment assessment) {
+        JsonNode json = new ResultJson(around).assessment(assessment).json();
+        for (Step step : Step.values()) {
+            around.out()
+                    .printf(
+                            locale(),
+                            "%n%d  %s: %s%n",
+                            step.number(),
+                            words.choice(step),
+                            words.choice(assessment.states().getOrDefault(step, StepState.OPEN)));
+            for (Finding finding : assessment.findings()) {
+                if (finding.step() == step) {
+                    around.out().printf(locale(), "   %s: %s%n", words.choice(finding.severity()), words.of(finding));
+                }
+            }
+            String part = part(step);
+            if (json.get(part) instanceof ObjectNode numbers) {
+                print(numbers, "   ");
+            }
+        }
+    }
+
+    private static String part(Step step) {
+        return switch (step) {
+            case START -> "machine";
+            case PRODUCT -> "product";
+            case MATCH -> "match";
+            case MACHINE -> "yard";
+            case HEIGHT -> "height";
+            case RATE -> "rate";
+            case TRAYS -> "trays";
+            case CARD -> "card";
+        };
+    }
+
+    /** Numbers under their own names, which carry the unit; at most four figures. */
+    private void print(JsonNode node, String indent) {
+        node.properties().forEach(entry -> {
+            JsonNode value = entry.getValue();
+            if (value.isNull() || (value.isContainerNode() && value.isEmpty())) {
+                return;
+            }
+            if (value.isObject()) {
+                around.out().println(indent + entry.getKey());
+                print(value, indent + "  ");
+            } else if (value.isArray() && value.get(0).isObject()) {
+                for (int i = 0; i < value.size(); i++) {
+                    around.out().println(indent + entry.getKey() + " " + (i + 1));
+                    print(value.get(i), indent + "  ");
+                }
+            } else {
+                around.out().println(indent + entry.getKey() + "  " + figures(value));
+            }
+        });
+    }
+
+    private String figures(JsonNode value) {
+        if (value.isArray()) {
+            StringBuilder list = new StringBuilder();
+            value.forEach(item -> list.append(list.isEmpty() ? "" : "  ").append(figures(item)));
+            return list.toString();
+        }
+        return value.isDouble() ? Figures.significant(value.doubleValue(), 4, locale()) : value.asText();
+    }
+
+    private Locale locale() {
+        return around.locale();
+    }
+}

@@ -1,0 +1,115 @@
+package org.evenfall.command;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.DoubleNode;
+import com.fasterxml.jackson.databind.node.NullNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import org.evenfall.command.SetupInputs.Answer;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Severity;
+import org.evenfall.setup.Assessment;
+import org.jspecify.annotations.Nullable;
+
+/** An assessment as JSON: every number under its own name with its unit, every finding with its sentence. */
+final class ResultJson {
+
+    private final Surroundings around;
+    private final ObjectMapper mapper;
+
+    ResultJson(Surroundings around) {
+        this.around = around;
+        this.mapper = around.json().mapper();
+    }
+
+    Answer assessment(Assessment assessment) {
+        ObjectNode json = mapper.createObjectNode();
+        json.set("states", tree(assessment.states()));
+        json.set("machine", tree(assessment.machine()));
+        json.set("tramlineWidthM", tree(assessment.tramlineWidthM()));
+        json.set("product", tree(assessment.product()));
+        json.set("match", tree(assessment.match()));
+        json.set("yard", tree(assessment.yard()));
+        json.set("height", tree(assessment.height()));
+        json.set("rate", tree(assessment.rate()));
+        ObjectNode trays = json.putObject("trays");
+        trays.set("layout", tree(assessment.trays().layout()));
+        trays.set("plan", tree(assessment.trays().plan()));
+        trays.set("tests", tree(assessment.trays().tests()));
+        trays.set("advice", advice(assessment));
+        json.set("card", tree(assessment.card()));
+        json.set("findings", findings(assessment.findings()));
+        return new Answer(json, code(assessment));
+    }
+
+    static int code(Assessment assessment) {
+        return assessment.findings().stream().anyMatch(finding -> finding.severity() == Severity.STOP)
+                ? CommandFace.FOUND
+                : CommandFace.OK;
+    }
+
+    /** The next move with its reasons in words; null while there is none. */
+    JsonNode advice(Assessment assessment) {
+        var advice = assessment.trays().advice();
+        if (advice == null) {
+            return NullNode.instance;
+        }
+        ObjectNode json = mapper.createObjectNode();
+        json.put("kind", advice.kind().name());
+        json.set("moves", tree(advice.moves()));
+        json.set("expectedCvPercent", tree(advice.expectedCvPercent()));
+        json.set("expectedCvLowPercent", tree(advice.expectedCvLowPercent()));
+        json.set("expectedCvHighPercent", tree(advice.expectedCvHighPercent()));
+        json.set("reasons", findings(advice.reasons()));
+        return json;
+    }
+
+    ArrayNode findings(List<Finding> findings) {
+        ArrayNode list = mapper.createArrayNode();
+        for (Finding finding : findings) {
+            ObjectNode json = list.addObject();
+            json.put("severity", finding.severity().name());
+            json.put("step", finding.step().name());
+            json.put("key", finding.key());
+            json.put("field", finding.field());
+            json.put("message", around.words().of(finding).replace('\u00a0', ' '));
+            json.put("source", finding.source().isEmpty() ? "" : around.words().text(finding.source()));
+            ArrayNode args = json.putArray("args");
+            for (Arg arg : finding.args()) {
+                if (arg instanceof Arg.Figure figure) {
+                    args.addObject()
+                            .put("value", figure.value())
+                            .put("unit", figure.unit().symbol());
+                } else if (arg instanceof Arg.Text text) {
+                    args.add(text.text());
+                } else if (arg instanceof Arg.Word word) {
+                    args.add(around.words().text(word.key()));
+                }
+            }
+        }
+        return list;
+    }
+
+    /** Records become trees by their components' names; what has no finite value becomes null. */
+    JsonNode tree(@Nullable Object value) {
+        return finite(mapper.valueToTree(value));
+    }
+
+    private static JsonNode finite(JsonNode node) {
+        if (node instanceof DoubleNode number && !Double.isFinite(number.doubleValue())) {
+            return NullNode.instance;
+        }
+        if (node instanceof ObjectNode object) {
+            object.properties().forEach(entry -> entry.setValue(finite(entry.getValue())));
+        }
+        if (node instanceof ArrayNode list) {
+            for (int i = 0; i < list.size(); i++) {
+                list.set(i, finite(list.get(i)));
+            }
+        }
+        return node;
+    }
+}

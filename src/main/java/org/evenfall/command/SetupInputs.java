@@ -1,0 +1,81 @@
+package org.evenfall.command;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.store.SetupFileException;
+import org.evenfall.store.SetupStore;
+
+/** One result line for each setup, from files or from standard input. */
+final class SetupInputs {
+
+    private SetupInputs() {}
+
+    static Setup read(Surroundings around, String file) throws SetupFileException {
+        return new SetupStore(around.json()).read(around.path(file)).setup();
+    }
+
+    /** One setup a line on standard input, one result line flushed at once for each, until the end of input. */
+    static int stream(Surroundings around, Function<Setup, Answer> work) throws IOException {
+        BufferedReader lines = new BufferedReader(new InputStreamReader(around.in(), StandardCharsets.UTF_8));
+        int worst = CommandFace.OK;
+        int number = 0;
+        for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+            number++;
+            if (line.isBlank()) {
+                continue;
+            }
+            try {
+                Answer answer =
+                        work.apply(around.json().read(line, "line " + number).setup());
+                worst = Math.max(worst, answer.code());
+                around.out().println(text(around, answer.json()));
+            } catch (SetupFileException problem) {
+                worst = CommandFace.WRONG;
+                ObjectNode told = around.json().mapper().createObjectNode();
+                told.put("error", problem.problem());
+                told.put("pointer", problem.pointer());
+                told.put("line", number);
+                around.out().println(text(around, told));
+            }
+            around.out().flush();
+        }
+        return worst;
+    }
+
+    /** Many files: one line of JSON for each. All are read before the first is answered. */
+    static int lines(Surroundings around, List<String> files, Function<Setup, Answer> work)
+            throws SetupFileException, IOException {
+        List<Setup> setups = new ArrayList<>();
+        for (String file : files) {
+            setups.add(read(around, file));
+        }
+        int worst = CommandFace.OK;
+        for (int i = 0; i < setups.size(); i++) {
+            Answer answer = work.apply(setups.get(i));
+            worst = Math.max(worst, answer.code());
+            answer.json().put("file", files.get(i));
+            around.out().println(text(around, answer.json()));
+        }
+        return worst;
+    }
+
+    static String text(Surroundings around, ObjectNode json) throws JsonProcessingException {
+        return around.json().mapper().writeValueAsString(json);
+    }
+
+    /**
+     * A result with its exit code.
+     *
+     * @param json the result
+     * @param code exit code
+     */
+    record Answer(ObjectNode json, int code) {}
+}

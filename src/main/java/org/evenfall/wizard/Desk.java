@@ -1,0 +1,170 @@
+package org.evenfall.wizard;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.BiFunction;
+import org.evenfall.finding.Arg;
+import org.evenfall.setup.Revisions;
+import org.evenfall.setup.entry.CardEntries;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.store.SetupFile;
+import org.evenfall.store.SetupFileException;
+import org.evenfall.store.SetupJson;
+import org.evenfall.store.SetupStore;
+import org.jspecify.annotations.Nullable;
+
+/** The setups on the desk: which one is open, where it is saved, which others there are. The wizard saves by itself. */
+final class Desk {
+
+    private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT);
+
+    private final WizardContext context;
+    private final Keeper keeper;
+    private @Nullable SetupModel model;
+    private @Nullable Notice notice;
+
+    /** Where a sentence is shown to the person. */
+    @FunctionalInterface
+    interface Notice {
+        void tell(String sentence);
+    }
+
+    Desk(WizardContext context, Keeper keeper) {
+        this.context = context;
+        this.keeper = keeper;
+    }
+
+    void tie(SetupModel open, Notice shown) {
+        model = open;
+        notice = shown;
+    }
+
+    List<Path> recent() {
+        return context.user().recent();
+    }
+
+    /** What a setup is called in a list: farm, crop, product, or its file name. */
+    String name(Path file) {
+        try {
+            Setup setup = context.store().read(file).setup();
+            String name = String.join(
+                    " · ",
+                    List.of(
+                                    setup.start().farm(),
+                                    setup.start().crop(),
+                                    setup.product().name())
+                            .stream()
+                            .filter(part -> !part.isBlank())
+                            .toList());
+            return name.isEmpty() ? String.valueOf(file.getFileName()) : name + "  (" + file.getFileName() + ")";
+        } catch (SetupFileException unreadable) {
+            return String.valueOf(file.getFileName());
+        }
+    }
+
+    void fresh() {
+        show(SetupFile.of(Setup.EMPTY), newFile("setup"));
+    }
+
+    void open(Path file) {
+        SetupFile read = read(file);
+        if (read != null) {
+            show(read, file);
+        }
+    }
+
+    /** A finished setup looked at again: a new file and revision, the old one stays as it is. */
+    void again(Path file) {
+        SetupFile read = read(file);
+        if (read != null) {
+            show(read.with(Revisions.next(read.setup())), newFile("revision"));
+        }
+    }
+
+    void demo() {
+        context.demo().apply("setup.json").ifPresent(text -> {
+            try {
+                show(new SetupJson().read(text, "demo"), newFile("demo"));
+            } catch (SetupFileException broken) {
+                tell(broken.getMessage());
+            }
+        });
+    }
+
+    void borrowMachine(Path file) {
+        borrow(
+                file,
+                (own, other) -> own.withMachine(other.machine())
+                        .withMatch(own.match().withLibrary(other.match().library())));
+    }
+
+    void borrowProduct(Path file) {
+        borrow(file, (own, other) -> own.withProduct(other.product()));
+    }
+
+    void borrowRate(Path file) {
+        borrow(
+                file,
+                (own, other) -> own.withRate(own.rate().withPlan(other.rate().plan())));
+    }
+
+    private void borrow(Path file, BiFunction<Setup, Setup, Setup> how) {
+        SetupFile read = read(file);
+        if (read != null && model != null) {
+            model.change(own -> how.apply(own, read.setup()));
+            tell(context.words().text("desk.borrowed"));
+        }
+    }
+
+    private @Nullable SetupFile read(Path file) {
+        try {
+            return context.store().read(file);
+        } catch (SetupFileException problem) {
+            tell(context.words().text("desk.unreadable", Arg.text(String.valueOf(problem.getMessage()))));
+            return null;
+        }
+    }
+
+    private void show(SetupFile file, Path where) {
+        keeper.keepAt(where, file);
+        if (model != null) {
+            model.open(dated(file.setup()));
+        }
+    }
+
+    /** A card without a date gets today's. */
+    private Setup dated(Setup setup) {
+        CardEntries card = setup.card();
+        String today = LocalDateTime.now(context.clock()).toLocalDate().toString();
+        return setup.withCard(card.date().isBlank() ? card.withDate(today) : card);
+    }
+
+    private Path newFile(String kind) {
+        return newFile(context, kind);
+    }
+
+    static Path newFile(WizardContext context, String kind) {
+        String stamp = kind + "-" + LocalDateTime.now(context.clock()).format(STAMP);
+        Path file = context.user().setups().resolve(stamp + ".json");
+        for (int i = 2; Files.exists(file); i++) {
+            file = context.user().setups().resolve(stamp + "-" + i + ".json");
+        }
+        return file;
+    }
+
+    void tell(@Nullable String sentence) {
+        if (notice != null && sentence != null) {
+            notice.tell(sentence);
+        }
+    }
+
+    /** For the card step: writes bytes whole. */
+    static void write(Path file, byte[] bytes) throws IOException {
+        SetupStore.writeWhole(file, bytes);
+    }
+}

@@ -1,0 +1,329 @@
+package org.evenfall.wizard;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
+import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import org.controlsfx.control.SegmentedButton;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Sentences;
+import org.evenfall.quantity.Figures;
+import org.evenfall.quantity.NumberReading;
+import org.evenfall.quantity.NumberText;
+import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.Unit;
+import org.evenfall.setup.FieldSpec;
+
+/**
+ * Makes the entries of a step: a label above, the unit inside at the right, the usual range as a hint, and beneath it in
+ * words what there is to tell of what was typed. Every entry writes into the model as it is typed and follows it when it
+ * changes elsewhere.
+ */
+final class Form {
+
+    private final SetupModel model;
+    private final Sentences words;
+
+    Form(SetupModel model, Sentences words) {
+        this.model = model;
+        this.words = words;
+    }
+
+    SetupModel model() {
+        return model;
+    }
+
+    Sentences words() {
+        return words;
+    }
+
+    /** A heading with its entries beneath. */
+    VBox group(String titleKey, Node... entries) {
+        Label title = new Label(words.text(titleKey));
+        title.getStyleClass().add("group-title");
+        VBox box = new VBox(title);
+        box.getChildren().addAll(entries);
+        box.getStyleClass().add("group");
+        return box;
+    }
+
+    /** Entries side by side, wrapped where there is no room. */
+    FlowPane row(Node... entries) {
+        FlowPane row = new FlowPane(entries);
+        row.getStyleClass().add("entry-row");
+        return row;
+    }
+
+    /** A plain sentence between entries. */
+    Label sentence(String key) {
+        Label label = new Label(words.text(key));
+        label.setWrapText(true);
+        label.getStyleClass().add("sentence");
+        return label;
+    }
+
+    Button button(String key, Runnable action) {
+        Button button = new Button(words.text(key));
+        button.setId(key);
+        button.setOnAction(event -> action.run());
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        return button;
+    }
+
+    /** A measured value with its unit. */
+    Node typed(String labelKey, FieldSpec spec, String pointer, Lens<Typed> place) {
+        return typedNamed(words.text(labelKey), spec, pointer, place);
+    }
+
+    /** The same under a name of the owner's own. */
+    Node typedNamed(String label, FieldSpec spec, String pointer, Lens<Typed> place) {
+        VBox box = labelled(label, pointer, hint(spec), typedBox(spec, pointer, place, label));
+        box.getChildren().add(readings(place));
+        return box;
+    }
+
+    private HBox typedBox(FieldSpec spec, String pointer, Lens<Typed> place, String label) {
+        TextField field = new TextField();
+        field.setId(pointer);
+        field.setPrefColumnCount(7);
+        field.setAccessibleText(label);
+        bind(field, place, spec);
+        HBox box = new HBox(field);
+        box.getStyleClass().add("with-unit");
+        box.setAlignment(Pos.CENTER_LEFT);
+        if (spec.units().size() > 1) {
+            box.getChildren().add(unitChoice(spec, place, label));
+        } else if (!spec.base().symbol().isEmpty()) {
+            box.getChildren().add(new Label(spec.base().symbol()));
+        }
+        return box;
+    }
+
+    private ChoiceBox<Unit> unitChoice(FieldSpec spec, Lens<Typed> place, String label) {
+        ChoiceBox<Unit> choice = new ChoiceBox<>();
+        choice.getItems().setAll(spec.units());
+        choice.setConverter(converter(Unit::symbol));
+        choice.setAccessibleText(label + ": " + words.text("form.unit"));
+        choice.setMinWidth(Region.USE_PREF_SIZE);
+        follow(() -> {
+            Unit unit = place.get(model.setup()).unit();
+            choice.setValue(unit == Unit.NONE ? spec.base() : unit);
+        });
+        choice.valueProperty().addListener((seen, old, unit) -> {
+            Typed now = place.get(model.setup());
+            if (unit != null && now.unit() != unit && !(now.unit() == Unit.NONE && unit == spec.base())) {
+                model.set(place, now.withUnit(unit));
+            }
+        });
+        return choice;
+    }
+
+    /** Ties a field to a place: what is typed goes in with the unit in use, what changes elsewhere comes back. */
+    void bind(TextField field, Lens<Typed> place, FieldSpec spec) {
+        field.textProperty().addListener((seen, old, text) -> {
+            Typed now = place.get(model.setup());
+            if (!now.text().equals(text)) {
+                Unit unit = now.unit() == Unit.NONE && spec.base() != Unit.NONE ? spec.base() : now.unit();
+                model.set(place, new Typed(text, unit));
+            }
+        });
+        follow(() -> {
+            String text = place.get(model.setup()).text();
+            if (!text.equals(field.getText())) {
+                field.setText(text);
+            }
+        });
+    }
+
+    Node text(String labelKey, String pointer, Lens<String> place) {
+        return labelled(words.text(labelKey), pointer, "", textField(pointer, place, words.text(labelKey), 18));
+    }
+
+    TextField textField(String pointer, Lens<String> place, String label, int columns) {
+        TextField field = new TextField();
+        field.setId(pointer);
+        field.setPrefColumnCount(columns);
+        field.setAccessibleText(label);
+        field.textProperty().addListener((seen, old, text) -> {
+            if (!place.get(model.setup()).equals(text)) {
+                model.set(place, text);
+            }
+        });
+        follow(() -> {
+            if (!place.get(model.setup()).equals(field.getText())) {
+                field.setText(place.get(model.setup()));
+            }
+        });
+        return field;
+    }
+
+    /** One of a few words, side by side, under its label. */
+    <E extends Enum<E>> Node choice(String labelKey, String pointer, Lens<E> place, List<E> choices) {
+        return labelled(words.text(labelKey), pointer, "", bareChoice(pointer, place, choices));
+    }
+
+    /** One of a few words, side by side. */
+    <E extends Enum<E>> Node bareChoice(String pointer, Lens<E> place, List<E> choices) {
+        SegmentedButton buttons = new SegmentedButton();
+        buttons.setId(pointer);
+        for (E choice : choices) {
+            ToggleButton button = new ToggleButton(words.choice(choice));
+            button.setUserData(choice);
+            button.setMinWidth(Region.USE_PREF_SIZE);
+            button.setId(pointer + "/" + choice.name());
+            button.setOnAction(event -> {
+                button.setSelected(true);
+                model.set(place, choice);
+            });
+            buttons.getButtons().add(button);
+        }
+        follow(() -> buttons.getButtons()
+                .forEach(button -> button.setSelected(Objects.equals(button.getUserData(), place.get(model.setup())))));
+        HBox holder = new HBox(buttons);
+        holder.setAccessibleRole(AccessibleRole.PARENT);
+        return holder;
+    }
+
+    /** All words of a choice but the unanswered one. */
+    static <E extends Enum<E>> List<E> answers(Class<E> type) {
+        return Arrays.stream(type.getEnumConstants())
+                .filter(word -> !word.name().equals("UNANSWERED"))
+                .toList();
+    }
+
+    /** A choice in a table: a drop-down. */
+    <E extends Enum<E>> ChoiceBox<E> dropDown(Lens<E> place, Class<E> type, String label) {
+        ChoiceBox<E> box = new ChoiceBox<>();
+        box.getItems().setAll(type.getEnumConstants());
+        box.setConverter(converter(words::choice));
+        box.setAccessibleText(label);
+        box.setMinWidth(Region.USE_PREF_SIZE);
+        follow(() -> box.setValue(place.get(model.setup())));
+        box.valueProperty().addListener((seen, old, value) -> {
+            if (value != null && value != place.get(model.setup())) {
+                model.set(place, value);
+            }
+        });
+        return box;
+    }
+
+    static <T> StringConverter<T> converter(Function<T, String> shown) {
+        return new StringConverter<>() {
+            @Override
+            public String toString(T value) {
+                return value == null ? "" : shown.apply(value);
+            }
+
+            @Override
+            public T fromString(String text) {
+                throw new UnsupportedOperationException("chosen, not typed");
+            }
+        };
+    }
+
+    private VBox labelled(String label, String pointer, String hint, Node entry) {
+        Label above = new Label(label);
+        above.getStyleClass().add("entry-label");
+        above.setLabelFor(entry);
+        VBox box = new VBox(above, entry);
+        box.getStyleClass().add("entry");
+        if (!hint.isEmpty()) {
+            Label usual = new Label(hint);
+            usual.getStyleClass().add("hint");
+            box.getChildren().add(usual);
+        }
+        box.getChildren().add(told(pointer));
+        HBox.setHgrow(box, Priority.SOMETIMES);
+        return box;
+    }
+
+    private String hint(FieldSpec spec) {
+        boolean told = spec.usualLow() > spec.low() || spec.usualHigh() < spec.high();
+        return !told
+                ? ""
+                : words.text(
+                        "form.usual",
+                        Arg.number(spec.usualLow(), decimals(spec.usualLow()), Unit.NONE),
+                        Arg.number(spec.usualHigh(), decimals(spec.usualHigh()), spec.base()));
+    }
+
+    private static int decimals(double limit) {
+        if (limit == Math.rint(limit)) {
+            return 0;
+        }
+        return limit * 10 == Math.rint(limit * 10) ? 1 : 2;
+    }
+
+    /** What there is to tell of one entry, beneath it; an ambiguous number with the two readings to choose from. */
+    VBox told(String pointer) {
+        VBox box = new VBox();
+        box.getStyleClass().add("told");
+        follow(() -> {
+            List<Node> lines = new ArrayList<>();
+            for (Finding finding : model.assessment().findings()) {
+                if (finding.field().equals(pointer) && !finding.key().startsWith("missing.")) {
+                    lines.add(Told.line(words, finding));
+                }
+            }
+            boolean any = !lines.isEmpty();
+            box.getChildren().setAll(lines);
+            box.setManaged(any);
+            box.setVisible(any);
+        });
+        return box;
+    }
+
+    /** Two buttons for the two readings of an ambiguous number in a place. */
+    Node readings(Lens<Typed> place) {
+        HBox box = new HBox();
+        box.getStyleClass().add("readings");
+        follow(() -> {
+            Typed typed = place.get(model.setup());
+            boolean asked = NumberText.read(typed.text()) instanceof NumberReading.Ambiguous;
+            box.getChildren().clear();
+            if (NumberText.read(typed.text()) instanceof NumberReading.Ambiguous twice) {
+                box.getChildren()
+                        .addAll(reading(place, typed, twice.asDecimal()), reading(place, typed, twice.asThousands()));
+            }
+            box.setManaged(asked);
+            box.setVisible(asked);
+        });
+        return box;
+    }
+
+    private Button reading(Lens<Typed> place, Typed typed, double value) {
+        boolean whole = value == Math.rint(value);
+        // four decimals: a text that is never asked back
+        String text = Figures.decimals(value, whole ? 0 : 4, words.locale());
+        Button button = new Button(text);
+        button.setOnAction(event -> model.set(place, typed.withText(text)));
+        return button;
+    }
+
+    /** Runs now and after every change of the setup. */
+    void follow(Runnable update) {
+        model.assessmentProperty().addListener((seen, old, fresh) -> update.run());
+        update.run();
+    }
+
+    /** A setting without more decimals than it needs, as it would be typed. */
+    String plain(double value) {
+        return Figures.decimals(value, value == Math.rint(value) ? 0 : 1, words.locale());
+    }
+}

@@ -1,0 +1,276 @@
+package org.evenfall.wizard;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Sentences;
+import org.evenfall.finding.Severity;
+import org.evenfall.finding.Step;
+import org.evenfall.setup.StepState;
+
+/**
+ * The wizard's frame: the steps at the left, the step in front in the middle, its picture and findings at the right, what
+ * it means and the way on at the foot. Knows the list of steps and nothing of what is in them.
+ */
+final class Shell extends BorderPane {
+
+    private static final PseudoClass FRONT = PseudoClass.getPseudoClass("front");
+    private static final int MOST_TOLD = 5;
+
+    /** Width from which the picture stands beside the entries, in lines of text. */
+    private static final double ROOM_FOR_PICTURE_EM = 72;
+
+    private final SetupModel model;
+    private final Sentences words;
+    private final List<StepView> views;
+    private final List<Node> entries;
+    private final VBox rail = new VBox();
+    private final ScrollPane middle = new ScrollPane();
+    private final BorderPane right = new BorderPane();
+    private final VBox findings = new VBox();
+    private final Label meaning = new Label();
+    private final Label notice = new Label();
+    private final Button back;
+    private final Button next;
+    private int front;
+    private boolean beside = true;
+
+    Shell(SetupModel model, Sentences words, List<StepView> views) {
+        this.model = model;
+        this.words = words;
+        this.views = views;
+        this.entries = views.stream().map(this::page).toList();
+        this.back = button("shell.back", () -> go(front - 1));
+        this.next = button("shell.next", () -> go(front + 1));
+        next.getStyleClass().add("primary");
+        getStyleClass().add("shell");
+        rail.getStyleClass().add("rail");
+        middle.setFitToWidth(true);
+        middle.getStyleClass().add("middle");
+        right.getStyleClass().add("right");
+        findings.getStyleClass().add("findings");
+        setLeft(rail);
+        setCenter(middle);
+        setRight(right);
+        setBottom(foot());
+        model.assessmentProperty().addListener((seen, old, fresh) -> refresh());
+        addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+        widthProperty().addListener((seen, old, width) -> fit());
+        go(0);
+    }
+
+    private Button button(String key, Runnable action) {
+        Button button = new Button(words.text(key));
+        button.setId(key);
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        button.setOnAction(event -> action.run());
+        return button;
+    }
+
+    private Node page(StepView view) {
+        String name = view.step().name().toLowerCase(Locale.ROOT);
+        Label question = new Label(words.text("step." + name + ".question"));
+        question.getStyleClass().add("question");
+        question.setWrapText(true);
+        Label why = new Label(words.text("step." + name + ".why"));
+        why.getStyleClass().add("why");
+        why.setWrapText(true);
+        VBox page = new VBox(question, why);
+        page.getStyleClass().add("page");
+        if (words.has("step." + name + ".caution")) {
+            page.getChildren().add(caution(words.text("step." + name + ".caution")));
+        }
+        page.getChildren().add(view.entries());
+        return page;
+    }
+
+    private Node caution(String sentence) {
+        Label text = new Label(sentence);
+        text.setWrapText(true);
+        HBox band = new HBox(Told.shape(StepState.WARNED), text);
+        HBox.setHgrow(text, Priority.ALWAYS);
+        band.getStyleClass().add("caution");
+        return band;
+    }
+
+    private Node foot() {
+        meaning.setWrapText(true);
+        meaning.getStyleClass().add("meaning");
+        notice.setWrapText(true);
+        notice.getStyleClass().add("notice");
+        notice.setManaged(false);
+        VBox told = new VBox(meaning, notice);
+        HBox.setHgrow(told, Priority.ALWAYS);
+        HBox foot = new HBox(told, back, next);
+        foot.setAlignment(Pos.CENTER_LEFT);
+        foot.getStyleClass().add("foot");
+        return foot;
+    }
+
+    /** A sentence at the foot, until the next change of step. */
+    void tell(String sentence) {
+        notice.setText(sentence);
+        notice.setManaged(!sentence.isEmpty());
+        notice.setVisible(!sentence.isEmpty());
+    }
+
+    int front() {
+        return front;
+    }
+
+    /** Brings a step to the front. */
+    void go(int index) {
+        if (index < 0 || index >= views.size()) {
+            return;
+        }
+        front = index;
+        tell("");
+        StepView view = views.get(index);
+        middle.setContent(entries.get(index));
+        middle.setVvalue(0);
+        place();
+        view.shown();
+        refresh();
+        if (getScene() != null) {
+            focusFirst(entries.get(index));
+        }
+    }
+
+    private static void focusFirst(Node page) {
+        Node first = page.lookup(".text-field");
+        if (first != null) {
+            first.requestFocus();
+        }
+    }
+
+    private void refresh() {
+        rail.getChildren().setAll(views.stream().map(this::railLine).toList());
+        Step step = views.get(front).step();
+        List<Finding> own = model.assessment().findings().stream()
+                .filter(finding -> finding.step() == step)
+                .toList();
+        List<Finding> shown = own.stream()
+                .filter(finding -> !finding.key().startsWith("missing."))
+                .limit(MOST_TOLD)
+                .toList();
+        findings.getChildren()
+                .setAll(shown.stream().map(finding -> Told.line(words, finding)).toList());
+        meaning.setText(meaning(own));
+        back.setDisable(front == 0);
+        next.setDisable(front == views.size() - 1);
+    }
+
+    /** The worst thing first, else what to do next, else that the step is done. */
+    private String meaning(List<Finding> own) {
+        Optional<Finding> worst = own.stream()
+                .filter(finding -> finding.severity() != Severity.NOTE)
+                .findFirst();
+        Optional<Finding> open = own.stream()
+                .filter(finding -> finding.key().startsWith("missing."))
+                .findFirst();
+        if (worst.isPresent() && worst.get().severity() == Severity.STOP) {
+            return words.of(worst.get());
+        }
+        return open.or(() -> worst).map(words::of).orElse(words.text("shell.done"));
+    }
+
+    private Node railLine(StepView view) {
+        StepState state = model.assessment().states().getOrDefault(view.step(), StepState.OPEN);
+        String result = view.result();
+        VBox text = new VBox(
+                railText(view.step().number() + "  " + words.choice(view.step()), "rail-name"),
+                railText(words.choice(state) + (result.isBlank() ? "" : " · " + result), "rail-detail"));
+        HBox line = new HBox(Told.shape(state), text);
+        line.getStyleClass().add("rail-line");
+        int index = views.indexOf(view);
+        Button button = new Button();
+        button.setGraphic(line);
+        button.setMaxWidth(Double.MAX_VALUE);
+        button.setId("rail-" + index);
+        button.setAccessibleText(
+                words.choice(view.step()) + ", " + words.choice(state) + (result.isBlank() ? "" : ", " + result));
+        button.getStyleClass().add("rail-button");
+        button.pseudoClassStateChanged(FRONT, index == front);
+        button.setFocusTraversable(false);
+        button.setOnAction(event -> go(index));
+        return button;
+    }
+
+    /** Text that wraps by itself: a button does not ask its graphic how high it is at a width. */
+    private Text railText(String words, String style) {
+        Text text = new Text(words);
+        text.getStyleClass().addAll("p-text", style);
+        text.wrappingWidthProperty().bind(rail.widthProperty().subtract(4.6 * em()));
+        return text;
+    }
+
+    private void key(KeyEvent event) {
+        if (event.isAltDown() && event.getCode() == KeyCode.RIGHT) {
+            go(front + 1);
+            event.consume();
+        } else if (event.isAltDown() && event.getCode() == KeyCode.LEFT) {
+            go(front - 1);
+            event.consume();
+        } else if (event.isAltDown() && event.getCode().isDigitKey()) {
+            go(event.getCode().getCode() - KeyCode.DIGIT0.getCode());
+            event.consume();
+        } else if (event.isShortcutDown() && event.getCode() == KeyCode.Z) {
+            boolean done = event.isShiftDown() ? model.redo() : model.undo();
+            event.consume();
+            tell(done ? "" : words.text("shell.nothingToUndo"));
+        }
+    }
+
+    /** The picture stands at the right where there is room for it, else beneath the entries. */
+    private void fit() {
+        double width = getWidth();
+        boolean room = width > ROOM_FOR_PICTURE_EM * em();
+        rail.setPrefWidth(Math.min(16 * em(), width * 0.22));
+        right.setPrefWidth(Math.max(22 * em(), width * 0.33));
+        if (room != beside) {
+            beside = room;
+            place();
+        }
+    }
+
+    private void place() {
+        Node picture = views.get(front).picture();
+        VBox page = (VBox) entries.get(front);
+        page.getChildren().removeAll(picture, findings);
+        right.setCenter(null);
+        right.setBottom(null);
+        if (beside) {
+            right.setCenter(picture);
+            right.setBottom(findings);
+        } else {
+            page.getChildren().addAll(findings, picture);
+        }
+        right.setVisible(beside);
+        right.setManaged(beside);
+    }
+
+    private double em() {
+        return meaning.getFont().getSize();
+    }
+
+    @Override
+    protected void layoutChildren() {
+        fit();
+        super.layoutChildren();
+    }
+}

@@ -1,0 +1,32 @@
+package org.evenfall.wizard;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.evenfall.finding.Sentences;
+import org.evenfall.setup.Assessment;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.store.SetupStore;
+import org.evenfall.store.UserFolder;
+
+/**
+ * What the wizard needs from outside; Main builds it, a test builds its own.
+ *
+ * @param assess makes an assessment
+ * @param words sentences
+ * @param store setup files
+ * @param user the person's folder
+ * @param clock clock
+ * @param demo the demo as JSON text
+ * @param reveal shows a written file in the system's own viewer
+ */
+record WizardContext(
+        Function<Setup, Assessment> assess,
+        Sentences words,
+        SetupStore store,
+        UserFolder user,
+        Clock clock,
+        Function<String, Optional<String>> demo,
+        Consumer<Path> reveal) {}

@@ -1,0 +1,102 @@
+package org.evenfall.wizard;
+
+import java.awt.Desktop;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
+import javafx.application.Platform;
+import javafx.stage.Stage;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Sentences;
+import org.evenfall.setup.Assessor;
+import org.evenfall.store.SetupFileException;
+import org.evenfall.store.SetupStore;
+import org.evenfall.store.UserFolder;
+
+/** Opens the wizard's window, or says in one line why none can be opened. */
+public final class WizardLauncher {
+
+    private final WizardContext context;
+    private final Map<String, String> environment;
+    private final String osName;
+
+    /**
+     * @param demo demo files by name
+     * @param environment environment of the process
+     * @param osName name of the system
+     */
+    public WizardLauncher(
+            Sentences words,
+            SetupStore store,
+            UserFolder user,
+            Clock clock,
+            Function<String, Optional<String>> demo,
+            Map<String, String> environment,
+            String osName) {
+        this.context = new WizardContext(Assessor::assess, words, store, user, clock, demo, WizardLauncher::reveal);
+        this.environment = environment;
+        this.osName = osName;
+    }
+
+    /** Opens the window and waits until it is closed; a sentence when it cannot be opened. */
+    public Optional<String> open(Optional<Path> file) {
+        if (osName.startsWith("Linux")
+                && environment.getOrDefault("DISPLAY", "").isBlank()
+                && environment.getOrDefault("WAYLAND_DISPLAY", "").isBlank()) {
+            return Optional.of(context.words().text("window.noDisplay"));
+        }
+        CountDownLatch closed = new CountDownLatch(1);
+        AtomicReference<String> problem = new AtomicReference<>("");
+        try {
+            Platform.startup(() -> start(file, closed, problem));
+        } catch (UnsupportedOperationException | UnsatisfiedLinkError | NoClassDefFoundError cannot) {
+            return Optional.of(context.words().text("window.cannot", Arg.text(String.valueOf(cannot.getMessage()))));
+        }
+        try {
+            closed.await();
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        }
+        Platform.exit();
+        return Optional.ofNullable(problem.get()).filter(told -> !told.isEmpty());
+    }
+
+    private void start(Optional<Path> file, CountDownLatch closed, AtomicReference<String> problem) {
+        try {
+            WizardWindow window = new WizardWindow(context, file);
+            Stage stage = new Stage();
+            stage.setOnHidden(event -> {
+                window.keeper().close();
+                closed.countDown();
+            });
+            window.show(stage);
+        } catch (SetupFileException unreadable) {
+            problem.set(String.valueOf(unreadable.getMessage()));
+            closed.countDown();
+        }
+    }
+
+    /** The system's own viewer for a written file; where there is none, the sentence at the foot tells the path. */
+    private static void reveal(Path file) {
+        Thread viewer = new Thread(
+                () -> {
+                    try {
+                        Path there = Files.exists(file) ? file : file.getParent();
+                        if (there != null && Files.exists(there) && Desktop.isDesktopSupported()) {
+                            Desktop.getDesktop().open(there.toFile());
+                        }
+                    } catch (IOException | UnsupportedOperationException noViewer) {
+                        // told already by its path
+                    }
+                },
+                "evenfall-viewer");
+        viewer.setDaemon(true);
+        viewer.start();
+    }
+}

@@ -1,0 +1,129 @@
+package org.evenfall.wizard;
+
+import atlantafx.base.theme.PrimerDark;
+import atlantafx.base.theme.PrimerLight;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Objects;
+import java.util.Optional;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.text.Font;
+import javafx.stage.Stage;
+import org.evenfall.finding.Arg;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.store.SetupFile;
+import org.evenfall.store.SetupFileException;
+
+/** The wizard in its window: look, keys, saving. */
+final class WizardWindow {
+
+    private static final String[] FONTS = {
+        "AtkinsonHyperlegibleNext_400Regular.ttf",
+        "AtkinsonHyperlegibleNext_600SemiBold.ttf",
+        "AtkinsonHyperlegibleNext_700Bold.ttf",
+        "DejaVuSans.ttf"
+    };
+
+    private final WizardContext context;
+    private final Keeper keeper;
+    private final SetupModel model;
+    private final Shell shell;
+    private final Scene scene;
+    private boolean dark;
+    private boolean projector;
+
+    WizardWindow(WizardContext context, Optional<Path> file) throws SetupFileException {
+        this.context = context;
+        for (String font : FONTS) {
+            Font.loadFont(
+                    Objects.requireNonNull(WizardWindow.class.getResourceAsStream("/org/evenfall/fonts/" + font)), 15);
+        }
+        SetupFile first = file.isPresent() ? context.store().read(file.get()) : SetupFile.of(Setup.EMPTY);
+        Path where = file.isPresent() ? file.get() : Desk.newFile(context, "setup");
+        Desk[] desk = new Desk[1];
+        keeper = new Keeper(
+                context.store(),
+                where,
+                first,
+                problem -> Platform.runLater(() -> desk[0].tell(
+                        context.words().text("desk.notSaved", Arg.text(String.valueOf(problem.getMessage()))))));
+        desk[0] = new Desk(context, keeper);
+        model = new SetupModel(dated(first.setup()), context.assess(), keeper::keep);
+        Form form = new Form(model, context.words());
+        shell = new Shell(model, context.words(), StepViews.all(form, context, desk[0]));
+        desk[0].tie(model, shell::tell);
+        scene = new Scene(shell, 1280, 800);
+        scene.getStylesheets()
+                .add(Objects.requireNonNull(WizardWindow.class.getResource("/org/evenfall/wizard/evenfall.css"))
+                        .toExternalForm());
+        scene.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+        look();
+    }
+
+    private Setup dated(Setup setup) {
+        return setup.card().date().isBlank()
+                ? setup.withCard(
+                        setup.card().withDate(LocalDate.now(context.clock()).toString()))
+                : setup;
+    }
+
+    Scene scene() {
+        return scene;
+    }
+
+    Shell shell() {
+        return shell;
+    }
+
+    SetupModel model() {
+        return model;
+    }
+
+    Keeper keeper() {
+        return keeper;
+    }
+
+    void show(Stage stage) {
+        stage.setTitle(context.words().text("app.name"));
+        stage.setScene(scene);
+        stage.setMinWidth(1024);
+        stage.setMinHeight(700);
+        stage.show();
+    }
+
+    private void key(KeyEvent event) {
+        if (event.getCode() == KeyCode.F11) {
+            projector(!projector);
+            event.consume();
+        } else if (event.getCode() == KeyCode.F9) {
+            dark(!dark);
+            event.consume();
+        }
+    }
+
+    /** Larger for a hall: about three times a desk's text on a screen of 1 080 lines. */
+    void projector(boolean on) {
+        projector = on;
+        look();
+    }
+
+    void dark(boolean on) {
+        dark = on;
+        look();
+    }
+
+    private void look() {
+        Application.setUserAgentStylesheet(
+                dark ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet());
+        shell.getStyleClass().removeAll("dark", "light", "projector");
+        shell.getStyleClass().add(dark ? "dark" : "light");
+        if (projector) {
+            shell.getStyleClass().add("projector");
+        }
+        shell.requestLayout();
+    }
+}
