@@ -109,7 +109,11 @@ final class SieveAssessor {
         if (!ProductAssessor.anyTyped(typed)) {
             return null;
         }
-        if (typed.size() != classes) {
+        if (typed.size() < classes) {
+            reader.add(Finding.note(step, "product.classOpen").at(pointer + "/" + typed.size()));
+            return null;
+        }
+        if (typed.size() > classes) {
             reader.add(Finding.stop(step, "product.classCount", Arg.count(classes), Arg.count(typed.size()))
                     .at(pointer));
             return null;

@@ -255,7 +255,7 @@ final class Form {
 
     private String hint(FieldSpec spec) {
         boolean told = spec.usualLow() > spec.low() || spec.usualHigh() < spec.high();
-        return !told
+        return !told || spec.usualLow() == spec.usualHigh()
                 ? ""
                 : words.text(
                         "form.usual",
@@ -318,7 +318,7 @@ final class Form {
 
     /** Runs now and after every change of the setup. */
     void follow(Runnable update) {
-        model.assessmentProperty().addListener((seen, old, fresh) -> update.run());
+        model.setupProperty().addListener((seen, old, fresh) -> update.run());
         update.run();
     }
 

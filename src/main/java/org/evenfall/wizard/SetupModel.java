@@ -45,12 +45,9 @@ final class SetupModel {
         return assessment.get();
     }
 
+    /** Tells of every change, when the assessment is already that of the new setup. */
     ReadOnlyObjectProperty<Setup> setupProperty() {
         return setup.getReadOnlyProperty();
-    }
-
-    ReadOnlyObjectProperty<Assessment> assessmentProperty() {
-        return assessment.getReadOnlyProperty();
     }
 
     void change(UnaryOperator<Setup> how) {
@@ -95,10 +92,9 @@ final class SetupModel {
     }
 
     private void show(Setup next) {
-        // the assessment first, so that whoever hears of the setup finds its findings
-        Assessment fresh = assess.apply(next);
+        // the assessment first, so that whoever hears of the setup finds what follows from it
+        assessment.set(assess.apply(next));
         setup.set(next);
-        assessment.set(fresh);
         keep.accept(next);
     }
 }

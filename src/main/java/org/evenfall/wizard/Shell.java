@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.css.PseudoClass;
+import javafx.geometry.Bounds;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -22,6 +23,7 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Severity;
 import org.evenfall.finding.Step;
 import org.evenfall.setup.StepState;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The wizard's frame: the steps at the left, the step in front in the middle, its picture and findings at the right, what
@@ -68,9 +70,14 @@ final class Shell extends BorderPane {
         setCenter(middle);
         setRight(right);
         setBottom(foot());
-        model.assessmentProperty().addListener((seen, old, fresh) -> refresh());
+        model.setupProperty().addListener((seen, old, fresh) -> refresh());
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         widthProperty().addListener((seen, old, width) -> fit());
+        sceneProperty().addListener((seen, old, scene) -> {
+            if (scene != null) {
+                scene.focusOwnerProperty().addListener((focus, before, owner) -> bringIntoView(owner));
+            }
+        });
         go(0);
     }
 
@@ -149,6 +156,36 @@ final class Shell extends BorderPane {
         if (getScene() != null) {
             focusFirst(entries.get(index));
         }
+    }
+
+    /** Scrolls so far that what has the keyboard can be seen. */
+    private void bringIntoView(@Nullable Node owner) {
+        Node page = middle.getContent();
+        if (owner == null || page == null || !inside(owner, page)) {
+            return;
+        }
+        Bounds there = page.sceneToLocal(owner.localToScene(owner.getBoundsInLocal()));
+        double content = page.getBoundsInLocal().getHeight();
+        double view = middle.getViewportBounds().getHeight();
+        double top = middle.getVvalue() * Math.max(0, content - view);
+        double margin = 3 * em();
+        if (content <= view) {
+            return;
+        }
+        if (there.getMinY() - margin < top) {
+            middle.setVvalue(Math.max(0, (there.getMinY() - margin) / (content - view)));
+        } else if (there.getMaxY() + margin > top + view) {
+            middle.setVvalue(Math.min(1, (there.getMaxY() + margin - view) / (content - view)));
+        }
+    }
+
+    private static boolean inside(Node node, Node page) {
+        for (Node at = node; at != null; at = at.getParent()) {
+            if (at.equals(page)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static void focusFirst(Node page) {
@@ -265,7 +302,7 @@ final class Shell extends BorderPane {
     }
 
     private double em() {
-        return meaning.getFont().getSize();
+        return notice.getFont().getSize();
     }
 
     @Override
