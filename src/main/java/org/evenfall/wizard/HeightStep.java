@@ -22,7 +22,9 @@ final class HeightStep implements StepView {
     HeightStep(Form form) {
         this.form = form;
         this.picture = new HeightPicture(form.words());
-        form.follow(() -> picture.show(form.model().assessment().height()));
+        form.follow(() -> picture.show(
+                form.model().assessment().height(),
+                form.model().setup().height().referencePoint()));
     }
 
     @Override

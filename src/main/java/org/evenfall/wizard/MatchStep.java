@@ -40,7 +40,10 @@ final class MatchStep implements StepView {
         this.form = form;
         this.desk = desk;
         this.picture = new MatchPicture(form.words());
-        form.follow(() -> picture.show(form.model().assessment().match()));
+        form.follow(() -> picture.show(
+                form.model().assessment().match(),
+                form.model().assessment().product(),
+                form.model().setup().product().name()));
     }
 
     @Override

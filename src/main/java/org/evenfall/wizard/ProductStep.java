@@ -20,6 +20,8 @@ import org.evenfall.setup.entry.Condition;
 import org.evenfall.setup.entry.ProductEntries;
 import org.evenfall.setup.entry.SievingEntry;
 import org.evenfall.setup.entry.YesNo;
+import org.evenfall.wizard.picture.DensityPicture;
+import org.evenfall.wizard.picture.PictureStack;
 import org.evenfall.wizard.picture.SievePicture;
 
 /** Step 1: what is in the bag. */
@@ -30,12 +32,20 @@ final class ProductStep implements StepView {
             List.of(new Typed("2.00", Unit.MM), new Typed("3.15", Unit.MM), new Typed("4.50", Unit.MM));
 
     private final Form form;
-    private final SievePicture picture;
+    private final SievePicture sieve;
+    private final DensityPicture density;
+    private final PictureStack picture;
 
     ProductStep(Form form) {
         this.form = form;
-        this.picture = new SievePicture(form.words());
-        form.follow(() -> picture.show(form.model().assessment().product()));
+        this.sieve = new SievePicture(form.words());
+        this.density = new DensityPicture(form.words());
+        this.picture = new PictureStack(density, sieve);
+        form.follow(() -> {
+            ProductResult product = form.model().assessment().product();
+            sieve.show(product.sieve(), product.bands());
+            density.show(product.density(), product.bands());
+        });
     }
 
     @Override

@@ -31,7 +31,9 @@ final class RateStep implements StepView {
     RateStep(Form form) {
         this.form = form;
         this.picture = new BucketPicture(form.words());
-        form.follow(() -> picture.show(form.model().assessment().rate()));
+        form.follow(() -> picture.show(
+                form.model().assessment().rate().plan(),
+                form.model().assessment().rate().bucketTests()));
     }
 
     @Override

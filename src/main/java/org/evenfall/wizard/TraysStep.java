@@ -29,7 +29,10 @@ import org.evenfall.trays.Advice;
 import org.evenfall.trays.Evenness;
 import org.evenfall.trays.LeverMove;
 import org.evenfall.trays.Surface;
-import org.evenfall.wizard.picture.TraysPicture;
+import org.evenfall.wizard.picture.CvPicture;
+import org.evenfall.wizard.picture.PictureStack;
+import org.evenfall.wizard.picture.TrayPlanPicture;
+import org.evenfall.wizard.picture.TubesPicture;
 import org.jspecify.annotations.Nullable;
 
 /** Step 6: the tray test, before, while and after. */
@@ -39,12 +42,20 @@ final class TraysStep implements StepView {
     private static final Lens<List<TrayTestEntry>> TESTS = TRAYS.then(TrayEntries::tests, TrayEntries::withTests);
 
     private final Form form;
-    private final TraysPicture picture;
+    private final PictureStack picture;
 
     TraysStep(Form form) {
         this.form = form;
-        this.picture = new TraysPicture(form.words());
-        form.follow(() -> picture.show(form.model().assessment().trays()));
+        TrayPlanPicture plan = new TrayPlanPicture(form.words());
+        TubesPicture tubes = new TubesPicture(form.words());
+        CvPicture cv = new CvPicture(form.words());
+        this.picture = new PictureStack(plan, tubes, cv);
+        form.follow(() -> {
+            TraysResult trays = form.model().assessment().trays();
+            plan.show(trays.layout());
+            tubes.show(trays.tests());
+            cv.show(trays.tests(), trays.advice());
+        });
     }
 
     @Override

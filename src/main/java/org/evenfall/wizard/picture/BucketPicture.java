@@ -1,114 +1,266 @@
 package org.evenfall.wizard.picture;
 
 import java.util.List;
+import javafx.scene.paint.Color;
+import javafx.scene.text.TextAlignment;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.BucketResult;
 import org.evenfall.rate.RatePlan;
-import org.evenfall.setup.RateResult;
 import org.jspecify.annotations.Nullable;
 
-/** The bucket with the level to expect, and every test against the allowed band. */
+/**
+ * The bucket with the weight expected in it, its tolerance as a band round the level; beside it every bucket test, left
+ * and right, on one axis of flow with the same band.
+ */
 public final class BucketPicture extends Picture {
 
-    private final Sentences words;
-    private @Nullable RateResult result;
+    private @Nullable RatePlan plan;
+    private List<BucketResult> tests = List.of();
 
     public BucketPicture(Sentences words) {
-        this.words = words;
+        super(words, 0.95);
+        show(null, List.of());
     }
 
-    public void show(RateResult shown) {
-        result = shown;
-        changed();
+    /** @param results bucket tests that can be read, oldest first */
+    public void show(@Nullable RatePlan wanted, List<BucketResult> results) {
+        plan = wanted;
+        tests = List.copyOf(results);
+        redraw(spoken(wanted));
+    }
+
+    private String spoken(@Nullable RatePlan wanted) {
+        if (wanted == null || wanted.bucketKg() == null || wanted.bucketSeconds() == null) {
+            return words.text("picture.bucket.empty");
+        }
+        return words.text(
+                "picture.bucket.spoken",
+                Arg.number(wanted.bucketKg(), 1, Unit.KG),
+                Arg.number(wanted.bucketSeconds(), 0, Unit.S),
+                Arg.count(tests.size()));
     }
 
     @Override
-    protected void draw(double width, double height) {
-        RatePlan plan = result == null ? null : result.plan();
-        if (plan == null || plan.flowPerOutletKgPerMin() == null) {
-            paragraph(em(), em(), width - 2 * em(), "p-soft", words.text("picture.noPlan"));
+    void draw(Brush brush, double width, double height) {
+        RatePlan wanted = plan;
+        boolean expected = wanted != null && (wanted.bucketKg() != null || wanted.bucket30Kg() != null);
+        if (!expected && tests.isEmpty()) {
+            nothingYet(brush, width, height, words.text("picture.bucket.empty"));
             return;
         }
-        double split = height * 0.48;
-        bucket(plan, width, split);
-        if (result != null && !result.bucketTests().isEmpty()) {
-            tests(result.bucketTests(), width, split + 1.5 * em(), height - em());
+        double em = brush.em();
+        double high =
+                tests.isEmpty() ? height : Math.max(8.5 * em, height - (5.2 + 2.7 * Math.min(tests.size(), 5)) * em);
+        if (expected && wanted != null && high > 6 * em) {
+            double tall = Math.min(high, 15 * em);
+            bucket(brush, wanted, tests.isEmpty() ? (high - tall) / 2 : 0, tall, width);
+        }
+        if (!tests.isEmpty()) {
+            double top = expected ? Math.min(high, 15 * em) : 0;
+            flows(brush, wanted, Math.min(top, height - 7 * em), height, width);
         }
     }
 
-    private void bucket(RatePlan plan, double width, double bottom) {
-        double seconds = plan.bucketSeconds() == null ? 30 : plan.bucketSeconds();
-        double kg = plan.bucketKg() == null ? plan.bucket30Kg() == null ? 0 : plan.bucket30Kg() : plan.bucketKg();
-        double x = 3 * em();
-        double wide = Math.min(9 * em(), width * 0.32);
-        double top = 2.5 * em();
-        double base = bottom - 1.2 * em();
-        double litres = plan.bucketL() == null ? plan.bucket30L() == null ? 0 : plan.bucket30L() : plan.bucketL();
-        double fill = Math.min(1, litres / Math.max(25, litres));
-        double level = base - fill * (base - top) * 0.92;
-        double inset = 0.9 * em();
-        double at = inset * (base - level) / (base - top);
-        polygon(
-                "p-straw-soft",
-                x + inset - at,
+    /** Weight and seconds of the time that fits the bucket, else of 30 s. */
+    private void bucket(Brush brush, RatePlan wanted, double from, double high, double width) {
+        double em = brush.em();
+        Palette palette = brush.palette();
+        Double kg = wanted.bucketKg() == null ? wanted.bucket30Kg() : wanted.bucketKg();
+        Double litres = wanted.bucketKg() == null ? wanted.bucket30L() : wanted.bucketL();
+        double seconds = wanted.bucketKg() == null || wanted.bucketSeconds() == null ? 30 : wanted.bucketSeconds();
+        if (kg == null) {
+            return;
+        }
+        double foot = from + high - 0.8 * em;
+        double rim = from + 1.2 * em;
+        double half = Math.min(0.2 * width, 0.42 * (foot - rim));
+        double middle = half + 1.2 * em;
+        double level = foot - 0.62 * (foot - rim);
+        brush.shape(
+                new double[] {
+                    at(middle, half, level, foot, rim, -1),
+                    at(middle, half, level, foot, rim, 1),
+                    middle + 0.76 * half,
+                    middle - 0.76 * half
+                },
+                new double[] {level, level, foot, foot},
+                Palette.faint(palette.straw(), 0.45));
+        brush.polyline(
+                new double[] {middle - half, middle - 0.76 * half, middle + 0.76 * half, middle + half},
+                new double[] {rim, foot, foot, rim},
+                palette.ink(),
+                2,
+                false);
+        brush.line(
+                at(middle, half, level, foot, rim, -1),
                 level,
-                x + wide - inset + at,
+                at(middle, half, level, foot, rim, 1) + em,
                 level,
-                x + wide - inset,
-                base,
-                x + inset,
-                base);
-        curve("p-outline", x, top, x + inset, base, x + wide - inset, base, x + wide, top);
-        double text = x + wide + 2 * em();
-        text(text, top + 0.5 * em(), At.LEFT, "", words.text("picture.inSeconds", Arg.number(seconds, 0, Unit.S)));
-        text(text, top + 2.6 * em(), At.LEFT, "p-figure", words.number(kg, 1, Unit.KG));
-        if (plan.bucketLowKg() != null && plan.bucketHighKg() != null) {
-            text(
-                    text,
-                    top + 4.9 * em(),
-                    At.LEFT,
-                    "p-soft",
+                palette.straw(),
+                2.5);
+        double x = middle + half + 1.4 * em;
+        double y = brush.paragraph(
+                words.text("picture.bucket.weight", Arg.number(kg, 1, Unit.KG)),
+                x,
+                Math.max(from + 0.4 * em, level - 2.6 * em),
+                width - x,
+                brush.lead().in(palette.straw()),
+                TextAlignment.LEFT);
+        y = brush.paragraph(
+                words.text("picture.bucket.time", Arg.number(seconds, 0, Unit.S)),
+                x,
+                y,
+                width - x,
+                brush.body(),
+                TextAlignment.LEFT);
+        if (wanted.bucketLowKg() != null && wanted.bucketHighKg() != null && wanted.bucketKg() != null) {
+            double low = foot - (foot - level) * wanted.bucketLowKg() / kg;
+            double top = foot - (foot - level) * wanted.bucketHighKg() / kg;
+            brush.box(
+                    at(middle, half, level, foot, rim, -1),
+                    top,
+                    at(middle, half, level, foot, rim, 1) - at(middle, half, level, foot, rim, -1),
+                    low - top,
+                    Palette.faint(palette.good(), 0.4));
+            y = brush.paragraph(
                     words.text(
-                            "picture.band",
-                            Arg.number(plan.bucketLowKg(), 1, Unit.KG),
-                            Arg.number(plan.bucketHighKg(), 1, Unit.KG)));
-        }
-        text(text, top + 6.5 * em(), At.LEFT, "p-soft", words.number(litres, 0, Unit.L));
-    }
-
-    /** Each attempt as a point at its deviation, left to right in time; the band is the tolerance. */
-    private void tests(List<BucketResult> tests, double width, double top, double bottom) {
-        double left = 3 * em();
-        double right = width - 2 * em();
-        double middle = (top + bottom) / 2;
-        double reach = 6;
-        for (BucketResult test : tests) {
-            reach = Math.max(reach, Math.abs(deviation(test)) * 1.15);
-        }
-        double scale = (bottom - top - 2.4 * em()) / 2 / reach;
-        double tolerance = 5 * scale;
-        box(left, middle - tolerance, right - left, 2 * tolerance, "p-line-fill");
-        line(left, middle, right, middle, "p-ink-line");
-        text(left, top, At.LEFT, "p-soft", words.text("picture.deviation"));
-        double step = (right - left) / tests.size();
-        for (int i = 0; i < tests.size(); i++) {
-            double x = left + (i + 0.5) * step;
-            double y = middle - deviation(tests.get(i)) * scale;
-            line(x, middle, x, y, "p-straw-line");
-            dot(x, y, 0.35 * em(), tests.get(i).withinTolerance() ? "p-good" : "p-warn");
-            String sign = deviation(tests.get(i)) > 0 ? "+" : "";
-            text(
+                            "picture.bucket.band",
+                            Arg.number(wanted.bucketLowKg(), 1, Unit.NONE),
+                            Arg.number(wanted.bucketHighKg(), 1, Unit.KG)),
                     x,
-                    y + (deviation(tests.get(i)) >= 0 ? -1 : 1) * 1.1 * em(),
-                    At.MIDDLE,
-                    "p-bold",
-                    sign + words.number(deviation(tests.get(i)), 0, Unit.PERCENT));
+                    y,
+                    width - x,
+                    brush.body().in(palette.good()),
+                    TextAlignment.LEFT);
+        }
+        if (litres != null) {
+            brush.paragraph(
+                    words.text("picture.bucket.volume", Arg.number(litres, 0, Unit.L)),
+                    x,
+                    y,
+                    width - x,
+                    brush.note(),
+                    TextAlignment.LEFT);
         }
     }
 
-    private static double deviation(BucketResult test) {
-        return test.deviationPercent() == null ? 0 : test.deviationPercent();
+    /** The bucket's side at a height. */
+    private static double at(double middle, double half, double y, double foot, double rim, int side) {
+        return middle + side * half * (0.76 + 0.24 * (foot - y) / (foot - rim));
+    }
+
+    private void flows(Brush brush, @Nullable RatePlan wanted, double top, double height, double width) {
+        double em = brush.em();
+        Palette palette = brush.palette();
+        double floor = height - 2.8 * em;
+        int shown = (int) Math.max(1, Math.min(tests.size(), (floor - top - 1.6 * em) / (1.9 * em)));
+        List<BucketResult> last = tests.subList(tests.size() - shown, tests.size());
+        Double expected = wanted == null ? null : wanted.flowPerOutletKgPerMin();
+        double low = expected == null ? Double.POSITIVE_INFINITY : 0.93 * expected;
+        double high = expected == null ? Double.NEGATIVE_INFINITY : 1.07 * expected;
+        for (BucketResult test : last) {
+            for (Double side : new @Nullable Double[] {test.leftKgPerMin(), test.rightKgPerMin()}) {
+                low = side == null ? low : Math.min(low, side);
+                high = side == null ? high : Math.max(high, side);
+            }
+        }
+        if (low > high) {
+            return;
+        }
+        double room = Math.max(0.06 * (high - low), 0.02 * high);
+        Scale across = new Scale(low - room, high + room, 1.6 * em, width - 1.6 * em);
+        double start = top + 1.5 * em;
+        if (expected != null && wanted != null) {
+            double line = across.at(expected);
+            if (wanted.bucketKg() != null && wanted.bucketLowKg() != null && wanted.bucketHighKg() != null) {
+                // the same band as round the level in the bucket
+                double from = across.clamped(expected * wanted.bucketLowKg() / wanted.bucketKg());
+                double to = across.clamped(expected * wanted.bucketHighKg() / wanted.bucketKg());
+                brush.box(from, start, to - from, floor - start, Palette.faint(palette.good(), 0.2));
+            }
+            brush.line(line, start, line, floor, palette.good(), 2);
+            brush.within(
+                    words.text("picture.bucket.wanted", Arg.number(expected, 1, Unit.KG_PER_MIN)),
+                    line,
+                    top + 0.8 * em,
+                    brush.note().heavy().in(palette.good()),
+                    TextAlignment.CENTER,
+                    0.3 * em,
+                    width - 0.3 * em);
+        }
+        double row = Math.min(3.4 * em, (floor - start) / shown);
+        for (int i = 0; i < shown; i++) {
+            test(brush, across, last.get(i), tests.size() - shown + i + 1, start + i * row, row, width);
+        }
+        new Marks(brush).axis(across, floor, words.text("picture.bucket.axis"), words);
+    }
+
+    private void test(Brush brush, Scale across, BucketResult test, int number, double y, double row, double width) {
+        double em = brush.em();
+        Palette palette = brush.palette();
+        Color colour = test.withinTolerance() ? palette.good() : palette.warn();
+        Double left = test.leftKgPerMin();
+        Double right = test.rightKgPerMin();
+        double middle = y + 0.7 * row;
+        Double deviation = test.deviationPercent();
+        String text = deviation == null || test.kgPerHa() == null
+                ? words.text("picture.bucket.flow", Arg.count(number), Arg.number(test.kgPerMin(), 1, Unit.KG_PER_MIN))
+                : words.text(
+                        Math.abs(deviation) < 0.5
+                                ? "picture.bucket.testRight"
+                                : deviation > 0 ? "picture.bucket.testMuch" : "picture.bucket.testLittle",
+                        Arg.count(number),
+                        Arg.number(test.kgPerHa(), 0, Unit.KG_PER_HA),
+                        Arg.number(Math.abs(deviation), 0, Unit.PERCENT));
+        double x = left == null || right == null
+                ? across.clamped(left == null ? right == null ? across.from() : right : left)
+                : (across.clamped(left) + across.clamped(right)) / 2;
+        brush.onPaper(
+                text,
+                x,
+                y + 0.25 * row,
+                brush.note().in(palette.ink()),
+                TextAlignment.CENTER,
+                0.3 * em,
+                width - 0.3 * em);
+        if (left != null && right != null) {
+            brush.line(across.clamped(left), middle, across.clamped(right), middle, colour, 1.5);
+        }
+        boolean leftFirst = left == null || right == null || left <= right;
+        side(brush, across, left, middle, "picture.bucket.left", leftFirst, test.withinTolerance(), colour, width);
+        side(brush, across, right, middle, "picture.bucket.right", !leftFirst, test.withinTolerance(), colour, width);
+    }
+
+    private void side(
+            Brush brush,
+            Scale across,
+            @Nullable Double flow,
+            double y,
+            String key,
+            boolean wordLeft,
+            boolean good,
+            Color colour,
+            double width) {
+        if (flow == null) {
+            return;
+        }
+        double em = brush.em();
+        double x = across.clamped(flow);
+        Marks marks = new Marks(brush);
+        if (good) {
+            marks.disc(x, y, 0.36 * em, colour);
+        } else {
+            marks.triangle(x, y, 0.42 * em, colour);
+        }
+        brush.onPaper(
+                words.text(key),
+                wordLeft ? x - 0.7 * em : x + 0.7 * em,
+                y,
+                brush.note(),
+                wordLeft ? TextAlignment.RIGHT : TextAlignment.LEFT,
+                0,
+                width);
     }
 }

@@ -1,86 +1,249 @@
 package org.evenfall.wizard.picture;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import javafx.scene.paint.Color;
+import javafx.scene.text.TextAlignment;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.RankedReference;
+import org.evenfall.setup.ProductResult;
 import org.jspecify.annotations.Nullable;
 
-/** The product beside the nearest three: how many metres nearer or further each throws the new one, with its interval. */
+/**
+ * The product and the best three tested ones side by side: density, median size, spread index, each named on its own bar;
+ * below, how far the product lands short of each or beyond it, with its 90 % interval.
+ */
 public final class MatchPicture extends Picture {
 
-    private final Sentences words;
-    private @Nullable MatchResult result;
+    private static final int SHOWN = 3;
+
+    private @Nullable MatchResult match;
+    private @Nullable ProductResult product;
+    private String name = "";
 
     public MatchPicture(Sentences words) {
-        this.words = words;
+        super(words, 1.15);
+        show(null, null, "");
     }
 
-    public void show(@Nullable MatchResult shown) {
-        result = shown;
-        changed();
+    /** @param productName what the person calls the product */
+    public void show(@Nullable MatchResult result, @Nullable ProductResult measured, String productName) {
+        match = result;
+        product = measured;
+        name = productName.isBlank() ? words.text("picture.match.product") : productName;
+        RankedReference best = best(result);
+        redraw(
+                best == null
+                        ? alone()
+                        : words.text("picture.match.spoken", Arg.text(best.name()), Arg.text(difference(best))));
     }
+
+    private static @Nullable RankedReference best(@Nullable MatchResult result) {
+        return result == null || result.ranked().isEmpty()
+                ? null
+                : result.ranked().get(0);
+    }
+
+    /** What can be told without any tested product. */
+    private String alone() {
+        Double against = match == null ? null : match.throwAgainstDenseM();
+        if (against == null) {
+            return words.text("picture.match.empty");
+        }
+        return words.text(
+                against < 0 ? "picture.match.denseShort" : "picture.match.denseBeyond",
+                Arg.number(Math.abs(against), 1, Unit.M));
+    }
+
+    /** One quantity of all products. */
+    private record Panel(String title, Unit unit, int decimals, List<@Nullable Double> values) {}
 
     @Override
-    protected void draw(double width, double height) {
+    void draw(Brush brush, double width, double height) {
+        MatchResult result = match;
         if (result == null || result.ranked().isEmpty()) {
-            String told = result == null || result.throwAgainstDenseM() == null
-                    ? words.text("missing.productFirst")
-                    : words.text("picture.againstDense", Arg.number(Math.abs(result.throwAgainstDenseM()), 1, Unit.M));
-            paragraph(em(), em(), width - 2 * em(), "p-soft", told);
+            nothingYet(brush, width, height, alone());
             return;
         }
         List<RankedReference> best =
-                result.ranked().subList(0, Math.min(3, result.ranked().size()));
-        double reach = 1;
+                result.ranked().subList(0, Math.min(SHOWN, result.ranked().size()));
+        List<Panel> panels = panels(best);
+        double em = brush.em();
+        double throwHigh = (1.7 + 2.5 * best.size() + 2.6) * em;
+        double least = (1.5 + 1.15 * (best.size() + 1)) * em;
+        while (panels.size() > 1 && throwHigh + panels.size() * least > height) {
+            panels.remove(panels.size() - 1);
+        }
+        double panelHigh =
+                Math.min((1.9 + 1.75 * (best.size() + 1)) * em, Math.max(least, (height - throwHigh) / panels.size()));
+        double y = 0;
+        for (Panel panel : panels) {
+            panel(brush, panel, best, y, panelHigh, width);
+            y += panelHigh;
+        }
+        throwing(brush, best, y, height, width);
+    }
+
+    private List<Panel> panels(List<RankedReference> best) {
+        ProductResult own = product;
+        List<Panel> panels = new ArrayList<>();
+        panels.add(panel(
+                "picture.match.density",
+                Unit.KG_PER_L,
+                2,
+                own == null || own.density() == null
+                        ? null
+                        : Double.valueOf(own.density().meanKgPerL()),
+                best,
+                RankedReference::bulkDensityKgPerL));
+        panels.add(panel(
+                "picture.match.median",
+                Unit.MM,
+                1,
+                own == null || own.sieve() == null
+                        ? null
+                        : Double.valueOf(own.sieve().d50Mm()),
+                best,
+                RankedReference::d50Mm));
+        panels.add(panel(
+                "picture.match.spread",
+                Unit.NONE,
+                0,
+                own == null || own.sieve() == null
+                        ? null
+                        : Double.valueOf(own.sieve().spreadIndexPercent()),
+                best,
+                RankedReference::spreadIndexPercent));
+        return panels;
+    }
+
+    private Panel panel(
+            String key,
+            Unit unit,
+            int decimals,
+            @Nullable Double own,
+            List<RankedReference> best,
+            Function<RankedReference, @Nullable Double> value) {
+        List<@Nullable Double> values = new ArrayList<>();
+        values.add(own);
         for (RankedReference reference : best) {
-            reach = Math.max(reach, Math.max(Math.abs(low(reference)), Math.abs(high(reference))));
+            values.add(value.apply(reference));
         }
-        double middle = width / 2;
-        double scale = (width / 2 - 3 * em()) / reach;
-        text(middle, 1.2 * em(), At.MIDDLE, "p-bold", words.text("picture.throwTitle"));
-        text(1.2 * em(), 2.8 * em(), At.LEFT, "p-soft", words.text("picture.shorter"));
-        text(width - 1.2 * em(), 2.8 * em(), At.RIGHT, "p-soft", words.text("picture.further"));
-        double y = 4.2 * em();
-        double room = Math.min(7 * em(), (height - y - 2 * em()) / best.size());
-        line(middle, y, middle, y + room * best.size(), "p-ink-line");
+        return new Panel(words.text(key), unit, decimals, values);
+    }
+
+    private void panel(Brush brush, Panel panel, List<RankedReference> best, double top, double high, double width) {
+        double em = brush.em();
+        Palette palette = brush.palette();
+        brush.within(
+                panel.title(), 0.3 * em, top + 0.8 * em, brush.body().heavy(), TextAlignment.LEFT, 0.3 * em, width);
+        double most = 1e-9;
+        for (Double value : panel.values()) {
+            most = value == null ? most : Math.max(most, value);
+        }
+        double figures = 5.2 * em;
+        Scale across = new Scale(0, most, 0.3 * em, width - figures);
+        double row = (high - 1.5 * em) / panel.values().size();
+        for (int i = 0; i < panel.values().size(); i++) {
+            double y = top + 1.5 * em + i * row;
+            Double value = panel.values().get(i);
+            Color colour = i == 0 ? palette.straw() : palette.accent();
+            double end = across.at(value == null ? 0 : value);
+            brush.box(
+                    across.start(),
+                    y + 1,
+                    Math.max(2, end - across.start()),
+                    row - 3,
+                    Palette.faint(colour, i == 0 ? 0.42 : 0.2));
+            Lettering label = (i == 0 ? brush.note().heavy() : brush.note()).in(palette.ink());
+            String whose = i == 0 ? name : best.get(i - 1).name();
+            double start = across.start() + 0.4 * em;
+            brush.within(whose, start, y + row / 2, label, TextAlignment.LEFT, start, width - figures);
+            double named = Math.min(width - figures, start + brush.width(whose, label));
+            brush.text(
+                    value == null
+                            ? words.text("picture.match.unknown")
+                            : words.number(value, panel.decimals(), panel.unit()),
+                    Math.max(end, named) + 0.4 * em,
+                    y + row / 2,
+                    label,
+                    TextAlignment.LEFT);
+        }
+    }
+
+    private void throwing(Brush brush, List<RankedReference> best, double top, double height, double width) {
+        double em = brush.em();
+        brush.within(
+                words.text("picture.match.throw"),
+                0.3 * em,
+                top + 0.8 * em,
+                brush.body().heavy(),
+                TextAlignment.LEFT,
+                0.3 * em,
+                width);
+        double most = 1;
         for (RankedReference reference : best) {
-            row(reference, middle, scale, y, room);
-            y += room;
+            for (Double end :
+                    new @Nullable Double[] {reference.throwLowM(), reference.throwHighM(), reference.throwDifferenceM()
+                    }) {
+                most = end == null ? most : Math.max(most, Math.abs(end));
+            }
         }
-    }
-
-    private void row(RankedReference reference, double middle, double scale, double y, double room) {
-        double value = reference.throwDifferenceM() == null ? 0 : reference.throwDifferenceM();
-        double x = middle + value * scale;
-        text(1.2 * em(), y + 0.9 * em(), At.LEFT, "p-bold", reference.name());
-        double bar = y + 2.3 * em();
-        box(Math.min(middle, x), bar - 0.55 * em(), Math.abs(x - middle), 1.1 * em(), "p-straw");
-        double from = middle + low(reference) * scale;
-        double to = middle + high(reference) * scale;
-        line(from, bar, to, bar, "p-ink-line");
-        line(from, bar - 0.4 * em(), from, bar + 0.4 * em(), "p-ink-line");
-        line(to, bar - 0.4 * em(), to, bar + 0.4 * em(), "p-ink-line");
-        if (room > 4.6 * em()) {
-            String sign = value > 0 ? "+" : "";
-            text(
-                    1.2 * em(),
-                    y + 3.8 * em(),
-                    At.LEFT,
-                    "p-soft",
-                    sign + words.number(value, 1, Unit.M) + " · "
-                            + words.text(
-                                    "picture.closest", Arg.number(100 * reference.closestShare(), 0, Unit.PERCENT)));
+        double floor = height - 2.7 * em;
+        Scale across = new Scale(-1.1 * most, 1.1 * most, 1.2 * em, width - 1.2 * em);
+        double zero = across.at(0);
+        brush.line(zero, top + 1.6 * em, zero, floor, brush.palette().straw(), 2);
+        double row = (floor - top - 1.6 * em) / best.size();
+        for (int i = 0; i < best.size(); i++) {
+            RankedReference reference = best.get(i);
+            double y = top + 1.6 * em + (i + 0.5) * row;
+            Lettering lettering = brush.note().in(brush.palette().ink());
+            String against = words.text("picture.match.row", Arg.text(""), Arg.text(difference(reference)));
+            String whose =
+                    brush.fitted(reference.name(), width - 1.2 * em - brush.width(against, lettering), lettering);
+            brush.onPaper(
+                    words.text("picture.match.row", Arg.text(whose), Arg.text(difference(reference))),
+                    across.at(0),
+                    y - 0.35 * row + 0.2 * em,
+                    lettering,
+                    TextAlignment.CENTER,
+                    0.3 * em,
+                    width - 0.3 * em);
+            Double low = reference.throwLowM();
+            Double high = reference.throwHighM();
+            if (low != null && high != null) {
+                brush.line(
+                        across.clamped(low),
+                        y + 0.25 * row,
+                        across.clamped(high),
+                        y + 0.25 * row,
+                        brush.palette().accent(),
+                        2.5);
+            }
+            Double middle = reference.throwDifferenceM();
+            if (middle != null) {
+                new Marks(brush)
+                        .disc(
+                                across.clamped(middle),
+                                y + 0.25 * row,
+                                0.42 * em,
+                                brush.palette().accent());
+            }
         }
+        new Marks(brush).axis(across, floor, words.text("picture.match.axis"), words);
     }
 
-    private static double low(RankedReference reference) {
-        return reference.throwLowM() == null ? 0 : reference.throwLowM();
-    }
-
-    private static double high(RankedReference reference) {
-        return reference.throwHighM() == null ? 0 : reference.throwHighM();
+    private String difference(RankedReference reference) {
+        Double metres = reference.throwDifferenceM();
+        if (metres == null) {
+            return words.text("picture.match.unknown");
+        }
+        return words.text(
+                metres < -0.05 ? "picture.match.short" : metres > 0.05 ? "picture.match.beyond" : "picture.match.same",
+                Arg.number(Math.abs(metres), 1, Unit.M));
     }
 }

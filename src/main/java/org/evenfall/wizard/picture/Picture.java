@@ -1,119 +1,158 @@
 package org.evenfall.wizard.picture;
 
-import javafx.geometry.VPos;
-import javafx.scene.Node;
+import java.util.List;
+import java.util.Objects;
+import javafx.css.CssMetaData;
+import javafx.css.Styleable;
+import javafx.css.StyleableProperty;
+import javafx.css.StyleablePropertyFactory;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
-import javafx.scene.shape.Circle;
-import javafx.scene.shape.Line;
-import javafx.scene.shape.Polygon;
-import javafx.scene.shape.Polyline;
-import javafx.scene.shape.Rectangle;
-import javafx.scene.text.Text;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import javafx.scene.text.TextAlignment;
+import org.evenfall.finding.Sentences;
 
-/** A picture drawn anew for its size. Colours and sizes of text come from the style sheet by style class. */
+/**
+ * A drawing that follows its size, its text size and the colours of the theme. A subclass keeps the result record it was
+ * given and draws it; {@link #redraw(String)} after each change.
+ */
 public abstract class Picture extends Region {
 
-    /** Where a text stands against its point. */
-    protected enum At {
-        LEFT,
-        MIDDLE,
-        RIGHT
+    private static final StyleablePropertyFactory<Picture> CSS =
+            new StyleablePropertyFactory<>(Region.getClassCssMetaData());
+
+    private final Canvas canvas = new Canvas();
+    private final StyleableProperty<Color> paper = colour("paper", "#FAF8F3");
+    private final StyleableProperty<Color> ink = colour("ink", "#1C2326");
+    private final StyleableProperty<Color> soft = colour("soft", "#55606A");
+    private final StyleableProperty<Color> line = colour("line", "#D8D4C8");
+    private final StyleableProperty<Color> accent = colour("accent", "#1F4E79");
+    private final StyleableProperty<Color> straw = colour("straw", "#8A5A00");
+    private final StyleableProperty<Color> good = colour("good", "#0B6B53");
+    private final StyleableProperty<Color> warn = colour("warn", "#9A4A00");
+    private final StyleableProperty<Color> stop = colour("stop", "#9B1C31");
+    private final StyleableProperty<Font> font;
+    private final double heightToWidth;
+
+    /** Words for what is drawn. */
+    protected final Sentences words;
+
+    /** @param heightToWidth height wanted, in widths */
+    protected Picture(Sentences words, double heightToWidth) {
+        this.words = words;
+        this.heightToWidth = heightToWidth;
+        font = CSS.createStyleableFontProperty(
+                this, "font", "-fx-font", picture -> picture.font, Font.getDefault(), true);
+        ((javafx.beans.value.ObservableValue<?>) font).addListener(changed -> requestLayout());
+        getStyleClass().addAll("picture", "ev-picture");
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        canvas.setManaged(false);
+        getChildren().add(canvas);
     }
 
-    private double em = 15;
+    /** Draws everything anew. The canvas is clean, the paper laid. */
+    abstract void draw(Brush brush, double width, double height);
 
-    protected Picture() {
-        getStyleClass().add("picture");
-        setMinSize(200, 140);
-    }
-
-    /** Asks for a new drawing after what it shows has changed. */
-    protected final void changed() {
+    /** Draw again soon, and let a screen reader say this instead of the drawing. */
+    final void redraw(String spoken) {
+        setAccessibleText(spoken);
         requestLayout();
     }
 
-    /** Height of a line of text of the common size, in pixels; pictures space by it. */
-    protected final double em() {
-        return em;
+    /** What stands in place of a picture that has nothing to show yet. */
+    final void nothingYet(Brush brush, double width, double height, String sentence) {
+        Lettering lettering = brush.body().in(brush.palette().soft());
+        double inset = 1.5 * brush.em();
+        double high = brush.wrapped(sentence, width - 2 * inset, lettering).size() * lettering.lineEm() * brush.em();
+        brush.paragraph(
+                sentence,
+                width / 2,
+                Math.max(0, (height - high) / 2),
+                width - 2 * inset,
+                lettering,
+                TextAlignment.CENTER);
     }
 
     @Override
     protected final void layoutChildren() {
-        getChildren().clear();
-        Text probe = new Text("0");
-        probe.getStyleClass().add("p-text");
-        getChildren().add(probe);
-        probe.applyCss();
-        em = probe.getFont().getSize();
-        getChildren().clear();
-        if (getWidth() > 40 && getHeight() > 40) {
-            draw(getWidth(), getHeight());
-        }
+        double width = Math.max(1, getWidth());
+        double height = Math.max(1, getHeight());
+        canvas.setWidth(width);
+        canvas.setHeight(height);
+        Palette palette = palette();
+        GraphicsContext graphics = canvas.getGraphicsContext2D();
+        graphics.clearRect(0, 0, width, height);
+        Brush brush = new Brush(graphics, palette, font.getValue());
+        brush.box(0, 0, width, height, palette.paper());
+        draw(brush, width, height);
     }
 
-    protected abstract void draw(double width, double height);
-
-    private <N extends Node> N add(N node, String style) {
-        node.getStyleClass().addAll(style.split(" ", -1));
-        node.setManaged(false);
-        getChildren().add(node);
-        return node;
+    @Override
+    protected final double computeMinWidth(double height) {
+        return 12 * font.getValue().getSize();
     }
 
-    protected final Line line(double x1, double y1, double x2, double y2, String style) {
-        return add(new Line(x1, y1, x2, y2), style);
+    @Override
+    protected final double computeMinHeight(double width) {
+        return 8 * font.getValue().getSize();
     }
 
-    protected final Rectangle box(double x, double y, double width, double height, String style) {
-        return add(new Rectangle(x, y, Math.max(0, width), Math.max(0, height)), style);
+    @Override
+    protected final double computePrefWidth(double height) {
+        return 28 * font.getValue().getSize();
     }
 
-    protected final void dot(double x, double y, double radius, String style) {
-        add(new Circle(x, y, radius), style);
+    @Override
+    protected final double computePrefHeight(double width) {
+        return heightToWidth * (width > 0 ? width : computePrefWidth(-1));
     }
 
-    protected final void polygon(String style, double... points) {
-        add(new Polygon(points), style);
+    @Override
+    public final List<CssMetaData<? extends Styleable, ?>> getCssMetaData() {
+        return CSS.getCssMetaData();
     }
 
-    protected final void curve(String style, double... points) {
-        add(new Polyline(points), style);
+    /** The picture's own names for the theme's colours. */
+    @Override
+    public final String getUserAgentStylesheet() {
+        return Objects.requireNonNull(Picture.class.getResource("/org/evenfall/wizard/picture/picture.css"))
+                .toExternalForm();
     }
 
-    /** An arrow from one point to another. */
-    protected final void arrow(double x1, double y1, double x2, double y2, String style) {
-        line(x1, y1, x2, y2, style);
-        double angle = Math.atan2(y2 - y1, x2 - x1);
-        double size = 0.55 * em;
-        for (double turn : new double[] {2.6, -2.6}) {
-            line(x2, y2, x2 + size * Math.cos(angle + turn), y2 + size * Math.sin(angle + turn), style);
-        }
+    private Palette palette() {
+        return new Palette(
+                paper.getValue(),
+                ink.getValue(),
+                soft.getValue(),
+                line.getValue(),
+                accent.getValue(),
+                straw.getValue(),
+                good.getValue(),
+                warn.getValue(),
+                stop.getValue());
     }
 
-    /** Writes one line with its middle height at y; returns its width. */
-    protected final double text(double x, double y, At at, String style, String words) {
-        Text text = add(new Text(words), "p-text " + style);
-        text.setTextOrigin(VPos.CENTER);
-        text.applyCss();
-        double width = text.getLayoutBounds().getWidth();
-        text.setX(
-                switch (at) {
-                    case LEFT -> x;
-                    case MIDDLE -> x - width / 2;
-                    case RIGHT -> x - width;
-                });
-        text.setY(y);
-        return width;
+    private StyleableProperty<Color> colour(String name, String usual) {
+        StyleableProperty<Color> property = CSS.createStyleableColorProperty(
+                this, name, "-picture-" + name, picture -> picture.named(name), Color.web(usual));
+        ((javafx.beans.value.ObservableValue<?>) property).addListener(changed -> requestLayout());
+        return property;
     }
 
-    /** Writes wrapped lines from a top edge; returns the bottom. */
-    protected final double paragraph(double x, double top, double width, String style, String words) {
-        Text text = add(new Text(words), "p-text " + style);
-        text.setTextOrigin(VPos.TOP);
-        text.setWrappingWidth(width);
-        text.applyCss();
-        text.setX(x);
-        text.setY(top);
-        return top + text.getLayoutBounds().getHeight();
+    private StyleableProperty<Color> named(String name) {
+        return switch (name) {
+            case "paper" -> paper;
+            case "ink" -> ink;
+            case "soft" -> soft;
+            case "line" -> line;
+            case "accent" -> accent;
+            case "straw" -> straw;
+            case "good" -> good;
+            case "warn" -> warn;
+            default -> stop;
+        };
     }
 }

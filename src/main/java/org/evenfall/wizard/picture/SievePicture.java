@@ -1,136 +1,237 @@
 package org.evenfall.wizard.picture;
 
 import java.util.List;
+import javafx.scene.paint.Color;
+import javafx.scene.text.TextAlignment;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
+import org.evenfall.granule.PublishedBand;
+import org.evenfall.granule.PublishedBands;
 import org.evenfall.granule.SieveResult;
-import org.evenfall.granule.SizeDistribution;
+import org.evenfall.granule.SizeCurve;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.ProductResult;
 import org.jspecify.annotations.Nullable;
 
-/** The sieve box from the side: what lay between the sieves, and the fitted curve over it. */
+/**
+ * The sieve box seen from the side: each class fills its compartment, its area is its share of the weight; over it the
+ * fitted curve, the sizes that 16, 50 and 84 % are finer than, and the published bands beneath.
+ */
 public final class SievePicture extends Picture {
 
-    private final Sentences words;
-    private @Nullable ProductResult result;
+    private static final int CURVE_POINTS = 160;
+    /** The curve may rise so far above the fullest class before the top cuts it. */
+    private static final double CURVE_ABOVE_BARS = 1.9;
+
+    private @Nullable SieveResult sieve;
+    private List<PublishedBand> bands = List.of();
 
     public SievePicture(Sentences words) {
-        this.words = words;
+        super(words, 0.85);
+        show(null, List.of());
     }
 
-    public void show(ProductResult shown) {
-        result = shown;
-        changed();
+    /** @param published published ranges; those of median and of 2 to 4 mm are drawn */
+    public void show(@Nullable SieveResult result, List<PublishedBand> published) {
+        sieve = result;
+        bands = List.copyOf(published);
+        redraw(
+                result == null
+                        ? words.text("picture.sieve.empty")
+                        : words.text(
+                                "picture.sieve.spoken",
+                                Arg.number(result.d50Mm(), 1, Unit.MM),
+                                Arg.number(result.spreadIndexPercent(), 0, Unit.PERCENT)));
     }
 
     @Override
-    protected void draw(double width, double height) {
-        SieveResult sieve = result == null ? null : result.sieve();
-        if (sieve == null) {
-            paragraph(em(), em(), width - 2 * em(), "p-soft", words.text("picture.noSieve"));
-            density(height - 2 * em());
+    void draw(Brush brush, double width, double height) {
+        SieveResult result = sieve;
+        if (result == null) {
+            nothingYet(brush, width, height, words.text("picture.sieve.empty"));
             return;
         }
-        double left = 2 * em();
-        double right = width - 2 * em();
-        double top = 4.2 * em();
-        double bottom = height - 6.5 * em();
-        List<Double> apertures = sieve.aperturesMm();
-        double from = 0;
-        double to = apertures.get(apertures.size() - 1) * 1.45;
-        double scaleX = (right - left) / (to - from);
-        double tallest = tallest(sieve, to);
-        double scaleY = (bottom - top) / tallest;
-        for (int i = 0; i < sieve.sharesPercent().size(); i++) {
-            double low = i == 0 ? from : apertures.get(i - 1);
-            double high = i == apertures.size() ? to : apertures.get(i);
-            double perMm = sieve.sharesPercent().get(i) / (high - low);
-            double x = left + low * scaleX;
-            box(x, bottom - perMm * scaleY, (high - low) * scaleX - 2, perMm * scaleY, "p-straw-soft");
-            text(
-                    x + (high - low) * scaleX / 2,
-                    Math.max(top, bottom - perMm * scaleY) - 0.8 * em(),
-                    At.MIDDLE,
-                    "p-bold",
-                    words.number(sieve.sharesPercent().get(i), 0, Unit.PERCENT));
+        double em = brush.em();
+        double coarsest = result.aperturesMm().get(result.aperturesMm().size() - 1);
+        double end = Math.ceil(2 * Math.max(coarsest * 1.2, 1.2 * result.d84Mm())) / 2;
+        List<SizeCurve.Point> curve = SizeCurve.of(result.distribution(), end / 1000, end, CURVE_POINTS);
+        double bars = 0;
+        for (int i = 0; i < result.sharesPercent().size(); i++) {
+            bars = Math.max(bars, result.sharesPercent().get(i) / (right(result, i, end) - left(result, i)));
         }
-        curve(sieve.distribution(), left, bottom, scaleX, scaleY, to);
-        line(left, bottom, right, bottom, "p-ink-line");
-        for (double aperture : apertures) {
-            double x = left + aperture * scaleX;
-            line(x, bottom, x, bottom + 0.4 * em(), "p-ink-line");
-            text(x, bottom + 1.1 * em(), At.MIDDLE, "", words.number(aperture, 2, Unit.NONE));
-        }
-        text(right, bottom + 1.1 * em(), At.RIGHT, "p-soft", Unit.MM.symbol());
-        double median = left + sieve.d50Mm() * scaleX;
-        line(median, top - 0.4 * em(), median, bottom, "p-accent-line");
-        text(
-                median,
-                top - 1.4 * em(),
-                At.MIDDLE,
-                "p-bold p-accent-text",
-                words.text("picture.median", number(sieve.d50Mm())));
-        density(height - 4.2 * em());
+        double peak =
+                curve.stream().mapToDouble(SizeCurve.Point::percentPerMm).max().orElse(0);
+        double top = 1.05 * Math.max(bars, Math.min(peak, CURVE_ABOVE_BARS * bars));
+        double floor = height - (5.4 + (band(PublishedBands.MEDIAN) == null ? 0 : 1.7)) * em;
+        Scale across = new Scale(0, end, 0.8 * em, width - 0.8 * em);
+        Scale up = new Scale(0, Math.max(top, 1e-6), floor, 4.2 * em);
+        box(brush, result, across, up, end);
+        brush.clipped(0, up.end() - 2, width, floor - up.end() + 2, () -> {
+            double[] x =
+                    curve.stream().mapToDouble(p -> across.at(p.diameterMm())).toArray();
+            double[] y =
+                    curve.stream().mapToDouble(p -> up.at(p.percentPerMm())).toArray();
+            brush.polyline(x, y, brush.palette().ink(), 2, result.distribution().spreadIsBound());
+        });
+        sizes(brush, result, across, up, width);
+        shares(brush, result, across, up, end);
+        beneath(brush, result, across, floor, width);
     }
 
-    private Arg number(double mm) {
-        return Arg.number(mm, 1, Unit.MM);
+    private void box(Brush brush, SieveResult result, Scale across, Scale up, double end) {
+        Palette palette = brush.palette();
+        Color fill = Palette.faint(palette.straw(), 0.35);
+        for (int i = 0; i < result.sharesPercent().size(); i++) {
+            double share = result.sharesPercent().get(i);
+            double from = across.at(left(result, i));
+            double to = across.at(right(result, i, end));
+            double level = up.at(share / (right(result, i, end) - left(result, i)));
+            brush.box(from, level, to - from, up.start() - level, fill);
+            brush.line(from, level, to, level, palette.straw(), 2);
+        }
+        for (double aperture : result.aperturesMm()) {
+            double x = across.at(aperture);
+            brush.line(x, up.end(), x, up.start(), palette.line(), 1);
+        }
+        brush.polyline(
+                new double[] {across.start(), across.start(), across.end(), across.end()},
+                new double[] {up.end(), up.start(), up.start(), up.end()},
+                palette.ink(),
+                2,
+                false);
     }
 
-    private static double tallest(SieveResult sieve, double to) {
-        double tallest = 1;
-        List<Double> apertures = sieve.aperturesMm();
-        for (int i = 0; i < sieve.sharesPercent().size(); i++) {
-            double low = i == 0 ? 0 : apertures.get(i - 1);
-            double high = i == apertures.size() ? to : apertures.get(i);
-            tallest = Math.max(tallest, sieve.sharesPercent().get(i) / (high - low));
+    /** Each class's share at its foot, over curve and lines. */
+    private void shares(Brush brush, SieveResult result, Scale across, Scale up, double end) {
+        double em = brush.em();
+        for (int i = 0; i < result.sharesPercent().size(); i++) {
+            double share = result.sharesPercent().get(i);
+            double from = across.at(left(result, i));
+            double to = across.at(right(result, i, end));
+            double level = up.at(share / (right(result, i, end) - left(result, i)));
+            Lettering lettering = brush.body().heavy();
+            String label = words.number(share, share < 9.95 && share > 0 ? 1 : 0, Unit.PERCENT);
+            if (brush.width(label, lettering) > to - from) {
+                lettering = brush.note().in(brush.palette().ink());
+                label = words.number(share, 0, Unit.NONE);
+            }
+            double y = up.start() - level > 1.7 * em ? up.start() - 0.85 * em : level - 0.8 * em;
+            brush.onPaper(label, (from + to) / 2, y, lettering, TextAlignment.CENTER, from - em, to + em);
         }
-        for (double d = 0.1; d < to; d += 0.1) {
-            tallest = Math.max(tallest, perMm(sieve.distribution(), d));
-        }
-        return tallest * 1.1;
     }
 
-    private static double perMm(SizeDistribution sizes, double d) {
-        return 100 * (sizes.shareFinerThan(d + 0.05) - sizes.shareFinerThan(d - 0.05)) / 0.1;
+    /** The three sizes over the box, each with its line down to the axis. */
+    private void sizes(Brush brush, SieveResult result, Scale across, Scale up, double width) {
+        Palette palette = brush.palette();
+        double em = brush.em();
+        double low = across.clamped(result.d50LowMm());
+        brush.box(
+                low,
+                up.end() - 0.5 * em,
+                across.clamped(result.d50HighMm()) - low,
+                up.start() - up.end() + 0.5 * em,
+                Palette.faint(palette.accent(), 0.18));
+        double half = across.clamped(result.d50Mm());
+        brush.line(half, 1.5 * em, half, up.start(), palette.accent(), 2);
+        brush.within(
+                words.text("picture.sieve.half", Arg.number(result.d50Mm(), 1, Unit.MM)),
+                half,
+                0.8 * em,
+                brush.body().heavy().in(palette.accent()),
+                TextAlignment.CENTER,
+                0.3 * em,
+                width - 0.3 * em);
+        double fine = across.clamped(result.d16Mm());
+        double coarse = across.clamped(result.d84Mm());
+        brush.dashed(fine, 2.9 * em, fine, up.start(), palette.accent(), 1.2);
+        brush.dashed(coarse, 2.9 * em, coarse, up.start(), palette.accent(), 1.2);
+        String bound = result.distribution().spreadIsBound() ? "picture.sieve.bound" : "picture.sieve.share";
+        Lettering note = brush.note().in(palette.accent());
+        brush.within(
+                words.text(bound, Arg.number(16, 0, Unit.PERCENT), Arg.number(result.d16Mm(), 1, Unit.MM)),
+                Math.min(fine + 0.3 * em, half - 0.5 * em),
+                2.3 * em,
+                note,
+                TextAlignment.RIGHT,
+                0.3 * em,
+                half - 0.4 * em);
+        brush.within(
+                words.text(bound, Arg.number(84, 0, Unit.PERCENT), Arg.number(result.d84Mm(), 1, Unit.MM)),
+                Math.max(coarse - 0.3 * em, half + 0.5 * em),
+                2.3 * em,
+                note,
+                TextAlignment.LEFT,
+                half + 0.4 * em,
+                width - 0.3 * em);
     }
 
-    private void curve(SizeDistribution sizes, double left, double bottom, double scaleX, double scaleY, double to) {
-        int points = 120;
-        double[] xy = new double[2 * points];
-        for (int i = 0; i < points; i++) {
-            double d = 0.1 + (to - 0.1) * i / (points - 1);
-            xy[2 * i] = left + d * scaleX;
-            xy[2 * i + 1] = bottom - perMm(sizes, d) * scaleY;
+    /** Apertures, axis name, the published bands. */
+    private void beneath(Brush brush, SieveResult result, Scale across, double floor, double width) {
+        double em = brush.em();
+        double free = Double.NEGATIVE_INFINITY;
+        for (double aperture : result.aperturesMm()) {
+            String label = words.number(aperture, aperture * 10 == Math.rint(aperture * 10) ? 1 : 2, Unit.NONE);
+            double x = across.at(aperture);
+            double half = brush.width(label, brush.note()) / 2;
+            brush.line(x, floor, x, floor + 0.3 * em, brush.palette().ink(), 1);
+            if (x - half > free) {
+                brush.text(label, x, floor + 0.9 * em, brush.note(), TextAlignment.CENTER);
+                free = x + half + 0.4 * em;
+            }
         }
-        curve("p-straw-line", xy);
+        double y = floor + 2 * em;
+        brush.within(words.text("picture.sieve.axis"), width / 2, y, brush.note(), TextAlignment.CENTER, 0, width);
+        y += 1.5 * em;
+        PublishedBand wide = band(PublishedBands.SHARE_2_TO_4);
+        if (across.to() >= 4) {
+            new Marks(brush)
+                    .across(across.at(2), across.at(4), y, brush.palette().straw());
+        }
+        Arg share = Arg.number(result.share2To4MmPercent(), 0, Unit.PERCENT);
+        brush.within(
+                wide == null
+                        ? words.text("picture.sieve.between", share)
+                        : words.text(
+                                "picture.sieve.betweenPublished",
+                                share,
+                                Arg.number(wide.low(), 0, Unit.NONE),
+                                Arg.number(wide.high(), 0, Unit.PERCENT)),
+                across.clamped(3),
+                y + 1.05 * em,
+                brush.note().in(brush.palette().ink()),
+                TextAlignment.CENTER,
+                0.3 * em,
+                width - 0.3 * em);
+        PublishedBand median = band(PublishedBands.MEDIAN);
+        if (median != null) {
+            double from = across.clamped(median.low());
+            double to = across.clamped(median.high());
+            brush.box(from, y + 1.9 * em, to - from, 0.35 * em, brush.palette().good());
+            brush.within(
+                    words.text(
+                            "picture.sieve.median",
+                            Arg.number(median.low(), 1, Unit.NONE),
+                            Arg.number(median.high(), 1, Unit.MM)),
+                    (from + to) / 2,
+                    y + 2.85 * em,
+                    brush.note().in(brush.palette().good()),
+                    TextAlignment.CENTER,
+                    0.3 * em,
+                    width - 0.3 * em);
+        }
     }
 
-    /** Density beside its published band, on a line from 0.6 to 1.1 kg/L. */
-    private void density(double y) {
-        if (result == null || result.density() == null) {
-            return;
-        }
-        double left = 2 * em();
-        double right = getWidth() - 2 * em();
-        double scale = (right - left) / 0.5;
-        result.bands().stream()
-                .filter(band -> band.quantity().equals("bulkDensityKgPerL"))
-                .forEach(band -> {
-                    double x = left + (band.low() - 0.6) * scale;
-                    box(x, y + 1.2 * em(), (band.high() - band.low()) * scale, 0.8 * em(), "p-line-fill");
-                    text(
-                            x + (band.high() - band.low()) * scale / 2,
-                            y + 2.8 * em(),
-                            At.MIDDLE,
-                            "p-soft",
-                            words.text("picture.published"));
-                });
-        line(left, y + 2 * em(), right, y + 2 * em(), "p-ink-line");
-        double mean = result.density().meanKgPerL();
-        double x = left + (Math.max(0.6, Math.min(1.1, mean)) - 0.6) * scale;
-        polygon("p-straw", x, y + 2 * em(), x - 0.4 * em(), y + 1.1 * em(), x + 0.4 * em(), y + 1.1 * em());
-        text(x, y + 0.4 * em(), At.MIDDLE, "p-bold", words.number(mean, 2, Unit.KG_PER_L));
+    private @Nullable PublishedBand band(String quantity) {
+        return bands.stream()
+                .filter(band -> band.quantity().equals(quantity))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static double left(SieveResult result, int i) {
+        return i == 0 ? 0 : result.aperturesMm().get(i - 1);
+    }
+
+    private static double right(SieveResult result, int i, double end) {
+        return i == result.aperturesMm().size() ? end : result.aperturesMm().get(i);
     }
 }

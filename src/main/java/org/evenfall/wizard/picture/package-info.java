@@ -1,4 +1,4 @@
-/** The live pictures of the wizard: each takes results and draws them; none computes one. */
+/** The live pictures of the steps: result records in, drawings out. They compute nothing of the trade. */
 @NullMarked
 package org.evenfall.wizard.picture;
 

@@ -1,0 +1,396 @@
+package org.evenfall.wizard.picture;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.evenfall.finding.Sentences;
+import org.evenfall.flight.DrivingPattern;
+import org.evenfall.granule.BulkDensities;
+import org.evenfall.granule.ProductForm;
+import org.evenfall.granule.PublishedBand;
+import org.evenfall.granule.PublishedBands;
+import org.evenfall.granule.Sieves;
+import org.evenfall.machine.CheckItem;
+import org.evenfall.machine.HeightResult;
+import org.evenfall.machine.Side;
+import org.evenfall.machine.VaneCheck;
+import org.evenfall.machine.YardResult;
+import org.evenfall.rate.BucketResult;
+import org.evenfall.reference.Direction;
+import org.evenfall.reference.MatchResult;
+import org.evenfall.reference.RankedReference;
+import org.evenfall.reference.Verdict;
+import org.evenfall.setup.Assessment;
+import org.evenfall.setup.Assessor;
+import org.evenfall.setup.TrayTestResult;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.store.SetupJson;
+import org.evenfall.trays.Evennesses;
+import org.evenfall.trays.TrayCatches;
+import org.evenfall.trays.TrayLayouts;
+import org.evenfall.wizard.picture.PictureGalleryTest.Variant;
+
+/** Inputs for the gallery: the invented demo, and what is worse. */
+final class Samples {
+
+    private static final String LONG =
+            "Granular urea with a urease inhibitor, second delivery of the spring, from the far end of the shed";
+
+    private Samples() {}
+
+    static Setup demo() throws Exception {
+        return new SetupJson()
+                .read(Files.readString(Path.of("demo", "setup.json")), "demo")
+                .setup();
+    }
+
+    static Assessment assessed(Setup setup) {
+        return Assessor.assess(setup);
+    }
+
+    private static Assessment demoAssessed() throws Exception {
+        return assessed(demo());
+    }
+
+    static Map<String, Variant> sieves(Sentences words) throws Exception {
+        Assessment demo = demoAssessed();
+        Map<String, Variant> all = new LinkedHashMap<>();
+        List<PublishedBand> bands = demo.product().bands();
+        for (double[] size : new double[][] {{28, 24, 15}, {17, 18, 15}, {18, 18, 30}}) {
+            SievePicture picture = new SievePicture(words);
+            picture.show(demo.product().sieve(), bands);
+            all.put("demo " + size[0] + " " + size[2], new Variant(picture, size[0], size[1], size[2]));
+        }
+        all.put("empty", new Variant(new SievePicture(words), 28, 24, 15));
+        all.put("one class", sieve(words, bands, List.of(2.0, 3.15, 4.5), List.of(0.0, 100.0, 0.0, 0.0)));
+        all.put(
+                "eight sieves",
+                sieve(
+                        words,
+                        List.of(),
+                        List.of(1.0, 1.4, 2.0, 2.36, 2.8, 3.15, 3.35, 4.75),
+                        List.of(1.0, 2.0, 5.0, 11.0, 20.0, 22.0, 20.0, 18.0, 1.0)));
+        all.put("fine", sieve(words, bands, List.of(0.5, 1.0), List.of(30.0, 60.0, 10.0)));
+        all.put("coarse", sieve(words, bands, List.of(2.0, 3.15, 4.5), List.of(0.0, 4.0, 30.0, 66.0)));
+        return all;
+    }
+
+    private static Variant sieve(
+            Sentences words, List<PublishedBand> bands, List<Double> apertures, List<Double> shares) {
+        SievePicture picture = new SievePicture(words);
+        picture.show(Sieves.analyse(apertures, List.of(shares)), bands);
+        return new Variant(picture, 28, 24, 15);
+    }
+
+    static Map<String, Variant> densities(Sentences words) throws Exception {
+        Assessment demo = demoAssessed();
+        Map<String, Variant> all = new LinkedHashMap<>();
+        List<PublishedBand> bands = demo.product().bands();
+        List<PublishedBand> both = new ArrayList<>(bands);
+        both.addAll(PublishedBands.of(ProductForm.CALCIUM_AMMONIUM_NITRATE));
+        DensityPicture usual = new DensityPicture(words);
+        usual.show(demo.product().density(), both);
+        all.put("demo", new Variant(usual, 28, 16, 15));
+        all.put("one", density(words, List.of(1.5), 2, bands, 28));
+        all.put("far apart", density(words, List.of(1.3, 1.9, 1.6, 1.4), 2, bands, 17));
+        all.put(
+                "many",
+                density(
+                        words,
+                        IntStream.range(0, 14)
+                                .mapToObj(i -> 1.5 + 0.01 * (i % 5))
+                                .toList(),
+                        2,
+                        List.of(),
+                        28));
+        all.put("empty", new Variant(new DensityPicture(words), 28, 16, 15));
+        DensityPicture big = new DensityPicture(words);
+        big.show(demo.product().density(), both);
+        all.put("projector", new Variant(big, 18, 13, 36));
+        return all;
+    }
+
+    private static Variant density(
+            Sentences words, List<Double> kg, double litres, List<PublishedBand> bands, double wide) {
+        DensityPicture picture = new DensityPicture(words);
+        picture.show(BulkDensities.of(kg, litres, 0.001), bands);
+        return new Variant(picture, wide, 16, 15);
+    }
+
+    static Map<String, Variant> matches(Sentences words) throws Exception {
+        Assessment demo = demoAssessed();
+        Map<String, Variant> all = new LinkedHashMap<>();
+        for (double[] size : new double[][] {{28, 32, 15}, {28, 22, 15}, {17, 26, 15}}) {
+            MatchPicture picture = new MatchPicture(words);
+            picture.show(demo.match(), demo.product(), demo().product().name());
+            all.put("demo " + size[0] + " " + size[1], new Variant(picture, size[0], size[1], size[2]));
+        }
+        MatchPicture one = new MatchPicture(words);
+        RankedReference bare = new RankedReference(
+                "x",
+                LONG,
+                24,
+                9,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                1,
+                false,
+                Verdict.FIRST_GUESS_ONLY,
+                Direction.WIDER,
+                null,
+                null,
+                null);
+        RankedReference far = new RankedReference(
+                "y",
+                LONG + " (2)",
+                24,
+                9,
+                -30.0,
+                null,
+                null,
+                null,
+                -6.2,
+                -9.9,
+                -2.5,
+                -30.0,
+                0,
+                false,
+                Verdict.FIRST_GUESS_ONLY,
+                Direction.WIDER,
+                1.08,
+                null,
+                null);
+        one.show(
+                new MatchResult(List.of(bare, far), bare, Verdict.FIRST_GUESS_ONLY, Direction.WIDER, null, null, false),
+                demo.product(),
+                LONG);
+        all.put("long", new Variant(one, 28, 28, 15));
+        all.put("empty", new Variant(new MatchPicture(words), 28, 20, 15));
+        return all;
+    }
+
+    static Map<String, Variant> yards(Sentences words) throws Exception {
+        Map<String, Variant> all = new LinkedHashMap<>();
+        YardPicture usual = new YardPicture(words);
+        usual.show(demoAssessed().yard());
+        all.put("demo", new Variant(usual, 28, 26, 15));
+        YardResult bad = new YardResult(
+                List.of(
+                        new VaneCheck(Side.LEFT, "long", 0.006, 2.0, true),
+                        new VaneCheck(Side.LEFT, "short", 0.001, 0.4, false),
+                        new VaneCheck(Side.RIGHT, "long with a very long label of its owner", null, null, false),
+                        new VaneCheck(Side.RIGHT, "short", 0.0, 0.0, false)),
+                List.of(CheckItem.GUARDS, CheckItem.DISCS),
+                List.of(CheckItem.TYRES),
+                List.of(CheckItem.BEARINGS, CheckItem.AGITATOR, CheckItem.TILT),
+                0.035,
+                0.3,
+                512.0,
+                853.0,
+                true);
+        for (double wide : new double[] {28, 17, 44}) {
+            YardPicture picture = new YardPicture(words);
+            picture.show(bad);
+            all.put("bad " + wide, new Variant(picture, wide, wide < 20 ? 28 : 26, 15));
+        }
+        YardPicture open = new YardPicture(words);
+        open.show(assessed(Setup.EMPTY).yard());
+        all.put("open", new Variant(open, 28, 26, 15));
+        all.put("empty", new Variant(new YardPicture(words), 17, 12, 15));
+        return all;
+    }
+
+    static Map<String, Variant> heights(Sentences words) throws Exception {
+        Map<String, Variant> all = new LinkedHashMap<>();
+        HeightResult demo = demoAssessed().height();
+        all.put("demo", height(words, demo, "lower edge of the disc", 28));
+        all.put(
+                "raise",
+                height(
+                        words,
+                        new HeightResult(0.62, 0.2, 0.68, 0.8, 1.48, 0.04, -0.02, 0.62, 0.24, 0.55, 0.15),
+                        "",
+                        28));
+        all.put(
+                "lower",
+                height(
+                        words,
+                        new HeightResult(0.05, 0.01, 0.05, 0.5, 0.55, -0.015, null, 0.62, -0.12, 0.9, 0.15),
+                        LONG,
+                        28));
+        all.put("narrow", height(words, demo, "lower edge of the disc", 18));
+        all.put("empty", height(words, null, "", 28));
+        all.put(
+                "no crop",
+                height(words, new HeightResult(0, 0, 0, 0.75, 0.75, null, null, null, null, 0, null), "frame", 28));
+        return all;
+    }
+
+    private static Variant height(Sentences words, HeightResult result, String point, double wide) {
+        HeightPicture picture = new HeightPicture(words);
+        picture.show(result, point);
+        return new Variant(picture, wide, 26, 15);
+    }
+
+    static Map<String, Variant> buckets(Sentences words) throws Exception {
+        Assessment demo = demoAssessed();
+        Map<String, Variant> all = new LinkedHashMap<>();
+        all.put("demo", bucket(words, demo, demo.rate().bucketTests(), 28, 26));
+        all.put("plan", bucket(words, demo, List.of(), 28, 20));
+        List<BucketResult> many = new ArrayList<>(demo.rate().bucketTests());
+        for (int i = 0; i < 6; i++) {
+            many.add(new BucketResult(
+                    20,
+                    21,
+                    40.0 + i,
+                    60.0 - 2 * i,
+                    100 - i,
+                    190.0 + i,
+                    3.0,
+                    12.0 - 3 * i,
+                    -20.0,
+                    1.0,
+                    i == 5,
+                    22.0,
+                    22.0,
+                    null));
+        }
+        all.put("many", bucket(words, demo, many, 28, 26));
+        all.put("narrow", bucket(words, demo, demo.rate().bucketTests(), 17, 24));
+        BucketPicture bare = new BucketPicture(words);
+        bare.show(
+                null,
+                List.of(new BucketResult(
+                        20, 20, 44.0, null, 88, null, null, null, null, null, false, null, null, null)));
+        all.put("no plan", new Variant(bare, 28, 16, 15));
+        all.put("empty", new Variant(new BucketPicture(words), 28, 16, 15));
+        return all;
+    }
+
+    private static Variant bucket(
+            Sentences words, Assessment demo, List<BucketResult> tests, double wide, double high) {
+        BucketPicture picture = new BucketPicture(words);
+        picture.show(demo.rate().plan(), tests);
+        return new Variant(picture, wide, high, 15);
+    }
+
+    static Map<String, Variant> trayPlans(Sentences words) {
+        Map<String, Variant> all = new LinkedHashMap<>();
+        all.put("28 m", plan(words, 28, 7, DrivingPattern.BACK_AND_FORTH, 28));
+        all.put("round", plan(words, 36, 33, DrivingPattern.ROUND_AND_ROUND, 28));
+        all.put("narrow", plan(words, 9, 5, DrivingPattern.BACK_AND_FORTH, 17));
+        all.put("wide", plan(words, 24, 7, DrivingPattern.BACK_AND_FORTH, 44));
+        all.put("empty", new Variant(new TrayPlanPicture(words), 28, 12, 15));
+        return all;
+    }
+
+    private static Variant plan(Sentences words, double width, int trays, DrivingPattern driving, double wide) {
+        TrayPlanPicture picture = new TrayPlanPicture(words);
+        picture.show(TrayLayouts.of(width, trays, 0.25, driving));
+        return new Variant(picture, wide, 21, 15);
+    }
+
+    static TrayTestResult test(int index, double width, double... grams) {
+        List<Double> catches =
+                IntStream.range(0, grams.length).mapToObj(i -> grams[i]).toList();
+        List<Double> positions = TrayLayouts.of(width, grams.length, 0.25, DrivingPattern.BACK_AND_FORTH)
+                .positionsM();
+        return new TrayTestResult(
+                index,
+                "2027-03-18",
+                Evennesses.of(
+                        new TrayCatches(positions, catches, width, DrivingPattern.BACK_AND_FORTH, 0.25, 2, 0.02, 0.1)));
+    }
+
+    static Map<String, Variant> tubes(Sentences words) throws Exception {
+        Map<String, Variant> all = new LinkedHashMap<>();
+        all.put("demo", tubes(words, demoAssessed().trays().tests(), 28));
+        all.put("one", tubes(words, demoAssessed().trays().tests().subList(0, 1), 28));
+        all.put(
+                "four",
+                tubes(
+                        words,
+                        List.of(
+                                test(0, 28, 12.9, 15.4, 18.9, 22.6, 19.6, 15.1, 13.4),
+                                test(1, 28, 14, 16, 18, 20, 19, 16, 14),
+                                test(2, 28, 15, 17, 18, 19, 18, 17, 15),
+                                test(3, 28, 17, 17, 18, 18, 17.5, 17, 17)),
+                        28));
+        double[] many = IntStream.range(0, 33)
+                .mapToDouble(i -> 20 + 8 * Math.sin(i / 4.0))
+                .toArray();
+        all.put("33 trays", tubes(words, List.of(test(0, 36, many)), 28));
+        all.put("spilt on", tubes(words, List.of(test(0, 28, 0, 0, 80, 3, 5, 2, 1)), 17));
+        all.put("empty", new Variant(new TubesPicture(words), 28, 14, 15));
+        return all;
+    }
+
+    private static Variant tubes(Sentences words, List<TrayTestResult> tests, double wide) {
+        TubesPicture picture = new TubesPicture(words);
+        picture.show(tests);
+        return new Variant(picture, wide, 21, 15);
+    }
+
+    static Map<String, Variant> cvs(Sentences words) throws Exception {
+        Assessment demo = demoAssessed();
+        Map<String, Variant> all = new LinkedHashMap<>();
+        CvPicture usual = new CvPicture(words);
+        usual.show(demo.trays().tests(), demo.trays().advice());
+        all.put("demo", new Variant(usual, 28, 12, 15));
+        Assessment uneven = assessed(
+                demo().withTrays(demo().trays().withTests(demo().trays().tests().subList(0, 1))));
+        CvPicture next = new CvPicture(words);
+        next.show(uneven.trays().tests(), uneven.trays().advice());
+        all.put("advice", new Variant(next, 28, 12, 15));
+        List<TrayTestResult> many = new ArrayList<>();
+        for (int i = 0; i < 7; i++) {
+            many.add(test(i, 28, 4 + 3 * i, 15, 18, 60 - 6 * i, 19, 15, 13));
+        }
+        CvPicture crowd = new CvPicture(words);
+        crowd.show(many, uneven.trays().advice());
+        all.put("many", new Variant(crowd, 28, 14, 15));
+        CvPicture narrow = new CvPicture(words);
+        narrow.show(demo.trays().tests(), null);
+        all.put("narrow", new Variant(narrow, 17, 13, 15));
+        all.put("empty", new Variant(new CvPicture(words), 28, 12, 15));
+        return all;
+    }
+
+    static Map<String, Variant> patterns(Sentences words) {
+        Map<String, Variant> all = new LinkedHashMap<>();
+        PatternPicture.Pattern own = pattern("Granular urea, treated", 9, 0);
+        PatternPicture.Pattern other = pattern("Granular 27 % N, dense", 11, 0.4);
+        PatternPicture both = new PatternPicture(words);
+        both.show(List.of(own, other), 28.0);
+        all.put("two", new Variant(both, 28, 18, 15));
+        PatternPicture one = new PatternPicture(words);
+        one.show(List.of(own), 28.0);
+        all.put("one", new Variant(one, 28, 18, 15));
+        PatternPicture narrow = new PatternPicture(words);
+        narrow.show(List.of(pattern(LONG, 14, 3), pattern(LONG, 8, -2)), null);
+        all.put("narrow", new Variant(narrow, 17, 15, 15));
+        all.put("empty", new Variant(new PatternPicture(words), 28, 12, 15));
+        return all;
+    }
+
+    private static PatternPicture.Pattern pattern(String name, double reach, double shift) {
+        List<Double> x = new ArrayList<>();
+        List<Double> y = new ArrayList<>();
+        for (double at = -30; at <= 30; at += 0.25) {
+            x.add(at);
+            double side = Math.abs(at - shift);
+            y.add(Math.exp(-Math.pow(side / reach, 4)) * (1 + 0.25 * Math.cos(side / 2)));
+        }
+        return new PatternPicture.Pattern(name, x, y);
+    }
+}
