@@ -1,5 +1,6 @@
 package org.evenfall.command;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.evenfall.flight.Air;
@@ -121,7 +122,7 @@ final class FlightCommand implements Callable<Integer> {
     }
 
     private static String plain(double value) {
-        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
     static void print(Surroundings around, boolean json, Object result) throws Exception {

@@ -2,6 +2,7 @@ package org.evenfall.command;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.DoubleNode;
 import com.fasterxml.jackson.databind.node.NullNode;
@@ -22,7 +23,7 @@ final class ResultJson {
 
     ResultJson(Surroundings around) {
         this.around = around;
-        this.mapper = around.json().mapper();
+        this.mapper = JsonMapper.builder().build();
     }
 
     Answer assessment(Assessment assessment) {

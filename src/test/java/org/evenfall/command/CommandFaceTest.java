@@ -1,0 +1,242 @@
+package org.evenfall.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayInputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.ResourceBundle;
+import org.evenfall.finding.Sentences;
+import org.evenfall.store.SetupJson;
+import org.evenfall.store.UserFolder;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CommandFaceTest {
+
+    private static final String DEMO =
+            Path.of("demo", "setup.json").toAbsolutePath().toString();
+    private static final String UNFINISHED =
+            Path.of("demo", "unfinished.json").toAbsolutePath().toString();
+
+    @TempDir
+    private Path folder;
+
+    private StringWriter out;
+    private StringWriter err;
+    private String input = "";
+
+    @BeforeEach
+    void fresh() {
+        out = new StringWriter();
+        err = new StringWriter();
+    }
+
+    private int run(String... args) {
+        Surroundings around = new Surroundings(
+                new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
+                new PrintWriter(out),
+                new PrintWriter(err),
+                folder,
+                new UserFolder(folder.resolve("home")),
+                Clock.fixed(Instant.parse("2027-03-18T09:00:00Z"), ZoneOffset.UTC),
+                new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.UK),
+                new SetupJson(),
+                file -> Optional.of("No window here."));
+        return CommandFace.run(around, List.of(args));
+    }
+
+    private JsonNode json() throws Exception {
+        return new ObjectMapper().readTree(out.toString());
+    }
+
+    @Test
+    void assessTellsEveryStepAsJson() throws Exception {
+        assertThat(run("assess", DEMO, "--json")).isZero();
+        assertThat(json().at("/product/density/meanKgPerL").doubleValue()).isCloseTo(0.757, within(0.001));
+        assertThat(json().at("/rate/plan/productKgPerHa").doubleValue()).isCloseTo(173.9, within(0.1));
+        assertThat(json().at("/trays/tests/1/evenness/cvPercent").doubleValue()).isLessThan(10);
+        assertThat(json().at("/card/cardAllowed").booleanValue()).isTrue();
+        assertThat(json().at("/findings/0/message").textValue()).isNotBlank();
+        assertThat(out.toString()).doesNotContain("E+");
+    }
+
+    @Test
+    void assessInWordsAndForSeveral() throws Exception {
+        assertThat(run("assess", DEMO)).isZero();
+        assertThat(out.toString()).contains("6  Tray test: done").contains("cvPercent");
+        fresh();
+        assertThat(run("assess", DEMO, UNFINISHED)).isZero();
+        assertThat(out.toString().lines()).hasSize(2).allMatch(line -> line.startsWith("{"));
+    }
+
+    @Test
+    void aStopFindingHasItsOwnExitCode() throws Exception {
+        Path caked = Files.writeString(
+                folder.resolve("caked.json"), Files.readString(Path.of(DEMO)).replace("FREE_FLOWING", "CAKED"));
+        assertThat(run("assess", caked.toString(), "--json")).isEqualTo(1);
+        assertThat(json().at("/findings").toString()).contains("product.caked");
+        fresh();
+        assertThat(run("card", caked.toString(), "--out", "card.pdf")).isEqualTo(1);
+        assertThat(folder.resolve("card.pdf")).doesNotExist();
+        assertThat(err.toString()).contains("/product/condition");
+    }
+
+    @Test
+    void aStreamAnswersLineByLineAndGoesOnAfterABadOne() throws Exception {
+        String line =
+                new ObjectMapper().readTree(Files.readString(Path.of(DEMO))).toString();
+        input = line + "\n{bad\n\n" + line + "\n";
+        assertThat(run("assess", "--stream")).isEqualTo(2);
+        List<String> answers = out.toString().lines().toList();
+        assertThat(answers).hasSize(3);
+        assertThat(new ObjectMapper().readTree(answers.get(1)).get("line").intValue())
+                .isEqualTo(2);
+        assertThat(answers.get(0)).isEqualTo(answers.get(2));
+        fresh();
+        assertThat(run("advise", "--stream")).isEqualTo(2);
+        assertThat(out.toString()).contains("KEEP");
+        fresh();
+        assertThat(run("match", "--stream")).isEqualTo(2);
+        assertThat(out.toString()).contains("throwDifferenceM");
+    }
+
+    @Test
+    void aCardIsWrittenSignedAndVerified() throws Exception {
+        assertThat(run("card", DEMO, "--out", "card.pdf")).as(err.toString()).isZero();
+        fresh();
+        assertThat(run("verify", "card.pdf", "--json")).isZero();
+        assertThat(json().get("unchanged").booleanValue()).isTrue();
+        assertThat(json().get("knownKey").booleanValue()).isTrue();
+        byte[] card = Files.readAllBytes(folder.resolve("card.pdf"));
+        card[1000] ^= 1;
+        Files.write(folder.resolve("changed.pdf"), card);
+        fresh();
+        assertThat(run("verify", "changed.pdf")).isEqualTo(1);
+        assertThat(out.toString()).contains("Changed after it was signed");
+        fresh();
+        Files.createDirectory(folder.resolve("cards"));
+        assertThat(run("card", DEMO, DEMO, "--out", "cards")).isZero();
+        assertThat(folder.resolve("cards").resolve("setup.pdf")).exists();
+    }
+
+    @Test
+    void theDemoWithoutAWindow() {
+        assertThat(run("demo")).isZero();
+        assertThat(err.toString()).isEqualToNormalizingNewlines("No window here.\n");
+        assertThat(folder.resolve("evenfall-demo-card.pdf")).exists();
+    }
+
+    @Test
+    void flightVaneAndDrag() throws Exception {
+        assertThat(run(
+                        "flight",
+                        "--drag-per-m",
+                        "0.1",
+                        "--speed-m-s",
+                        "30",
+                        "--angle-deg",
+                        "10",
+                        "--height-m",
+                        "1",
+                        "--gravity-m-s2",
+                        "9.81",
+                        "--json"))
+                .isZero();
+        assertThat(json().get("landingM").doubleValue()).isCloseTo(13.81082, within(1e-4));
+        assertThat(json().fieldNames())
+                .toIterable()
+                .containsExactly("landingM", "timeS", "impactSpeedMPerS", "impactAngleDeg");
+        fresh();
+        assertThat(run(
+                        "flight",
+                        "vane",
+                        "--rpm",
+                        "800",
+                        "--radius-m",
+                        "0.4",
+                        "--drop-radius-m",
+                        "0.1",
+                        "--friction",
+                        "0.3",
+                        "--gravity-m-s2",
+                        "9.81",
+                        "--json"))
+                .isZero();
+        assertThat(json().get("radialMPerS").doubleValue()).isCloseTo(24.6776, within(1e-4));
+        fresh();
+        assertThat(run("flight", "drag", "--reynolds", "200", "--json")).isZero();
+        assertThat(json().get("dragCoefficient").doubleValue()).isCloseTo(0.7756342422, within(1e-9));
+    }
+
+    @Test
+    void matchAndAdviseInWords() {
+        assertThat(run("match", DEMO)).isZero();
+        assertThat(out.toString()).contains("Granular urea, medium").contains("Its settings should hold");
+        fresh();
+        assertThat(run("advise", DEMO)).isZero();
+        assertThat(out.toString()).contains("Keep the settings");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "assess none.json|none.json|no such file",
+                "assess bad.json|bad.json|line 1",
+                "assess version.json|/evenfall|allowed: 1",
+                "assess word.json|/start/drivingPattern|ROUND_AND_ROUND",
+                "assess|evenfall assess|name a setup file",
+                "card none.json --out c.pdf|none.json|no such file",
+                "card bad.json|evenfall card|--out",
+                "verify none.pdf|none.pdf|no such file",
+                "verify bad.json|bad.json|PDF",
+                "flight --speed-m-s 30|evenfall flight|--drag-per-m",
+                "flight --drag-per-m 0.1 --speed-m-s 300 --angle-deg 0 --height-m 1|--speed-m-s: 300.0|0 to 200",
+                "flight drag --reynolds -5|--reynolds: -5.0|0.0001 to 200000",
+                "flight --diameter-mm x|evenfall flight|x",
+                "nonsense|evenfall|nonsense"
+            })
+    void everyErrorIsOneClearLine(String call, String place, String told) throws Exception {
+        Files.writeString(folder.resolve("bad.json"), "{bad");
+        Files.writeString(folder.resolve("version.json"), "{\"evenfall\":7}");
+        Files.writeString(folder.resolve("word.json"), "{\"evenfall\":1,\"start\":{\"drivingPattern\":\"UP\"}}");
+        assertThat(run(call.split(" "))).isEqualTo(2);
+        assertThat(err.toString().lines()).as(err.toString()).hasSize(1);
+        assertThat(err.toString()).contains(place).contains(told).doesNotContain("\tat ");
+        assertThat(folder.resolve("c.pdf")).doesNotExist();
+    }
+
+    @Test
+    void whatCannotBeWrittenIsToldAndNothingIsOverwritten() throws Exception {
+        Path blocked = Files.writeString(folder.resolve("blocked"), "a file, not a folder");
+        assertThat(run("card", DEMO, "--out", blocked.resolve("card.pdf").toString()))
+                .isEqualTo(2);
+        assertThat(err.toString().lines()).hasSize(1);
+        assertThat(Files.readString(blocked)).isEqualTo("a file, not a folder");
+    }
+
+    @Test
+    void helpAndVersion() {
+        assertThat(run("--help")).isZero();
+        assertThat(out.toString()).contains("assess").contains("Exit codes");
+        fresh();
+        assertThat(run("--version")).isZero();
+        assertThat(out.toString()).contains("Evenfall");
+    }
+}
