@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
+import java.util.logging.Logger;
 import javafx.application.Platform;
 import javafx.stage.Stage;
 import org.evenfall.finding.Arg;
@@ -21,6 +22,9 @@ import org.evenfall.store.UserFolder;
 
 /** Opens the wizard's window, or says in one line why none can be opened. */
 public final class WizardLauncher {
+
+    /** Held, so that its filter stays: the libraries stand on the class path on purpose. */
+    private static final Logger JAVAFX = Logger.getLogger("javafx");
 
     private final WizardContext context;
     private final Map<String, String> environment;
@@ -51,6 +55,7 @@ public final class WizardLauncher {
                 && environment.getOrDefault("WAYLAND_DISPLAY", "").isBlank()) {
             return Optional.of(context.words().text("window.noDisplay"));
         }
+        JAVAFX.setFilter(told -> !String.valueOf(told.getMessage()).startsWith("Unsupported JavaFX configuration"));
         CountDownLatch closed = new CountDownLatch(1);
         AtomicReference<String> problem = new AtomicReference<>("");
         try {
