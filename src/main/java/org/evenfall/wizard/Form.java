@@ -15,6 +15,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -36,6 +37,9 @@ import org.evenfall.setup.FieldSpec;
  * changes elsewhere.
  */
 final class Form {
+
+    /** More choices than this wrap instead of standing in one row. */
+    private static final int MOST_IN_A_ROW = 3;
 
     private final SetupModel model;
     private final Sentences words;
@@ -159,6 +163,7 @@ final class Form {
         TextField field = new TextField();
         field.setId(pointer);
         field.setPrefColumnCount(columns);
+        field.setMinWidth(6 * 9);
         field.setAccessibleText(label);
         field.textProperty().addListener((seen, old, text) -> {
             if (!place.get(model.setup()).equals(text)) {
@@ -180,24 +185,32 @@ final class Form {
 
     /** One of a few words, side by side. */
     <E extends Enum<E>> Node bareChoice(String pointer, Lens<E> place, List<E> choices) {
-        SegmentedButton buttons = new SegmentedButton();
-        buttons.setId(pointer);
-        for (E choice : choices) {
-            ToggleButton button = new ToggleButton(words.choice(choice));
-            button.setUserData(choice);
-            button.setMinWidth(Region.USE_PREF_SIZE);
-            button.setId(pointer + "/" + choice.name());
-            button.setOnAction(event -> {
-                button.setSelected(true);
-                model.set(place, choice);
-            });
-            buttons.getButtons().add(button);
+        List<ToggleButton> buttons = choices.stream()
+                .map(choice -> toggle(pointer, place, choice))
+                .toList();
+        follow(() -> buttons.forEach(
+                button -> button.setSelected(Objects.equals(button.getUserData(), place.get(model.setup())))));
+        Pane holder = buttons.size() > MOST_IN_A_ROW ? new FlowPane(6, 6) : new HBox();
+        if (buttons.size() > MOST_IN_A_ROW) {
+            holder.getChildren().addAll(buttons);
+        } else {
+            holder.getChildren().add(new SegmentedButton(buttons.toArray(new ToggleButton[0])));
         }
-        follow(() -> buttons.getButtons()
-                .forEach(button -> button.setSelected(Objects.equals(button.getUserData(), place.get(model.setup())))));
-        HBox holder = new HBox(buttons);
+        holder.setId(pointer);
         holder.setAccessibleRole(AccessibleRole.PARENT);
         return holder;
+    }
+
+    private <E extends Enum<E>> ToggleButton toggle(String pointer, Lens<E> place, E choice) {
+        ToggleButton button = new ToggleButton(words.choice(choice));
+        button.setUserData(choice);
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        button.setId(pointer + "/" + choice.name());
+        button.setOnAction(event -> {
+            button.setSelected(true);
+            model.set(place, choice);
+        });
+        return button;
     }
 
     /** All words of a choice but the unanswered one. */

@@ -126,16 +126,20 @@ final class MatchStep implements StepView {
             grid.add(signed(reference.d50DifferencePercent(), 0, Unit.PERCENT), 3, r + 1);
             grid.add(signed(reference.throwDifferenceM(), 1, Unit.M), 4, r + 1);
             grid.add(signed(reference.flowDifferencePercent(), 0, Unit.PERCENT), 5, r + 1);
-            grid.add(new Label(form.words().choice(reference.verdict())), 6, r + 1);
+            Label verdict = new Label(form.words().choice(reference.verdict()));
+            verdict.setWrapText(true);
+            grid.add(verdict, 6, r + 1);
         }
-        return grid;
+        return Rows.sideways(grid);
     }
 
     private Label signed(@Nullable Double value, int decimals, Unit unit) {
         if (value == null) {
             return new Label("–");
         }
-        return new Label((value > 0 ? "+" : "") + form.words().number(value, decimals, unit));
+        String digits = form.words().number(value, decimals, unit);
+        boolean nothing = digits.chars().noneMatch(sign -> sign >= '1' && sign <= '9');
+        return new Label(value > 0 && !nothing ? "+" + digits : digits);
     }
 
     /** Choosing a reference takes over its settings where none were typed yet. */

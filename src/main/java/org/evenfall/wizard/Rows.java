@@ -8,7 +8,9 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -50,7 +52,7 @@ final class Rows<R> {
     private final List<Column<R>> columns;
     private final boolean grows;
     private final GridPane grid = new GridPane();
-    private final VBox box = new VBox(grid);
+    private final VBox box = new VBox(sideways(grid));
     private int shown = -1;
 
     Rows(Form form, Lens<List<R>> list, R blank, String pointer, boolean grows, List<Column<R>> columns) {
@@ -68,6 +70,16 @@ final class Rows<R> {
 
     Node node() {
         return box;
+    }
+
+    /** A table that is wider than its place is moved sideways by itself, not the whole page with it. */
+    static ScrollPane sideways(Node table) {
+        ScrollPane pane = new ScrollPane(table);
+        pane.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        pane.setFitToHeight(true);
+        pane.setFocusTraversable(false);
+        pane.getStyleClass().add("sideways");
+        return pane;
     }
 
     /** Cells follow the model by themselves; the table is only rebuilt when its length changes. */
@@ -131,7 +143,8 @@ final class Rows<R> {
                     rest.remove(r);
                     return list.set(setup, rest);
                 }));
-        remove.setFocusTraversable(false);
+        remove.setAccessibleText(form.words().text("form.remove"));
+        remove.setTooltip(new Tooltip(form.words().text("form.remove")));
         remove.getStyleClass().add("quiet");
         grid.add(remove, columns.size() + 1, r + 1);
     }
@@ -205,7 +218,8 @@ final class Rows<R> {
         return new Column<>(header + unit, (row, pointer) -> {
             TextField field = new TextField();
             field.setId(name.isEmpty() ? pointer : pointer + "/" + name);
-            field.setPrefColumnCount(6);
+            field.setPrefColumnCount(4);
+            field.setMinWidth(Region.USE_PREF_SIZE);
             field.setAccessibleText(header);
             form.bind(field, row.then(get, with), spec);
             return field;

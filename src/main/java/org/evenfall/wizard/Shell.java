@@ -277,8 +277,8 @@ final class Shell extends BorderPane {
     private void fit() {
         double width = getWidth();
         boolean room = width > ROOM_FOR_PICTURE_EM * em();
-        rail.setPrefWidth(Math.min(16 * em(), width * 0.22));
-        right.setPrefWidth(Math.max(22 * em(), width * 0.33));
+        rail.setPrefWidth(Math.min(15 * em(), width * 0.20));
+        right.setPrefWidth(Math.max(22 * em(), width * 0.30));
         if (room != beside) {
             beside = room;
             place();

@@ -90,6 +90,9 @@ class TourTest {
             picture(step.ordinal() + "-" + step.name().toLowerCase(java.util.Locale.ROOT) + name);
             assertThat(WaitForAsyncUtils.asyncFx(() -> cutOff(window.shell())).get())
                     .isEmpty();
+            assertThat(WaitForAsyncUtils.asyncFx(this::tooWide).get())
+                    .as(step + " is wider than its place")
+                    .isLessThan(2);
             boolean more = WaitForAsyncUtils.asyncFx(this::scrollDown).get();
             for (int page = 2; more && page < 5; page++) {
                 WaitForAsyncUtils.waitForFxEvents();
@@ -97,6 +100,13 @@ class TourTest {
                 more = WaitForAsyncUtils.asyncFx(this::scrollDown).get();
             }
         }
+    }
+
+    /** How much the entries stick out of their place, px. */
+    private double tooWide() {
+        ScrollPane middle = (ScrollPane) window.shell().getCenter();
+        return middle.getContent().getLayoutBounds().getWidth()
+                - middle.getViewportBounds().getWidth();
     }
 
     /** One screen further down in the middle; false at its end. */
