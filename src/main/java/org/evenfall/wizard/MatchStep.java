@@ -130,7 +130,7 @@ final class MatchStep implements StepView {
             verdict.setWrapText(true);
             grid.add(verdict, 6, r + 1);
         }
-        return Rows.sideways(grid);
+        return new Sideways(grid);
     }
 
     private Label signed(@Nullable Double value, int decimals, Unit unit) {

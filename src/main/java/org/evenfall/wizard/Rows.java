@@ -8,7 +8,6 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.Clipboard;
@@ -52,7 +51,7 @@ final class Rows<R> {
     private final List<Column<R>> columns;
     private final boolean grows;
     private final GridPane grid = new GridPane();
-    private final VBox box = new VBox(sideways(grid));
+    private final VBox box = new VBox(new Sideways(grid));
     private int shown = -1;
 
     Rows(Form form, Lens<List<R>> list, R blank, String pointer, boolean grows, List<Column<R>> columns) {
@@ -70,16 +69,6 @@ final class Rows<R> {
 
     Node node() {
         return box;
-    }
-
-    /** A table that is wider than its place is moved sideways by itself, not the whole page with it. */
-    static ScrollPane sideways(Node table) {
-        ScrollPane pane = new ScrollPane(table);
-        pane.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        pane.setFitToHeight(true);
-        pane.setFocusTraversable(false);
-        pane.getStyleClass().add("sideways");
-        return pane;
     }
 
     /** Cells follow the model by themselves; the table is only rebuilt when its length changes. */
@@ -136,8 +125,7 @@ final class Rows<R> {
     }
 
     private void remove(int r) {
-        Button remove = form.button(
-                "form.remove",
+        Button remove = form.button("form.removeShort",
                 () -> form.model().change(setup -> {
                     List<R> rest = new ArrayList<>(list.get(setup));
                     rest.remove(r);

@@ -37,6 +37,9 @@ final class Shell extends BorderPane {
     /** Width from which the picture stands beside the entries, in lines of text. */
     private static final double ROOM_FOR_PICTURE_EM = 72;
 
+    /** Width from which the rail has room for the steps' names; on a projector it shows their numbers. */
+    private static final double ROOM_FOR_NAMES_EM = 55;
+
     private final SetupModel model;
     private final Sentences words;
     private final List<StepView> views;
@@ -51,6 +54,7 @@ final class Shell extends BorderPane {
     private final Button next;
     private int front;
     private boolean beside = true;
+    private boolean numbersOnly;
 
     Shell(SetupModel model, Sentences words, List<StepView> views) {
         this.model = model;
@@ -229,7 +233,7 @@ final class Shell extends BorderPane {
     private Node railLine(StepView view) {
         StepState state = model.assessment().states().getOrDefault(view.step(), StepState.OPEN);
         String result = view.result();
-        VBox text = new VBox(
+        VBox text = numbersOnly ? new VBox(railText(Integer.toString(view.step().number()), "rail-name")) : new VBox(
                 railText(view.step().number() + "  " + words.choice(view.step()), "rail-name"),
                 railText(words.choice(state) + (result.isBlank() ? "" : " · " + result), "rail-detail"));
         HBox line = new HBox(Told.shape(state), text);
@@ -252,7 +256,7 @@ final class Shell extends BorderPane {
     private Text railText(String words, String style) {
         Text text = new Text(words);
         text.getStyleClass().addAll("p-text", style);
-        text.wrappingWidthProperty().bind(rail.widthProperty().subtract(4.6 * em()));
+        text.wrappingWidthProperty().bind(rail.widthProperty().subtract((numbersOnly ? 3 : 4.6) * em()));
         return text;
     }
 
@@ -277,7 +281,12 @@ final class Shell extends BorderPane {
     private void fit() {
         double width = getWidth();
         boolean room = width > ROOM_FOR_PICTURE_EM * em();
-        rail.setPrefWidth(Math.min(15 * em(), width * 0.20));
+        boolean narrow = width < ROOM_FOR_NAMES_EM * em();
+        rail.setPrefWidth(narrow ? 5 * em() : Math.min(15 * em(), width * 0.20));
+        if (narrow != numbersOnly) {
+            numbersOnly = narrow;
+            refresh();
+        }
         right.setPrefWidth(Math.max(22 * em(), width * 0.30));
         if (room != beside) {
             beside = room;
