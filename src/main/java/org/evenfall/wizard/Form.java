@@ -185,9 +185,8 @@ final class Form {
 
     /** One of a few words, side by side. */
     <E extends Enum<E>> Node bareChoice(String pointer, Lens<E> place, List<E> choices) {
-        List<ToggleButton> buttons = choices.stream()
-                .map(choice -> toggle(pointer, place, choice))
-                .toList();
+        List<ToggleButton> buttons =
+                choices.stream().map(choice -> toggle(pointer, place, choice)).toList();
         follow(() -> buttons.forEach(
                 button -> button.setSelected(Objects.equals(button.getUserData(), place.get(model.setup())))));
         Pane holder = buttons.size() > MOST_IN_A_ROW ? new FlowPane(6, 6) : new HBox();

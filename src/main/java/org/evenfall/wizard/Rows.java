@@ -125,7 +125,8 @@ final class Rows<R> {
     }
 
     private void remove(int r) {
-        Button remove = form.button("form.removeShort",
+        Button remove = form.button(
+                "form.removeShort",
                 () -> form.model().change(setup -> {
                     List<R> rest = new ArrayList<>(list.get(setup));
                     rest.remove(r);

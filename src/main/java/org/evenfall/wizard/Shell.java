@@ -233,9 +233,11 @@ final class Shell extends BorderPane {
     private Node railLine(StepView view) {
         StepState state = model.assessment().states().getOrDefault(view.step(), StepState.OPEN);
         String result = view.result();
-        VBox text = numbersOnly ? new VBox(railText(Integer.toString(view.step().number()), "rail-name")) : new VBox(
-                railText(view.step().number() + "  " + words.choice(view.step()), "rail-name"),
-                railText(words.choice(state) + (result.isBlank() ? "" : " · " + result), "rail-detail"));
+        VBox text = numbersOnly
+                ? new VBox(railText(Integer.toString(view.step().number()), "rail-name"))
+                : new VBox(
+                        railText(view.step().number() + "  " + words.choice(view.step()), "rail-name"),
+                        railText(words.choice(state) + (result.isBlank() ? "" : " · " + result), "rail-detail"));
         HBox line = new HBox(Told.shape(state), text);
         line.getStyleClass().add("rail-line");
         int index = views.indexOf(view);
