@@ -1,6 +1,5 @@
 package org.evenfall.wizard;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
@@ -8,14 +7,15 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import org.evenfall.finding.Arg;
+import org.evenfall.finding.Step;
 import org.evenfall.setup.Revisions;
 import org.evenfall.setup.entry.CardEntries;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.SetupFile;
 import org.evenfall.store.SetupFileException;
 import org.evenfall.store.SetupJson;
-import org.evenfall.store.SetupStore;
 import org.jspecify.annotations.Nullable;
 
 /** The setups on the desk: which one is open, where it is saved, which others there are. The wizard saves by itself. */
@@ -27,6 +27,7 @@ final class Desk {
     private final Keeper keeper;
     private @Nullable SetupModel model;
     private @Nullable Notice notice;
+    private Consumer<Step> lead = step -> {};
 
     /** Where a sentence is shown to the person. */
     @FunctionalInterface
@@ -39,9 +40,15 @@ final class Desk {
         this.keeper = keeper;
     }
 
-    void tie(SetupModel open, Notice shown) {
+    void tie(SetupModel open, Notice shown, Consumer<Step> way) {
         model = open;
         notice = shown;
+        lead = way;
+    }
+
+    /** Brings a step to the front. */
+    void go(Step step) {
+        lead.accept(step);
     }
 
     List<Path> recent() {
@@ -161,10 +168,5 @@ final class Desk {
         if (notice != null && sentence != null) {
             notice.tell(sentence);
         }
-    }
-
-    /** For the card step: writes bytes whole. */
-    static void write(Path file, byte[] bytes) throws IOException {
-        SetupStore.writeWhole(file, bytes);
     }
 }

@@ -1,7 +1,8 @@
 package org.evenfall.wizard;
 
+import java.util.ArrayList;
+import java.util.List;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Step;
@@ -45,10 +46,6 @@ final class HeightStep implements StepView {
 
     @Override
     public Node entries() {
-        Label result = new Label();
-        result.setWrapText(true);
-        result.getStyleClass().add("figure-line");
-        form.follow(() -> result.setText(told()));
         return new VBox(
                 form.group(
                         "height.crop",
@@ -66,6 +63,7 @@ final class HeightStep implements StepView {
                                 HEIGHT.then(HeightEntries::growth, HeightEntries::withGrowth))),
                 form.group(
                         "height.machine",
+                        form.sentence("height.machineHow"),
                         form.row(
                                 form.typed(
                                         "height.wanted",
@@ -104,22 +102,66 @@ final class HeightStep implements StepView {
                                         Fields.HITCH_HEIGHT,
                                         "/height/rear",
                                         HEIGHT.then(HeightEntries::rear, HeightEntries::withRear))),
-                        result));
+                        new FigureRow(form, this::figures),
+                        Shown.sentence(form, "figure-line", this::tenCentimetres)));
     }
 
-    private String told() {
+    private List<FigureRow.Figure> figures() {
         HeightResult height = form.model().assessment().height();
         if (height == null) {
-            return "";
+            return List.of();
         }
-        String first = form.words()
+        List<FigureRow.Figure> figures = new ArrayList<>();
+        figures.add(figure("height.figure.ground", cm(height.overGroundM(), 0)));
+        figures.add(figure("height.figure.chain", cm(height.chainM(), 0)));
+        if (height.nowOverCropM() != null) {
+            figures.add(figure("height.figure.now", cm(height.nowOverCropM(), 0)));
+        }
+        if (height.correctionM() != null) {
+            figures.add(figure("height.figure.move", correction(height.correctionM())));
+        }
+        if (height.leftRightM() != null) {
+            figures.add(figure(
+                    "height.figure.side",
+                    higher(height.leftRightM(), "picture.height.leftHigher", "picture.height.rightHigher")));
+        }
+        if (height.foreAftM() != null) {
+            figures.add(figure(
+                    "height.figure.along",
+                    higher(height.foreAftM(), "picture.height.frontHigher", "picture.height.rearHigher")));
+        }
+        return figures;
+    }
+
+    private FigureRow.Figure figure(String key, String value) {
+        return new FigureRow.Figure(form.words().text(key), value);
+    }
+
+    private String cm(double metres, int decimals) {
+        return form.words().number(100 * metres, decimals, Unit.CM);
+    }
+
+    /** Less than half a centimetre is no correction that can be set. */
+    private String correction(double metres) {
+        if (Math.abs(metres) < 0.005) {
+            return form.words().text("height.figure.stay");
+        }
+        return form.words()
                 .text(
-                        "height.result",
-                        Arg.number(100 * height.overGroundM(), 0, Unit.CM),
-                        Arg.number(100 * height.chainM(), 0, Unit.CM));
-        return height.throwPer10CmM() == null
-                ? first
-                : first + " "
-                        + form.words().text("height.tenCm", Arg.number(Math.abs(height.throwPer10CmM()), 1, Unit.M));
+                        metres > 0 ? "height.figure.raise" : "height.figure.lower",
+                        Arg.number(100 * Math.abs(metres), 0, Unit.CM));
+    }
+
+    private String higher(double metres, String first, String second) {
+        return Math.abs(metres) < 0.0005
+                ? form.words().text("height.figure.even")
+                : form.words().text(metres > 0 ? first : second, Arg.number(100 * Math.abs(metres), 1, Unit.CM));
+    }
+
+    private String tenCentimetres() {
+        HeightResult height = form.model().assessment().height();
+        return height == null || height.throwPer10CmM() == null
+                ? ""
+                : form.words().text("height.tenCm", Arg.number(Math.abs(height.throwPer10CmM()), 1, Unit.M));
     }
 }

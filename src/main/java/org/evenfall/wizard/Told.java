@@ -26,13 +26,14 @@ final class Told {
         text.setWrapText(true);
         text.setMinHeight(Region.USE_PREF_SIZE);
         HBox.setHgrow(text, Priority.ALWAYS);
-        HBox line = new HBox(shape(finding.severity()), text);
+        HBox line = new HBox(mark(finding.severity()), text);
         line.getStyleClass().addAll("finding", finding.severity().name().toLowerCase(Locale.ROOT));
         line.setAccessibleText(words.choice(finding.severity()) + ": " + words.of(finding));
         return line;
     }
 
-    private static Shape shape(Severity severity) {
+    /** The shape of a severity. */
+    static Shape mark(Severity severity) {
         return switch (severity) {
             case STOP -> square();
             case WARN -> triangle();

@@ -1,5 +1,6 @@
 package org.evenfall.wizard;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
@@ -21,6 +22,8 @@ import org.evenfall.store.UserFolder;
  * @param clock clock
  * @param demo the demo as JSON text
  * @param reveal shows a written file in the system's own viewer
+ * @param choose asks where to write a card, given a free name; empty when cancelled
+ * @param print sends a card to a printer
  */
 record WizardContext(
         Function<Setup, Assessment> assess,
@@ -29,4 +32,14 @@ record WizardContext(
         UserFolder user,
         Clock clock,
         Function<String, Optional<String>> demo,
-        Consumer<Path> reveal) {}
+        Consumer<Path> reveal,
+        Function<Path, Optional<Path>> choose,
+        Printer print) {
+
+    /** Sends a PDF to a printer. */
+    @FunctionalInterface
+    interface Printer {
+        /** False when the person cancelled. */
+        boolean send(byte[] pdf) throws IOException;
+    }
+}

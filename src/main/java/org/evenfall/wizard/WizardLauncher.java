@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.logging.Logger;
 import javafx.application.Platform;
 import javafx.stage.Stage;
+import org.evenfall.card.CardPrinter;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.setup.Assessor;
@@ -43,7 +44,16 @@ public final class WizardLauncher {
             Function<String, Optional<String>> demo,
             Map<String, String> environment,
             String osName) {
-        this.context = new WizardContext(Assessor::assess, words, store, user, clock, demo, WizardLauncher::reveal);
+        this.context = new WizardContext(
+                Assessor::assess,
+                words,
+                store,
+                user,
+                clock,
+                demo,
+                WizardLauncher::reveal,
+                suggested -> SaveDialog.choose(words, suggested),
+                pdf -> CardPrinter.print(pdf, words.text("app.name")));
         this.environment = environment;
         this.osName = osName;
     }

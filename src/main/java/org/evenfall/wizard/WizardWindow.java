@@ -55,7 +55,7 @@ final class WizardWindow {
         model = new SetupModel(dated(first.setup()), context.assess(), keeper::keep);
         Form form = new Form(model, context.words());
         shell = new Shell(model, context.words(), StepViews.all(form, context, desk[0]));
-        desk[0].tie(model, shell::tell);
+        desk[0].tie(model, shell::tell, step -> shell.go(step.number()));
         scene = new Scene(shell, 1280, 800);
         scene.getStylesheets()
                 .add(Objects.requireNonNull(WizardWindow.class.getResource("/org/evenfall/wizard/evenfall.css"))

@@ -30,7 +30,9 @@ final class Stage0 {
                 new UserFolder(folder),
                 CLOCK,
                 name -> read(Path.of("demo", name)),
-                file -> {});
+                file -> {},
+                Optional::of,
+                pdf -> true);
     }
 
     private static Optional<String> read(Path file) {

@@ -45,6 +45,7 @@ public final class CardPreview extends Region {
         ImageView view = new ImageView(page);
         view.setPreserveRatio(true);
         view.setSmooth(true);
+        view.getStyleClass().add("sheet");
         return view;
     }
 

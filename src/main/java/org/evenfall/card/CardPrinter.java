@@ -1,0 +1,40 @@
+package org.evenfall.card;
+
+import java.awt.GraphicsEnvironment;
+import java.awt.print.PrinterException;
+import java.awt.print.PrinterJob;
+import java.io.IOException;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.printing.PDFPageable;
+
+/** Sends a card to a printer of the system, at 100 %, each page on a sheet of its own size. */
+public final class CardPrinter {
+
+    private CardPrinter() {}
+
+    /**
+     * Asks by the system's own dialog and prints.
+     *
+     * @return false when the person cancelled
+     * @throws IOException when there is no printer or it refuses
+     */
+    public static boolean print(byte[] pdf, String jobName) throws IOException {
+        if (GraphicsEnvironment.isHeadless()) {
+            throw new IOException("no display for the printer's dialog");
+        }
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PrinterJob job = PrinterJob.getPrinterJob();
+            job.setJobName(jobName);
+            // pages are drawn at their actual size, never fitted to the sheet
+            job.setPageable(new PDFPageable(document));
+            if (!job.printDialog()) {
+                return false;
+            }
+            job.print();
+            return true;
+        } catch (PrinterException refused) {
+            throw new IOException(refused.getMessage(), refused);
+        }
+    }
+}

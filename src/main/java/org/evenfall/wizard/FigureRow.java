@@ -1,0 +1,43 @@
+package org.evenfall.wizard;
+
+import java.util.List;
+import java.util.function.Supplier;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** A few results as large figures, each under its name; they follow the assessment. */
+final class FigureRow extends FlowPane {
+
+    /**
+     * One result.
+     *
+     * @param name what it is
+     * @param value the figure with its unit, already in words
+     */
+    record Figure(String name, String value) {}
+
+    FigureRow(Form form, Supplier<List<Figure>> figures) {
+        getStyleClass().add("figure-row");
+        form.follow(() -> {
+            List<Figure> now = figures.get();
+            getChildren().setAll(now.stream().map(FigureRow::tile).toList());
+            setManaged(!now.isEmpty());
+            setVisible(!now.isEmpty());
+        });
+    }
+
+    private static VBox tile(Figure figure) {
+        Label name = new Label(figure.name());
+        name.getStyleClass().add("figure-name");
+        name.setMinWidth(Region.USE_PREF_SIZE);
+        Label value = new Label(figure.value());
+        value.getStyleClass().add("figure-value");
+        value.setMinWidth(Region.USE_PREF_SIZE);
+        VBox tile = new VBox(name, value);
+        tile.getStyleClass().add("figure-tile");
+        tile.setAccessibleText(figure.name() + ": " + figure.value());
+        return tile;
+    }
+}

@@ -1,0 +1,66 @@
+package org.evenfall.wizard;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.evenfall.quantity.Figures;
+import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.Unit;
+import org.evenfall.rate.BucketResult;
+import org.evenfall.setup.Assessment;
+import org.evenfall.setup.entry.SettingsEntries;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.TrayTestEntry;
+import org.evenfall.trays.Advice;
+import org.evenfall.trays.LeverMove;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A new tray test begins with what was advised, else with what the last one had, else with the settings to start from;
+ * runs, openings, wind and date come from the plan, the last bucket test and the card.
+ */
+final class NextTrayTest {
+
+    private NextTrayTest() {}
+
+    /** The setup with one more tray test; the earlier ones stay as they are. */
+    static Setup added(Setup setup, Assessment assessment, Locale locale) {
+        List<TrayTestEntry> tests = new ArrayList<>(setup.trays().tests());
+        TrayTestEntry before = tests.isEmpty() ? null : tests.get(tests.size() - 1);
+        var plan = assessment.trays().plan();
+        List<BucketResult> buckets = assessment.rate().bucketTests();
+        BucketResult bucket = buckets.isEmpty() ? null : buckets.get(buckets.size() - 1);
+        tests.add(TrayTestEntry.EMPTY
+                .withDate(setup.card().date())
+                .withSettings(settings(setup, before, assessment.trays().advice(), locale))
+                .withOpeningLeft(bucket == null ? Typed.EMPTY : plain(bucket.openingLeft(), locale))
+                .withOpeningRight(bucket == null ? Typed.EMPTY : plain(bucket.openingRight(), locale))
+                .withRuns(plan == null ? Typed.EMPTY : new Typed(Integer.toString(plan.runsNeeded()), Unit.NONE))
+                .withWind(setup.trays().wind())
+                .withPositions(before == null ? List.of() : before.positions()));
+        return setup.withTrays(setup.trays().withTests(tests));
+    }
+
+    private static SettingsEntries settings(
+            Setup setup, @Nullable TrayTestEntry before, @Nullable Advice advice, Locale locale) {
+        if (before == null) {
+            return setup.match().settings();
+        }
+        Map<String, Typed> levers = new LinkedHashMap<>(before.settings().levers());
+        for (LeverMove move : advice == null ? List.<LeverMove>of() : advice.moves()) {
+            levers.put(move.lever(), plain(move.to(), locale));
+        }
+        return before.settings().withLevers(levers);
+    }
+
+    private static Typed plain(double value, Locale locale) {
+        int decimals = 0;
+        while (decimals < 3
+                && Math.abs(value * Math.pow(10, decimals) - Math.rint(value * Math.pow(10, decimals))) > 1e-6) {
+            decimals++;
+        }
+        return new Typed(Figures.decimals(value, decimals, locale), Unit.NONE);
+    }
+}

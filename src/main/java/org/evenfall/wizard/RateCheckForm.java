@@ -1,0 +1,299 @@
+package org.evenfall.wizard;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Sentences;
+import org.evenfall.quantity.Unit;
+import org.evenfall.rate.BucketResult;
+import org.evenfall.rate.HopperCheck;
+import org.evenfall.rate.RatePlan;
+import org.evenfall.rate.SpeedCheck;
+import org.evenfall.setup.Fields;
+import org.evenfall.setup.entry.BucketEntry;
+import org.evenfall.setup.entry.RateEntries;
+import org.evenfall.setup.entry.SpeedRunEntry;
+import org.jspecify.annotations.Nullable;
+
+/** Step 5, the check: speed over a measured length, bucket tests, later the hopper. */
+final class RateCheckForm {
+
+    private static final Lens<List<BucketEntry>> TESTS =
+            Places.RATE.then(RateEntries::bucketTests, RateEntries::withBucketTests);
+
+    private final Form form;
+
+    RateCheckForm(Form form) {
+        this.form = form;
+    }
+
+    Node speed() {
+        return form.group(
+                "rate.speedTitle",
+                form.sentence("rate.speedHow"),
+                new Rows<>(
+                                form,
+                                Places.RATE.then(RateEntries::speedRuns, RateEntries::withSpeedRuns),
+                                SpeedRunEntry.EMPTY,
+                                "/rate/speedRuns",
+                                true,
+                                List.of(
+                                        Rows.typed(
+                                                form,
+                                                form.words().text("field.distance"),
+                                                Fields.DISTANCE,
+                                                "distance",
+                                                SpeedRunEntry::distance,
+                                                SpeedRunEntry::withDistance),
+                                        Rows.typed(
+                                                form,
+                                                form.words().text("field.runTime"),
+                                                Fields.RUN_TIME,
+                                                "time",
+                                                SpeedRunEntry::time,
+                                                SpeedRunEntry::withTime)))
+                        .node(),
+                new FigureRow(
+                        form,
+                        () -> speed(
+                                form.words(), form.model().assessment().rate().speed())));
+    }
+
+    static List<FigureRow.Figure> speed(Sentences words, @Nullable SpeedCheck speed) {
+        if (speed == null) {
+            return List.of();
+        }
+        List<FigureRow.Figure> figures = new ArrayList<>();
+        figures.add(new FigureRow.Figure(
+                words.text("rate.figure.speed"), words.number(speed.meanKmPerH(), 1, Unit.KM_PER_H)));
+        if (speed.runs() > 1) {
+            figures.add(new FigureRow.Figure(
+                    words.text("rate.figure.speedSpread"), words.number(speed.spreadPercent(), 0, Unit.PERCENT)));
+        }
+        return figures;
+    }
+
+    Node buckets() {
+        VBox tests = new VBox();
+        tests.getStyleClass().add("tests");
+        form.follow(() -> {
+            // one blank test is always there; drawn anew only when their number changes
+            int now = Math.max(1, TESTS.get(form.model().setup()).size());
+            while (tests.getChildren().size() > now) {
+                tests.getChildren().remove(tests.getChildren().size() - 1);
+            }
+            while (tests.getChildren().size() < now) {
+                tests.getChildren().add(test(tests.getChildren().size()));
+            }
+        });
+        Label next = Shown.sentence(form, "figure-line", () -> nextOpening(form.words(), last()));
+        next.getStyleClass().add("next");
+        return form.group(
+                "rate.bucketTitle",
+                form.sentence("rate.bucketHow"),
+                new FigureRow(form, this::expected),
+                tests,
+                next,
+                form.row(Shown.when(
+                        form,
+                        () -> last() != null,
+                        form.button(
+                                "rate.nextTest",
+                                () -> form.model()
+                                        .change(setup -> NextBucketTest.added(
+                                                setup,
+                                                form.model().assessment(),
+                                                form.words().locale()))))));
+    }
+
+    private @Nullable BucketResult last() {
+        List<BucketResult> tests = form.model().assessment().rate().bucketTests();
+        return tests.isEmpty() ? null : tests.get(tests.size() - 1);
+    }
+
+    /** What to set and what to expect before the first catch. */
+    private List<FigureRow.Figure> expected() {
+        RatePlan plan = form.model().assessment().rate().plan();
+        List<FigureRow.Figure> figures = new ArrayList<>();
+        if (plan == null) {
+            return figures;
+        }
+        Sentences words = form.words();
+        if (plan.firstOpening() != null && last() == null) {
+            figures.add(new FigureRow.Figure(
+                    words.text("rate.figure.firstOpening"), words.number(plan.firstOpening(), 1, Unit.NONE)));
+        }
+        if (plan.bucketKg() != null && plan.bucketSeconds() != null) {
+            figures.add(new FigureRow.Figure(
+                    words.text("rate.figure.bucket", Arg.number(plan.bucketSeconds(), 0, Unit.S)),
+                    words.number(plan.bucketKg(), 1, Unit.KG)));
+        } else if (plan.bucket30Kg() != null) {
+            figures.add(new FigureRow.Figure(
+                    words.text("rate.figure.bucket", Arg.number(30, 0, Unit.S)),
+                    words.number(plan.bucket30Kg(), 1, Unit.KG)));
+        }
+        if (plan.bucketLowKg() != null && plan.bucketHighKg() != null) {
+            figures.add(new FigureRow.Figure(
+                    words.text("rate.figure.band"),
+                    words.text(
+                            "rate.figure.bandValue",
+                            Arg.number(plan.bucketLowKg(), 1, Unit.NONE),
+                            Arg.number(plan.bucketHighKg(), 1, Unit.KG))));
+        }
+        return figures;
+    }
+
+    /** One test: openings, time, bucket; then every repeat of each outlet. Enter goes to the next field. */
+    private Node test(int index) {
+        String at = "/rate/bucketTests/" + index;
+        Lens<BucketEntry> place = Lens.item(TESTS, index, BucketEntry.EMPTY);
+        Label title = new Label(form.words().text("rate.test", Arg.count(index + 1L)));
+        title.getStyleClass().add("test-title");
+        VBox box = new VBox(
+                title,
+                form.row(
+                        form.typed(
+                                "rate.openingLeft",
+                                Fields.OPENING,
+                                at + "/openingLeft",
+                                place.then(BucketEntry::openingLeft, BucketEntry::withOpeningLeft)),
+                        form.typed(
+                                "rate.openingRight",
+                                Fields.OPENING,
+                                at + "/openingRight",
+                                place.then(BucketEntry::openingRight, BucketEntry::withOpeningRight)),
+                        form.typed(
+                                "rate.time",
+                                Fields.BUCKET_TIME,
+                                at + "/time",
+                                place.then(BucketEntry::time, BucketEntry::withTime)),
+                        form.typed(
+                                "rate.empty",
+                                Fields.BUCKET_EMPTY,
+                                at + "/bucketEmpty",
+                                place.then(BucketEntry::bucketEmpty, BucketEntry::withBucketEmpty))),
+                new CatchLine(
+                                form,
+                                form.words().text("rate.catchesLeft"),
+                                at + "/left",
+                                place.then(BucketEntry::left, BucketEntry::withLeft),
+                                Fields.BUCKET_MASS)
+                        .node(),
+                new CatchLine(
+                                form,
+                                form.words().text("rate.catchesRight"),
+                                at + "/right",
+                                place.then(BucketEntry::right, BucketEntry::withRight),
+                                Fields.BUCKET_MASS)
+                        .node(),
+                form.told(at),
+                form.row(Shown.when(
+                        form, () -> index < TESTS.get(form.model().setup()).size(), remove(index))));
+        box.getStyleClass().add("test");
+        return box;
+    }
+
+    private Node remove(int index) {
+        var button = form.button(
+                "form.remove",
+                () -> form.model().change(setup -> {
+                    List<BucketEntry> rest = new ArrayList<>(TESTS.get(setup));
+                    rest.remove(index);
+                    return TESTS.set(setup, rest);
+                }));
+        button.setFocusTraversable(false);
+        button.getStyleClass().add("quiet");
+        return button;
+    }
+
+    /** What the last test says of the opening, as one large sentence. */
+    static String nextOpening(Sentences words, @Nullable BucketResult last) {
+        if (last == null) {
+            return "";
+        }
+        if (last.withinTolerance()) {
+            return words.text("rate.within");
+        }
+        if (last.nextOpeningLeft() == null || last.nextOpeningRight() == null || last.nextFrom() == null) {
+            return last.deviationPercent() == null ? "" : words.text("rate.noOpening");
+        }
+        return words.text(
+                "rate.next",
+                Arg.number(last.nextOpeningLeft(), 1, Unit.NONE),
+                Arg.number(last.nextOpeningRight(), 1, Unit.NONE),
+                Arg.word("choice.OpeningSource." + last.nextFrom()));
+    }
+
+    /** Every test that can be read in one line each, so that the attempts can be compared. */
+    Node attempts() {
+        VBox lines = new VBox();
+        lines.getStyleClass().add("attempts");
+        form.follow(() -> {
+            List<BucketResult> tests = form.model().assessment().rate().bucketTests();
+            lines.getChildren().clear();
+            for (int i = 0; i < tests.size(); i++) {
+                Label line = new Label(attempt(form.words(), i + 1, tests.get(i)));
+                line.setWrapText(true);
+                lines.getChildren().add(line);
+            }
+        });
+        return Shown.when(
+                form,
+                () -> !form.model().assessment().rate().bucketTests().isEmpty(),
+                form.group("rate.attempts", lines));
+    }
+
+    static String attempt(Sentences words, int number, BucketResult test) {
+        List<String> parts = new ArrayList<>();
+        parts.add(words.text("rate.attempt.flow", Arg.count(number), Arg.number(test.kgPerMin(), 1, Unit.KG_PER_MIN)));
+        if (test.kgPerHa() != null) {
+            parts.add(words.number(test.kgPerHa(), 0, Unit.KG_PER_HA));
+        }
+        if (test.deviationPercent() != null) {
+            double off = test.deviationPercent();
+            parts.add(
+                    Math.abs(off) < 0.5
+                            ? words.text("rate.attempt.right")
+                            : words.text(
+                                    off > 0 ? "rate.attempt.much" : "rate.attempt.little",
+                                    Arg.number(Math.abs(off), 0, Unit.PERCENT)));
+        }
+        if (test.leftRightPercent() != null) {
+            parts.add(words.text(
+                    test.leftRightPercent() < 0 ? "rate.attempt.leftLess" : "rate.attempt.leftMore",
+                    Arg.number(Math.abs(test.leftRightPercent()), 0, Unit.PERCENT)));
+        }
+        if (test.repeatSpreadPercent() != null) {
+            parts.add(words.text("rate.attempt.repeats", Arg.number(test.repeatSpreadPercent(), 1, Unit.PERCENT)));
+        }
+        return String.join(" · ", parts);
+    }
+
+    Node hopper() {
+        return form.group(
+                "rate.hopperTitle",
+                form.sentence("rate.hopperHow"),
+                form.row(
+                        form.typed(
+                                "field.hopperUsed",
+                                Fields.HOPPER_USED,
+                                "/rate/hopperUsed",
+                                Places.RATE.then(RateEntries::hopperUsed, RateEntries::withHopperUsed)),
+                        form.typed(
+                                "rate.areaDone",
+                                Fields.AREA,
+                                "/rate/areaDone",
+                                Places.RATE.then(RateEntries::areaDone, RateEntries::withAreaDone))),
+                new FigureRow(form, () -> {
+                    HopperCheck hopper = form.model().assessment().rate().hopper();
+                    return hopper == null
+                            ? List.of()
+                            : List.of(new FigureRow.Figure(
+                                    form.words().text("rate.figure.hopper"),
+                                    form.words().number(hopper.kgPerHa(), 0, Unit.KG_PER_HA)));
+                }));
+    }
+}

@@ -1,0 +1,175 @@
+package org.evenfall.wizard;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+import org.evenfall.finding.Arg;
+import org.evenfall.quantity.Figures;
+import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.Unit;
+import org.evenfall.setup.FieldSpec;
+import org.evenfall.setup.Fields;
+import org.evenfall.setup.entry.TrayEntries;
+import org.evenfall.setup.entry.TrayTestEntry;
+import org.evenfall.trays.TrayLayout;
+
+/** Step 6, while testing: every test with how the machine stood and what the trays caught. */
+final class TrayTestForm {
+
+    private static final Lens<List<TrayTestEntry>> TESTS =
+            Places.TRAYS.then(TrayEntries::tests, TrayEntries::withTests);
+
+    private final Form form;
+
+    TrayTestForm(Form form) {
+        this.form = form;
+    }
+
+    /** All tests, oldest first, and the way to the next. */
+    Node tests() {
+        VBox tests = new VBox();
+        tests.getStyleClass().add("tests");
+        List<String> shown = new ArrayList<>();
+        form.follow(() -> {
+            // drawn anew only when the number of trays or the way of reading changes; a test more or less at the end
+            // leaves the others alone
+            String now = count() + "/" + form.model().setup().trays().catchKind();
+            if (!shown.contains(now)) {
+                shown.clear();
+                shown.add(now);
+                tests.getChildren().clear();
+            }
+            int wanted = TESTS.get(form.model().setup()).size();
+            while (tests.getChildren().size() > wanted) {
+                tests.getChildren().remove(tests.getChildren().size() - 1);
+            }
+            while (tests.getChildren().size() < wanted) {
+                tests.getChildren().add(test(tests.getChildren().size()));
+            }
+        });
+        Button begin = form.button(
+                "trays.newTest",
+                () -> form.model()
+                        .change(setup -> NextTrayTest.added(
+                                setup, form.model().assessment(), form.words().locale())));
+        return form.group("trays.tests", form.sentence("trays.testsHow"), tests, form.row(begin));
+    }
+
+    private int count() {
+        TrayLayout layout = form.model().assessment().trays().layout();
+        return layout == null ? 7 : layout.positionsM().size();
+    }
+
+    private Node test(int index) {
+        String at = "/trays/tests/" + index;
+        Lens<TrayTestEntry> place = Lens.item(TESTS, index, TrayTestEntry.EMPTY);
+        VBox settings = new VBox();
+        SettingsForm.follow(
+                form, settings, at + "/settings", place.then(TrayTestEntry::settings, TrayTestEntry::withSettings));
+        Label title = new Label(form.words().text("trays.test", Arg.count(index + 1L)));
+        title.getStyleClass().add("test-title");
+        VBox box = new VBox(
+                title,
+                form.row(
+                        form.text("trays.date", at + "/date", place.then(TrayTestEntry::date, TrayTestEntry::withDate)),
+                        form.typed(
+                                "trays.runs",
+                                Fields.RUNS,
+                                at + "/runs",
+                                place.then(TrayTestEntry::runs, TrayTestEntry::withRuns)),
+                        form.typed(
+                                "field.wind",
+                                Fields.WIND,
+                                at + "/wind",
+                                place.then(TrayTestEntry::wind, TrayTestEntry::withWind)),
+                        form.typed(
+                                "rate.openingLeft",
+                                Fields.OPENING,
+                                at + "/openingLeft",
+                                place.then(TrayTestEntry::openingLeft, TrayTestEntry::withOpeningLeft)),
+                        form.typed(
+                                "rate.openingRight",
+                                Fields.OPENING,
+                                at + "/openingRight",
+                                place.then(TrayTestEntry::openingRight, TrayTestEntry::withOpeningRight))),
+                settings,
+                catches(place, at),
+                moved(index, place, at),
+                form.told(at),
+                form.text("trays.remark", at + "/remark", place.then(TrayTestEntry::remark, TrayTestEntry::withRemark)),
+                remove(index));
+        box.getStyleClass().add("test");
+        return box;
+    }
+
+    private Node catches(Lens<TrayTestEntry> place, String at) {
+        FieldSpec spec = switch (form.model().setup().trays().catchKind()) {
+            case VOLUME -> Fields.CATCH_VOLUME;
+            case HEIGHT -> Fields.CATCH_HEIGHT;
+            case MASS, PERCENT, UNANSWERED -> Fields.CATCH_MASS;
+        };
+        var list = place.then(TrayTestEntry::catches, TrayTestEntry::withCatches);
+        int trays = Math.max(count(), list.get(form.model().setup()).size());
+        return new CatchLine(
+                        form, form.words().text("trays.catches"), at + "/catches", list, spec, trays, this::position)
+                .node();
+    }
+
+    private String position(int tray) {
+        TrayLayout layout = form.model().assessment().trays().layout();
+        if (layout == null || tray >= layout.positionsM().size()) {
+            return Integer.toString(tray + 1);
+        }
+        double metres = layout.positionsM().get(tray);
+        boolean whole = Math.abs(metres - Math.rint(metres)) < 0.05;
+        return form.words().number(metres, whole ? 0 : 1, Unit.M);
+    }
+
+    /** True positions where trays had to be moved; hidden until asked for. */
+    private Node moved(int index, Lens<TrayTestEntry> place, String at) {
+        var list = place.then(TrayTestEntry::positions, TrayTestEntry::withPositions);
+        Node line = new CatchLine(
+                        form,
+                        form.words().text("trays.positions"),
+                        at + "/positions",
+                        list,
+                        Fields.TRAY_POSITION,
+                        count(),
+                        tray -> Integer.toString(tray + 1))
+                .node();
+        Button ask = new Button(form.words().text("trays.moved"));
+        ask.setId("trays.moved." + index);
+        ask.getStyleClass().add("quiet");
+        ask.setOnAction(event -> form.model().change(setup -> list.set(setup, layoutPositions())));
+        return new VBox(
+                Shown.when(form, () -> list.get(form.model().setup()).isEmpty(), ask),
+                Shown.when(form, () -> !list.get(form.model().setup()).isEmpty(), line));
+    }
+
+    /** The layout's own positions as typed text, to be changed where a tray was moved. */
+    private List<Typed> layoutPositions() {
+        TrayLayout layout = form.model().assessment().trays().layout();
+        return layout == null
+                ? List.of()
+                : layout.positionsM().stream()
+                        .map(metres -> new Typed(
+                                Figures.decimals(metres, 2, form.words().locale()), Unit.M))
+                        .toList();
+    }
+
+    private Node remove(int index) {
+        Button button = form.button(
+                "form.remove",
+                () -> form.model().change(setup -> {
+                    List<TrayTestEntry> rest = new ArrayList<>(TESTS.get(setup));
+                    rest.remove(index);
+                    return TESTS.set(setup, rest);
+                }));
+        button.setFocusTraversable(false);
+        button.getStyleClass().add("quiet");
+        return button;
+    }
+}

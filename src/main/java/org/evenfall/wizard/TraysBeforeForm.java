@@ -1,0 +1,144 @@
+package org.evenfall.wizard;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import org.evenfall.quantity.Dimension;
+import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.Unit;
+import org.evenfall.setup.Fields;
+import org.evenfall.setup.entry.AmountKind;
+import org.evenfall.setup.entry.TrayEntries;
+import org.evenfall.setup.entry.TrayTestEntry;
+import org.evenfall.setup.entry.YesNo;
+import org.evenfall.trays.CatchPlan;
+import org.evenfall.trays.Surface;
+
+/** Step 6, before driving: the trays, how they are read, the weather, the ground. */
+final class TraysBeforeForm {
+
+    private static final Lens<TrayEntries> TRAYS = Places.TRAYS;
+
+    private final Form form;
+
+    TraysBeforeForm(Form form) {
+        this.form = form;
+    }
+
+    Node trays() {
+        return form.group(
+                "trays.layout",
+                form.sentence("trays.beforeHow"),
+                form.row(
+                        form.typed(
+                                "trays.length",
+                                Fields.TRAY_SIDE,
+                                "/trays/trayLength",
+                                TRAYS.then(TrayEntries::trayLength, TrayEntries::withTrayLength)),
+                        form.typed(
+                                "trays.width",
+                                Fields.TRAY_SIDE,
+                                "/trays/trayWidth",
+                                TRAYS.then(TrayEntries::trayWidth, TrayEntries::withTrayWidth)),
+                        form.typed(
+                                "field.trayCount",
+                                Fields.TRAY_COUNT,
+                                "/trays/trayCount",
+                                TRAYS.then(TrayEntries::trayCount, TrayEntries::withTrayCount))),
+                form.choice(
+                        "trays.kind",
+                        "/trays/catchKind",
+                        TRAYS.then(TrayEntries::catchKind, TraysBeforeForm::withKind),
+                        List.of(AmountKind.MASS, AmountKind.VOLUME, AmountKind.HEIGHT)),
+                form.row(
+                        form.typed(
+                                "field.readingStep",
+                                Fields.READING_STEP,
+                                "/trays/readingStep",
+                                TRAYS.then(TrayEntries::readingStep, TrayEntries::withReadingStep)),
+                        Shown.when(
+                                form,
+                                () -> form.model().setup().trays().catchKind() == AmountKind.HEIGHT,
+                                form.typed(
+                                        "field.tubeBore",
+                                        Fields.TUBE_BORE,
+                                        "/trays/tubeBore",
+                                        TRAYS.then(TrayEntries::tubeBore, TrayEntries::withTubeBore)))),
+                new FigureRow(form, this::runs));
+    }
+
+    Node ground() {
+        return form.group(
+                "trays.before",
+                form.typed(
+                        "field.wind", Fields.WIND, "/trays/wind", TRAYS.then(TrayEntries::wind, TrayEntries::withWind)),
+                form.choice(
+                        "trays.surface",
+                        "/trays/surface",
+                        TRAYS.then(TrayEntries::surface, TrayEntries::withSurface),
+                        Form.answers(Surface.class)),
+                form.row(
+                        form.choice(
+                                "trays.level",
+                                "/trays/traysLevel",
+                                TRAYS.then(TrayEntries::traysLevel, TrayEntries::withTraysLevel),
+                                Form.answers(YesNo.class)),
+                        form.choice(
+                                "trays.dry",
+                                "/trays/tubesDry",
+                                TRAYS.then(TrayEntries::tubesDry, TrayEntries::withTubesDry),
+                                Form.answers(YesNo.class)),
+                        form.choice(
+                                "trays.aside",
+                                "/trays/clearOfWheelmarks",
+                                TRAYS.then(TrayEntries::clearOfWheelmarks, TrayEntries::withClearOfWheelmarks),
+                                Form.answers(YesNo.class))),
+                form.told("/yard"));
+    }
+
+    private List<FigureRow.Figure> runs() {
+        CatchPlan plan = form.model().assessment().trays().plan();
+        if (plan == null) {
+            return List.of();
+        }
+        return List.of(
+                new FigureRow.Figure(
+                        form.words().text("trays.figure.runs"), form.words().number(plan.runsNeeded(), 0, Unit.NONE)),
+                new FigureRow.Figure(
+                        form.words().text("trays.figure.catch"), form.words().number(plan.catchPerRunG(), 1, Unit.G)),
+                new FigureRow.Figure(
+                        form.words().text("trays.figure.granules"),
+                        form.words().number(plan.granulesPerRun(), 0, Unit.NONE)),
+                new FigureRow.Figure(
+                        form.words().text("trays.figure.noise"),
+                        form.words().number(plan.noiseAtRunsPercent(), 0, Unit.PERCENT)));
+    }
+
+    /** Another way of reading keeps the numbers and drops a unit that no longer measures them. */
+    static TrayEntries withKind(TrayEntries entries, AmountKind kind) {
+        Dimension dimension = switch (kind) {
+            case VOLUME -> Dimension.VOLUME;
+            case HEIGHT -> Dimension.LENGTH;
+            case MASS, PERCENT, UNANSWERED -> Dimension.MASS;
+        };
+        List<TrayTestEntry> tests = new ArrayList<>();
+        for (TrayTestEntry test : entries.tests()) {
+            tests.add(test.withCatches(test.catches().stream()
+                    .map(typed -> fitting(typed, dimension))
+                    .toList()));
+        }
+        return entries.withCatchKind(kind).withTests(tests).withReadingStep(fitting(entries.readingStep(), dimension));
+    }
+
+    private static Typed fitting(Typed typed, Dimension dimension) {
+        return typed.unit().dimension() == dimension ? typed : typed.withUnit(base(dimension));
+    }
+
+    private static Unit base(Dimension dimension) {
+        return switch (dimension) {
+            case VOLUME -> Unit.ML;
+            case LENGTH -> Unit.MM;
+            default -> Unit.G;
+        };
+    }
+}
