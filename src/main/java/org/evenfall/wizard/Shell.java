@@ -3,7 +3,6 @@ package org.evenfall.wizard;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import javafx.css.PseudoClass;
 import javafx.geometry.Bounds;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -16,8 +15,8 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.scene.text.Text;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Severity;
@@ -31,7 +30,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class Shell extends BorderPane {
 
-    private static final PseudoClass FRONT = PseudoClass.getPseudoClass("front");
     private static final int MOST_TOLD = 5;
 
     /** Width from which the picture stands beside the entries, in lines of text. */
@@ -44,9 +42,10 @@ final class Shell extends BorderPane {
     private final Sentences words;
     private final List<StepView> views;
     private final List<Node> entries;
-    private final VBox rail = new VBox();
+    private final Rail rail;
     private final ScrollPane middle = new ScrollPane();
-    private final BorderPane right = new BorderPane();
+    private final StackPane pictures = new StackPane();
+    private final BorderPane right = new BorderPane(pictures);
     private final VBox findings = new VBox();
     private final Label meaning = new Label();
     private final Label notice = new Label();
@@ -61,11 +60,12 @@ final class Shell extends BorderPane {
         this.words = words;
         this.views = views;
         this.entries = views.stream().map(this::page).toList();
+        this.rail = new Rail(words, views, this::go);
         this.back = button("shell.back", () -> go(front - 1));
         this.next = button("shell.next", () -> go(front + 1));
         next.getStyleClass().add("primary");
         getStyleClass().add("shell");
-        rail.getStyleClass().add("rail");
+        middle.setContent(new StackPane(entries.toArray(new Node[0])));
         middle.setFitToWidth(true);
         middle.getStyleClass().add("middle");
         right.getStyleClass().add("right");
@@ -152,7 +152,11 @@ final class Shell extends BorderPane {
         front = index;
         tell("");
         StepView view = views.get(index);
-        middle.setContent(entries.get(index));
+        for (int i = 0; i < entries.size(); i++) {
+            // pages stay where they are, so that a change of step need not style them anew
+            entries.get(i).setVisible(i == index);
+            entries.get(i).setManaged(i == index);
+        }
         middle.setVvalue(0);
         place();
         view.shown();
@@ -164,8 +168,8 @@ final class Shell extends BorderPane {
 
     /** Scrolls so far that what has the keyboard can be seen. */
     private void bringIntoView(@Nullable Node owner) {
-        Node page = middle.getContent();
-        if (owner == null || page == null || !inside(owner, page)) {
+        Node page = entries.get(front);
+        if (owner == null || !inside(owner, page)) {
             return;
         }
         Bounds there = page.sceneToLocal(owner.localToScene(owner.getBoundsInLocal()));
@@ -200,7 +204,7 @@ final class Shell extends BorderPane {
     }
 
     private void refresh() {
-        rail.getChildren().setAll(views.stream().map(this::railLine).toList());
+        rail.update(model, front, numbersOnly, em());
         Step step = views.get(front).step();
         List<Finding> own = model.assessment().findings().stream()
                 .filter(finding -> finding.step() == step)
@@ -228,38 +232,6 @@ final class Shell extends BorderPane {
             return words.of(worst.get());
         }
         return open.or(() -> worst).map(words::of).orElse(words.text("shell.done"));
-    }
-
-    private Node railLine(StepView view) {
-        StepState state = model.assessment().states().getOrDefault(view.step(), StepState.OPEN);
-        String result = view.result();
-        VBox text = numbersOnly
-                ? new VBox(railText(Integer.toString(view.step().number()), "rail-name"))
-                : new VBox(
-                        railText(view.step().number() + "  " + words.choice(view.step()), "rail-name"),
-                        railText(words.choice(state) + (result.isBlank() ? "" : " · " + result), "rail-detail"));
-        HBox line = new HBox(Told.shape(state), text);
-        line.getStyleClass().add("rail-line");
-        int index = views.indexOf(view);
-        Button button = new Button();
-        button.setGraphic(line);
-        button.setMaxWidth(Double.MAX_VALUE);
-        button.setId("rail-" + index);
-        button.setAccessibleText(
-                words.choice(view.step()) + ", " + words.choice(state) + (result.isBlank() ? "" : ", " + result));
-        button.getStyleClass().add("rail-button");
-        button.pseudoClassStateChanged(FRONT, index == front);
-        button.setFocusTraversable(false);
-        button.setOnAction(event -> go(index));
-        return button;
-    }
-
-    /** Text that wraps by itself: a button does not ask its graphic how high it is at a width. */
-    private Text railText(String words, String style) {
-        Text text = new Text(words);
-        text.getStyleClass().addAll("p-text", style);
-        text.wrappingWidthProperty().bind(rail.widthProperty().subtract((numbersOnly ? 3 : 4.6) * em()));
-        return text;
     }
 
     private void key(KeyEvent event) {
@@ -297,16 +269,21 @@ final class Shell extends BorderPane {
     }
 
     private void place() {
-        Node picture = views.get(front).picture();
         VBox page = (VBox) entries.get(front);
-        page.getChildren().removeAll(picture, findings);
-        right.setCenter(null);
-        right.setBottom(null);
+        Node picture = views.get(front).picture();
         if (beside) {
-            right.setCenter(picture);
+            if (!pictures.getChildren().contains(picture)) {
+                pictures.getChildren().add(picture);
+            }
             right.setBottom(findings);
         } else {
+            right.setBottom(null);
+            page.getChildren().removeAll(findings, picture);
             page.getChildren().addAll(findings, picture);
+        }
+        for (StepView view : views) {
+            view.picture().setVisible(!beside || view.picture().equals(picture));
+            view.picture().setManaged(!beside || view.picture().equals(picture));
         }
         right.setVisible(beside);
         right.setManaged(beside);

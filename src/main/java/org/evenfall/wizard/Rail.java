@@ -1,0 +1,80 @@
+package org.evenfall.wizard;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntConsumer;
+import javafx.css.PseudoClass;
+import javafx.scene.control.Button;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import org.evenfall.finding.Sentences;
+import org.evenfall.setup.StepState;
+
+/** The steps at the left: number, name, state by shape and word, one line of result. Made once, then only updated. */
+final class Rail extends VBox {
+
+    private static final PseudoClass FRONT = PseudoClass.getPseudoClass("front");
+
+    /** Wide lines leave room for the mark and the padding, in lines of text. */
+    private static final double BESIDE_TEXT_EM = 4.6;
+
+    private static final double BESIDE_NUMBER_EM = 3;
+
+    private final Sentences words;
+    private final List<Line> lines = new ArrayList<>();
+
+    private record Line(StepView view, Button button, HBox graphic, Text name, Text detail) {}
+
+    Rail(Sentences words, List<StepView> views, IntConsumer go) {
+        this.words = words;
+        getStyleClass().add("rail");
+        for (int i = 0; i < views.size(); i++) {
+            int index = i;
+            Text name = text("rail-name");
+            Text detail = text("rail-detail");
+            HBox graphic = new HBox(Told.shape(StepState.OPEN), new VBox(name, detail));
+            graphic.getStyleClass().add("rail-line");
+            Button button = new Button();
+            button.setGraphic(graphic);
+            button.setMaxWidth(Double.MAX_VALUE);
+            button.setId("rail-" + index);
+            button.getStyleClass().add("rail-button");
+            button.setFocusTraversable(false);
+            button.setOnAction(event -> go.accept(index));
+            lines.add(new Line(views.get(i), button, graphic, name, detail));
+            getChildren().add(button);
+        }
+    }
+
+    private static Text text(String style) {
+        Text text = new Text();
+        text.getStyleClass().addAll("p-text", style);
+        return text;
+    }
+
+    /** Shows how every step stands, and which one is in front. */
+    void update(SetupModel model, int front, boolean numbersOnly, double em) {
+        for (int i = 0; i < lines.size(); i++) {
+            Line line = lines.get(i);
+            StepState state =
+                    model.assessment().states().getOrDefault(line.view().step(), StepState.OPEN);
+            String result = line.view().result();
+            String name = words.choice(line.view().step());
+            String detail = words.choice(state) + (result.isBlank() ? "" : " · " + result);
+            line.name().setText(line.view().step().number() + (numbersOnly ? "" : "  " + name));
+            line.detail().setText(numbersOnly ? "" : detail);
+            line.detail().setManaged(!numbersOnly);
+            // a button does not ask its graphic how high it is at a width, so the text is told where to wrap
+            double width = getPrefWidth() - (numbersOnly ? BESIDE_NUMBER_EM : BESIDE_TEXT_EM) * em;
+            line.name().setWrappingWidth(Math.max(em, width));
+            line.detail().setWrappingWidth(Math.max(em, width));
+            if (!state.equals(line.graphic().getUserData())) {
+                line.graphic().setUserData(state);
+                line.graphic().getChildren().set(0, Told.shape(state));
+            }
+            line.button().setAccessibleText(name + ", " + detail);
+            line.button().pseudoClassStateChanged(FRONT, i == front);
+        }
+    }
+}
