@@ -63,9 +63,7 @@ final class CardCommand implements Callable<Integer> {
         Setup setup = SetupInputs.read(around, file);
         Assessment assessment = Assessor.assess(setup);
         if (!assessment.card().cardAllowed() && !assessment.card().findingOnly()) {
-            around.err().println(file + ": " + around.words().text("command.noCard"));
-            Refusal.print(around, assessment);
-            return CommandFace.FOUND;
+            return Refusal.tell(around, file, assessment);
         }
         byte[] bytes = signed(around, setup, assessment);
         try {

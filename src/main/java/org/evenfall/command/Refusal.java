@@ -1,21 +1,40 @@
 package org.evenfall.command;
 
+import java.util.List;
+import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Severity;
 import org.evenfall.setup.Assessment;
 
-/** Why no card can be made: what stops and what is missing, a line each, with its place in the file. */
+/** Why no card can be made, in one line: what stops it first, else what is missing first, with its place in the file. */
 final class Refusal {
 
     private Refusal() {}
 
-    static void print(Surroundings around, Assessment assessment) {
-        for (Finding finding : assessment.findings()) {
-            if (finding.severity() == Severity.STOP || finding.key().startsWith("missing.")) {
-                around.err()
-                        .println("  " + finding.field() + ": " + around.words().of(finding));
-            }
+    /** Tells why and returns the exit code: 1 for a stop finding, 2 for a missing entry. */
+    static int tell(Surroundings around, String file, Assessment assessment) {
+        List<Finding> stops = assessment.findings().stream()
+                .filter(finding -> finding.severity() == Severity.STOP)
+                .toList();
+        List<Finding> missing = assessment.findings().stream()
+                .filter(finding -> finding.key().startsWith("missing."))
+                .toList();
+        List<Finding> first = stops.isEmpty() ? missing : stops;
+        StringBuilder line = new StringBuilder(file);
+        if (first.isEmpty()) {
+            line.append(": ").append(around.words().text("command.noCard"));
+        } else {
+            line.append(": ")
+                    .append(first.get(0).field())
+                    .append(": ")
+                    .append(around.words().of(first.get(0)));
         }
+        int others = stops.size() + missing.size() - 1;
+        if (others > 0) {
+            line.append(' ').append(around.words().text("command.andMore", Arg.count(others)));
+        }
+        around.err().println(line);
         around.err().flush();
+        return stops.isEmpty() ? CommandFace.WRONG : CommandFace.FOUND;
     }
 }

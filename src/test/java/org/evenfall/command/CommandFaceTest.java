@@ -95,6 +95,21 @@ class CommandFaceTest {
         assertThat(run("card", caked.toString(), "--out", "card.pdf")).isEqualTo(1);
         assertThat(folder.resolve("card.pdf")).doesNotExist();
         assertThat(err.toString()).contains("/product/condition");
+        assertThat(err.toString().lines()).hasSize(1);
+    }
+
+    @Test
+    void aMissingEntryIsToldWithItsPlaceAndNoCardIsWritten() throws Exception {
+        Path before = Files.writeString(folder.resolve("card.pdf"), "an earlier card");
+        Path open = Files.writeString(
+                folder.resolve("open.json"), Files.readString(Path.of(DEMO)).replace("\"A. Marlow\"", "\"\""));
+        assertThat(run("card", open.toString(), "--out", "card.pdf")).isEqualTo(2);
+        assertThat(err.toString().lines()).hasSize(1);
+        assertThat(err.toString())
+                .contains("open.json")
+                .contains("/card/signedBy")
+                .contains("Say who signs");
+        assertThat(Files.readString(before)).isEqualTo("an earlier card");
     }
 
     @Test
