@@ -198,7 +198,7 @@ final class RateCheckForm {
 
     private Node remove(int index) {
         var button = form.button(
-                "form.remove",
+                "form.removeTest",
                 () -> form.model().change(setup -> {
                     List<BucketEntry> rest = new ArrayList<>(TESTS.get(setup));
                     rest.remove(index);
@@ -262,9 +262,13 @@ final class RateCheckForm {
                                     Arg.number(Math.abs(off), 0, Unit.PERCENT)));
         }
         if (test.leftRightPercent() != null) {
-            parts.add(words.text(
-                    test.leftRightPercent() < 0 ? "rate.attempt.leftLess" : "rate.attempt.leftMore",
-                    Arg.number(Math.abs(test.leftRightPercent()), 0, Unit.PERCENT)));
+            double left = test.leftRightPercent();
+            parts.add(
+                    Math.abs(left) < 0.5
+                            ? words.text("rate.attempt.alike")
+                            : words.text(
+                                    left < 0 ? "rate.attempt.leftLess" : "rate.attempt.leftMore",
+                                    Arg.number(Math.abs(left), 0, Unit.PERCENT)));
         }
         if (test.repeatSpreadPercent() != null) {
             parts.add(words.text("rate.attempt.repeats", Arg.number(test.repeatSpreadPercent(), 1, Unit.PERCENT)));

@@ -162,7 +162,7 @@ final class TrayTestForm {
 
     private Node remove(int index) {
         Button button = form.button(
-                "form.remove",
+                "form.removeTest",
                 () -> form.model().change(setup -> {
                     List<TrayTestEntry> rest = new ArrayList<>(TESTS.get(setup));
                     rest.remove(index);

@@ -154,7 +154,7 @@ public final class BucketPicture extends Picture {
     private void flows(Brush brush, @Nullable RatePlan wanted, double top, double height, double width) {
         double em = brush.em();
         Palette palette = brush.palette();
-        double floor = height - 2.8 * em;
+        double floor = Math.min(height - 2.8 * em, top + (1.8 + 3.4 * tests.size()) * em);
         int shown = (int) Math.max(1, Math.min(tests.size(), (floor - top - 1.6 * em) / (1.9 * em)));
         List<BucketResult> last = tests.subList(tests.size() - shown, tests.size());
         Double expected = wanted == null ? null : wanted.flowPerOutletKgPerMin();

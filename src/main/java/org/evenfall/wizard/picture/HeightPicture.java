@@ -18,7 +18,7 @@ public final class HeightPicture extends Picture {
     /** Width of the drawn machine and height of what is drawn over the reference point, m. Ours. */
     private static final double MACHINE_WIDE_M = 1.3;
 
-    private static final double MACHINE_HIGH_M = 0.62;
+    private static final double MACHINE_HIGH_M = 0.5;
 
     private @Nullable HeightResult height;
     private String referencePoint = "";
@@ -104,7 +104,8 @@ public final class HeightPicture extends Picture {
         double base = up.at(referenceM);
         double disc = up.length(0.07);
         double hopperFoot = up.at(referenceM + 0.2);
-        double hopperTop = up.at(referenceM + MACHINE_HIGH_M);
+        // never taller than it is wide, however narrow the room
+        double hopperTop = Math.max(up.at(referenceM + MACHINE_HIGH_M), hopperFoot - 0.75 * half);
         for (double side : new double[] {-1, 1}) {
             double x = middle + side * 0.48 * half;
             brush.shape(

@@ -1,0 +1,239 @@
+package org.evenfall.wizard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import java.util.function.UnaryOperator;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.image.ImageView;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.ClipboardContent;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.evenfall.card.CardVerifier;
+import org.evenfall.finding.Step;
+import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.Unit;
+import org.evenfall.setup.entry.AmountKind;
+import org.evenfall.setup.entry.HeightEntries;
+import org.evenfall.setup.entry.RateEntries;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.TrayEntries;
+import org.evenfall.setup.entry.YesNo;
+import org.evenfall.wizard.picture.CardPreview;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** Steps 4 to 7 by keyboard, each from blank, in the demo of an invented farm. */
+@ExtendWith(ApplicationExtension.class)
+class LaterStepsTest {
+
+    private Path folder;
+    private WizardWindow window;
+    private Typing typing;
+
+    @Start
+    void start(Stage stage) throws Exception {
+        folder = Files.createTempDirectory("evenfall-later");
+        Path copy = folder.resolve("demo.json");
+        Files.copy(Path.of("demo", "setup.json"), copy);
+        window = new WizardWindow(Stage0.context(folder), Optional.of(copy));
+        stage.setWidth(1280);
+        stage.setHeight(860);
+        window.show(stage);
+    }
+
+    @BeforeEach
+    void keyboard(FxRobot robot) {
+        typing = new Typing(robot);
+    }
+
+    private void open(FxRobot robot, Step step, UnaryOperator<Setup> blank) {
+        robot.interact(() -> {
+            window.model().change(blank);
+            window.shell().go(step.number());
+        });
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    @Test
+    void heightTellsWhereToHoldTheTape(FxRobot robot) {
+        open(robot, Step.HEIGHT, setup -> setup.withHeight(HeightEntries.EMPTY));
+        typing.typeOn("/height/cropHeights/0", "24", "27", "26,0");
+        typing.type("/height/left", "99");
+        typing.type("/height/right", "97");
+        // crop 25.7 cm, 75 cm over it by the settings, the machine hangs at 98 cm
+        assertThat(typing.words())
+                .contains("101 cm", "raise 3 cm", "left 2.0 cm higher", "75 cm")
+                .doesNotContain("Front to rear");
+        typing.type("/height/chainPoint", "-10");
+        assertThat(typing.words()).contains("65 cm");
+    }
+
+    @Test
+    void unitsAreAskedBackOnlyWhenTypedInUnits(FxRobot robot) {
+        open(robot, Step.RATE, setup -> setup.withRate(RateEntries.EMPTY));
+        assertThat(typing.there("/rate/plan/unitsBasis")).isFalse();
+        typing.press("/rate/plan/basis/NITROGEN");
+        typing.type("/rate/plan/nitrogenRate", "64");
+        assertThat(typing.there("/rate/plan/unitsBasis")).isFalse();
+        ChoiceBox<Unit> unit = robot.lookup((Node node) ->
+                        node instanceof ChoiceBox<?> box && "Nitrogen rate: unit".equals(box.getAccessibleText()))
+                .query();
+        robot.interact(() -> unit.setValue(Unit.UNITS));
+        assertThat(typing.words()).anyMatch(word -> word.startsWith("“Units” mean two things"));
+        typing.press("/rate/plan/unitsBasis/HUNDREDTH_OF_HUNDREDWEIGHT_PER_ACRE");
+        assertThat(window.model().assessment().rate().plan().nitrogenKgPerHa()).isCloseTo(64 * 1.25535, offset(0.01));
+        typing.press("/rate/plan/basis/PRODUCT");
+        assertThat(typing.there("/rate/plan/nitrogenRate")).isFalse();
+        typing.type("/rate/plan/productRate", "174");
+        assertThat(typing.words()).contains("174 kg/ha", "80 kg/ha");
+    }
+
+    @Test
+    void everyBucketTestIsKeptAndTheNextBeginsWithTheAdvisedOpening(FxRobot robot) {
+        open(robot, Step.RATE, setup -> setup.withRate(setup.rate().withBucketTests(List.of())));
+        typing.type("/rate/bucketTests/0/openingLeft", "25");
+        typing.type("/rate/bucketTests/0/openingRight", "25");
+        typing.type("/rate/bucketTests/0/time", "20");
+        typing.type("/rate/bucketTests/0/bucketEmpty", "1.1");
+        typing.typeOn("/rate/bucketTests/0/left/0", "15.4", "15.5");
+        typing.typeOn("/rate/bucketTests/0/right/0", "15.5", "15.3");
+        assertThat(typing.words()).anyMatch(word -> word.startsWith("Next opening: left "));
+        typing.press("rate.nextTest");
+        var second = window.model().setup().rate().bucketTests().get(1);
+        assertThat(Double.parseDouble(second.openingLeft().text())).isBetween(26.0, 30.0);
+        assertThat(second.bucketEmpty().text()).isEqualTo("1.1");
+        typing.typeOn("/rate/bucketTests/1/left/0", "17.2", "17.3", "17.2");
+        typing.typeOn("/rate/bucketTests/1/right/0", "17.3", "17.1");
+        assertThat(window.model().setup().rate().bucketTests()).hasSize(2);
+        assertThat(window.model().setup().rate().bucketTests().get(1).left()).hasSize(3);
+        assertThat(typing.words())
+                .contains("Within the allowed band: keep this opening.")
+                .anyMatch(word -> word.startsWith("Test 1: ") && word.contains("too little"))
+                .anyMatch(word -> word.startsWith("Test 2: "));
+    }
+
+    @Test
+    void catchesAreTypedWithOneHandAndAnsweredAtOnce(FxRobot robot) {
+        open(robot, Step.TRAYS, setup -> setup.withTrays(TrayEntries.EMPTY));
+        typing.type("/trays/wind", "4,5");
+        assertThat(typing.words()).anyMatch(word -> word.contains("too strong for a tray test"));
+        typing.type("/trays/wind", "1.2");
+        typing.press("trays.newTest");
+        typing.typeOn("/trays/tests/0/catches/0", "12.9", "15.4", "18.9", "22.6", "19.6", "15.1", "13.4");
+        assertThat(typing.words())
+                .contains("CV 21 % (15 to 43 %): do not spread")
+                .anyMatch(word -> word.startsWith("Turn “long vane” from 9 to ") && word.endsWith("wider."));
+        typing.press("trays.newTest");
+        assertThat(window.model().setup().trays().tests().get(1).openingLeft().text())
+                .isEqualTo("27.5");
+        typing.typeOn("/trays/tests/1/catches/0", "16.4", "17.8", "18.1", "18.6", "16.7", "17.1", "15.9");
+        assertThat(typing.words()).contains("CV 6 % (4 to 11 %): good", "Keep the settings");
+    }
+
+    @Test
+    void catchesArePastedAcrossAndMovedTraysKeepTheirTruePlaces(FxRobot robot) {
+        open(robot, Step.TRAYS, setup -> setup.withTrays(TrayEntries.EMPTY));
+        typing.press("trays.newTest");
+        robot.interact(() -> {
+            ClipboardContent row = new ClipboardContent();
+            row.putString("16.4\t17.8\t18.1\t18.6\t16.7\t17.1\t15.9\n");
+            Clipboard.getSystemClipboard().setContent(row);
+            typing.node("/trays/tests/0/catches/0").requestFocus();
+        });
+        robot.press(KeyCode.CONTROL).type(KeyCode.V).release(KeyCode.CONTROL);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(window.model().setup().trays().tests().get(0).catches())
+                .extracting(Typed::text)
+                .containsExactly("16.4", "17.8", "18.1", "18.6", "16.7", "17.1", "15.9");
+        typing.press("trays.moved.0");
+        typing.type("/trays/tests/0/positions/3", "1.1");
+        assertThat(window.model()
+                        .assessment()
+                        .trays()
+                        .tests()
+                        .get(0)
+                        .evenness()
+                        .positionsM()
+                        .get(3))
+                .isEqualTo(1.1);
+    }
+
+    @Test
+    void anotherWayOfReadingKeepsTheNumbersTyped(FxRobot robot) {
+        open(robot, Step.TRAYS, setup -> setup.withTrays(TrayEntries.EMPTY));
+        typing.press("trays.newTest");
+        typing.typeOn("/trays/tests/0/catches/0", "16", "17", "18", "18", "16", "17", "15");
+        assertThat(typing.there("/trays/tubeBore")).isFalse();
+        typing.press("/trays/catchKind/HEIGHT");
+        assertThat(window.model().setup().trays().catchKind()).isEqualTo(AmountKind.HEIGHT);
+        typing.type("/trays/tubeBore", "20");
+        assertThat(window.model().setup().trays().tests().get(0).catches()).contains(new Typed("18", Unit.MM));
+        assertThat(window.model().assessment().trays().tests()).hasSize(1);
+    }
+
+    @Test
+    void theCardSaysWhatIsMissingAndLeadsThere(FxRobot robot) {
+        open(
+                robot,
+                Step.CARD,
+                setup -> setup.withCard(setup.card().withSignedBy(""))
+                        .withRate(setup.rate().withBucketTests(List.of())));
+        assertThat(typing.words()).contains("Cab card: Say who signs.", "Rate: Do a bucket test.");
+        assertThat(typing.node("card.make").isDisabled()).isTrue();
+        robot.interact(() -> robot.lookup((Node node) ->
+                        node instanceof Button button && "Rate: Do a bucket test.".equals(button.getText()))
+                .queryButton()
+                .fire());
+        assertThat(window.shell().front()).isEqualTo(Step.RATE.number());
+    }
+
+    @Test
+    void thePreviewIsTheWholeCardAndTheCardIsSigned(FxRobot robot) throws Exception {
+        open(robot, Step.CARD, setup -> setup.withCard(setup.card().withSignedBy("")));
+        typing.type("/card/signedBy", "A. Marlow");
+        CardPreview preview =
+                robot.lookup((Node node) -> node instanceof CardPreview).query();
+        WaitForAsyncUtils.waitFor(
+                20, TimeUnit.SECONDS, () -> preview.lookupAll(".sheet").size() == 2);
+        assertThat(((ImageView) preview.lookup(".sheet")).getFitWidth()).isGreaterThan(300);
+        assertThat(typing.words()).anyMatch(word -> word.startsWith("Your key is made when you first sign"));
+        typing.press("card.make");
+        Path card = folder.resolve("cards").resolve("thornmarsh-farm-s-1042-2027-03-18.pdf");
+        WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> Files.exists(card));
+        assertThat(CardVerifier.verify(Files.readAllBytes(card), Set.of()).unchanged())
+                .isTrue();
+        // a second card never stands on the first
+        typing.press("card.makeAndOpen");
+        Path second = folder.resolve("cards").resolve("thornmarsh-farm-s-1042-2027-03-18-2.pdf");
+        WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> Files.exists(second));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(typing.words()).anyMatch(word -> word.startsWith("Your key has the code"));
+    }
+
+    @Test
+    void outOfReachGivesAFindingAndNoCard(FxRobot robot) {
+        open(
+                robot,
+                Step.CARD,
+                setup -> setup.withStart(setup.start().withTramlineWidth(new Typed("54", Unit.M)))
+                        .withMatch(setup.match().withTrayTestOnly(YesNo.NO)));
+        assertThat(window.model().assessment().card().findingOnly()).isTrue();
+        assertThat(typing.words()).anyMatch(word -> word.startsWith("Out of reach by the model: no card"));
+        assertThat(typing.node("card.make").isDisabled()).isFalse();
+    }
+}

@@ -1,0 +1,80 @@
+package org.evenfall.wizard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Set;
+import java.util.stream.Collectors;
+import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import org.testfx.api.FxRobot;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** A person at the keyboard. */
+final class Typing {
+
+    private final FxRobot robot;
+
+    Typing(FxRobot robot) {
+        this.robot = robot;
+    }
+
+    /** An entry of the step in front, by the pointer of its place in the file. */
+    Node node(String id) {
+        return robot.lookup((Node node) -> id.equals(node.getId()) && shown(node))
+                .query();
+    }
+
+    boolean there(String id) {
+        return robot.lookup((Node node) -> id.equals(node.getId()) && shown(node))
+                .tryQuery()
+                .isPresent();
+    }
+
+    private static boolean shown(Node node) {
+        for (Node up = node; up != null; up = up.getParent()) {
+            if (!up.isVisible()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    void type(String id, String text) {
+        robot.interact(() -> node(id).requestFocus());
+        robot.interact(() -> ((TextInputControl) node(id)).selectAll());
+        robot.write(text, 0);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** Types each text and Enter, from one entry on, wherever Enter leads. */
+    void typeOn(String id, String... texts) {
+        robot.interact(() -> node(id).requestFocus());
+        for (String text : texts) {
+            robot.write(text, 0);
+            robot.type(KeyCode.ENTER);
+            WaitForAsyncUtils.waitForFxEvents();
+        }
+    }
+
+    /** Puts the keyboard on a button and presses Space. */
+    void press(String id) {
+        robot.interact(() -> node(id).requestFocus());
+        assertThat(node(id)).isInstanceOf(ButtonBase.class);
+        robot.type(KeyCode.SPACE);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** All words to be read in the step in front, with plain blanks. */
+    Set<String> words() {
+        WaitForAsyncUtils.waitForFxEvents();
+        return robot
+                .lookup((Node node) -> node instanceof Labeled labeled && shown(labeled))
+                .<Labeled>queryAll()
+                .stream()
+                .map(labeled -> String.valueOf(labeled.getText()).replace('\u00a0', ' '))
+                .collect(Collectors.toSet());
+    }
+}
