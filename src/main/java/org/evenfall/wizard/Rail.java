@@ -3,6 +3,9 @@ package org.evenfall.wizard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntConsumer;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.SimpleDoubleProperty;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Button;
 import javafx.scene.layout.HBox;
@@ -22,6 +25,7 @@ final class Rail extends VBox {
     private static final double BESIDE_NUMBER_EM = 3;
 
     private final Sentences words;
+    private final DoubleProperty wrapWidth = new SimpleDoubleProperty();
     private final List<Line> lines = new ArrayList<>();
 
     private record Line(StepView view, Button button, HBox graphic, Text name, Text detail) {}
@@ -47,9 +51,10 @@ final class Rail extends VBox {
         }
     }
 
-    private static Text text(String style) {
+    private Text text(String style) {
         Text text = new Text();
         text.getStyleClass().addAll("p-text", style);
+        text.wrappingWidthProperty().bind(wrapWidth);
         return text;
     }
 
@@ -65,10 +70,6 @@ final class Rail extends VBox {
             line.name().setText(line.view().step().number() + (numbersOnly ? "" : "  " + name));
             line.detail().setText(numbersOnly ? "" : detail);
             line.detail().setManaged(!numbersOnly);
-            // a button does not ask its graphic how high it is at a width, so the text is told where to wrap
-            double width = getPrefWidth() - (numbersOnly ? BESIDE_NUMBER_EM : BESIDE_TEXT_EM) * em;
-            line.name().setWrappingWidth(Math.max(em, width));
-            line.detail().setWrappingWidth(Math.max(em, width));
             if (!state.equals(line.graphic().getUserData())) {
                 line.graphic().setUserData(state);
                 line.graphic().getChildren().set(0, Told.shape(state));
@@ -76,5 +77,12 @@ final class Rail extends VBox {
             line.button().setAccessibleText(name + ", " + detail);
             line.button().pseudoClassStateChanged(FRONT, i == front);
         }
+        wrap((numbersOnly ? BESIDE_NUMBER_EM : BESIDE_TEXT_EM) * em, em);
+    }
+
+    /** A button does not ask its graphic how high it is at a width, so the text is told where to wrap. */
+    private void wrap(double beside, double em) {
+        wrapWidth.unbind();
+        wrapWidth.bind(Bindings.max(em, prefWidthProperty().subtract(beside)));
     }
 }

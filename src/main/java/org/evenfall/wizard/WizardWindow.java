@@ -93,6 +93,7 @@ final class WizardWindow {
         stage.setMinWidth(1024);
         stage.setMinHeight(700);
         stage.show();
+        shell.go(shell.front());
     }
 
     private void key(KeyEvent event) {
