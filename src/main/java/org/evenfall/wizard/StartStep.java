@@ -1,7 +1,9 @@
 package org.evenfall.wizard;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.MenuButton;
@@ -13,6 +15,7 @@ import org.evenfall.flight.DrivingPattern;
 import org.evenfall.machine.Widening;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Fields;
+import org.evenfall.setup.Revisions;
 import org.evenfall.setup.entry.FlowTableBasis;
 import org.evenfall.setup.entry.LeverEntry;
 import org.evenfall.setup.entry.MachineEntries;
@@ -58,6 +61,7 @@ final class StartStep implements StepView {
     public Node entries() {
         return new VBox(
                 files(),
+                changed(),
                 form.group(
                         "start.job",
                         form.row(
@@ -105,6 +109,22 @@ final class StartStep implements StepView {
                 recent("start.borrowProduct", desk::borrowProduct),
                 recent("start.borrowRate", desk::borrowRate));
         return form.group("start.begin", buttons, form.sentence("start.saves"));
+    }
+
+    /** Coming back: what changed re-opens exactly what it makes worthless. Shown from the second revision on. */
+    private Node changed() {
+        FlowPane buttons = form.row(Arrays.stream(Revisions.Change.values())
+                .map(change -> form.button(
+                        "start.changed." + change.name(),
+                        () -> form.model().change(setup -> Revisions.reopen(setup, Set.of(change)))))
+                .toArray(Node[]::new));
+        VBox group = form.group("start.changed", form.sentence("start.changedWhy"), buttons);
+        form.follow(() -> {
+            boolean again = form.model().setup().card().revision() > 1;
+            group.setVisible(again);
+            group.setManaged(again);
+        });
+        return group;
     }
 
     private MenuButton recent(String key, Consumer<Path> chosen) {
