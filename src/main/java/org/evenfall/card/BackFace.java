@@ -2,7 +2,6 @@ package org.evenfall.card;
 
 import java.awt.Color;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import org.evenfall.card.Typefaces.Weight;
 
@@ -25,8 +24,8 @@ final class BackFace {
         this.content = content;
     }
 
-    /** Draws everything; returns the lines of warnings that did not fit. */
-    List<String> draw() throws IOException {
+    /** Draws everything and the warnings that found no room before; returns those that did not fit here either. */
+    List<String> draw(List<String> warnings) throws IOException {
         double foot = foot();
         boolean wide = face.width() > face.height();
         double gap = 14;
@@ -37,7 +36,6 @@ final class BackFace {
         double top = wide ? face.top() : y + 6;
         double below = list(content.stopTitle(), content.stops(), right, top, column);
         below = list(content.cautionTitle(), content.cautions(), right, below + 4, column);
-        List<String> warnings = content.warnings();
         return wide
                 ? warnings(
                         warnings, face.left(), Math.max(y, below) + 4, face.innerWidth(), foot, y, below, column, right)
@@ -65,30 +63,16 @@ final class BackFace {
 
     private List<String> warnings(List<String> warnings, double x, double top, double width, double bottom)
             throws IOException {
-        List<String> left = new ArrayList<>(warnings);
-        double y = top;
-        while (!left.isEmpty()) {
-            double height = pen.paragraphHeight(Weight.BOLD, BODY, width - 12, left.get(0));
-            if (y + height > bottom) {
-                break;
-            }
-            mark(x, y + BODY);
-            y = pen.paragraph(Weight.BOLD, BODY, Pen.INK, x + 12, y, width - 12, left.get(0)) + 1;
-            left.remove(0);
-        }
-        return left;
-    }
-
-    /** A triangle: mind this, in black and white too. */
-    private void mark(double x, double baseline) throws IOException {
-        pen.line(x + 1, baseline, x + 5, baseline - 8, 1.2, Pen.INK);
-        pen.line(x + 5, baseline - 8, x + 9, baseline, 1.2, Pen.INK);
-        pen.line(x + 1, baseline, x + 9, baseline, 1.2, Pen.INK);
+        return Warnings.draw(pen, warnings, x, top, width, bottom);
     }
 
     private double proof(double x, double top, double width) throws IOException {
         if (content.findingOnly()) {
-            return pen.paragraph(Weight.BOLD, 20, Pen.ACCENT, x, top, width, content.title()) + 4;
+            double below = pen.paragraph(Weight.BOLD, 20, Pen.ACCENT, x, top, width, content.title());
+            for (String line : content.lines()) {
+                below = pen.paragraph(Weight.REGULAR, 12, Pen.INK, x, below, width, line);
+            }
+            return below + 4;
         }
         double y = pen.paragraph(Weight.BOLD, HEAD, Pen.ACCENT, x, top, width, content.proofTitle());
         if (!content.bars().isEmpty()) {

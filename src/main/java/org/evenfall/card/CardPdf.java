@@ -65,61 +65,63 @@ public final class CardPdf {
     private static void twoFaces(PDDocument document, Typefaces faces, CardContent content) throws IOException {
         List<Figure> left = content.figures();
         boolean first = true;
+        List<FrontFace.Rest> rest = new ArrayList<>();
         while (first || !left.isEmpty()) {
             List<Figure> figures = left;
             boolean opening = first;
-            List<List<Figure>> rest = new ArrayList<>();
+            rest.clear();
             page(
                     document,
                     faces,
                     content.paper(),
                     (pen, sheet) -> rest.add(FrontFace.draw(
                             pen, new Face(0, 0, sheet.getWidth(), sheet.getHeight()), content, figures, opening)));
-            if (rest.get(0).size() == left.size() && !left.isEmpty()) {
+            if (rest.get(0).figures().size() == left.size() && !left.isEmpty()) {
                 throw new IOException("a figure does not fit the page");
             }
-            left = rest.get(0);
+            left = rest.get(0).figures();
             first = false;
         }
-        back(document, faces, content, 0, 1);
+        back(document, faces, content, rest.get(0).warnings());
     }
 
     private static void oneSheet(PDDocument document, Typefaces faces, CardContent content) throws IOException {
-        List<List<Figure>> left = new ArrayList<>();
-        List<List<String>> warnings = new ArrayList<>();
+        List<FrontFace.Rest> left = new ArrayList<>();
+        List<String> warnings = new ArrayList<>();
         page(document, faces, content.paper(), (pen, sheet) -> {
             double half = sheet.getHeight() / 2;
             left.add(FrontFace.draw(pen, new Face(0, 0, sheet.getWidth(), half), content, content.figures(), true));
-            warnings.add(new BackFace(pen, new Face(0, half, sheet.getWidth(), half), content).draw());
+            warnings.addAll(new BackFace(pen, new Face(0, half, sheet.getWidth(), half), content)
+                    .draw(left.get(0).warnings()));
         });
-        if (!left.get(0).isEmpty()) {
-            page(
-                    document,
-                    faces,
-                    content.paper(),
-                    (pen, sheet) -> FrontFace.draw(
-                            pen, new Face(0, 0, sheet.getWidth(), sheet.getHeight()), content, left.get(0), false));
+        if (!left.get(0).figures().isEmpty()) {
+            page(document, faces, content.paper(), (pen, sheet) -> {
+                Face face = new Face(0, 0, sheet.getWidth(), sheet.getHeight());
+                List<String> rest = FrontFace.draw(
+                                pen, face, content, left.get(0).figures(), false)
+                        .warnings();
+                // the warnings were drawn on the first page as far as they fitted
+                warnings.retainAll(rest);
+            });
         }
-        more(document, faces, content, warnings.get(0));
+        more(document, faces, content, warnings);
     }
 
     private static void finding(PDDocument document, Typefaces faces, CardContent content) throws IOException {
-        back(document, faces, content, 0, 1);
+        back(document, faces, content, content.warnings());
     }
 
-    private static void back(PDDocument document, Typefaces faces, CardContent content, double from, double share)
+    private static void back(PDDocument document, Typefaces faces, CardContent content, List<String> warnings)
             throws IOException {
-        List<List<String>> warnings = new ArrayList<>();
+        List<String> left = new ArrayList<>();
         page(
                 document,
                 faces,
                 content.paper(),
-                (pen, sheet) -> warnings.add(new BackFace(
-                                pen,
-                                new Face(0, from * sheet.getHeight(), sheet.getWidth(), share * sheet.getHeight()),
-                                content)
-                        .draw()));
-        more(document, faces, content, warnings.get(0));
+                (pen, sheet) ->
+                        left.addAll(new BackFace(pen, new Face(0, 0, sheet.getWidth(), sheet.getHeight()), content)
+                                .draw(warnings)));
+        more(document, faces, content, left);
     }
 
     /** Warnings that found no room go on a page of their own, never lost. */

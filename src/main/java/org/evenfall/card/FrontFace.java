@@ -24,9 +24,16 @@ final class FrontFace {
 
     private FrontFace() {}
 
-    /** Draws as many figures as fit and returns those that are left. */
-    static List<Figure> draw(Pen pen, Face face, CardContent content, List<Figure> figures, boolean first)
-            throws IOException {
+    /**
+     * What found no room.
+     *
+     * @param figures figures
+     * @param warnings warnings
+     */
+    record Rest(List<Figure> figures, List<String> warnings) {}
+
+    /** Draws as many figures as fit and, beneath the last of them, as many warnings; returns what is left. */
+    static Rest draw(Pen pen, Face face, CardContent content, List<Figure> figures, boolean first) throws IOException {
         double y = first ? header(pen, face, content) : face.top();
         int columns = face.width() > face.height() ? 4 : 3;
         double column = (face.innerWidth() - (columns - 1) * GAP) / columns;
@@ -47,7 +54,10 @@ final class FrontFace {
             y += 3;
             left = left.subList(row.size(), left.size());
         }
-        return List.copyOf(left);
+        List<String> warnings = left.isEmpty()
+                ? Warnings.draw(pen, content.warnings(), face.left(), y + 3, face.innerWidth(), face.bottom())
+                : content.warnings();
+        return new Rest(List.copyOf(left), warnings);
     }
 
     private static double header(Pen pen, Face face, CardContent content) throws IOException {
