@@ -141,14 +141,14 @@ final class Brush {
 
     void line(double x1, double y1, double x2, double y2, Color colour, double wide) {
         canvas.setStroke(colour);
-        canvas.setLineWidth(wide);
+        canvas.setLineWidth(scaled(wide));
         canvas.setLineDashes();
         canvas.strokeLine(x1, y1, x2, y2);
     }
 
     void dashed(double x1, double y1, double x2, double y2, Color colour, double wide) {
         canvas.setStroke(colour);
-        canvas.setLineWidth(wide);
+        canvas.setLineWidth(scaled(wide));
         canvas.setLineDashes(0.4 * em(), 0.3 * em());
         canvas.strokeLine(x1, y1, x2, y2);
         canvas.setLineDashes();
@@ -161,14 +161,14 @@ final class Brush {
 
     void frame(double x, double y, double wide, double high, Color colour, double thick) {
         canvas.setStroke(colour);
-        canvas.setLineWidth(thick);
+        canvas.setLineWidth(scaled(thick));
         canvas.setLineDashes();
         canvas.strokeRect(x, y, wide, high);
     }
 
     void polyline(double[] x, double[] y, Color colour, double wide, boolean dashes) {
         canvas.setStroke(colour);
-        canvas.setLineWidth(wide);
+        canvas.setLineWidth(scaled(wide));
         if (dashes) {
             canvas.setLineDashes(0.4 * em(), 0.3 * em());
         } else {
@@ -185,7 +185,7 @@ final class Brush {
 
     void outline(double[] x, double[] y, Color colour, double wide) {
         canvas.setStroke(colour);
-        canvas.setLineWidth(wide);
+        canvas.setLineWidth(scaled(wide));
         canvas.setLineDashes();
         canvas.strokePolygon(x, y, x.length);
     }
@@ -197,7 +197,7 @@ final class Brush {
 
     void ring(double x, double y, double radiusX, double radiusY, Color colour, double wide) {
         canvas.setStroke(colour);
-        canvas.setLineWidth(wide);
+        canvas.setLineWidth(scaled(wide));
         canvas.setLineDashes();
         canvas.strokeOval(x - radiusX, y - radiusY, 2 * radiusX, 2 * radiusY);
     }
@@ -210,6 +210,11 @@ final class Brush {
         canvas.clip();
         drawing.run();
         canvas.restore();
+    }
+
+    /** Lines grow with the text, for a hall. */
+    private double scaled(double thick) {
+        return thick * Math.max(1, em() / 15);
     }
 
     private Font font(Lettering lettering) {

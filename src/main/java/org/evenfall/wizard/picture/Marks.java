@@ -76,7 +76,7 @@ final class Marks {
     /** Open: a ring. */
     void ring(double x, double y, double radius, Color colour) {
         brush.oval(x, y, radius, radius, brush.palette().paper());
-        brush.ring(x, y, 0.85 * radius, 0.85 * radius, colour, 0.3 * radius);
+        brush.ring(x, y, 0.85 * radius, 0.85 * radius, colour, 2);
     }
 
     /** To be minded: a triangle. */

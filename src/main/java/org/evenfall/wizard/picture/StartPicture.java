@@ -39,7 +39,7 @@ public final class StartPicture extends Picture {
         for (int i = -1; i <= 1; i++) {
             double x = middle + i * gap;
             for (double wheel : new double[] {-0.5, 0.5}) {
-                brush.line(x + wheel * em, top, x + wheel * em, foot, palette.line(), 0.32 * em);
+                brush.line(x + wheel * em, top, x + wheel * em, foot, palette.line(), 5);
             }
         }
         // what leaves the discs, one fan for each side, a little more than half-way to the neighbours and beyond

@@ -65,13 +65,16 @@ public final class YardPicture extends Picture {
             return;
         }
         double em = brush.em();
-        boolean narrow = width < 25 * em;
-        double margin = narrow ? 0.6 * em : Math.max(6.6 * em, (width - 22 * em) / 2);
+        boolean narrow = width < 20 * em;
+        double margin = narrow ? 0.6 * em : Math.max(5.9 * em, (width - 20 * em) / 2);
         double listHigh = narrow ? 5.4 * 1.35 * em : 0;
         int rows = narrow ? Math.min(8, result.vanes().size()) : Math.min(4, vaneRows(result));
         double vaneHigh = (1.3 * rows + (narrow ? 3.4 : 2.3)) * em;
         Scale across = new Scale(-1, 1, margin, width - margin);
-        Scale up = new Scale(0, 1, height - listHigh - vaneHigh, 0.2 * em);
+        double room = height - listHigh - vaneHigh - 0.2 * em;
+        double machineHigh = Math.min(room, 1.15 * across.length(2));
+        double ground = 0.2 * em + (room + machineHigh) / 2;
+        Scale up = new Scale(0, 1, ground, ground - machineHigh);
         MachineFromBehind machine = new MachineFromBehind(brush, across, up, lean(result));
         machine.draw();
         double foot = figures(brush, result, up.start() + 0.4 * em, width);
