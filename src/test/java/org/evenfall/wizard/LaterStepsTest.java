@@ -210,7 +210,9 @@ class LaterStepsTest {
                 robot.lookup((Node node) -> node instanceof CardPreview).query();
         WaitForAsyncUtils.waitFor(
                 20, TimeUnit.SECONDS, () -> preview.lookupAll(".sheet").size() == 2);
-        assertThat(((ImageView) preview.lookup(".sheet")).getFitWidth()).isGreaterThan(300);
+        // the pages are laid out in the pulse after they are shown
+        WaitForAsyncUtils.waitFor(
+                20, TimeUnit.SECONDS, () -> ((ImageView) preview.lookup(".sheet")).getFitWidth() > 300);
         assertThat(typing.words()).anyMatch(word -> word.startsWith("Your key is made when you first sign"));
         typing.press("card.make");
         Path card = folder.resolve("cards").resolve("thornmarsh-farm-s-1042-2027-03-18.pdf");
@@ -221,8 +223,9 @@ class LaterStepsTest {
         typing.press("card.makeAndOpen");
         Path second = folder.resolve("cards").resolve("thornmarsh-farm-s-1042-2027-03-18-2.pdf");
         WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> Files.exists(second));
-        WaitForAsyncUtils.waitForFxEvents();
-        assertThat(typing.words()).anyMatch(word -> word.startsWith("Your key has the code"));
+        // the file is there a moment before the screen says so
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> typing.words().stream()
+                .anyMatch(word -> word.startsWith("Your key has the code")));
     }
 
     @Test
