@@ -5,8 +5,9 @@ package org.evenfall.flight;
  * air; bounce, roll, clouding, and the air that the disc drags along are left out.
  *
  * <p>Method: the flight is solved in the air's own frame, where it stays in one plane, with the Runge-Kutta pair of
- * Dormand and Prince 5(4) (J. Comput. Appl. Math. 6:19-26, 1980) at relative tolerance 1e-9; the landing is found by
- * Newton steps on the length of the last step. Landing distance is within 1e-6 relative of the exact solution.
+ * Dormand and Prince 5(4) (J. Comput. Appl. Math. 6:19-26, 1980); steps end where one piece of the drag correlation
+ * meets the next, and the landing is found on a quintic through both ends of the last step. Landing distance is within
+ * 1e-6 of the exact solution of the same equations, relative.
  */
 public final class Flight {
 
@@ -23,7 +24,7 @@ public final class Flight {
 
     /** Flight of a sphere along the wind; the wind is positive with the throw. */
     public static Landing fly(Granule granule, Launch launch, double windMPerS, double gravityMPerS2, Air air) {
-        return fly(speed -> SphereDrag.dragPerM(granule, speed, air), launch, windMPerS, gravityMPerS2);
+        return fly(new SphereLaw(granule, air), launch, windMPerS, gravityMPerS2);
     }
 
     /** Flight with a constant drag over the square of the speed, 1/m, at least 0. */

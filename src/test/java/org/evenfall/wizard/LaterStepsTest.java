@@ -224,8 +224,10 @@ class LaterStepsTest {
         Path second = folder.resolve("cards").resolve("thornmarsh-farm-s-1042-2027-03-18-2.pdf");
         WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> Files.exists(second));
         // the file is there a moment before the screen says so
-        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> typing.words().stream()
-                .anyMatch(word -> word.startsWith("Your key has the code")));
+        WaitForAsyncUtils.waitFor(
+                20,
+                TimeUnit.SECONDS,
+                () -> typing.words().stream().anyMatch(word -> word.startsWith("Your key has the code")));
     }
 
     @Test

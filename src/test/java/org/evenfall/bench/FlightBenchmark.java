@@ -1,0 +1,94 @@
+package org.evenfall.bench;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.TimeUnit;
+import org.evenfall.flight.Air;
+import org.evenfall.flight.Flight;
+import org.evenfall.flight.SeededFlights;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+
+/**
+ * 500 flights by the own integrator against 500 by Hipparchus DormandPrince853, this one at the loosest tolerance with
+ * which it lands all of them within the same 1e-5. Run its main method; the ratio of the two is what counts.
+ */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(1)
+public class FlightBenchmark {
+
+    private static final double WANTED = 1e-5;
+
+    private final List<SeededFlights.Case> cases = SeededFlights.of(500, 500);
+    private final double tolerance = loosest(cases);
+
+    private static double loosest(List<SeededFlights.Case> cases) {
+        double[] exact = cases.stream()
+                .mapToDouble(one -> SeededFlights.independent(one, 1e-12))
+                .toArray();
+        double ours = 0;
+        for (int i = 0; i < exact.length; i++) {
+            ours = Math.max(ours, Math.abs(own(cases.get(i)) / exact[i] - 1));
+        }
+        for (double tolerance = 1e-3; tolerance > 1e-12; tolerance /= 2) {
+            double worst = 0;
+            for (int i = 0; i < exact.length && worst <= WANTED; i++) {
+                worst = Math.max(worst, Math.abs(SeededFlights.independent(cases.get(i), tolerance) / exact[i] - 1));
+            }
+            if (worst <= WANTED) {
+                System.out.printf(
+                        Locale.ROOT,
+                        "own worst error %.1e; DormandPrince853 at tolerance %.1e: worst error %.1e%n",
+                        ours,
+                        tolerance,
+                        worst);
+                return tolerance;
+            }
+        }
+        throw new IllegalStateException("never that accurate");
+    }
+
+    private static double own(SeededFlights.Case one) {
+        return Flight.fly(one.granule(), one.launch(), one.windMPerS(), 9.81, Air.STANDARD)
+                .landingM();
+    }
+
+    @Benchmark
+    public double ownIntegrator() {
+        double sum = 0;
+        for (SeededFlights.Case one : cases) {
+            sum += own(one);
+        }
+        return sum;
+    }
+
+    @Benchmark
+    public double generalIntegrator() {
+        double sum = 0;
+        for (SeededFlights.Case one : cases) {
+            sum += SeededFlights.independent(one, tolerance);
+        }
+        return sum;
+    }
+
+    public static void main(String[] args) throws RunnerException {
+        new Runner(new OptionsBuilder()
+                        .include(FlightBenchmark.class.getSimpleName())
+                        .build())
+                .run();
+    }
+}
