@@ -13,15 +13,22 @@ import org.jspecify.annotations.Nullable;
  * @param throwAgainstDenseM throw against a dense 27 % N product, m
  * @param widestReachableM widest working width that looks reachable, by the model, m
  * @param outOfReach the model says this width is out of reach
+ * @param pattern what becomes of the pattern if the settings of the chosen one are kept, or without one those of a dense
+ *     27 % N product; null where nothing is measured
+ * @param laidOver their landing patterns over each other
+ * @param redraws how often the measurements were redone in simulation
  */
 public record MatchResult(
         List<RankedReference> ranked,
-        @org.jspecify.annotations.Nullable RankedReference chosen,
+        @Nullable RankedReference chosen,
         Verdict verdict,
         Direction direction,
         @Nullable Double throwAgainstDenseM,
         @Nullable Double widestReachableM,
-        boolean outOfReach) {
+        boolean outOfReach,
+        @Nullable PatternChange pattern,
+        @Nullable LaidOver laidOver,
+        int redraws) {
 
     public MatchResult {
         ranked = List.copyOf(ranked);

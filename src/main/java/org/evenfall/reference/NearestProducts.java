@@ -15,9 +15,20 @@ import org.jspecify.annotations.Nullable;
  */
 public final class NearestProducts {
 
+    /** So many of the nearest references of this width get their pattern predicted. Ours: it takes a millisecond each. */
+    public static final int PATTERNS = 12;
+
     private static final double Z90 = 1.6449;
 
+    private static final int LOOK_EVERY = 256;
+
     private NearestProducts() {}
+
+    /** As below, with nobody looking on. */
+    public static MatchResult rank(
+            Candidate candidate, List<TestedProduct> references, RankContext context, long seed, int redraws) {
+        return rank(candidate, references, context, seed, redraws, Watch.NOBODY);
+    }
 
     /**
      * Ranks the references.
@@ -27,14 +38,21 @@ public final class NearestProducts {
      * @param context machine and field
      * @param seed seed of the simulation that redoes the measurements
      * @param redraws how often they are redone, at least 1
+     * @param watch told now and then how far the simulation is; where it ends it, what was drawn so far counts
      */
     public static MatchResult rank(
-            Candidate candidate, List<TestedProduct> references, RankContext context, long seed, int redraws) {
+            Candidate candidate,
+            List<TestedProduct> references,
+            RankContext context,
+            long seed,
+            int redraws,
+            Watch watch) {
         if (redraws < 1) {
             throw new IllegalArgumentException("redraws must be at least 1: " + redraws);
         }
         if (!candidate.measured()) {
-            return new MatchResult(List.of(), null, Verdict.NO_REFERENCE, Direction.AS_IT_IS, null, null, false);
+            return new MatchResult(
+                    List.of(), null, Verdict.NO_REFERENCE, Direction.AS_IT_IS, null, null, false, null, null, 0);
         }
         double speed = Throws.outletSpeedMPerS(context.discRadiusM(), context.discRpm());
         Traits alone = traits(candidate, null);
@@ -46,15 +64,56 @@ public final class NearestProducts {
         comparisons.sort(Comparator.comparing((Comparison c) -> !sameWidth(c, context))
                 .thenComparingDouble(Comparison::score)
                 .thenComparing(c -> c.reference.id()));
-        double[] closest = closestShares(comparisons, context, seed, redraws);
+        double[] closest = new double[comparisons.size()];
+        int redone = closestShares(comparisons, context, seed, redraws, watch, closest);
+        KeptSettings own = KeptSettings.best(alone, speed, context.heightOverCropM(), context.tramlineWidthM());
         List<RankedReference> ranked = new ArrayList<>();
         for (int i = 0; i < comparisons.size(); i++) {
-            ranked.add(rank(comparisons.get(i), context, closest[i]));
+            Comparison comparison = comparisons.get(i);
+            boolean predicted = sameWidth(comparison, context)
+                    && (i < PATTERNS || comparison.reference.id().equals(context.chosenId()));
+            PatternChange pattern = predicted
+                    ? settings(comparison.other, speed, context)
+                            .change(comparison.product, own.cvPercent(), throwError(comparison))
+                    : null;
+            ranked.add(rank(comparison, context, closest[i], pattern));
         }
         double againstDense = aloneLine.edgeM()
                 - ThrowLine.of(Reach.dense(), speed, context.heightOverCropM()).edgeM();
         Reach.Answer widest = Reach.widest(context, comparisons, alone, aloneLine);
-        return result(ranked, context, againstDense, aloneLine.edgeM(), widest);
+        RankedReference chosen = chosen(ranked, context);
+        Comparison against = chosen == null || !chosen.sameWidth()
+                ? null
+                : comparisons.stream()
+                        .filter(c -> c.reference.id().equals(chosen.id()))
+                        .findFirst()
+                        .orElse(null);
+        Traits other = against == null ? Reach.dense() : against.other;
+        Traits product = against == null ? alone : against.product;
+        KeptSettings kept = settings(other, speed, context);
+        PatternChange change = chosen != null && chosen.pattern() != null
+                ? chosen.pattern()
+                : kept.change(product, own.cvPercent(), Z90 * alone.bulkError());
+        LaidOver laidOver = against == null
+                ? kept.laidOver("", "", product, other)
+                : kept.laidOver(against.reference.id(), against.reference.name(), product, other);
+        return result(ranked, context, againstDense, aloneLine.edgeM(), widest, change, laidOver, redone);
+    }
+
+    private static KeptSettings settings(Traits product, double speedMPerS, RankContext context) {
+        return KeptSettings.best(product, speedMPerS, context.heightOverCropM(), context.tramlineWidthM());
+    }
+
+    /** How far the density would have to be off to put the throw off by its 90 % error, natural logarithm. */
+    private static double throwError(Comparison comparison) {
+        return Math.min(0.5, Z90 * comparison.throwErrorM() / comparison.productLine.perLnDensity());
+    }
+
+    private static @Nullable RankedReference chosen(List<RankedReference> ranked, RankContext context) {
+        return ranked.stream()
+                .filter(reference -> reference.id().equals(context.chosenId()))
+                .findFirst()
+                .orElse(ranked.isEmpty() ? null : ranked.get(0));
     }
 
     private static MatchResult result(
@@ -62,11 +121,11 @@ public final class NearestProducts {
             RankContext context,
             double againstDenseM,
             double edgeM,
-            Reach.Answer widest) {
-        RankedReference chosen = ranked.stream()
-                .filter(reference -> reference.id().equals(context.chosenId()))
-                .findFirst()
-                .orElse(ranked.isEmpty() ? null : ranked.get(0));
+            Reach.Answer widest,
+            PatternChange change,
+            LaidOver laidOver,
+            int redone) {
+        RankedReference chosen = chosen(ranked, context);
         Verdict verdict = chosen == null ? Verdict.NO_REFERENCE : chosen.verdict();
         // with no reference the start is the setting for a dense product, and the throw against it gives the way
         Direction direction =
@@ -78,7 +137,10 @@ public final class NearestProducts {
                 direction,
                 againstDenseM,
                 widest.widestM(),
-                widest.outOfReach());
+                widest.outOfReach(),
+                change,
+                laidOver,
+                redone);
     }
 
     private static Comparison compare(
@@ -117,10 +179,10 @@ public final class NearestProducts {
     }
 
     /** How often each would rank first; where any was tested at this width, only those compete. */
-    private static double[] closestShares(List<Comparison> comparisons, RankContext context, long seed, int redraws) {
-        double[] firsts = new double[comparisons.size()];
+    private static int closestShares(
+            List<Comparison> comparisons, RankContext context, long seed, int redraws, Watch watch, double[] firsts) {
         if (comparisons.isEmpty()) {
-            return firsts;
+            return 0;
         }
         int competing =
                 (int) comparisons.stream().filter(c -> sameWidth(c, context)).count();
@@ -129,7 +191,9 @@ public final class NearestProducts {
                 ZigguratSampler.NormalizedGaussian.of(RandomSource.XO_RO_SHI_RO_128_PP.create(seed));
         double[] own = new double[3];
         double[] theirs = new double[3];
-        for (int draw = 0; draw < redraws; draw++) {
+        int drawn = 0;
+        while (drawn < redraws && (drawn % LOOK_EVERY != 0 || watch.goOn(drawn / (double) redraws) || drawn == 0)) {
+            drawn++;
             fill(own, gauss);
             int best = 0;
             double least = Double.POSITIVE_INFINITY;
@@ -144,9 +208,9 @@ public final class NearestProducts {
             firsts[best]++;
         }
         for (int i = 0; i < firsts.length; i++) {
-            firsts[i] /= redraws;
+            firsts[i] /= drawn;
         }
-        return firsts;
+        return drawn;
     }
 
     private static void fill(double[] numbers, NormalizedGaussianSampler gauss) {
@@ -155,7 +219,8 @@ public final class NearestProducts {
         }
     }
 
-    private static RankedReference rank(Comparison comparison, RankContext context, double closestShare) {
+    private static RankedReference rank(
+            Comparison comparison, RankContext context, double closestShare, @Nullable PatternChange pattern) {
         TestedProduct reference = comparison.reference;
         Traits product = comparison.product;
         Traits other = comparison.other;
@@ -192,6 +257,7 @@ public final class NearestProducts {
                 other.sizeKnown() ? other.d50Mm() : null,
                 other.spreadKnown() && reference.sizes() != null
                         ? reference.sizes().spreadIndexPercent()
-                        : null);
+                        : null,
+                pattern);
     }
 }

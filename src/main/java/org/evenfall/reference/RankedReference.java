@@ -24,6 +24,8 @@ import org.jspecify.annotations.Nullable;
  * @param bulkDensityKgPerL its own bulk density, kg/L; null where not known
  * @param d50Mm its own median diameter, mm; null where not known
  * @param spreadIndexPercent its own spread index, %; null where not known
+ * @param pattern what becomes of the pattern at the tramline width if its settings are kept; null for a reference of
+ *     another width and beyond the first {@value NearestProducts#PATTERNS}
  */
 public record RankedReference(
         String id,
@@ -44,4 +46,5 @@ public record RankedReference(
         Direction direction,
         @Nullable Double bulkDensityKgPerL,
         @Nullable Double d50Mm,
-        @Nullable Double spreadIndexPercent) {}
+        @Nullable Double spreadIndexPercent,
+        @Nullable PatternChange pattern) {}

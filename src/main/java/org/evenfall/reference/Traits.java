@@ -110,6 +110,11 @@ record Traits(
         return null;
     }
 
+    /** The same with another bulk density, kg/L. */
+    Traits withBulk(double otherKgPerL) {
+        return new Traits(otherKgPerL, bulkError, bulkKnown, d50Mm, d50Error, sizeKnown, lnSd, lnSdError, spreadKnown);
+    }
+
     /** Granulometric spread index, %. */
     double spreadIndexPercent() {
         return new SizeDistribution(d50Mm, Math.exp(lnSd), 0, 0, false).spreadIndexPercent();

@@ -32,12 +32,6 @@ import org.jspecify.annotations.Nullable;
 /** Step 2: the closest tested product and the settings to start from. */
 final class MatchAssessor {
 
-    /** Standard error of ln d50 where only a median is given, and of the spread then. Ours. */
-    private static final double D50_ONLY_ERROR = 0.05;
-
-    private static final double UNKNOWN_SPREAD = 1.2;
-    private static final double UNKNOWN_SPREAD_ERROR = 0.08;
-
     private MatchAssessor() {}
 
     static @Nullable MatchResult assess(
@@ -66,7 +60,12 @@ final class MatchAssessor {
                 product.density().standardErrorKgPerL(),
                 product.sieve() == null ? null : product.sieve().distribution());
         MatchResult result = NearestProducts.rank(
-                candidate, references, context(setup, machine, tramlineWidthM), options.seed(), options.redraws());
+                candidate,
+                references,
+                context(setup, machine, tramlineWidthM),
+                options.seed(),
+                options.redraws(),
+                options.watch());
         tell(result, setup, tramlineWidthM, chosenKnown, reader);
         return result;
     }
@@ -76,12 +75,15 @@ final class MatchAssessor {
                 ? null
                 : Double.valueOf(machine.discSpeedAt540Rpm() * machine.ptoHighestRpm() / 540);
         return RankContext.of(
-                tramlineWidthM,
-                machine.discRadiusM(),
-                machine.discSpeedAt540Rpm(),
-                highest,
-                machine.wantedHeightM(),
-                setup.match().chosen());
+                        tramlineWidthM,
+                        machine.discRadiusM(),
+                        machine.discSpeedAt540Rpm(),
+                        highest,
+                        machine.wantedHeightM(),
+                        setup.match().chosen())
+                .reaching(
+                        machine.workingWidthsM().stream().max(Double::compare).orElse(null),
+                        machine.levers().stream().anyMatch(lever -> lever.widerSign() != 0));
     }
 
     private static void tell(
@@ -156,9 +158,7 @@ final class MatchAssessor {
             }
         }
         Double d50 = reader.read(entry.d50(), Fields.MEDIAN_DIAMETER, at + "/d50");
-        return d50 == null
-                ? null
-                : new SizeDistribution(d50, UNKNOWN_SPREAD, D50_ONLY_ERROR, UNKNOWN_SPREAD_ERROR, false);
+        return d50 == null ? null : SizeDistribution.medianOnly(d50);
     }
 
     /** Settings as numbers, levers within their limits; findings where they are not. */

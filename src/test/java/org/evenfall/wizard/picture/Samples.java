@@ -149,6 +149,7 @@ final class Samples {
                 Direction.WIDER,
                 null,
                 null,
+                null,
                 null);
         RankedReference far = new RankedReference(
                 "y",
@@ -169,9 +170,20 @@ final class Samples {
                 Direction.WIDER,
                 1.08,
                 null,
+                null,
                 null);
         one.show(
-                new MatchResult(List.of(bare, far), bare, Verdict.FIRST_GUESS_ONLY, Direction.WIDER, null, null, false),
+                new MatchResult(
+                        List.of(bare, far),
+                        bare,
+                        Verdict.FIRST_GUESS_ONLY,
+                        Direction.WIDER,
+                        null,
+                        null,
+                        false,
+                        null,
+                        null,
+                        0),
                 demo.product(),
                 LONG);
         all.put("long", new Variant(one, 28, 28, 15));
