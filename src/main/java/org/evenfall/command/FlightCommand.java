@@ -57,6 +57,20 @@ final class FlightCommand implements Callable<Integer> {
     private double windMPerS;
 
     @Option(
+            names = "--wind-across-m-s",
+            paramLabel = "W",
+            description = "wind to the right of the throw, -40 to 40 m/s",
+            defaultValue = "0")
+    private double windAcrossMPerS;
+
+    @Option(
+            names = "--shape-factor",
+            paramLabel = "F",
+            description = "drag over that of a smooth sphere, 0.5 to 5",
+            defaultValue = "1")
+    private double shapeFactor;
+
+    @Option(
             names = "--gravity-m-s2",
             paramLabel = "G",
             description = "gravity, 0.1 to 30 m/s²",
@@ -90,19 +104,30 @@ final class FlightCommand implements Callable<Integer> {
                 within(spec, "--height-m", heightM, 0, 1000));
         within(spec, "--wind-m-s", windMPerS, -40, 40);
         within(spec, "--gravity-m-s2", gravityMPerS2, 0.1, 30);
+        within(spec, "--wind-across-m-s", windAcrossMPerS, -40, 40);
         Landing landing = constant
-                ? Flight.flyConstantDrag(
-                        within(spec, "--drag-per-m", dragPerM, 0, 100), launch, windMPerS, gravityMPerS2)
+                ? Flight.fly(
+                        constant(within(spec, "--drag-per-m", dragPerM, 0, 100)),
+                        launch,
+                        windMPerS,
+                        windAcrossMPerS,
+                        gravityMPerS2)
                 : Flight.fly(
                         new Granule(
                                 within(spec, "--diameter-mm", diameterMm, 0.1, 20),
-                                within(spec, "--density-kg-m3", densityKgPerM3, 200, 5000)),
+                                within(spec, "--density-kg-m3", densityKgPerM3, 200, 5000),
+                                within(spec, "--shape-factor", shapeFactor, 0.5, 5)),
                         launch,
                         windMPerS,
+                        windAcrossMPerS,
                         gravityMPerS2,
                         Air.STANDARD);
         print(around, json, landing);
         return CommandFace.OK;
+    }
+
+    private static Flight.DragLaw constant(double perM) {
+        return speed -> perM;
     }
 
     /** The value of an option that must be there and within limits. */

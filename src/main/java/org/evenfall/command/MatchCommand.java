@@ -3,9 +3,12 @@ package org.evenfall.command;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
 import org.evenfall.command.SetupInputs.Answer;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Step;
 import org.evenfall.quantity.Unit;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.RankedReference;
+import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.SetupFileException;
@@ -28,7 +31,8 @@ final class MatchCommand extends AnswerCommand {
 
     @Override
     void print(Setup setup, String file) throws SetupFileException {
-        MatchResult match = Assessor.assess(setup).match();
+        Assessment assessment = Assessor.assess(setup);
+        MatchResult match = assessment.match();
         if (match == null) {
             throw new SetupFileException(file, "/product", around().words().text("missing.productFirst"));
         }
@@ -36,6 +40,11 @@ final class MatchCommand extends AnswerCommand {
             around().out().println(line(reference));
         }
         around().out().println(around().words().choice(match.verdict()));
+        for (Finding finding : assessment.findings()) {
+            if (finding.step() == Step.MATCH) {
+                around().out().println(around().words().of(finding));
+            }
+        }
     }
 
     private String line(RankedReference reference) {

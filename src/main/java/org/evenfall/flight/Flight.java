@@ -27,6 +27,22 @@ public final class Flight {
         return fly(new SphereLaw(granule, air), launch, windMPerS, gravityMPerS2);
     }
 
+    /**
+     * Flight of a sphere in wind from any side.
+     *
+     * @param windAlongMPerS wind with the throw, m/s
+     * @param windAcrossMPerS wind to the right of the throw, m/s
+     */
+    public static Landing fly(
+            Granule granule,
+            Launch launch,
+            double windAlongMPerS,
+            double windAcrossMPerS,
+            double gravityMPerS2,
+            Air air) {
+        return fly(new SphereLaw(granule, air), launch, windAlongMPerS, windAcrossMPerS, gravityMPerS2);
+    }
+
     /** Flight with a constant drag over the square of the speed, 1/m, at least 0. */
     public static Landing flyConstantDrag(double dragPerM, Launch launch, double windMPerS, double gravityMPerS2) {
         if (!(dragPerM >= 0)) {
@@ -42,21 +58,34 @@ public final class Flight {
      * @param gravityMPerS2 above 0
      */
     public static Landing fly(DragLaw drag, Launch launch, double windMPerS, double gravityMPerS2) {
+        return fly(drag, launch, windMPerS, 0, gravityMPerS2);
+    }
+
+    /**
+     * Flight under any drag law in wind from any side. In the moving air the flight stays in the plane of its start; the
+     * air carries that plane with it.
+     */
+    public static Landing fly(
+            DragLaw drag, Launch launch, double windAlongMPerS, double windAcrossMPerS, double gravityMPerS2) {
         if (!(gravityMPerS2 > 0)) {
             throw new IllegalArgumentException("gravity must be above 0 m/s²: " + gravityMPerS2);
         }
         double angle = Math.toRadians(launch.angleDeg());
+        double along = launch.speedMPerS() * Math.cos(angle) - windAlongMPerS;
+        double level = windAcrossMPerS == 0 ? along : Math.hypot(along, windAcrossMPerS);
+        double shareAlong = level == 0 ? 1 : along / level;
+        double shareAcross = level == 0 ? 0 : (windAcrossMPerS == 0 ? 0 : -windAcrossMPerS / level);
         DormandPrince flight = new DormandPrince(drag, gravityMPerS2);
-        flight.fall(
-                launch.heightM(),
-                launch.speedMPerS() * Math.cos(angle) - windMPerS,
-                launch.speedMPerS() * Math.sin(angle));
+        flight.fall(launch.heightM(), level, launch.speedMPerS() * Math.sin(angle));
         double timeS = flight.timeS();
-        double groundU = flight.u() + windMPerS;
+        double groundAlong = flight.u() * shareAlong + windAlongMPerS;
+        double groundAcross = flight.u() * shareAcross + windAcrossMPerS;
+        double forward = windAcrossMPerS == 0 ? groundAlong : Math.hypot(groundAlong, groundAcross);
         return new Landing(
-                flight.xM() + windMPerS * timeS,
+                flight.xM() * shareAlong + windAlongMPerS * timeS,
+                flight.xM() * shareAcross + windAcrossMPerS * timeS,
                 timeS,
-                Math.hypot(groundU, flight.w()),
-                Math.toDegrees(Math.atan2(-flight.w(), groundU)));
+                Math.hypot(forward, flight.w()),
+                Math.toDegrees(Math.atan2(-flight.w(), forward)));
     }
 }

@@ -6,9 +6,10 @@ import org.evenfall.granule.SizeDistribution;
 
 /**
  * Where the granules of one pass land across the travel: a teaching model, no machine settings. Deterministic
- * quadrature: the product is cut into {@value #STRATA} strata of equal mass, each fan into {@value #SECTORS} sectors; the
- * mass of a stratum in a sector comes down evenly over the strip between the landings of its corners. All mass lands on
- * the grid, so it is conserved to rounding. No bounce, no roll, no clouding, no air dragged along by the discs.
+ * quadrature: the product is cut into {@value #STRATA} strata of size, each fan into {@value #SECTORS} sectors; the mass of
+ * a stratum in a sector comes down evenly over the patch between the landings of its corners, seen from behind a trapezium.
+ * All mass lands on the grid, so it is conserved to rounding. No bounce, no roll, no clouding, no air dragged along by the
+ * discs.
  *
  * <p>In wind the flights are solved in the moving air for {@value #NODES} launch speeds a stratum and fan and
  * interpolated: landing distance and time are smooth in the speed (error below 1e-5 of the throw).
@@ -22,11 +23,14 @@ public final class LandingPattern {
     static final int SECTORS = 48;
     private static final int NODES = 5;
 
-    /** Share of the mass left out of the strata's outer bounds, which have no end. */
-    private static final double TAIL = 0.004;
+    /** Where the sizes are cut, standard deviations of ln d; what lies beyond, 0.7 %, is left out and the rest scaled. */
+    private static final double SIZE_CUT = 2.7;
 
+    /** Standard normal quantiles between the strata. */
     static final double[] BOUNDS = bounds();
-    private static final double[] SECTOR_SHARES = sectorShares();
+
+    private static final double[] STRATUM_SHARES = shares(STRATA, SIZE_CUT);
+    private static final double[] SECTOR_SHARES = shares(SECTORS, Fan.CUT);
 
     private final SizeDistribution sizes;
     private final double particleDensityKgPerM3;
@@ -70,7 +74,7 @@ public final class LandingPattern {
         int half = (int) Math.ceil(reach / CELL_M) + 1;
         double[] mass = new double[2 * half + 1];
         for (int f = 0; f < landings.length; f++) {
-            deposit(landings[f], shares[f] / STRATA, mass, half);
+            deposit(landings[f], shares[f], mass, half);
         }
         double[] positions = new double[mass.length];
         for (int i = 0; i < mass.length; i++) {
@@ -150,55 +154,64 @@ public final class LandingPattern {
         return mirrored;
     }
 
-    private static void deposit(double[][] across, double stratumMass, double[] mass, int half) {
-        for (int i = 0; i + 1 < across.length; i++) {
+    private static void deposit(double[][] across, double share, double[] mass, int half) {
+        for (int i = 0; i < STRATA; i++) {
             double[] inner = across[i];
             double[] outer = across[i + 1];
+            double stratum = share * STRATUM_SHARES[i];
             for (int j = 0; j < SECTORS; j++) {
-                double low = Math.min(Math.min(inner[j], inner[j + 1]), Math.min(outer[j], outer[j + 1]));
-                double high = Math.max(Math.max(inner[j], inner[j + 1]), Math.max(outer[j], outer[j + 1]));
-                spread(low / CELL_M + half + 0.5, high / CELL_M + half + 0.5, stratumMass * SECTOR_SHARES[j], mass);
+                double middle = (inner[j] + inner[j + 1] + outer[j] + outer[j + 1]) / 4;
+                double alongSector = Math.abs(inner[j + 1] + outer[j + 1] - inner[j] - outer[j]) / 4;
+                double alongSize = Math.abs(outer[j] + outer[j + 1] - inner[j] - inner[j + 1]) / 4;
+                spread(
+                        middle / CELL_M + half + 0.5,
+                        alongSector / CELL_M,
+                        alongSize / CELL_M,
+                        stratum * SECTOR_SHARES[j],
+                        mass);
             }
         }
     }
 
-    /** Lays a mass evenly over a strip that is given in cells. */
-    private static void spread(double low, double high, double amount, double[] mass) {
-        int first = (int) low;
-        int last = (int) high;
-        if (first == last) {
-            mass[first] += amount;
-            return;
+    /** Lays a mass as a trapezium, the sum of two even spreads of the given half widths; all in cells. */
+    private static void spread(double middle, double one, double other, double amount, double[] mass) {
+        double a = Math.max(one, other);
+        // a trapezium with upright sides has no slope to divide by
+        double b = Math.max(Math.min(one, other), 1e-4);
+        a = Math.max(a, b);
+        int first = (int) (middle - a - b);
+        int last = (int) (middle + a + b);
+        double before = 0;
+        double scale = 1 / (4 * a * b);
+        for (int cell = first; cell < last; cell++) {
+            double z = cell + 1 - middle;
+            double until = scale * (half(z + a + b) - half(z + a - b) - half(z - a + b) + half(z - a - b));
+            mass[cell] += amount * (until - before);
+            before = until;
         }
-        double perCell = amount / (high - low);
-        double laid = perCell * (first + 1 - low);
-        mass[first] += laid;
-        for (int cell = first + 1; cell < last; cell++) {
-            mass[cell] += perCell;
-            laid += perCell;
-        }
-        mass[last] += amount - laid;
+        mass[last] += amount * (1 - before);
     }
 
-    /** Standard normal quantiles between the strata. */
+    /** Half the square of what is above 0. */
+    private static double half(double z) {
+        return z > 0 ? 0.5 * z * z : 0;
+    }
+
     private static double[] bounds() {
-        NormalDistribution normal = NormalDistribution.of(0, 1);
         double[] bounds = new double[STRATA + 1];
         for (int i = 0; i <= STRATA; i++) {
-            double share = Math.max(TAIL, Math.min(1 - TAIL, i / (double) STRATA));
-            bounds[i] = normal.inverseCumulativeProbability(share);
+            bounds[i] = SIZE_CUT * (2.0 * i / STRATA - 1);
         }
         return bounds;
     }
 
-    /** Share of a fan's mass in each sector; they add up to 1. */
-    private static double[] sectorShares() {
+    /** Share of a normal distribution in each even piece between its cuts; they add up to 1. */
+    private static double[] shares(int pieces, double cut) {
         NormalDistribution normal = NormalDistribution.of(0, 1);
-        double all = normal.probability(-Fan.CUT, Fan.CUT);
-        double[] shares = new double[SECTORS];
-        for (int j = 0; j < SECTORS; j++) {
-            shares[j] = normal.probability(Fan.CUT * (2.0 * j / SECTORS - 1), Fan.CUT * (2.0 * (j + 1) / SECTORS - 1))
-                    / all;
+        double all = normal.probability(-cut, cut);
+        double[] shares = new double[pieces];
+        for (int j = 0; j < pieces; j++) {
+            shares[j] = normal.probability(cut * (2.0 * j / pieces - 1), cut * (2.0 * (j + 1) / pieces - 1)) / all;
         }
         return shares;
     }

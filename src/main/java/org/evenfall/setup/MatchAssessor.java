@@ -19,6 +19,7 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.reference.Candidate;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.NearestProducts;
+import org.evenfall.reference.PatternChange;
 import org.evenfall.reference.RankContext;
 import org.evenfall.reference.RankedReference;
 import org.evenfall.reference.TestedProduct;
@@ -31,6 +32,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Step 2: the closest tested product and the settings to start from. */
 final class MatchAssessor {
+
+    /** A change of CV below which a pattern counts as the same, points. Ours. */
+    private static final double SAME_CV_POINTS = 2;
 
     private MatchAssessor() {}
 
@@ -67,7 +71,29 @@ final class MatchAssessor {
                 options.redraws(),
                 options.watch());
         tell(result, setup, tramlineWidthM, chosenKnown, reader);
+        tellPattern(result, reader);
         return result;
+    }
+
+    /** What the landing model says of keeping the settings. */
+    private static void tellPattern(MatchResult result, EntryReader reader) {
+        PatternChange pattern = result.pattern();
+        if (pattern == null || result.laidOver() == null || result.outOfReach()) {
+            return;
+        }
+        Arg before = Arg.number(pattern.referenceCvPercent(), 0, Unit.PERCENT);
+        Arg kept = Arg.number(pattern.keptCvPercent(), 0, Unit.PERCENT);
+        Arg low = Arg.number(pattern.keptCvLowPercent(), 0, Unit.PERCENT);
+        Arg high = Arg.number(pattern.keptCvHighPercent(), 0, Unit.PERCENT);
+        Arg reset = Arg.number(pattern.resetCvPercent(), 0, Unit.PERCENT);
+        String name = result.laidOver().otherName();
+        if (result.laidOver().otherId().isEmpty()) {
+            reader.add(Finding.note(Step.MATCH, "match.keptDense", before, kept, low, high, reset));
+        } else if (pattern.cvChangePercent() < SAME_CV_POINTS) {
+            reader.add(Finding.note(Step.MATCH, "match.keptSame", Arg.text(name), kept));
+        } else {
+            reader.add(Finding.note(Step.MATCH, "match.keptWorse", Arg.text(name), before, kept, low, high, reset));
+        }
     }
 
     private static RankContext context(Setup setup, MachineProfile machine, double tramlineWidthM) {

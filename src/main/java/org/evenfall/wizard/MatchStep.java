@@ -7,43 +7,64 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
-import javafx.scene.control.RadioButton;
-import javafx.scene.control.ToggleGroup;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Step;
 import org.evenfall.granule.ProductForm;
-import org.evenfall.quantity.Unit;
+import org.evenfall.reference.LaidOver;
 import org.evenfall.reference.MatchResult;
-import org.evenfall.reference.RankedReference;
 import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.MatchEntries;
 import org.evenfall.setup.entry.ReferenceEntry;
-import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.store.LibraryCsv;
 import org.evenfall.store.SetupFileException;
 import org.evenfall.wizard.picture.MatchPicture;
-import org.jspecify.annotations.Nullable;
+import org.evenfall.wizard.picture.PatternPicture;
+import org.evenfall.wizard.picture.PictureStack;
 
 /** Step 2: the closest tested product and the settings to start from. */
 final class MatchStep implements StepView {
 
     private final Form form;
     private final Desk desk;
-    private final MatchPicture picture;
+    private final MatchPicture match;
+    private final PatternPicture pattern;
+    private final PictureStack picture;
 
     MatchStep(Form form, Desk desk) {
         this.form = form;
         this.desk = desk;
-        this.picture = new MatchPicture(form.words());
-        form.follow(() -> picture.show(
-                form.model().assessment().match(),
-                form.model().assessment().product(),
-                form.model().setup().product().name()));
+        this.match = new MatchPicture(form.words());
+        this.pattern = new PatternPicture(form.words());
+        this.picture = new PictureStack(match, pattern);
+        form.follow(() -> {
+            match.show(
+                    form.model().assessment().match(),
+                    form.model().assessment().product(),
+                    form.model().setup().product().name());
+            pattern.show(laidOver(), form.model().assessment().tramlineWidthM());
+        });
+    }
+
+    /** The landing patterns of the product and of what it is compared with, both with the same settings. */
+    private List<PatternPicture.Pattern> laidOver() {
+        MatchResult result = form.model().assessment().match();
+        LaidOver laid = result == null ? null : result.laidOver();
+        if (laid == null) {
+            return List.of();
+        }
+        String name = form.model().setup().product().name();
+        return List.of(
+                new PatternPicture.Pattern(
+                        name.isBlank() ? form.words().text("picture.match.product") : name,
+                        laid.positionsM(),
+                        laid.productPerM()),
+                new PatternPicture.Pattern(
+                        laid.otherName().isBlank() ? form.words().text("picture.pattern.dense") : laid.otherName(),
+                        laid.positionsM(),
+                        laid.otherPerM()));
     }
 
     @Override
@@ -64,9 +85,6 @@ final class MatchStep implements StepView {
 
     @Override
     public Node entries() {
-        VBox ranked = new VBox();
-        ranked.getStyleClass().add("ranked");
-        form.follow(() -> ranked.getChildren().setAll(ranked()));
         VBox settings = new VBox();
         SettingsForm.follow(
                 form,
@@ -74,7 +92,7 @@ final class MatchStep implements StepView {
                 "/match/settings",
                 Places.MATCH.then(MatchEntries::settings, MatchEntries::withSettings));
         return new VBox(
-                form.group("match.ranked", ranked, form.sentence("match.model")),
+                new RankedForm(form).node(),
                 form.group(
                         "match.without",
                         form.row(
@@ -92,67 +110,6 @@ final class MatchStep implements StepView {
                                         Form.answers(YesNo.class)))),
                 form.group("match.settings", form.sentence("match.settingsWhy"), settings),
                 library());
-    }
-
-    private Node ranked() {
-        MatchResult match = form.model().assessment().match();
-        if (match == null || match.ranked().isEmpty()) {
-            Label none = new Label(form.words().text(match == null ? "missing.productFirst" : "missing.noReference"));
-            none.setWrapText(true);
-            return none;
-        }
-        GridPane grid = new GridPane();
-        grid.getStyleClass().add("rows");
-        String[] headers = {
-            "match.name", "match.width", "match.density", "match.size", "match.throw", "match.flow", "match.verdict"
-        };
-        for (int c = 0; c < headers.length; c++) {
-            Label header = new Label(form.words().text(headers[c]));
-            header.getStyleClass().add("column-header");
-            grid.add(header, c, 0);
-        }
-        ToggleGroup group = new ToggleGroup();
-        for (int r = 0; r < match.ranked().size(); r++) {
-            RankedReference reference = match.ranked().get(r);
-            RadioButton choose = new RadioButton(reference.name());
-            choose.setId("choose-" + reference.id());
-            choose.setToggleGroup(group);
-            choose.setSelected(
-                    reference.id().equals(form.model().setup().match().chosen()));
-            choose.setOnAction(event -> form.model().change(setup -> chosen(setup, reference.id())));
-            grid.add(choose, 0, r + 1);
-            grid.add(new Label(form.words().number(reference.widthM(), 0, Unit.M)), 1, r + 1);
-            grid.add(signed(reference.densityDifferencePercent(), 0, Unit.PERCENT), 2, r + 1);
-            grid.add(signed(reference.d50DifferencePercent(), 0, Unit.PERCENT), 3, r + 1);
-            grid.add(signed(reference.throwDifferenceM(), 1, Unit.M), 4, r + 1);
-            grid.add(signed(reference.flowDifferencePercent(), 0, Unit.PERCENT), 5, r + 1);
-            Label verdict = new Label(form.words().choice(reference.verdict()));
-            verdict.setWrapText(true);
-            grid.add(verdict, 6, r + 1);
-        }
-        return new Sideways(grid);
-    }
-
-    private Label signed(@Nullable Double value, int decimals, Unit unit) {
-        if (value == null) {
-            return new Label("–");
-        }
-        String digits = form.words().number(value, decimals, unit);
-        boolean nothing = digits.chars().noneMatch(sign -> sign >= '1' && sign <= '9');
-        return new Label(value > 0 && !nothing ? "+" + digits : digits);
-    }
-
-    /** Choosing a reference takes over its settings where none were typed yet. */
-    private static Setup chosen(Setup setup, String id) {
-        MatchEntries match = setup.match().withChosen(id);
-        if (match.settings().levers().isEmpty()) {
-            for (ReferenceEntry entry : match.library()) {
-                if (entry.id().equals(id)) {
-                    match = match.withSettings(entry.settings());
-                }
-            }
-        }
-        return setup.withMatch(match);
     }
 
     private Node library() {

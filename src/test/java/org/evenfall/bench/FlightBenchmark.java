@@ -5,7 +5,12 @@ import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import org.evenfall.flight.Air;
 import org.evenfall.flight.Flight;
+import org.evenfall.flight.LandingPattern;
+import org.evenfall.flight.Pass;
+import org.evenfall.flight.PassPattern;
 import org.evenfall.flight.SeededFlights;
+import org.evenfall.flight.TwinDisc;
+import org.evenfall.granule.SizeDistribution;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -21,7 +26,8 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 
 /**
  * 500 flights by the own integrator against 500 by Hipparchus DormandPrince853, this one at the loosest tolerance with
- * which it lands all of them within the same 1e-5. Run its main method; the ratio of the two is what counts.
+ * which it lands all of them within the same 1e-5; and one landing pattern. Run its main method; the ratio of the first
+ * two is what counts.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -32,6 +38,8 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 public class FlightBenchmark {
 
     private static final double WANTED = 1e-5;
+    private static final SizeDistribution UREA = new SizeDistribution(3.2, 1.2, 0.03, 0.05, false);
+    private static final Pass PASS = new Pass(TwinDisc.usual(0.4, 850).fans(), 0.75, 1, 3.3, 1, 3);
 
     private final List<SeededFlights.Case> cases = SeededFlights.of(500, 500);
     private final double tolerance = loosest(cases);
@@ -83,6 +91,12 @@ public class FlightBenchmark {
             sum += SeededFlights.independent(one, tolerance);
         }
         return sum;
+    }
+
+    /** The whole landing pattern of one pass in cross wind, both discs, long and short vanes. */
+    @Benchmark
+    public PassPattern patternInWind() {
+        return LandingPattern.of(UREA, 1340, PASS);
     }
 
     public static void main(String[] args) throws RunnerException {

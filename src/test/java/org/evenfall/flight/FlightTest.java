@@ -107,6 +107,64 @@ class FlightTest {
         }
     }
 
+    /** Wind from any side against the equation of motion in space, stepped in tenths of a millisecond. */
+    @Test
+    void windAcrossAgainstTheMotionInSpace() {
+        Random random = new Random(77);
+        for (int i = 0; i < 40; i++) {
+            double drag = 0.2 * random.nextDouble();
+            double along = -8 + 16 * random.nextDouble();
+            double across = -8 + 16 * random.nextDouble();
+            Launch launch = new Launch(
+                    10 + 30 * random.nextDouble(), -10 + 40 * random.nextDouble(), 0.3 + 1.7 * random.nextDouble());
+            double[] landed = inSpace(drag, launch, along, across);
+            Landing found = Flight.fly(speed -> drag, launch, along, across, 9.81);
+            assertThat(found.landingM()).isCloseTo(landed[0], within(1e-5));
+            assertThat(found.acrossM()).isCloseTo(landed[1], within(1e-5));
+            assertThat(found.impactSpeedMPerS()).isCloseTo(landed[2], within(1e-4));
+        }
+    }
+
+    private static double[] inSpace(double drag, Launch launch, double windAlong, double windAcross) {
+        double angle = Math.toRadians(launch.angleDeg());
+        double[] s = {
+            0, 0, launch.heightM(), launch.speedMPerS() * Math.cos(angle), 0, launch.speedMPerS() * Math.sin(angle)
+        };
+        double h = 1e-4;
+        while (true) {
+            double[] next = step(s, h, drag, windAlong, windAcross);
+            if (next[2] <= 0 && next[5] < 0) {
+                next = step(s, h * s[2] / (s[2] - next[2]), drag, windAlong, windAcross);
+                return new double[] {next[0], next[1], Math.hypot(Math.hypot(next[3], next[4]), next[5])};
+            }
+            s = next;
+        }
+    }
+
+    /** One step of the classical fourth-order Runge-Kutta method. */
+    private static double[] step(double[] s, double h, double drag, double windAlong, double windAcross) {
+        double[][] k = new double[4][];
+        double[] at = s;
+        double[] share = {0, 0.5, 0.5, 1};
+        for (int stage = 0; stage < 4; stage++) {
+            if (stage > 0) {
+                at = new double[6];
+                for (int i = 0; i < 6; i++) {
+                    at[i] = s[i] + share[stage] * h * k[stage - 1][i];
+                }
+            }
+            double x = at[3] - windAlong;
+            double y = at[4] - windAcross;
+            double pull = drag * Math.sqrt(x * x + y * y + at[5] * at[5]);
+            k[stage] = new double[] {at[3], at[4], at[5], -pull * x, -pull * y, -pull * at[5] - 9.81};
+        }
+        double[] next = new double[6];
+        for (int i = 0; i < 6; i++) {
+            next[i] = s[i] + h / 6 * (k[0][i] + 2 * k[1][i] + 2 * k[2][i] + k[3][i]);
+        }
+        return next;
+    }
+
     /** Drag is proportional to the shape factor, so it acts as the inverse of the density. */
     @Test
     void shapeFactorActsAsLessDensity() {

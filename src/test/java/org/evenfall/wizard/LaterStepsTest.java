@@ -174,6 +174,32 @@ class LaterStepsTest {
     }
 
     @Test
+    void theMatchIsSimulatedMoreCloselyAndCanBeStopped(FxRobot robot) {
+        open(robot, Step.MATCH, setup -> setup);
+        assertThat(typing.words()).contains("Simulated 400 times.");
+        typing.press("match.closer");
+        waitForWords("match.closer");
+        assertThat(typing.words()).contains("Simulated 200000 times.");
+        // stopped in the same moment, it has looked at fewer
+        robot.interact(() -> {
+            ((Button) typing.node("match.closer")).fire();
+            ((Button) typing.node("match.closerStop")).fire();
+        });
+        waitForWords("match.closer");
+        assertThat(typing.words()).noneMatch(word -> word.startsWith("Simulated 200"));
+        assertThat(typing.words()).anyMatch(word -> word.matches("\\d+ → \\d+ %"));
+    }
+
+    /** Until a button stands there again. */
+    private void waitForWords(String id) {
+        try {
+            WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> typing.there(id));
+        } catch (java.util.concurrent.TimeoutException late) {
+            throw new AssertionError(id + " does not come back", late);
+        }
+    }
+
+    @Test
     void anotherWayOfReadingKeepsTheNumbersTyped(FxRobot robot) {
         open(robot, Step.TRAYS, setup -> setup.withTrays(TrayEntries.EMPTY));
         typing.press("trays.newTest");

@@ -1,0 +1,123 @@
+package org.evenfall.wizard;
+
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.RadioButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+import org.evenfall.finding.Arg;
+import org.evenfall.quantity.Unit;
+import org.evenfall.reference.MatchResult;
+import org.evenfall.reference.RankedReference;
+import org.evenfall.setup.entry.MatchEntries;
+import org.evenfall.setup.entry.ReferenceEntry;
+import org.evenfall.setup.entry.Setup;
+import org.jspecify.annotations.Nullable;
+
+/** The tested products, nearest first, one to choose; and how often each would be the nearest. */
+final class RankedForm {
+
+    private static final String[] HEADERS = {
+        "match.name",
+        "match.width",
+        "match.density",
+        "match.size",
+        "match.throw",
+        "match.flow",
+        "match.kept",
+        "match.share"
+    };
+
+    private final Form form;
+    private final VBox ranked = new VBox();
+    private final CloserLook closer;
+
+    RankedForm(Form form) {
+        this.form = form;
+        this.closer = new CloserLook(form, this::refresh);
+        ranked.getStyleClass().add("ranked");
+    }
+
+    Node node() {
+        form.follow(this::refresh);
+        return form.group(
+                "match.ranked", ranked, form.sentence("match.redrawnWhy"), closer.node(), form.sentence("match.model"));
+    }
+
+    private void refresh() {
+        ranked.getChildren().setAll(table(closer.match()));
+        closer.node().setDisable(!(ranked.getChildren().get(0) instanceof Sideways));
+    }
+
+    private Node table(@Nullable MatchResult match) {
+        if (match == null || match.ranked().isEmpty()) {
+            Label none = new Label(form.words().text(match == null ? "missing.productFirst" : "missing.noReference"));
+            none.setWrapText(true);
+            return none;
+        }
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("rows");
+        for (int c = 0; c < HEADERS.length; c++) {
+            Label header = new Label(form.words().text(HEADERS[c]));
+            header.getStyleClass().add("column-header");
+            grid.add(header, c, 0);
+        }
+        ToggleGroup group = new ToggleGroup();
+        for (int r = 0; r < match.ranked().size(); r++) {
+            RankedReference reference = match.ranked().get(r);
+            RadioButton choose = new RadioButton(reference.name());
+            choose.setId("choose-" + reference.id());
+            choose.setToggleGroup(group);
+            choose.setSelected(
+                    reference.id().equals(form.model().setup().match().chosen()));
+            choose.setOnAction(event -> form.model().change(setup -> chosen(setup, reference.id())));
+            Label verdict = new Label(form.words().choice(reference.verdict()));
+            verdict.getStyleClass().add("beneath");
+            grid.addRow(
+                    r + 1,
+                    new VBox(choose, verdict),
+                    new Label(form.words().number(reference.widthM(), 0, Unit.M)),
+                    signed(reference.densityDifferencePercent(), 0, Unit.PERCENT),
+                    signed(reference.d50DifferencePercent(), 0, Unit.PERCENT),
+                    signed(reference.throwDifferenceM(), 1, Unit.M),
+                    signed(reference.flowDifferencePercent(), 0, Unit.PERCENT),
+                    kept(reference),
+                    new Label(form.words().number(100 * reference.closestShare(), 0, Unit.PERCENT)));
+        }
+        return new Sideways(grid);
+    }
+
+    private Label kept(RankedReference reference) {
+        return new Label(
+                reference.pattern() == null
+                        ? "–"
+                        : form.words()
+                                .text(
+                                        "match.keptCell",
+                                        Arg.number(reference.pattern().referenceCvPercent(), 0, Unit.NONE),
+                                        Arg.number(reference.pattern().keptCvPercent(), 0, Unit.PERCENT)));
+    }
+
+    private Label signed(@Nullable Double value, int decimals, Unit unit) {
+        if (value == null) {
+            return new Label("–");
+        }
+        String digits = form.words().number(value, decimals, unit);
+        boolean nothing = digits.chars().noneMatch(sign -> sign >= '1' && sign <= '9');
+        return new Label(value > 0 && !nothing ? "+" + digits : digits);
+    }
+
+    /** Choosing a reference takes over its settings where none were typed yet. */
+    private static Setup chosen(Setup setup, String id) {
+        MatchEntries match = setup.match().withChosen(id);
+        if (match.settings().levers().isEmpty()) {
+            for (ReferenceEntry entry : match.library()) {
+                if (entry.id().equals(id)) {
+                    match = match.withSettings(entry.settings());
+                }
+            }
+        }
+        return setup.withMatch(match);
+    }
+}
