@@ -1,9 +1,9 @@
 package org.evenfall.flight;
 
 /**
- * The drag coefficient of {@link SphereDrag}, tabled once so that a flight costs no logarithm a stage: for each piece of
- * the correlation 32 cubics an octave of the Reynolds number, found by its binary exponent, each through four points of
- * the piece. Within 1e-8 relative of the correlation.
+ * The pull of the drag of {@link SphereDrag}, coefficient × Reynolds number over its square, tabled once so that a flight
+ * costs neither logarithm nor root a stage: for each piece of the correlation 32 cubics an octave, found by the binary
+ * exponent, each through four points of the piece. Within 1e-8 relative of the correlation.
  */
 final class DragTable {
 
@@ -21,13 +21,17 @@ final class DragTable {
 
     private DragTable() {}
 
-    /** Drag coefficient by one piece of the correlation; far beyond its ends by the correlation as a whole. */
-    static double coefficient(int piece, double reynolds) {
-        long bits = Double.doubleToRawLongBits(reynolds);
+    /**
+     * Drag coefficient × Reynolds number by one piece of the correlation; far beyond its ends by the correlation as a
+     * whole.
+     */
+    static double pull(int piece, double reynoldsSquare) {
+        long bits = Double.doubleToRawLongBits(reynoldsSquare);
         int at = 4 * ((int) (bits >>> (52 - CELL_BITS)) - FIRST[piece]);
         double[] cubics = CUBICS[piece];
         if (at < 0 || at >= cubics.length) {
-            return SphereDrag.coefficient(Math.max(Double.MIN_NORMAL, Math.min(SphereDrag.HIGHEST_REYNOLDS, reynolds)));
+            double reynolds = Math.sqrt(Math.max(Double.MIN_NORMAL, reynoldsSquare));
+            return reynolds * SphereDrag.coefficient(Math.min(SphereDrag.HIGHEST_REYNOLDS, reynolds));
         }
         double t = (bits & ((1L << (52 - CELL_BITS)) - 1)) * 0x1p-47;
         return cubics[at] + t * (cubics[at + 1] + t * (cubics[at + 2] + t * cubics[at + 3]));
@@ -46,8 +50,8 @@ final class DragTable {
         for (int piece = 0; piece < all.length; piece++) {
             double low = Math.max(1e-3, SphereDrag.lowest(piece));
             double high = Math.min(SphereDrag.HIGHEST_REYNOLDS, SphereDrag.highest(piece));
-            int first = cell(low) - BEYOND;
-            int last = cell(high) + BEYOND;
+            int first = cell(low * low) - BEYOND;
+            int last = cell(high * high) + BEYOND;
             double[] cubics = new double[4 * (last - first + 1)];
             for (int cell = first; cell <= last; cell++) {
                 cubic(piece, start(cell), start(cell + 1), cubics, 4 * (cell - first));
@@ -58,8 +62,8 @@ final class DragTable {
         return all;
     }
 
-    private static int cell(double reynolds) {
-        return (int) (Double.doubleToRawLongBits(reynolds) >>> (52 - CELL_BITS));
+    private static int cell(double reynoldsSquare) {
+        return (int) (Double.doubleToRawLongBits(reynoldsSquare) >>> (52 - CELL_BITS));
     }
 
     private static double start(int cell) {
@@ -70,7 +74,8 @@ final class DragTable {
     private static void cubic(int piece, double from, double to, double[] into, int at) {
         double[] d = new double[4];
         for (int i = 0; i < 4; i++) {
-            d[i] = SphereDrag.coefficient(piece, from + (to - from) * POINTS[i]);
+            double reynolds = Math.sqrt(from + (to - from) * POINTS[i]);
+            d[i] = reynolds * SphereDrag.coefficient(piece, reynolds);
         }
         for (int order = 1; order < 4; order++) {
             for (int i = 3; i >= order; i--) {

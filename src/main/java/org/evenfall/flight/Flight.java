@@ -7,7 +7,7 @@ package org.evenfall.flight;
  * <p>Method: the flight is solved in the air's own frame, where it stays in one plane, with the Runge-Kutta pair of
  * Dormand and Prince 5(4) (J. Comput. Appl. Math. 6:19-26, 1980); steps end where one piece of the drag correlation
  * meets the next, and the landing is found on a quintic through both ends of the last step. Landing distance is within
- * 1e-6 of the exact solution of the same equations, relative.
+ * 6e-6 of the exact solution of the same equations, relative.
  */
 public final class Flight {
 
@@ -85,7 +85,7 @@ public final class Flight {
                 flight.xM() * shareAlong + windAlongMPerS * timeS,
                 flight.xM() * shareAcross + windAcrossMPerS * timeS,
                 timeS,
-                Math.hypot(forward, flight.w()),
+                Math.sqrt(forward * forward + flight.w() * flight.w()),
                 Math.toDegrees(Math.atan2(-flight.w(), forward)));
     }
 }

@@ -8,6 +8,8 @@ final class SphereLaw implements Flight.DragLaw {
 
     private final double perCoefficient;
     private final double reynoldsPerSpeed;
+    private final double perPull;
+    private final double squareFactor;
     private int piece;
     private double lowestSquare;
     private double highestSquare;
@@ -15,11 +17,18 @@ final class SphereLaw implements Flight.DragLaw {
     SphereLaw(Granule granule, Air air) {
         perCoefficient = SphereDrag.perCoefficient(granule, air);
         reynoldsPerSpeed = SphereDrag.reynoldsPerSpeed(granule, air);
+        perPull = perCoefficient / reynoldsPerSpeed;
+        squareFactor = reynoldsPerSpeed * reynoldsPerSpeed;
     }
 
     @Override
     public double perM(double speedMPerS) {
-        return perCoefficient * DragTable.coefficient(piece, reynoldsPerSpeed * speedMPerS);
+        return perCoefficient * SphereDrag.coefficient(piece, reynoldsPerSpeed * speedMPerS);
+    }
+
+    /** Drag over the speed, 1/s, by the piece in use, at the square of a speed, (m/s)². */
+    double pull(double speedSquare) {
+        return perPull * DragTable.pull(piece, squareFactor * speedSquare);
     }
 
     /** Goes to the piece that a speed belongs to; on a joint to the one the speed is heading for. */
