@@ -1,5 +1,6 @@
 package org.evenfall.command;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -122,7 +123,12 @@ final class FlightCommand implements Callable<Integer> {
                         windAcrossMPerS,
                         gravityMPerS2,
                         Air.STANDARD);
-        print(around, json, landing);
+        ObjectNode result = (ObjectNode) new ResultJson(around).tree(landing);
+        if (windAcrossMPerS == 0) {
+            // nothing carries it aside
+            result.remove("acrossM");
+        }
+        print(around, json, result);
         return CommandFace.OK;
     }
 

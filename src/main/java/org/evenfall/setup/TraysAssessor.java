@@ -6,6 +6,8 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.flight.DrivingPattern;
+import org.evenfall.flight.Throws;
+import org.evenfall.granule.ParticleDensities;
 import org.evenfall.granule.SizeDistribution;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.machine.YardCheck;
@@ -14,6 +16,7 @@ import org.evenfall.quantity.Typed;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.BucketResult;
 import org.evenfall.rate.BucketTests;
+import org.evenfall.reference.RankContext;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TrayEntries;
@@ -27,6 +30,8 @@ import org.evenfall.trays.CatchPlans;
 import org.evenfall.trays.Evenness;
 import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.Evennesses;
+import org.evenfall.trays.ShapeCurve;
+import org.evenfall.trays.ShapeCurves;
 import org.evenfall.trays.Surface;
 import org.evenfall.trays.TrayCatches;
 import org.evenfall.trays.TrayLayout;
@@ -118,7 +123,31 @@ final class TraysAssessor {
                         widthM,
                         levelInOrder(yard),
                         ptoInOrder(yard),
-                        outletsInOrder(rate, yard))));
+                        outletsInOrder(rate, yard),
+                        entries.twoLevers() == YesNo.YES,
+                        driving(),
+                        done.isEmpty() ? ShapeCurves.broad() : curves(product, widthM))));
+    }
+
+    private DrivingPattern driving() {
+        return setup.start().drivingPattern() == DrivingPattern.ROUND_AND_ROUND
+                ? DrivingPattern.ROUND_AND_ROUND
+                : DrivingPattern.BACK_AND_FORTH;
+    }
+
+    /** How the landing model expects the machine to answer; the broad default while the product is not measured. */
+    private List<ShapeCurve> curves(ProductResult product, double widthM) {
+        if (product.sieve() == null || product.density() == null) {
+            return ShapeCurves.broad();
+        }
+        double radiusM = machine.discRadiusM() == null ? Throws.USUAL_DISC_RADIUS_M : machine.discRadiusM();
+        double rpm = machine.discSpeedAt540Rpm() == null ? Throws.USUAL_DISC_RPM : machine.discSpeedAt540Rpm();
+        return ShapeCurves.of(
+                product.sieve().distribution(),
+                1000 * product.density().meanKgPerL() / ParticleDensities.USUAL_PACKING,
+                Throws.outletSpeedMPerS(radiusM, rpm),
+                machine.wantedHeightM() == null ? RankContext.USUAL_HEIGHT_M : machine.wantedHeightM(),
+                widthM);
     }
 
     private void beforeDriving(YardResult yard) {
@@ -235,16 +264,7 @@ final class TraysAssessor {
                     .at(at + "/runs"));
         }
         return Evennesses.of(new TrayCatches(
-                positions,
-                grams,
-                layout.tramlineWidthM(),
-                setup.start().drivingPattern() == DrivingPattern.ROUND_AND_ROUND
-                        ? DrivingPattern.ROUND_AND_ROUND
-                        : DrivingPattern.BACK_AND_FORTH,
-                layout.trayAreaM2(),
-                runs,
-                granuleG,
-                stepG));
+                positions, grams, layout.tramlineWidthM(), driving(), layout.trayAreaM2(), runs, granuleG, stepG));
     }
 
     /** True positions where they were typed, else the layout's own; null with a finding when the counts differ. */

@@ -2,6 +2,7 @@ package org.evenfall.trays;
 
 import java.util.List;
 import java.util.Map;
+import org.evenfall.flight.DrivingPattern;
 import org.evenfall.machine.Lever;
 import org.jspecify.annotations.Nullable;
 
@@ -14,6 +15,9 @@ import org.jspecify.annotations.Nullable;
  * @param levelInOrder level, height and tyres were measured and are within limits
  * @param ptoInOrder shaft speed was measured and is within limits
  * @param outletsInOrder both outlets gave the same in the bucket and the vanes passed
+ * @param twoLevers the owner allows two levers to be moved at once
+ * @param driving how the passes follow each other
+ * @param curves what is known before any test of how the machine answers, at least one
  */
 public record AdviceInput(
         List<DoneTest> tests,
@@ -21,7 +25,10 @@ public record AdviceInput(
         double tramlineWidthM,
         boolean levelInOrder,
         boolean ptoInOrder,
-        boolean outletsInOrder) {
+        boolean outletsInOrder,
+        boolean twoLevers,
+        DrivingPattern driving,
+        List<ShapeCurve> curves) {
 
     /**
      * One test with how the machine stood.
@@ -43,5 +50,6 @@ public record AdviceInput(
     public AdviceInput {
         tests = List.copyOf(tests);
         levers = List.copyOf(levers);
+        curves = List.copyOf(curves);
     }
 }

@@ -4,7 +4,6 @@ import static org.evenfall.finding.Step.TRAYS;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.machine.Lever;
@@ -24,171 +23,193 @@ public final class Advisor {
     /** Most small steps at once. */
     public static final int MOST_STEPS = 3;
 
-    private static final double Z90 = 1.6449;
+    /** One side is the matter when it is more than this share of what both sides have in common. Ours. */
+    private static final double ONE_SIDED = 0.7;
+
+    /** Repeats of one setting after which the noise is taken as it is. Ours. */
+    private static final int MOST_REPEATS = 3;
+
+    /** The tests speak against the owner's direction when it keeps less than this chance. Ours. */
+    private static final double CONTRADICTED = 0.05;
 
     private Advisor() {}
 
+    /** The next move; with repeats of one setting taken together. */
     public static Advice advise(AdviceInput input) {
         if (input.tests().isEmpty()) {
             return plain(AdviceKind.DO_A_TEST, Finding.note(TRAYS, "trays.advice.doATest"));
         }
         AdviceInput.DoneTest last = input.tests().get(input.tests().size() - 1);
-        Evenness evenness = last.evenness();
+        Settings settings = new Settings(input.levers(), input.tramlineWidthM(), input.driving());
+        Settings.Pool pool = settings.pool(input.tests(), last);
+        Evenness evenness = pool.evenness();
         if (last.windMPerS() != null && WeatherGate.USUAL.ask(last.windMPerS()) == WeatherGate.Answer.STOP) {
             return plain(
                     AdviceKind.WAIT_FOR_WIND,
                     Finding.warn(TRAYS, "trays.advice.windy", Arg.number(last.windMPerS(), 1, Unit.M_PER_S)));
         }
+        List<Finding> seen = new ArrayList<>();
+        if (pool.tests() > 1) {
+            seen.add(Finding.note(
+                    TRAYS,
+                    "trays.advice.pooled",
+                    Arg.count(pool.tests()),
+                    Arg.number(evenness.cvPercent(), 0, Unit.PERCENT)));
+        }
         if (evenness.cvPercent() <= GOOD_CV_PERCENT) {
-            return plain(
-                    AdviceKind.KEEP,
-                    Finding.note(
-                            TRAYS,
-                            "trays.advice.keep",
-                            Arg.number(evenness.cvPercent(), 0, Unit.PERCENT),
-                            Arg.number(100 * evenness.probabilityAtMost15(), 0, Unit.PERCENT)));
+            seen.add(Finding.note(
+                    TRAYS,
+                    "trays.advice.keep",
+                    Arg.number(evenness.cvPercent(), 0, Unit.PERCENT),
+                    Arg.number(100 * evenness.probabilityAtMost15(), 0, Unit.PERCENT)));
+            return plain(AdviceKind.KEEP, seen);
         }
-        if (evenness.machineCvPercent() == null || evenness.noisePercent() > 0.7 * evenness.cvPercent()) {
-            return plain(
-                    AdviceKind.REPEAT_TEST,
-                    Finding.warn(TRAYS, "trays.advice.noise", Arg.number(evenness.noisePercent(), 0, Unit.PERCENT)));
+        boolean noisy = evenness.machineCvPercent() == null || evenness.noisePercent() > 0.7 * evenness.cvPercent();
+        if (noisy && pool.tests() < MOST_REPEATS) {
+            seen.add(Finding.warn(TRAYS, "trays.advice.noise", Arg.number(evenness.noisePercent(), 0, Unit.PERCENT)));
+            return plain(AdviceKind.REPEAT_TEST, seen);
         }
-        Mode side = mode(evenness, Shapes.LEFT_RIGHT);
-        Mode centre = mode(evenness, Shapes.CENTRE_OVERLAP);
-        if (side != null
-                && side.told()
-                && (centre == null || Math.abs(side.amplitudePercent()) > 0.7 * Math.abs(centre.amplitudePercent()))) {
-            return oneSided(input, side);
-        }
-        if (centre == null || !centre.told()) {
-            return plain(AdviceKind.CANNOT_TELL_BETTER, Finding.note(TRAYS, "trays.advice.noShape"));
-        }
-        return lever(input, evenness, centre);
-    }
-
-    private static Advice oneSided(AdviceInput input, Mode side) {
-        Finding seen = Finding.warn(
-                TRAYS,
-                "trays.advice.oneSide",
-                Arg.word(side.amplitudePercent() < 0 ? "word.left" : "word.right"),
-                Arg.number(Math.abs(side.amplitudePercent()), 0, Unit.PERCENT));
-        if (!input.levelInOrder()) {
-            return plain(AdviceKind.LEVEL_HEIGHT_TYRES, seen, Finding.note(TRAYS, "trays.advice.level"));
-        }
-        if (!input.ptoInOrder()) {
-            return plain(AdviceKind.PTO_SPEED, seen, Finding.note(TRAYS, "trays.advice.pto"));
-        }
-        return plain(AdviceKind.OUTLETS_AND_VANES, seen, Finding.note(TRAYS, "trays.advice.outlets"));
-    }
-
-    private static Advice lever(AdviceInput input, Evenness evenness, Mode centre) {
-        boolean wider = centre.amplitudePercent() > 0;
-        Finding seen = Finding.note(
-                TRAYS,
-                wider ? "trays.advice.centreHeavy" : "trays.advice.overlapHeavy",
-                Arg.number(Math.abs(centre.amplitudePercent()), 0, Unit.PERCENT));
-        AdviceInput.DoneTest last = input.tests().get(input.tests().size() - 1);
-        List<Lever> usable = input.levers().stream()
-                .filter(lever -> lever.widerSign() != 0 && last.settings().containsKey(lever.label()))
-                .toList();
-        if (usable.isEmpty()) {
-            return plain(AdviceKind.NO_LEVER_LEFT, seen, Finding.warn(TRAYS, "trays.advice.noLever"));
-        }
-        LeverResponse response = new LeverResponse(input.tests(), usable);
-        for (int i = 0; i < usable.size(); i++) {
-            if (response.contradicts(i)) {
-                return plain(
-                        AdviceKind.CONFIRM_DIRECTION,
-                        seen,
-                        Finding.warn(
-                                TRAYS,
-                                "trays.advice.direction",
-                                Arg.text(usable.get(i).label())));
+        Mode side = ResponseModel.mode(evenness, Shapes.LEFT_RIGHT);
+        Mode centre = ResponseModel.mode(evenness, Shapes.CENTRE_OVERLAP);
+        Mode quarter = ResponseModel.mode(evenness, Shapes.QUARTER_POINTS);
+        double both = Math.max(told(centre), told(quarter));
+        if (told(side) > ONE_SIDED * both) {
+            boolean inOrder = input.levelInOrder() && input.ptoInOrder() && input.outletsInOrder();
+            if (!inOrder || both == 0) {
+                return oneSided(input, side, seen);
             }
         }
-        Candidate best = best(input, usable, response, last, evenness, centre);
-        if (best == null) {
-            boolean stuck = usable.stream().allMatch(lever -> room(lever, last, wider) == 0);
-            return stuck
-                    ? plain(AdviceKind.NO_LEVER_LEFT, seen, Finding.warn(TRAYS, "trays.advice.endStop"))
-                    : plain(AdviceKind.CANNOT_TELL_BETTER, seen, Finding.note(TRAYS, "trays.advice.noBetter"));
+        if (centre == null || both == 0) {
+            seen.add(Finding.note(TRAYS, "trays.advice.noShape"));
+            return back(input, settings, last, seen, AdviceKind.CANNOT_TELL_BETTER);
         }
-        return move(usable.get(best.lever()), last, best, evenness, seen);
+        return lever(input, settings, last, evenness, centre, quarter, seen);
     }
 
-    /** A move of one lever, in steps towards wider, with what it is expected to do. */
-    private record Candidate(int lever, int steps, double cvSquare, double lowSquare, double highSquare) {}
+    /** Size of a shape that stands out of the noise, %; else 0. */
+    private static double told(@Nullable Mode mode) {
+        return mode != null && mode.told() ? Math.abs(mode.amplitudePercent()) : 0;
+    }
 
-    private static @Nullable Candidate best(
+    private static Advice oneSided(AdviceInput input, @Nullable Mode side, List<Finding> seen) {
+        if (side != null) {
+            seen.add(Finding.warn(
+                    TRAYS,
+                    "trays.advice.oneSide",
+                    Arg.word(side.amplitudePercent() < 0 ? "word.left" : "word.right"),
+                    Arg.number(Math.abs(side.amplitudePercent()), 0, Unit.PERCENT)));
+        }
+        AdviceKind kind = AdviceKind.OUTLETS_AND_VANES;
+        String cure = "trays.advice.outlets";
+        if (!input.levelInOrder()) {
+            kind = AdviceKind.LEVEL_HEIGHT_TYRES;
+            cure = "trays.advice.level";
+        } else if (!input.ptoInOrder()) {
+            kind = AdviceKind.PTO_SPEED;
+            cure = "trays.advice.pto";
+        }
+        seen.add(Finding.note(TRAYS, cure));
+        return plain(kind, seen);
+    }
+
+    private static Advice lever(
             AdviceInput input,
-            List<Lever> usable,
-            LeverResponse response,
+            Settings settings,
             AdviceInput.DoneTest last,
             Evenness evenness,
-            Mode centre) {
-        double share = Shapes.centreOverlapVariance(evenness.positionsM(), input.tramlineWidthM());
-        double now = evenness.cvPercent() * evenness.cvPercent();
-        double rest = Math.max(0, now - share * centre.amplitudePercent() * centre.amplitudePercent());
-        // a move must be worth a test: a tenth off the CV
-        double worth = 0.81 * now;
-        Candidate best = null;
-        for (int i = 0; i < usable.size(); i++) {
-            for (int steps = -MOST_STEPS; steps <= MOST_STEPS; steps++) {
-                if (steps == 0 || Math.abs(steps) > room(usable.get(i), last, steps > 0)) {
-                    continue;
-                }
-                double amplitude = response.amplitude(i, steps);
-                double spread = Math.sqrt(response.variance(i, steps));
-                double expected = rest + share * (amplitude * amplitude + spread * spread);
-                if (expected < worth && (best == null || expected < best.cvSquare())) {
-                    double near = Math.max(0, Math.abs(amplitude) - Z90 * spread);
-                    double far = Math.abs(amplitude) + Z90 * spread;
-                    best = new Candidate(i, steps, expected, rest + share * near * near, rest + share * far * far);
+            Mode centre,
+            @Nullable Mode quarter,
+            List<Finding> seen) {
+        boolean wider = centre.amplitudePercent() > 0;
+        if (centre.told()) {
+            seen.add(Finding.note(
+                    TRAYS,
+                    wider ? "trays.advice.centreHeavy" : "trays.advice.overlapHeavy",
+                    Arg.number(Math.abs(centre.amplitudePercent()), 0, Unit.PERCENT)));
+        } else if (quarter != null) {
+            seen.add(Finding.note(
+                    TRAYS,
+                    quarter.amplitudePercent() > 0 ? "trays.advice.quartersLight" : "trays.advice.quartersHeavy",
+                    Arg.number(Math.abs(quarter.amplitudePercent()), 0, Unit.PERCENT)));
+        }
+        List<Lever> usable = input.levers().stream()
+                .filter(lever -> last.settings().containsKey(lever.label()))
+                .toList();
+        if (usable.isEmpty()) {
+            seen.add(Finding.warn(TRAYS, "trays.advice.noLever"));
+            return plain(AdviceKind.NO_LEVER_LEFT, seen);
+        }
+        ResponseModel model = new ResponseModel(input.tests(), usable, input.curves(), input.tramlineWidthM());
+        for (int j = 0; j < usable.size(); j++) {
+            int told = usable.get(j).widerSign();
+            double right = told > 0 ? model.widerUp(j) : 1 - model.widerUp(j);
+            if (told != 0 && right < CONTRADICTED) {
+                seen.add(Finding.warn(
+                        TRAYS, "trays.advice.direction", Arg.text(usable.get(j).label())));
+                return plain(AdviceKind.CONFIRM_DIRECTION, seen);
+            }
+        }
+        MoveChooser chooser =
+                new MoveChooser(usable, last.settings(), model, input.tests(), quarter != null && quarter.told());
+        int[] best = chooser.best(input.twoLevers());
+        if (best == null) {
+            boolean stuck = centre.told() && chooser.stuck(wider);
+            seen.add(
+                    stuck ? Finding.warn(TRAYS, "trays.advice.endStop") : Finding.note(TRAYS, "trays.advice.noBetter"));
+            return back(input, settings, last, seen, stuck ? AdviceKind.NO_LEVER_LEFT : AdviceKind.CANNOT_TELL_BETTER);
+        }
+        return move(chooser.moves(best), model.outlook(best), evenness, seen);
+    }
+
+    /** Nothing better is in sight: where an earlier setting did clearly better, back to that one. */
+    private static Advice back(
+            AdviceInput input, Settings settings, AdviceInput.DoneTest last, List<Finding> seen, AdviceKind otherwise) {
+        AdviceInput.DoneTest better = settings.better(input.tests(), last);
+        if (better == null) {
+            return plain(otherwise, seen);
+        }
+        Evenness then = settings.pool(input.tests(), better).evenness();
+        List<LeverMove> moves = new ArrayList<>();
+        for (Lever lever : input.levers()) {
+            Double from = last.settings().get(lever.label());
+            Double to = better.settings().get(lever.label());
+            if (from != null && to != null) {
+                int steps = (int) Math.round((to - from) / lever.step());
+                if (steps != 0) {
+                    moves.add(
+                            new LeverMove(lever.label(), lever.unit(), from, to, steps, steps * lever.widerSign() > 0));
                 }
             }
         }
-        return best;
-    }
-
-    private static int room(Lever lever, AdviceInput.DoneTest last, boolean wider) {
-        Double setting = last.settings().get(lever.label());
-        if (setting == null) {
-            return 0;
+        if (moves.isEmpty()) {
+            return plain(otherwise, seen);
         }
-        boolean up = (lever.widerSign() > 0) == wider;
-        return up ? lever.stepsUp(setting) : lever.stepsDown(setting);
+        seen.add(Finding.note(TRAYS, "trays.advice.back", Arg.number(then.cvPercent(), 0, Unit.PERCENT)));
+        return new Advice(
+                AdviceKind.MOVE_LEVER, moves, then.cvPercent(), then.cvLowPercent(), then.cvHighPercent(), seen);
     }
 
     private static Advice move(
-            Lever lever, AdviceInput.DoneTest last, Candidate best, Evenness evenness, Finding seen) {
-        double from = Objects.requireNonNull(last.settings().get(lever.label()));
-        int scaleSteps = lever.widerSign() * best.steps();
-        LeverMove move = new LeverMove(
-                lever.label(), lever.unit(), from, lever.moved(from, scaleSteps), scaleSteps, best.steps() > 0);
-        List<Finding> reasons = new ArrayList<>();
-        reasons.add(seen);
-        reasons.add(Finding.note(TRAYS, "trays.advice.oneLever"));
+            List<LeverMove> moves, ResponseModel.Outlook outlook, Evenness evenness, List<Finding> seen) {
+        seen.add(Finding.note(TRAYS, moves.size() == 1 ? "trays.advice.oneLever" : "trays.advice.twoLevers"));
         if (evenness.verdict() == EvennessVerdict.DO_NOT_SPREAD) {
-            reasons.add(Finding.warn(TRAYS, "trays.advice.notYet"));
+            seen.add(Finding.warn(TRAYS, "trays.advice.notYet"));
         }
-        reasons.add(Finding.note(TRAYS, "trays.advice.thenAgain"));
+        seen.add(Finding.note(TRAYS, "trays.advice.thenAgain"));
         return new Advice(
                 AdviceKind.MOVE_LEVER,
-                List.of(move),
-                Math.sqrt(best.cvSquare()),
-                Math.sqrt(best.lowSquare()),
-                Math.sqrt(best.highSquare()),
-                reasons);
+                moves,
+                Math.sqrt(outlook.square()),
+                Math.min(outlook.low(), Math.sqrt(outlook.square())),
+                Math.max(outlook.high(), Math.sqrt(outlook.square())),
+                seen);
     }
 
-    private static @Nullable Mode mode(Evenness evenness, String name) {
-        return evenness.modes().stream()
-                .filter(mode -> mode.name().equals(name))
-                .findFirst()
-                .orElse(null);
+    private static Advice plain(AdviceKind kind, Finding reason) {
+        return plain(kind, List.of(reason));
     }
 
-    private static Advice plain(AdviceKind kind, Finding... reasons) {
-        return new Advice(kind, List.of(), null, null, null, List.of(reasons));
+    private static Advice plain(AdviceKind kind, List<Finding> reasons) {
+        return new Advice(kind, List.of(), null, null, null, reasons);
     }
 }

@@ -3,6 +3,8 @@ package org.evenfall.trays;
 import java.util.List;
 import java.util.function.DoublePredicate;
 import java.util.stream.IntStream;
+import org.evenfall.flight.DrivingPattern;
+import org.jspecify.annotations.Nullable;
 
 /** How even one test is. */
 public final class Evennesses {
@@ -40,16 +42,29 @@ public final class Evennesses {
         List<Double> catches = test.catchesG();
         double mean =
                 catches.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
-        double cv = cvPercent(catches);
-        double noise = CatchPlans.noisePercent(mean, test.meanGranuleG(), test.readingStepG());
-        List<Double> relative =
-                catches.stream().map(grams -> 100 * grams / mean).toList();
-        double width = test.tramlineWidthM();
-        CvInterval interval = new CvInterval(catches.size());
-        double machineSquare = cv * cv - noise * noise;
-        List<Double> x = test.positionsM();
-        return new Evenness(
+        return of(
                 mean,
+                catches.stream().map(grams -> 100 * grams / mean).toList(),
+                test.positionsM(),
+                test.tramlineWidthM(),
+                test.pattern(),
+                CatchPlans.noisePercent(mean, test.meanGranuleG(), test.readingStepG()),
+                10 * mean / test.trayAreaM2() / test.runs());
+    }
+
+    private static Evenness of(
+            double meanG,
+            List<Double> relative,
+            List<Double> x,
+            double width,
+            DrivingPattern pattern,
+            double noise,
+            @Nullable Double rate) {
+        double cv = cvPercent(relative);
+        CvInterval interval = new CvInterval(relative.size());
+        double machineSquare = cv * cv - noise * noise;
+        return new Evenness(
+                meanG,
                 relative,
                 x,
                 cv,
@@ -57,19 +72,48 @@ public final class Evennesses {
                 machineSquare > 0 ? Double.valueOf(Math.sqrt(machineSquare)) : null,
                 interval.lowPercent(cv),
                 interval.highPercent(cv),
-                extreme(catches, false),
-                extreme(catches, true),
+                extreme(relative, false),
+                extreme(relative, true),
                 part(x, relative, at -> at < -0.01 * width) - part(x, relative, at -> at > 0.01 * width),
                 part(x, relative, at -> Math.abs(at) < width / 4) - part(x, relative, at -> Math.abs(at) >= width / 4),
                 part(x, relative, at -> Math.abs(Math.abs(at) - width / 4) <= width / 8)
                         - part(x, relative, at -> Math.abs(Math.abs(at) - width / 4) > width / 8),
-                Shapes.fit(x, relative, width, test.pattern(), noise),
+                Shapes.fit(x, relative, width, pattern, noise),
                 verdict(cv),
                 interval.probabilityAtMost(10, cv),
                 interval.probabilityAtMost(15, cv),
                 interval.probabilityAtMost(20, cv),
-                10 * mean / test.trayAreaM2() / test.runs(),
-                catches.size());
+                rate,
+                relative.size());
+    }
+
+    /**
+     * Tests with unchanged settings and the same trays taken together: the mean of each tray, with the noise that is left.
+     * The rate is the mean of theirs.
+     */
+    public static Evenness pooled(List<Evenness> tests, double widthM, DrivingPattern pattern) {
+        Evenness first = tests.get(0);
+        if (tests.size() == 1) {
+            return first;
+        }
+        List<Double> relative = IntStream.range(0, first.trays())
+                .mapToObj(i -> tests.stream()
+                        .mapToDouble(test -> test.relativePercent().get(i))
+                        .average()
+                        .orElseThrow())
+                .toList();
+        double noise = Math.sqrt(tests.stream()
+                        .mapToDouble(test -> test.noisePercent() * test.noisePercent())
+                        .sum())
+                / tests.size();
+        double meanG = tests.stream().mapToDouble(Evenness::meanG).average().orElseThrow();
+        Double rate = tests.stream().anyMatch(test -> test.meanRateKgPerHa() == null)
+                ? null
+                : Double.valueOf(tests.stream()
+                        .mapToDouble(Evenness::meanRateKgPerHa)
+                        .average()
+                        .orElseThrow());
+        return of(meanG, relative, first.positionsM(), widthM, pattern, noise, rate);
     }
 
     private static int extreme(List<Double> values, boolean highest) {

@@ -1,7 +1,6 @@
 package org.evenfall.trays;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.evenfall.flight.DrivingPattern;
@@ -78,15 +77,24 @@ final class Shapes {
         return modes;
     }
 
-    /** Variance over the trays (n − 1) of the centre-overlap shape of amplitude 1: what it adds to CV². */
-    static double centreOverlapVariance(List<Double> positionsM, double width) {
-        double[] values = positionsM.stream()
-                .mapToDouble(x -> Math.cos(2 * Math.PI * x / width))
-                .toArray();
-        double mean = Arrays.stream(values).average().orElseThrow();
-        double squares = Arrays.stream(values)
-                .map(value -> (value - mean) * (value - mean))
-                .sum();
-        return squares / (values.length - 1);
+    /**
+     * Covariance over the trays (n − 1) of two even shapes of amplitude 1, cos 2kπx/W: what they add to CV².
+     *
+     * @param one k of the one, 1 for centre-overlap, 2 for quarter points
+     * @param other k of the other
+     */
+    static double covariance(List<Double> positionsM, double width, int one, int other) {
+        double sumOne = 0;
+        double sumOther = 0;
+        double products = 0;
+        int n = positionsM.size();
+        for (double x : positionsM) {
+            double a = Math.cos(2 * Math.PI * one * x / width);
+            double b = Math.cos(2 * Math.PI * other * x / width);
+            sumOne += a;
+            sumOther += b;
+            products += a * b;
+        }
+        return (products - sumOne * sumOther / n) / (n - 1);
     }
 }

@@ -154,7 +154,16 @@ class TraysTest {
     }
 
     private static AdviceInput advice(List<Lever> levers, boolean machineInOrder, AdviceInput.DoneTest... tests) {
-        return new AdviceInput(List.of(tests), levers, W, machineInOrder, machineInOrder, machineInOrder);
+        return new AdviceInput(
+                List.of(tests),
+                levers,
+                W,
+                machineInOrder,
+                machineInOrder,
+                machineInOrder,
+                false,
+                DrivingPattern.BACK_AND_FORTH,
+                ShapeCurves.broad());
     }
 
     private static AdviceInput.DoneTest test(double lever, double... grams) {
@@ -244,5 +253,46 @@ class TraysTest {
         assertThat(Advisor.advise(advice(List.of(lever(Widening.HIGHER)), true, windy))
                         .kind())
                 .isEqualTo(AdviceKind.WAIT_FOR_WIND);
+    }
+
+    @Test
+    void repeatsWithUnchangedSettingsAreTakenTogether() {
+        // two noisy tests of one setting: each above 10 %, together below
+        AdviceInput.DoneTest one = test(10, 8.4, 11, 9, 11.5, 9, 11.2, 9.9);
+        AdviceInput.DoneTest other = test(10, 11.4, 9, 11, 8.8, 11, 8.9, 9.9);
+        assertThat(one.evenness().cvPercent()).isGreaterThan(10);
+        assertThat(other.evenness().cvPercent()).isGreaterThan(10);
+        Advice advice = Advisor.advise(advice(List.of(lever(Widening.HIGHER)), true, one, other));
+        assertThat(advice.kind()).isEqualTo(AdviceKind.KEEP);
+        assertThat(advice.reasons()).anyMatch(reason -> reason.key().equals("trays.advice.pooled"));
+        Evenness pooled =
+                Evennesses.pooled(List.of(one.evenness(), other.evenness()), W, DrivingPattern.BACK_AND_FORTH);
+        assertThat(pooled.noisePercent()).isCloseTo(one.evenness().noisePercent() / Math.sqrt(2), within(0.1));
+    }
+
+    @Test
+    void withNothingBetterInSightItGoesBackToTheBest() {
+        // the last step overshot, and the lever is back at an end where only the earlier setting is known to be good
+        Lever short3 = new Lever("long vane", "", 10, 11, 1, Widening.HIGHER);
+        Advice advice = Advisor.advise(advice(
+                List.of(short3),
+                true,
+                test(10, 8.8, 9.6, 10.8, 11.4, 10.8, 9.8, 8.8),
+                test(11, 14, 12, 9, 7, 9, 12, 14)));
+        assertThat(advice.kind()).isEqualTo(AdviceKind.MOVE_LEVER);
+        assertThat(advice.moves().get(0).to()).isEqualTo(10);
+    }
+
+    @Test
+    void aLeverOfUnknownDirectionMayBeTried() {
+        Advice advice = Advisor.advise(advice(
+                List.of(lever(Widening.UNKNOWN)),
+                true,
+                test(10, CENTRE_HEAVY),
+                test(11, 8.4, 9.4, 11, 12.4, 11, 9.4, 8.4)));
+        // one step up took from the centre: more of it
+        assertThat(advice.kind()).isEqualTo(AdviceKind.MOVE_LEVER);
+        assertThat(advice.moves().get(0).steps()).isPositive();
+        assertThat(advice.moves().get(0).wider()).isTrue();
     }
 }

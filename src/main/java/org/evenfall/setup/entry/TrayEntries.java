@@ -22,6 +22,7 @@ import org.evenfall.trays.Surface;
  * @param tubesDry trays and tubes dry
  * @param clearOfWheelmarks aside from wheel marks
  * @param tests tests, oldest first
+ * @param twoLevers whether two levers may be moved at once
  * @param borderDevice border device and how it is set
  * @param borderSide which side
  * @param switchOn switch-on distance from the headland line, m or ft
@@ -41,6 +42,7 @@ public record TrayEntries(
         YesNo tubesDry,
         YesNo clearOfWheelmarks,
         List<TrayTestEntry> tests,
+        YesNo twoLevers,
         String borderDevice,
         Side borderSide,
         Typed switchOn,
@@ -61,6 +63,7 @@ public record TrayEntries(
             YesNo.UNANSWERED,
             YesNo.UNANSWERED,
             List.of(),
+            YesNo.UNANSWERED,
             "",
             Side.UNANSWERED,
             Typed.EMPTY,
@@ -80,6 +83,7 @@ public record TrayEntries(
         tubesDry = Objects.requireNonNullElse(tubesDry, YesNo.UNANSWERED);
         clearOfWheelmarks = Objects.requireNonNullElse(clearOfWheelmarks, YesNo.UNANSWERED);
         tests = Lists.of(tests);
+        twoLevers = Objects.requireNonNullElse(twoLevers, YesNo.UNANSWERED);
         borderDevice = Objects.requireNonNullElse(borderDevice, "");
         switchOn = Typed.orEmpty(switchOn);
         switchOff = Typed.orEmpty(switchOff);

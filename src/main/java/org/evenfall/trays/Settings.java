@@ -1,0 +1,67 @@
+package org.evenfall.trays;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.evenfall.flight.DrivingPattern;
+import org.evenfall.machine.Lever;
+import org.jspecify.annotations.Nullable;
+
+/** Tests grouped by how the machine stood: repeats of one setting are one piece of knowledge. */
+final class Settings {
+
+    private static final double SAME_SHARE_OF_STEP = 0.01;
+
+    private final List<Lever> levers;
+    private final double widthM;
+    private final DrivingPattern driving;
+
+    Settings(List<Lever> levers, double widthM, DrivingPattern driving) {
+        this.levers = levers;
+        this.widthM = widthM;
+        this.driving = driving;
+    }
+
+    boolean same(Map<String, Double> one, Map<String, Double> other) {
+        for (Lever lever : levers) {
+            Double a = one.get(lever.label());
+            Double b = other.get(lever.label());
+            if (a == null ? b != null : b == null || Math.abs(a - b) > SAME_SHARE_OF_STEP * lever.step()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** All tests that stood as this one, with the same trays, taken together; how many they are. */
+    Pool pool(List<AdviceInput.DoneTest> tests, AdviceInput.DoneTest like) {
+        List<Evenness> repeats = new ArrayList<>();
+        for (AdviceInput.DoneTest test : tests) {
+            if (same(test.settings(), like.settings())
+                    && test.evenness().positionsM().equals(like.evenness().positionsM())) {
+                repeats.add(test.evenness());
+            }
+        }
+        return new Pool(Evennesses.pooled(repeats, widthM, driving), repeats.size());
+    }
+
+    record Pool(Evenness evenness, int tests) {}
+
+    /** The settings that did best so far, where that is clearly better than the last; null when the last did best. */
+    AdviceInput.@Nullable DoneTest better(List<AdviceInput.DoneTest> tests, AdviceInput.DoneTest last) {
+        double now = pool(tests, last).evenness().cvPercent();
+        AdviceInput.DoneTest best = null;
+        double least = CLEARLY * now;
+        for (AdviceInput.DoneTest test : tests) {
+            double cv = pool(tests, test).evenness().cvPercent();
+            if (!same(test.settings(), last.settings()) && cv < least) {
+                least = cv;
+                best = test;
+            }
+        }
+        return best;
+    }
+
+    /** Clearly better: a tenth off the CV. Ours. */
+    private static final double CLEARLY = 0.9;
+}

@@ -1,0 +1,112 @@
+package org.evenfall.trays;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.evenfall.flight.CalmPatterns;
+import org.evenfall.flight.DrivingPattern;
+import org.evenfall.flight.Overlap;
+import org.evenfall.flight.Throws;
+import org.evenfall.flight.TwinDisc;
+import org.evenfall.granule.SizeDistribution;
+
+/**
+ * What is known before any test of how a machine answers when it is set wider. From the landing model, for this product
+ * at this width, in a few variants since the model's discs are not this machine's; and a plain straight line, which is all
+ * that is left where product or machine is not known.
+ */
+public final class ShapeCurves {
+
+    private static final double LOWEST_DEG = -25;
+    private static final double STEP_DEG = 5;
+    private static final int POINTS = 24;
+
+    /** Centre-overlap amplitude a degree of the straight line, %. Ours: with two degrees a step, 3 % a step. */
+    private static final double LINE_PERCENT = -1.5;
+
+    private static final double LINE_REACH = 65;
+
+    /** Variants of the model: take-off angle and scatter of the fans, degrees; throw as a share of the computed one. */
+    private static final double[][] VARIANTS = {{Throws.TAKE_OFF_DEG, TwinDisc.SPREAD_DEG}, {5, 17}, {14, 24}};
+
+    private ShapeCurves() {}
+
+    /** A straight line and no quarter points: the broad default. */
+    public static List<ShapeCurve> broad() {
+        return List.of(new ShapeCurve(
+                -LINE_REACH,
+                2 * LINE_REACH,
+                new double[] {-LINE_REACH * LINE_PERCENT, LINE_REACH * LINE_PERCENT},
+                new double[] {0, 0}));
+    }
+
+    /**
+     * The broad default and the landing model's variants.
+     *
+     * @param particleDensityKgPerM3 apparent density of a granule, kg/m³
+     * @param outletSpeedMPerS speed at the vane tip, m/s
+     * @param heightM height of the discs over the crop, m
+     * @param widthM tramline width, m
+     */
+    public static List<ShapeCurve> of(
+            SizeDistribution sizes,
+            double particleDensityKgPerM3,
+            double outletSpeedMPerS,
+            double heightM,
+            double widthM) {
+        List<ShapeCurve> curves = new ArrayList<>(broad());
+        for (double[] variant : VARIANTS) {
+            CalmPatterns patterns =
+                    new CalmPatterns(sizes, particleDensityKgPerM3, outletSpeedMPerS, variant[0], heightM);
+            double[] centre = new double[POINTS];
+            double[] quarter = new double[POINTS];
+            for (int i = 0; i < POINTS; i++) {
+                Overlap field = new Overlap(
+                        patterns.of(LOWEST_DEG + i * STEP_DEG, variant[1], TwinDisc.DISC_SPACING_M),
+                        DrivingPattern.ROUND_AND_ROUND);
+                amplitudes(field, widthM, centre, quarter, i);
+            }
+            curves.add(ordinary(centre, quarter));
+        }
+        return curves;
+    }
+
+    /**
+     * The ordinary run of a curve: from narrow to wide the centre gives to the overlap. Set ever wider on a narrow tramline
+     * the throw reaches past the neighbour and the centre fills again; nobody sets a machine so, and there a reading would
+     * stand for two settings. The run with the deepest fall is taken, the narrowest of equals.
+     */
+    private static ShapeCurve ordinary(double[] centre, double[] quarter) {
+        int from = 0;
+        int bestFrom = 0;
+        int bestTo = 1;
+        double deepest = 0;
+        for (int i = 1; i < centre.length; i++) {
+            if (centre[i] >= centre[i - 1]) {
+                from = i;
+            } else if (centre[from] - centre[i] > deepest + 1e-9) {
+                deepest = centre[from] - centre[i];
+                bestFrom = from;
+                bestTo = i;
+            }
+        }
+        return new ShapeCurve(
+                LOWEST_DEG + bestFrom * STEP_DEG,
+                STEP_DEG,
+                Arrays.copyOfRange(centre, bestFrom, bestTo + 1),
+                Arrays.copyOfRange(quarter, bestFrom, bestTo + 1));
+    }
+
+    /** Amplitudes from the seven trays of an even field: a cosine sum through 0, W/6, W/3 and W/2. */
+    private static void amplitudes(Overlap field, double widthM, double[] centre, double[] quarter, int i) {
+        double v0 = field.at(widthM, 0);
+        double v1 = field.at(widthM, widthM / 6);
+        double v2 = field.at(widthM, widthM / 3);
+        double v3 = field.at(widthM, widthM / 2);
+        double mean = (v0 + 2 * (v1 + v2 + v3)) / 7;
+        if (mean > 0) {
+            centre[i] = 100 / mean * 2 / 3 * (v0 / 2 + v1 / 2 - v2 / 2 - v3 / 2);
+            quarter[i] = 100 / mean * 2 / 3 * (v0 / 2 - v1 / 2 - v2 / 2 + v3 / 2);
+        }
+    }
+}

@@ -1,0 +1,172 @@
+package org.evenfall.trays;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.IntStream;
+
+/**
+ * Whole test-and-adjust loops on virtual machines, by the advice and by the naive rule (one step each time in the diagnosed
+ * direction) in the same run. Run its main method for the table.
+ */
+public final class ProvingGround {
+
+    static final int MOST_TESTS = 20;
+    static final int ADJUSTMENTS = 3;
+    static final double GOOD = 10;
+
+    private ProvingGround() {}
+
+    /**
+     * One loop.
+     *
+     * @param before true CV at the start, %
+     * @param afterThree true CV after at most three adjustments
+     * @param end true CV where it stopped
+     * @param tests tests driven
+     * @param adjustments settings changed
+     */
+    record Loop(double before, double afterThree, double end, int tests, int adjustments) {}
+
+    interface Rule {
+        /** The next settings; null to stop, the same to repeat. */
+        Map<String, Double> next(VirtualMachine machine, List<AdviceInput.DoneTest> tests, List<ShapeCurve> curves);
+    }
+
+    static List<VirtualMachine> machines(int count, long seed) {
+        Random random = new Random(seed);
+        List<VirtualMachine> machines = new ArrayList<>();
+        while (machines.size() < count) {
+            VirtualMachine machine = new VirtualMachine(random);
+            // only where a good setting exists and the mis-setting matters
+            if (machine.trueCv(machine.middle()) <= 8 && machine.trueCv(machine.start) > GOOD) {
+                machines.add(machine);
+            }
+        }
+        return machines;
+    }
+
+    static Loop loop(VirtualMachine machine, Rule rule, long seed) {
+        List<AdviceInput.DoneTest> tests = new ArrayList<>();
+        List<ShapeCurve> curves = machine.curves();
+        Map<String, Double> now = machine.start;
+        double before = machine.trueCv(now);
+        double afterThree = before;
+        int adjustments = 0;
+        while (tests.size() < MOST_TESTS) {
+            tests.add(new AdviceInput.DoneTest(Evennesses.of(machine.test(now, seed + tests.size())), now, 1.0));
+            Map<String, Double> next = rule.next(machine, tests, curves);
+            if (next == null) {
+                break;
+            }
+            if (!next.equals(now)) {
+                now = next;
+                adjustments++;
+                if (adjustments <= ADJUSTMENTS) {
+                    afterThree = machine.trueCv(now);
+                }
+            }
+        }
+        return new Loop(before, afterThree, machine.trueCv(now), tests.size(), adjustments);
+    }
+
+    static Map<String, Double> advised(
+            VirtualMachine machine, List<AdviceInput.DoneTest> tests, List<ShapeCurve> curves) {
+        Advice advice = Advisor.advise(new AdviceInput(
+                tests,
+                machine.levers,
+                machine.widthM,
+                true,
+                true,
+                true,
+                false,
+                org.evenfall.flight.DrivingPattern.BACK_AND_FORTH,
+                curves));
+        Map<String, Double> now = tests.get(tests.size() - 1).settings();
+        return switch (advice.kind()) {
+            case MOVE_LEVER -> {
+                Map<String, Double> next = new LinkedHashMap<>(now);
+                advice.moves().forEach(move -> next.put(move.lever(), move.to()));
+                yield next;
+            }
+            case REPEAT_TEST, OUTLETS_AND_VANES -> now;
+            default -> null;
+        };
+    }
+
+    static Map<String, Double> naive(
+            VirtualMachine machine, List<AdviceInput.DoneTest> tests, List<ShapeCurve> curves) {
+        AdviceInput.DoneTest last = tests.get(tests.size() - 1);
+        if (last.evenness().cvPercent() <= GOOD) {
+            return null;
+        }
+        Mode centre = ResponseModel.mode(last.evenness(), Shapes.CENTRE_OVERLAP);
+        Map<String, Double> next = new LinkedHashMap<>(last.settings());
+        int step = machine.levers.get(0).widerSign() * (centre.amplitudePercent() > 0 ? 1 : -1);
+        next.put(VirtualMachine.LONG, Math.max(0, Math.min(20, next.get(VirtualMachine.LONG) + step)));
+        return next;
+    }
+
+    static List<Loop> run(List<VirtualMachine> machines, Rule rule) {
+        return IntStream.range(0, machines.size())
+                .parallel()
+                .mapToObj(i -> loop(machines.get(i), rule, 1000L * i))
+                .toList();
+    }
+
+    static double goodShare(List<Loop> loops) {
+        return loops.stream().filter(loop -> loop.afterThree() <= GOOD).count() / (double) loops.size();
+    }
+
+    static double medianTests(List<Loop> loops) {
+        return loops.stream()
+                .mapToInt(Loop::tests)
+                .sorted()
+                .skip(loops.size() / 2)
+                .findFirst()
+                .orElse(0);
+    }
+
+    static double meanTests(List<Loop> loops) {
+        return loops.stream().mapToInt(Loop::tests).average().orElse(0);
+    }
+
+    static long worse(List<Loop> loops) {
+        return loops.stream().filter(loop -> loop.end() > loop.before() + 0.5).count();
+    }
+
+    public static void main(String[] args) {
+        int count = args.length > 0 ? Integer.parseInt(args[0]) : 500;
+        List<VirtualMachine> machines = machines(count, args.length > 1 ? Long.parseLong(args[1]) : 20270318);
+        System.out.printf(
+                Locale.ROOT,
+                "%d virtual machines that can do 8 %%, long vane mis-set by up to 6 steps, drop point by up to 2, CV above 10 at the start%n%-8s %18s %16s %10s %10s %12s %12s %8s%n",
+                count,
+                "rule",
+                "CV<=10 after <=3",
+                "CV<=10 at end",
+                "tests med",
+                "mean",
+                "worst end",
+                "95 % end",
+                "worse");
+        for (String name : List.of("advice", "naive")) {
+            List<Loop> loops = run(machines, name.equals("advice") ? ProvingGround::advised : ProvingGround::naive);
+            double[] ends = loops.stream().mapToDouble(Loop::end).sorted().toArray();
+            System.out.printf(
+                    Locale.ROOT,
+                    "%-8s %17.1f%% %15.1f%% %10.0f %10.2f %12.1f %12.1f %8d%n",
+                    name,
+                    100 * goodShare(loops),
+                    100.0 * loops.stream().filter(loop -> loop.end() <= GOOD).count() / count,
+                    medianTests(loops),
+                    meanTests(loops),
+                    ends[ends.length - 1],
+                    ends[(int) (0.95 * ends.length)],
+                    worse(loops));
+        }
+    }
+}

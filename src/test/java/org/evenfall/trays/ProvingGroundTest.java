@@ -1,0 +1,64 @@
+package org.evenfall.trays;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Random;
+import org.evenfall.flight.DrivingPattern;
+import org.junit.jupiter.api.Test;
+
+/** A smaller run of {@link ProvingGround}; its main method gives the whole table. */
+class ProvingGroundTest {
+
+    private static final List<VirtualMachine> MACHINES = ProvingGround.machines(60, 99);
+
+    @Test
+    void mostAreEvenAfterThreeAdjustmentsWithFewerTestsThanTheNaiveRule() {
+        List<ProvingGround.Loop> advice = ProvingGround.run(MACHINES, ProvingGround::advised);
+        List<ProvingGround.Loop> naive = ProvingGround.run(MACHINES, ProvingGround::naive);
+        assertThat(ProvingGround.goodShare(advice)).isGreaterThan(0.8);
+        assertThat(ProvingGround.goodShare(advice)).isGreaterThan(ProvingGround.goodShare(naive) + 0.2);
+        assertThat(ProvingGround.meanTests(advice)).isLessThan(0.65 * ProvingGround.meanTests(naive));
+        assertThat(ProvingGround.worse(advice)).isLessThanOrEqualTo(1);
+    }
+
+    @Test
+    void theSameTestsGiveTheSameAdvice() {
+        for (VirtualMachine machine : MACHINES.subList(0, 10)) {
+            assertThat(ProvingGround.loop(machine, ProvingGround::advised, 5))
+                    .isEqualTo(ProvingGround.loop(machine, ProvingGround::advised, 5));
+        }
+    }
+
+    @Test
+    void movesStayWithinTheLimitsWholeAndSmall() {
+        Random random = new Random(3);
+        for (VirtualMachine machine : MACHINES) {
+            for (boolean two : new boolean[] {false, true}) {
+                Advice advice = Advisor.advise(new AdviceInput(
+                        List.of(new AdviceInput.DoneTest(
+                                Evennesses.of(machine.test(machine.start, random.nextLong())), machine.start, 1.0)),
+                        machine.levers,
+                        machine.widthM,
+                        true,
+                        true,
+                        true,
+                        two,
+                        DrivingPattern.BACK_AND_FORTH,
+                        machine.curves()));
+                int steps = 0;
+                for (LeverMove move : advice.moves()) {
+                    assertThat(move.to()).isBetween(0.0, 20.0);
+                    assertThat(move.to() - move.from()).isEqualTo(move.steps());
+                    steps += Math.abs(move.steps());
+                }
+                assertThat(steps).isLessThanOrEqualTo(Advisor.MOST_STEPS);
+                assertThat(advice.moves().size()).isLessThanOrEqualTo(two ? 2 : 1);
+                if (advice.kind() == AdviceKind.MOVE_LEVER) {
+                    assertThat(advice.expectedCvPercent())
+                            .isBetween(advice.expectedCvLowPercent(), advice.expectedCvHighPercent());
+                }
+            }
+        }
+    }
+}
