@@ -41,10 +41,12 @@ final class ResponseModel {
     private static final double LEAST_WEIGHT = 1e-5;
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
-    /** One test as the model sees it. */
+    /** One test as the model sees it; its steps are never compared nor given away. */
+    @SuppressWarnings("ArrayRecordComponent")
     private record Seen(double centre, double centreVariance, double quarter, double quarterVariance, double[] steps) {}
 
-    /** One combination that explains the tests. */
+    /** One combination that explains the tests; its arrays are shared by many and never compared nor given away. */
+    @SuppressWarnings("ArrayRecordComponent")
     private record Belief(
             ShapeCurve curve, double place, double[] step, double[] beside, double offset, double weight) {}
 
