@@ -45,6 +45,7 @@ public final class CommandFace implements Runnable {
         line.addSubcommand(new VerifyCommand(around));
         line.addSubcommand(new MatchCommand(around));
         line.addSubcommand(new AdviseCommand(around));
+        line.addSubcommand(TraysCommand.line(around));
         line.addSubcommand(FlightCommand.line(around));
         line.addSubcommand(new DemoCommand(around));
         line.setOut(around.out());

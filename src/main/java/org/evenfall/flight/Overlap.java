@@ -49,23 +49,17 @@ public final class Overlap {
     }
 
     /**
-     * Places across one working width at which the positions of the pattern meet themselves, where the spacing divides
-     * the width; else as many evenly spread. Round and round from the first position right of the middle; back and forth
-     * about the middle, since beyond half-way the field is its own mirror image.
+     * Places at which the positions of the pattern meet themselves, where their spacing divides the width; else as many
+     * evenly spread. From the first position right of the middle over one whole repeat of the field: one working width
+     * round and round, two back and forth. Their mean is what one pass lays on a working width.
      */
     public List<Double> placesM(double widthM) {
         double spacing = (pass.rightmostM() - pass.leftmostM()) / (pass.size() - 1);
         int places = (int) Math.max(2, Math.round(widthM / spacing));
         double step = widthM / places;
-        double anchor = firstRight();
-        double start = anchor;
-        if (turned) {
-            // the first place right of half-way to the left neighbour
-            start = anchor - step * Math.floor((anchor + widthM / 2) / step + 1e-9);
-            start = start <= -widthM / 2 + 1e-9 * widthM ? start + step : start;
-        }
+        double start = firstRight();
         List<Double> found = new ArrayList<>();
-        for (int i = 0; i < places; i++) {
+        for (int i = 0; i < (turned ? 2 : 1) * places; i++) {
             found.add(start + i * step);
         }
         return found;

@@ -52,7 +52,8 @@ public final class LibraryCsv {
             }
             List<ReferenceEntry> entries = new ArrayList<>();
             for (CSVRecord row : parser) {
-                entries.add(new Row(row, name, parser.getHeaderNames()).entry());
+                entries.add(
+                        new Row(row, parser.getCurrentLineNumber(), name, parser.getHeaderNames()).entry());
             }
             return entries;
         } catch (UncheckedIOException | IllegalStateException | IllegalArgumentException | IOException broken) {
@@ -60,7 +61,7 @@ public final class LibraryCsv {
         }
     }
 
-    private record Row(CSVRecord row, String file, List<String> columns) {
+    private record Row(CSVRecord row, long line, String file, List<String> columns) {
 
         ReferenceEntry entry() throws SetupFileException {
             if (!row.isConsistent()) {
@@ -142,7 +143,6 @@ public final class LibraryCsv {
         }
 
         private SetupFileException problem(String column, String what) {
-            long line = row.getRecordNumber() + 1;
             return new SetupFileException(file, "line " + line + (column.isEmpty() ? "" : ", column " + column), what);
         }
     }

@@ -28,6 +28,12 @@ class OverlapTest {
         }
         assertThat(found.stream().mapToDouble(v -> v).sum())
                 .isCloseTo(Arrays.stream(numbers(amounts)).sum(), within(1e-9));
+        // back and forth the field repeats after two widths, with twice the sum
+        Overlap turned = new Overlap(line, DrivingPattern.BACK_AND_FORTH);
+        assertThat(turned.at(bout, turned.placesM(bout)).stream()
+                        .mapToDouble(v -> v)
+                        .sum())
+                .isCloseTo(2 * Arrays.stream(numbers(amounts)).sum(), within(1e-9));
     }
 
     private static double[] numbers(String words) {

@@ -1,0 +1,163 @@
+package org.evenfall.command;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.evenfall.flight.DrivingPattern;
+import org.evenfall.granule.SizeDistribution;
+import org.evenfall.setup.Assessor;
+import org.evenfall.setup.TraysResult;
+import org.evenfall.store.SetupFileException;
+import org.evenfall.trays.CatchPlan;
+import org.evenfall.trays.CatchPlans;
+import org.evenfall.trays.TrayLayout;
+import org.evenfall.trays.TrayLayouts;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Where the trays stand and how often the three passes must be driven. */
+@Command(
+        name = "plan",
+        mixinStandardHelpOptions = true,
+        description = "Where the trays stand and how often to drive: from a setup, or from width, rate, product, tray.")
+final class TraysPlanCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(paramLabel = "SETUP.json", arity = "0..1", description = "setup file; the options are then not needed")
+    private @Nullable String file;
+
+    @Option(names = "--width-m", paramLabel = "W", description = "tramline width, 4 to 60 m")
+    private @Nullable Double widthM;
+
+    @Option(names = "--rate-kg-ha", paramLabel = "R", description = "product rate, 5 to 1000 kg/ha")
+    private @Nullable Double rateKgPerHa;
+
+    @Option(names = "--d50-mm", paramLabel = "D", description = "median diameter, 0.3 to 8 mm", defaultValue = "3.2")
+    private double d50Mm;
+
+    @Option(
+            names = "--geometric-sd",
+            paramLabel = "G",
+            description = "spread of the sizes, 1 to 2.5",
+            defaultValue = "1.2")
+    private double geometricSd;
+
+    @Option(
+            names = "--density-kg-m3",
+            paramLabel = "R",
+            description = "density of a granule, 500 to 3000 kg/m³",
+            defaultValue = "1325")
+    private double densityKgPerM3;
+
+    @Option(names = "--tray-length-cm", paramLabel = "L", description = "tray, 10 to 200 cm", defaultValue = "50")
+    private double lengthCm;
+
+    @Option(names = "--tray-width-cm", paramLabel = "B", description = "tray, 10 to 200 cm", defaultValue = "50")
+    private double acrossCm;
+
+    @Option(names = "--trays", paramLabel = "N", description = "number of trays, 5 to 33", defaultValue = "7")
+    private int trays;
+
+    @Option(
+            names = "--reading-step-g",
+            paramLabel = "S",
+            description = "smallest step read, 0 to 20 g",
+            defaultValue = "0")
+    private double stepG;
+
+    @Option(
+            names = "--driving",
+            paramLabel = "HOW",
+            converter = TraysCommand.Driving.class,
+            description = TraysCommand.Driving.BACK_AND_FORTH + " or " + TraysCommand.Driving.ROUND_AND_ROUND,
+            defaultValue = TraysCommand.Driving.BACK_AND_FORTH)
+    private DrivingPattern driving = DrivingPattern.BACK_AND_FORTH;
+
+    @Option(names = "--json", description = "as JSON")
+    private boolean json;
+
+    TraysPlanCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        TrayLayout layout;
+        CatchPlan plan;
+        if (file != null) {
+            TraysResult result =
+                    Assessor.assess(SetupInputs.read(around, file)).trays();
+            layout = result.layout();
+            plan = result.plan();
+            if (layout == null) {
+                throw new SetupFileException(
+                        file, "/start/tramlineWidth", around.words().text("missing.widthFirst"));
+            }
+        } else {
+            double width = FlightCommand.within(spec, "--width-m", widthM, 4, 60);
+            double rate = FlightCommand.within(spec, "--rate-kg-ha", rateKgPerHa, 5, 1000);
+            double areaM2 = FlightCommand.within(spec, "--tray-length-cm", lengthCm, 10, 200)
+                    * FlightCommand.within(spec, "--tray-width-cm", acrossCm, 10, 200)
+                    / 1e4;
+            int count = (int) FlightCommand.within(
+                    spec, "--trays", (double) trays, TrayLayouts.FEWEST_TRAYS, TrayLayouts.MOST_TRAYS);
+            SizeDistribution sizes = new SizeDistribution(
+                    FlightCommand.within(spec, "--d50-mm", d50Mm, 0.3, 8),
+                    FlightCommand.within(spec, "--geometric-sd", geometricSd, 1, 2.5),
+                    0,
+                    0,
+                    false);
+            double granuleG = CatchPlans.meanGranuleG(
+                    sizes, FlightCommand.within(spec, "--density-kg-m3", densityKgPerM3, 500, 3000));
+            layout = TrayLayouts.of(width, count, areaM2, driving);
+            plan = CatchPlans.of(
+                    rate, areaM2, granuleG, FlightCommand.within(spec, "--reading-step-g", stepG, 0, 20));
+        }
+        if (json) {
+            ObjectNode result = around.json().mapper().createObjectNode();
+            result.set("layout", new ResultJson(around).tree(layout));
+            result.set("plan", new ResultJson(around).tree(plan));
+            around.out().println(result.toPrettyString());
+        } else {
+            around.out().print(words(layout, plan));
+        }
+        return CommandFace.OK;
+    }
+
+    private static String words(TrayLayout layout, @Nullable CatchPlan plan) {
+        StringBuilder words = new StringBuilder();
+        for (int i = 0; i < layout.positionsM().size(); i++) {
+            words.append(String.format(
+                    Locale.ROOT, "tray %2d  %+7.2f m%n", i + 1, layout.positionsM().get(i)));
+        }
+        for (int i = 0; i < layout.passesM().size(); i++) {
+            words.append(String.format(
+                    Locale.ROOT,
+                    "pass %2d  %+7.2f m  %s%n",
+                    i + 1,
+                    layout.passesM().get(i),
+                    layout.passForward().get(i) ? "forth" : "back"));
+        }
+        words.append(
+                plan == null
+                        ? "The runs need a rate and a product.%n".formatted()
+                        : String.format(
+                                Locale.ROOT,
+                                "each run lays about %.1f g or %.0f granules in a tray: noise %.1f %%%n"
+                                        + "drive the three passes %d times: noise then %.1f %%%n",
+                                plan.catchPerRunG(),
+                                plan.granulesPerRun(),
+                                Math.hypot(plan.countingNoisePercent(), plan.readingNoisePercent()),
+                                plan.runsNeeded(),
+                                plan.noiseAtRunsPercent()));
+        return words.toString();
+    }
+}
