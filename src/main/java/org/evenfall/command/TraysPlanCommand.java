@@ -93,8 +93,7 @@ final class TraysPlanCommand implements Callable<Integer> {
         TrayLayout layout;
         CatchPlan plan;
         if (file != null) {
-            TraysResult result =
-                    Assessor.assess(SetupInputs.read(around, file)).trays();
+            TraysResult result = Assessor.assess(SetupInputs.read(around, file)).trays();
             layout = result.layout();
             plan = result.plan();
             if (layout == null) {
@@ -118,8 +117,7 @@ final class TraysPlanCommand implements Callable<Integer> {
             double granuleG = CatchPlans.meanGranuleG(
                     sizes, FlightCommand.within(spec, "--density-kg-m3", densityKgPerM3, 500, 3000));
             layout = TrayLayouts.of(width, count, areaM2, driving);
-            plan = CatchPlans.of(
-                    rate, areaM2, granuleG, FlightCommand.within(spec, "--reading-step-g", stepG, 0, 20));
+            plan = CatchPlans.of(rate, areaM2, granuleG, FlightCommand.within(spec, "--reading-step-g", stepG, 0, 20));
         }
         if (json) {
             ObjectNode result = around.json().mapper().createObjectNode();
@@ -136,7 +134,10 @@ final class TraysPlanCommand implements Callable<Integer> {
         StringBuilder words = new StringBuilder();
         for (int i = 0; i < layout.positionsM().size(); i++) {
             words.append(String.format(
-                    Locale.ROOT, "tray %2d  %+7.2f m%n", i + 1, layout.positionsM().get(i)));
+                    Locale.ROOT,
+                    "tray %2d  %+7.2f m%n",
+                    i + 1,
+                    layout.positionsM().get(i)));
         }
         for (int i = 0; i < layout.passesM().size(); i++) {
             words.append(String.format(

@@ -52,8 +52,7 @@ public final class LibraryCsv {
             }
             List<ReferenceEntry> entries = new ArrayList<>();
             for (CSVRecord row : parser) {
-                entries.add(
-                        new Row(row, parser.getCurrentLineNumber(), name, parser.getHeaderNames()).entry());
+                entries.add(new Row(row, parser.getCurrentLineNumber(), name, parser.getHeaderNames()).entry());
             }
             return entries;
         } catch (UncheckedIOException | IllegalStateException | IllegalArgumentException | IOException broken) {

@@ -37,7 +37,8 @@ class PassLineTest {
                 new double[] {-9.1, -5, -1.2, 0.3, 4, 7.7, 10}, new double[] {0, 1, 2, 2.2, 1.6, 0.7, 0});
         PassLine laid = PassLine.of(line, DrivingPattern.ROUND_AND_ROUND, 11);
         assertThat(laid.positions()).hasSize(3);
-        double brute = line.at(laid.positions().get(1)) + line.at(laid.positions().get(1) - 11);
+        double brute =
+                line.at(laid.positions().get(1)) + line.at(laid.positions().get(1) - 11);
         assertThat(laid.overlapped().get(1)).isCloseTo(brute, within(1e-12));
         assertThat(Objects.requireNonNull(laid.cvPercent())).isPositive();
         assertThat(laid.leftRightPercent()).isNegative();

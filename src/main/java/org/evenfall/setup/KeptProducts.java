@@ -1,0 +1,103 @@
+package org.evenfall.setup;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.evenfall.granule.SieveResult;
+import org.evenfall.quantity.Figures;
+import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.Unit;
+import org.evenfall.setup.entry.ReferenceEntry;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.TrayTestEntry;
+import org.evenfall.trays.Evenness;
+
+/** A product whose last tray test passed becomes a tested product of this machine. */
+public final class KeptProducts {
+
+    /** The field limit: the highest CV with which settings are worth keeping, %. */
+    public static final double PASSED_PERCENT = 15;
+
+    private static final int DECIMALS = 4;
+
+    private KeptProducts() {}
+
+    /**
+     * The tested product that this setup proves: its density, sieve classes, width and the settings of the last tray test.
+     * Empty while the product is not measured, the last test has not passed, or the same is in the library already.
+     */
+    public static Optional<ReferenceEntry> of(Setup setup, Assessment assessment) {
+        List<TrayTestResult> tests = assessment.trays().tests();
+        ProductResult product = assessment.product();
+        if (tests.isEmpty()
+                || product.density() == null
+                || setup.start().tramlineWidth().isBlank()) {
+            return Optional.empty();
+        }
+        TrayTestResult last = tests.get(tests.size() - 1);
+        Evenness evenness = last.evenness();
+        if (evenness.cvPercent() > PASSED_PERCENT) {
+            return Optional.empty();
+        }
+        TrayTestEntry test = setup.trays().tests().get(last.index());
+        SieveResult sieve = product.sieve();
+        ReferenceEntry kept = new ReferenceEntry(
+                freeId(setup.match().library()),
+                (setup.product().name() + " " + setup.product().delivery()).strip(),
+                setup.product().form(),
+                setup.start().tramlineWidth(),
+                setup.product().nitrogen(),
+                typed(product.density().meanKgPerL(), Unit.KG_PER_L),
+                sieve == null
+                        ? List.of()
+                        : sieve.aperturesMm().stream()
+                                .map(mm -> typed(mm, Unit.MM))
+                                .toList(),
+                sieve == null
+                        ? List.of()
+                        : sieve.sharesPercent().stream()
+                                .map(share -> typed(share, Unit.PERCENT))
+                                .toList(),
+                Typed.EMPTY,
+                typed(evenness.cvPercent(), Unit.PERCENT),
+                test.settings(),
+                (OWN_TEST + " " + test.date()).strip());
+        boolean there = setup.match().library().stream()
+                .anyMatch(entry -> entry.withId(kept.id()).equals(kept));
+        return there ? Optional.empty() : Optional.of(kept);
+    }
+
+    /** How a product's source is written that was kept from its own tray test; in the file, so in one language. */
+    public static final String OWN_TEST = "own tray test";
+
+    /** More entries joined to a library; whose short name is taken gets a free one, none is lost. */
+    public static List<ReferenceEntry> join(List<ReferenceEntry> library, List<ReferenceEntry> more) {
+        List<ReferenceEntry> all = new ArrayList<>(library);
+        for (ReferenceEntry entry : more) {
+            boolean same = all.contains(entry);
+            boolean taken = all.stream().anyMatch(other -> other.id().equals(entry.id()));
+            if (!same) {
+                all.add(taken || entry.id().isBlank() ? entry.withId(freeId(all)) : entry);
+            }
+        }
+        return all;
+    }
+
+    private static String freeId(List<ReferenceEntry> library) {
+        Set<String> ids = new HashSet<>();
+        library.forEach(entry -> ids.add(entry.id()));
+        int number = 1;
+        while (ids.contains("own-" + number)) {
+            number++;
+        }
+        return "own-" + number;
+    }
+
+    /** Four decimals: a text that no reader takes for a thousand. */
+    private static Typed typed(double value, Unit unit) {
+        return new Typed(Figures.decimals(value, DECIMALS, Locale.ROOT), unit);
+    }
+}

@@ -1,0 +1,211 @@
+package org.evenfall.wizard;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
+import org.evenfall.finding.Arg;
+import org.evenfall.setup.KeptProducts;
+import org.evenfall.setup.entry.MatchEntries;
+import org.evenfall.setup.entry.ReferenceEntry;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.store.LibraryCsv;
+import org.evenfall.store.SetupFileException;
+
+/** The library of tested products: search, sort, add, edit, delete with undo, import, keep the product just proved. */
+final class LibraryForm {
+
+    /** So many entries are listed at once; the search finds the rest. */
+    static final int LISTED = 40;
+
+    private static final Lens<List<ReferenceEntry>> LIBRARY =
+            Places.MATCH.then(MatchEntries::library, MatchEntries::withLibrary);
+
+    private final Form form;
+    private final Desk desk;
+    private final TextField search = new TextField();
+    private final ChoiceBox<LibraryOrder> order = new ChoiceBox<>();
+    private final GridPane list = new GridPane();
+    private final VBox editor = new VBox();
+    private final HBox deleted = new HBox();
+    private int edited = -1;
+    private List<Object> shown = List.of();
+
+    LibraryForm(Form form, Desk desk) {
+        this.form = form;
+        this.desk = desk;
+    }
+
+    Node node() {
+        search.setId("library.search");
+        search.setAccessibleText(form.words().text("library.search"));
+        search.setPromptText(form.words().text("library.search"));
+        search.textProperty().addListener((seen, old, text) -> refresh());
+        order.setId("library.order");
+        order.getItems().setAll(LibraryOrder.values());
+        order.setConverter(Form.converter(form.words()::choice));
+        order.setAccessibleText(form.words().text("library.order"));
+        order.setValue(LibraryOrder.AS_ENTERED);
+        order.valueProperty().addListener((seen, old, how) -> refresh());
+        list.getStyleClass().add("rows");
+        deleted.getStyleClass().add("closer");
+        Button keep = form.button("library.keep", this::keep);
+        form.follow(() -> keep.setDisable(kept().isEmpty()));
+        form.follow(this::refresh);
+        return form.group(
+                "match.library",
+                form.sentence("match.libraryWhy"),
+                form.row(form.button("library.add", this::add), form.button("match.import", this::chooseTable), keep),
+                form.row(search, new Label(form.words().text("library.order")), order),
+                form.told("/match/library"),
+                list,
+                deleted,
+                editor);
+    }
+
+    private List<ReferenceEntry> library() {
+        return LIBRARY.get(form.model().setup());
+    }
+
+    /** The list is only made anew when what it shows has changed. */
+    private void refresh() {
+        List<ReferenceEntry> library = library();
+        List<Object> now = List.of(library, search.getText(), order.getValue());
+        if (now.equals(shown)) {
+            return;
+        }
+        shown = now;
+        if (edited >= library.size()) {
+            edit(-1);
+        }
+        List<Integer> places = order.getValue()
+                .places(library, search.getText(), entry -> form.words().choice(entry.form()));
+        list.getChildren().clear();
+        for (int row = 0; row < Math.min(LISTED, places.size()); row++) {
+            line(row, places.get(row), library.get(places.get(row)));
+        }
+        String told = library.isEmpty()
+                ? form.words().text("library.empty")
+                : places.isEmpty()
+                        ? form.words().text("library.none")
+                        : places.size() > LISTED
+                                ? form.words().text("library.more", Arg.count(places.size() - LISTED))
+                                : "";
+        if (!told.isEmpty()) {
+            Label label = new Label(told);
+            label.setWrapText(true);
+            list.add(label, 0, LISTED, 5, 1);
+        }
+    }
+
+    private void line(int row, int place, ReferenceEntry entry) {
+        Label name = new Label(entry.name().isBlank() ? form.words().text("library.unnamed") : entry.name());
+        Label source = new Label(entry.source());
+        source.getStyleClass().add("beneath");
+        Button edit = form.button("library.edit", () -> edit(place));
+        edit.setId("library.edit/" + place);
+        Button delete = form.button("library.delete", () -> delete(place, entry));
+        delete.setId("library.delete/" + place);
+        for (Button button : List.of(edit, delete)) {
+            button.setAccessibleText(button.getText() + ": " + name.getText());
+        }
+        list.addRow(
+                row,
+                entry.source().isBlank() ? name : new VBox(name, source),
+                new Label(entry.width().isBlank() ? "–" : entry.width().toString()),
+                new Label(
+                        entry.bulkDensity().isBlank()
+                                ? "–"
+                                : entry.bulkDensity().toString()),
+                edit,
+                delete);
+    }
+
+    private void add() {
+        int place = library().size();
+        search.clear();
+        form.model()
+                .change(setup ->
+                        LIBRARY.set(setup, KeptProducts.join(LIBRARY.get(setup), List.of(ReferenceEntry.EMPTY))));
+        edit(Math.min(place, library().size() - 1));
+    }
+
+    private void edit(int place) {
+        edited = place;
+        editor.getChildren().clear();
+        if (place >= 0) {
+            editor.getChildren().setAll(new ReferenceForm(form, LIBRARY, place, () -> edit(-1)).node());
+            editor.lookupAll("#/match/library/" + place + "/name").forEach(Node::requestFocus);
+        }
+    }
+
+    private void delete(int place, ReferenceEntry entry) {
+        edit(-1);
+        Setup before = form.model().setup();
+        form.model().change(setup -> {
+            List<ReferenceEntry> rest = new ArrayList<>(LIBRARY.get(setup));
+            rest.remove(place);
+            return LIBRARY.set(setup, rest);
+        });
+        Setup after = form.model().setup();
+        Label told = new Label(form.words().text("library.deleted", Arg.text(entry.name())));
+        Button undo = form.button("library.undo", () -> {
+            // only this deletion comes back, whatever was typed since
+            form.model().change(setup -> Objects.equals(setup, after) ? before : back(setup, place, entry));
+            deleted.getChildren().clear();
+        });
+        deleted.getChildren().setAll(told, undo);
+        undo.requestFocus();
+    }
+
+    private static Setup back(Setup setup, int place, ReferenceEntry entry) {
+        List<ReferenceEntry> all = new ArrayList<>(LIBRARY.get(setup));
+        all.add(Math.min(place, all.size()), entry);
+        return LIBRARY.set(setup, all);
+    }
+
+    private Optional<ReferenceEntry> kept() {
+        return KeptProducts.of(form.model().setup(), form.model().assessment());
+    }
+
+    private void keep() {
+        kept().ifPresent(entry -> {
+            form.model().change(setup -> LIBRARY.set(setup, KeptProducts.join(LIBRARY.get(setup), List.of(entry))));
+            desk.tell(form.words().text("library.keptNow", Arg.text(entry.name())));
+        });
+    }
+
+    private void chooseTable() {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(form.words().text("match.import"));
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("CSV", "*.csv"));
+        File file = chooser.showOpenDialog(list.getScene().getWindow());
+        if (file != null) {
+            take(file.toPath());
+        }
+    }
+
+    /** Adds the products of a table; a bad line refuses it whole and says where. */
+    void take(Path file) {
+        try {
+            List<ReferenceEntry> more = LibraryCsv.read(Files.readString(file), String.valueOf(file.getFileName()));
+            form.model().change(setup -> LIBRARY.set(setup, KeptProducts.join(LIBRARY.get(setup), more)));
+            desk.tell(form.words().text("match.imported", Arg.count(more.size())));
+        } catch (SetupFileException | IOException problem) {
+            desk.tell(form.words().text("desk.unreadable", Arg.text(String.valueOf(problem.getMessage()))));
+        }
+    }
+}

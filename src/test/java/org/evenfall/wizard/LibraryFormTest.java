@@ -1,0 +1,164 @@
+package org.evenfall.wizard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.image.WritableImage;
+import javafx.stage.Stage;
+import org.evenfall.finding.Step;
+import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.Unit;
+import org.evenfall.setup.entry.ReferenceEntry;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The library of tested products by keyboard, in the demo of an invented farm. */
+@ExtendWith(ApplicationExtension.class)
+class LibraryFormTest {
+
+    private WizardWindow window;
+    private Typing typing;
+
+    @Start
+    void start(Stage stage) throws Exception {
+        Path folder = Files.createTempDirectory("evenfall-library");
+        Path copy = folder.resolve("demo.json");
+        Files.copy(Path.of("demo", "setup.json"), copy);
+        window = new WizardWindow(Stage0.context(folder), Optional.of(copy));
+        stage.setWidth(1280);
+        stage.setHeight(1000);
+        window.show(stage);
+    }
+
+    @BeforeEach
+    void front(FxRobot robot) {
+        typing = new Typing(robot);
+        robot.interact(() -> window.shell().go(Step.MATCH.number()));
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private List<ReferenceEntry> library() {
+        return window.model().setup().match().library();
+    }
+
+    @Test
+    void oneIsAddedByHandWithItsSieveClassesAndRankedAtOnce(FxRobot robot) throws Exception {
+        int before = library().size();
+        typing.press("library.add");
+        String at = "/match/library/" + before;
+        typing.type(at + "/name", "Urea from the co-operative");
+        typing.press(at + "/form/GRANULAR_UREA");
+        typing.type(at + "/width", "28");
+        typing.type(at + "/bulkDensity", "0,75");
+        typing.typeOn(at + "/apertures/0", "2.0", "3.15", "4.5");
+        typing.typeOn(at + "/shares/0", "3", "48", "46", "3");
+        typing.type(at + "/settings/levers/long vane", "8");
+        ReferenceEntry added = library().get(before);
+        assertThat(added.id()).isNotBlank();
+        assertThat(added.shares()).hasSize(4);
+        assertThat(added.settings().levers()).containsEntry("long vane", new Typed("8", Unit.NONE));
+        assertThat(window.model().assessment().match().ranked())
+                .anyMatch(ranked -> ranked.name().equals("Urea from the co-operative")
+                        && ranked.d50Mm() != null
+                        && ranked.d50Mm() > 3
+                        && ranked.d50Mm() < 3.3);
+        picture(robot);
+        // what cannot be is told where it is typed
+        typing.type(at + "/bulkDensity", "7.5");
+        assertThat(typing.words()).anyMatch(word -> word.contains("7.5") || word.contains("7,5"));
+        typing.press("library.done");
+        assertThat(typing.there(at + "/name")).isFalse();
+    }
+
+    private void picture(FxRobot robot) throws Exception {
+        robot.interact(() -> typing.node("library.search").requestFocus());
+        WritableImage[] image = new WritableImage[1];
+        robot.interact(() -> image[0] = window.shell().snapshot(null, null));
+        Files.createDirectories(Path.of("target", "tour"));
+        javax.imageio.ImageIO.write(
+                javafx.embed.swing.SwingFXUtils.fromFXImage(image[0], null),
+                "png",
+                Path.of("target", "tour", "library.png").toFile());
+    }
+
+    @Test
+    void theSearchFindsAndTheOrderSorts(FxRobot robot) {
+        typing.type("library.search", "prilled");
+        assertThat(typing.words()).contains("Prilled urea").doesNotContain("Compound granules, not");
+        int prilled = library()
+                .indexOf(library().stream()
+                        .filter(entry -> entry.name().equals("Prilled urea"))
+                        .findFirst()
+                        .orElseThrow());
+        assertThat(typing.there("library.edit/" + prilled)).isTrue();
+        assertThat(typing.there("library.edit/" + (prilled == 0 ? 1 : 0))).isFalse();
+        typing.type("library.search", "no such thing");
+        assertThat(typing.words()).contains("No tested product holds these words.");
+        List<String> byName = LibraryOrder.NAME.places(library(), "", entry -> "").stream()
+                .map(place -> library().get(place).name().toLowerCase(java.util.Locale.ROOT))
+                .toList();
+        assertThat(byName).isSorted();
+        List<Integer> byWidth = LibraryOrder.WIDTH.places(library(), "", entry -> "");
+        assertThat(library().get(byWidth.get(0)).width().text()).isEqualTo("24");
+        assertThat(LibraryOrder.AS_ENTERED.places(library(), " UREA  fine ", entry -> ""))
+                .hasSize(1);
+    }
+
+    @Test
+    void whatIsDeletedCanBePutBackEvenAfterOtherChanges(FxRobot robot) {
+        List<ReferenceEntry> before = library();
+        typing.press("library.delete/2");
+        assertThat(library()).hasSize(before.size() - 1).doesNotContain(before.get(2));
+        assertThat(typing.words()).contains("“" + before.get(2).name() + "” is deleted.");
+        typing.type("/match/settings/levers/long vane", "10");
+        typing.press("library.undo");
+        assertThat(library()).isEqualTo(before);
+        assertThat(window.model()
+                        .setup()
+                        .match()
+                        .settings()
+                        .levers()
+                        .get("long vane")
+                        .text())
+                .isEqualTo("10");
+    }
+
+    @Test
+    void theProductJustProvedIsKeptOnce(FxRobot robot) {
+        int before = library().size();
+        typing.press("library.keep");
+        assertThat(library()).hasSize(before + 1);
+        ReferenceEntry kept = library().get(before);
+        assertThat(kept.source()).startsWith("own tray test");
+        assertThat(kept.shares()).hasSizeGreaterThan(2);
+        assertThat(typing.node("library.keep").isDisabled()).isTrue();
+        assertThat(window.model().assessment().match().ranked())
+                .filteredOn(ranked -> ranked.id().equals(kept.id()))
+                .allMatch(ranked -> Math.abs(ranked.throwDifferenceM()) < 0.02)
+                .hasSize(1);
+    }
+
+    @Test
+    void aLargeLibraryListsTheFirstAndAnEmptyOneIsNormal(FxRobot robot) {
+        List<ReferenceEntry> many = new ArrayList<>();
+        for (int i = 0; i < 300; i++) {
+            many.add(library().get(0).withId("p" + i).withName("Product " + i));
+        }
+        robot.interact(() ->
+                window.model().change(setup -> setup.withMatch(setup.match().withLibrary(many))));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(typing.words()).contains("260 more. Search to find them.");
+        robot.interact(() ->
+                window.model().change(setup -> setup.withMatch(setup.match().withLibrary(List.of()))));
+        assertThat(typing.words()).anyMatch(word -> word.startsWith("Nothing is here yet."));
+    }
+}
