@@ -84,6 +84,9 @@ final class TraysOverlapCommand implements Callable<Integer> {
     }
 
     private String text() throws SetupFileException {
+        if (!Files.exists(around.path(file))) {
+            throw new SetupFileException(file, "", "no such file");
+        }
         try {
             return Files.readString(around.path(file), StandardCharsets.UTF_8);
         } catch (IOException unreadable) {

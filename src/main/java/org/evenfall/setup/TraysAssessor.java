@@ -231,12 +231,14 @@ final class TraysAssessor {
         }
         List<Double> positions = new ArrayList<>();
         List<Double> grams = new ArrayList<>();
+        List<Typed> typed = new ArrayList<>();
         for (int i = 0; i < test.catches().size(); i++) {
             Double caught = CatchReader.grams(
                     test.catches().get(i), entries.catchKind(), boreMm, density, at + "/catches/" + i, reader);
             if (caught != null) {
                 positions.add(places.get(i));
                 grams.add(caught);
+                typed.add(test.catches().get(i));
             }
         }
         Double runsTyped = reader.read(test.runs(), Fields.RUNS, at + "/runs");
@@ -258,7 +260,7 @@ final class TraysAssessor {
                             Arg.count((long) test.catches().size() - grams.size()))
                     .at(at + "/catches"));
         }
-        CatchReader.slips(grams, at + "/catches", reader);
+        CatchReader.slips(typed, grams, at + "/catches", reader);
         if (plan != null && runs < plan.runsNeeded()) {
             reader.add(Finding.note(Step.TRAYS, "trays.fewRuns", Arg.count(runs), Arg.count(plan.runsNeeded()))
                     .at(at + "/runs"));

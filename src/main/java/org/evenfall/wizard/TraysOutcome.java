@@ -13,6 +13,8 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.TrayTestResult;
 import org.evenfall.setup.TraysResult;
+import org.evenfall.setup.entry.TrayEntries;
+import org.evenfall.setup.entry.YesNo;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.AdviceKind;
 import org.evenfall.trays.Evenness;
@@ -168,7 +170,12 @@ final class TraysOutcome {
                 "trays.next",
                 next,
                 reasons,
-                Shown.sentence(form, "figure-line", () -> expected(form.words(), advised())));
+                Shown.sentence(form, "figure-line", () -> expected(form.words(), advised())),
+                form.choice(
+                        "trays.twoLevers",
+                        "/trays/twoLevers",
+                        Places.TRAYS.then(TrayEntries::twoLevers, TrayEntries::withTwoLevers),
+                        Form.answers(YesNo.class)));
     }
 
     private @Nullable Advice advised() {

@@ -225,10 +225,19 @@ class CommandFaceTest {
                 "flight --drag-per-m 0.1 --speed-m-s 300 --angle-deg 0 --height-m 1|--speed-m-s: 300.0|0 to 200",
                 "flight drag --reynolds -5|--reynolds: -5.0|0.0001 to 200000",
                 "flight --diameter-mm x|evenfall flight|x",
+                "trays|evenfall trays|plan or overlap",
+                "trays plan|--width-m|4 to 60",
+                "trays plan --width-m 28 --rate-kg-ha 2|--rate-kg-ha: 2.0|5 to 1000",
+                "trays plan --width-m 28 --rate-kg-ha 150 --trays 4|--trays: 4.0|5 to 33",
+                "trays overlap none.csv --width 24 --driving round-and-round|none.csv|no such file",
+                "trays overlap line.csv --width 0 --driving round-and-round|--width: 0.0|0.01 to 1000",
+                "trays overlap line.csv --width 24 --driving sideways|sideways|back-and-forth",
+                "trays overlap line.csv --width 24 --driving round-and-round|line 3, column amount|\"x\" is not a number",
                 "nonsense|evenfall|nonsense"
             })
     void everyErrorIsOneClearLine(String call, String place, String told) throws Exception {
         Files.writeString(folder.resolve("bad.json"), "{bad");
+        Files.writeString(folder.resolve("line.csv"), "position,amount\n-3,1\n0,x\n3,1\n");
         Files.writeString(folder.resolve("version.json"), "{\"evenfall\":7}");
         Files.writeString(folder.resolve("word.json"), "{\"evenfall\":1,\"start\":{\"drivingPattern\":\"UP\"}}");
         assertThat(run(call.split(" "))).isEqualTo(2);
@@ -244,6 +253,53 @@ class CommandFaceTest {
                 .isEqualTo(2);
         assertThat(err.toString().lines()).hasSize(1);
         assertThat(Files.readString(blocked)).isEqualTo("a file, not a folder");
+    }
+
+    /** The published one-direction overlap (spreval, see the overlap table of the tests), through the command. */
+    @Test
+    void oneLongPassIsLaidOverItself() throws Exception {
+        Path line = Files.writeString(
+                folder.resolve("line.csv"),
+                "position,amount\n25,.03\n-35,.10\n-25,.21\n-15,.24\n-5,.28\n5,.23\n15,.21\n");
+        assertThat(run("trays", "overlap", line.toString(), "--width", "50", "--driving", "round-and-round", "--json"))
+                .isZero();
+        assertThat(json().at("/positions").toString()).isEqualTo("[5.0,15.0,25.0,35.0,45.0]");
+        assertThat(json().at("/overlapped/1").doubleValue()).isCloseTo(0.31, within(1e-9));
+        assertThat(json().at("/mean").doubleValue()).isCloseTo(0.26, within(1e-9));
+        assertThat(json().at("/cvPercent").doubleValue()).isCloseTo(12.96, within(0.1));
+        fresh();
+        assertThat(run("trays", "overlap", line.toString(), "--width", "50", "--driving", "back-and-forth", "--scan"))
+                .isZero();
+        assertThat(out.toString()).contains("widths with a CV of at most 10 %").contains("half-rate width");
+        fresh();
+        // semicolons and a decimal comma
+        Files.writeString(line, "position;amount\n-2;0\n-1,5;1,5\n0;2\n1,5;1,5\n2;0\n");
+        assertThat(run("trays", "overlap", line.toString(), "--width", "3", "--driving", "back-and-forth", "--json"))
+                .isZero();
+        assertThat(json().at("/leftRightPercent").doubleValue()).isCloseTo(0, within(1e-9));
+    }
+
+    /** 150 kg/ha, 0.25 m², d50 3.3 mm, 1300 kg/m³, g 1.2: counting noise of one run 8.7 % (computed from the definition). */
+    @Test
+    void theTrayPlanFromOptionsOrASetup() throws Exception {
+        assertThat(run(
+                        "trays",
+                        "plan",
+                        "--width-m",
+                        "28",
+                        "--rate-kg-ha",
+                        "150",
+                        "--d50-mm",
+                        "3.3",
+                        "--density-kg-m3",
+                        "1300",
+                        "--json"))
+                .isZero();
+        assertThat(json().at("/plan/countingNoisePercent").doubleValue()).isCloseTo(8.7, within(0.05));
+        assertThat(json().at("/layout/positionsM/0").doubleValue()).isEqualTo(-14);
+        fresh();
+        assertThat(run("trays", "plan", DEMO)).isZero();
+        assertThat(out.toString()).contains("tray  7").contains("pass  3").contains("drive the three passes");
     }
 
     @Test

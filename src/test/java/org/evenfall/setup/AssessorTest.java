@@ -64,6 +64,51 @@ class AssessorTest {
     }
 
     @Test
+    void swappedDigitsAndAWrongOrderOfMagnitudeAreAskedBackAndCounted() throws Exception {
+        Setup demo = demo();
+        assertThat(keys(demo)).doesNotContain("trays.swapped", "trays.slip");
+        Setup swapped = caught(demo, "16", "17", "81", "18", "16", "17", "15");
+        assertThat(keys(swapped)).contains("trays.swapped").doesNotContain("trays.slip");
+        assertThat(Assessor.assess(swapped).trays().tests()).hasSize(2);
+        Setup slipped = caught(demo, "16", "170", "18", "18", "16", "17", "15");
+        assertThat(keys(slipped)).contains("trays.slip").doesNotContain("trays.swapped");
+        // far off, but no swap explains it
+        assertThat(keys(caught(demo, "16", "17", "33", "18", "16", "17", "15")))
+                .doesNotContain("trays.slip", "trays.swapped");
+    }
+
+    private static Setup caught(Setup setup, String... grams) {
+        List<org.evenfall.setup.entry.TrayTestEntry> tests =
+                new ArrayList<>(setup.trays().tests());
+        int last = tests.size() - 1;
+        tests.set(
+                last,
+                tests.get(last)
+                        .withCatches(java.util.Arrays.stream(grams)
+                                .map(one -> new Typed(one, Unit.G))
+                                .toList()));
+        return setup.withTrays(setup.trays().withTests(tests));
+    }
+
+    /** A passed test makes a tested product once; joining never loses one nor gives a short name twice. */
+    @Test
+    void aPassedTestIsKeptAsATestedProduct() throws Exception {
+        Setup demo = demo();
+        var kept = KeptProducts.of(demo, Assessor.assess(demo)).orElseThrow();
+        assertThat(kept.width()).isEqualTo(demo.start().tramlineWidth());
+        assertThat(kept.shares()).hasSize(kept.apertures().size() + 1);
+        Setup with = demo.withMatch(demo.match()
+                .withLibrary(KeptProducts.join(demo.match().library(), List.of(kept, kept, kept.withName("Other")))));
+        assertThat(with.match().library()).hasSize(demo.match().library().size() + 2);
+        assertThat(with.match().library().stream().map(entry -> entry.id()).distinct())
+                .hasSameSizeAs(with.match().library());
+        assertThat(KeptProducts.of(with, Assessor.assess(with))).isEmpty();
+        Setup uneven = caught(demo, "26", "17", "8", "18", "6", "17", "25");
+        assertThat(KeptProducts.of(uneven, Assessor.assess(uneven))).isEmpty();
+        assertThat(KeptProducts.of(Setup.EMPTY, Assessor.assess(Setup.EMPTY))).isEmpty();
+    }
+
+    @Test
     void whatMustStopStops() throws Exception {
         Setup demo = demo();
         assertThat(keys(demo.withProduct(demo.product().withCondition(Condition.CAKED))))
