@@ -16,6 +16,9 @@ final class MoveChooser {
     /** A move must be worth a test: it must be expected to take this off the CV, points. Ours. */
     static final double WORTH_PERCENT = 0.7;
 
+    /** The owner's first lever is turned first: another must be better by this share. Ours. */
+    private static final double LEVER_GAIN = 0.05;
+
     /** With the quarter points off, another lever may mend what the first cannot: it may look this much worse. Ours. */
     private static final double UNTRIED = 0.7;
 
@@ -58,12 +61,21 @@ final class MoveChooser {
         int[] best = null;
         for (int[] move : candidates(twoLevers)) {
             double square = model.square(move) * (tries(move) ? UNTRIED : 1);
-            if (square < (best == null ? least : least * (1 - STEP_GAIN * (size(move) - size(best))))) {
+            if (square < (best == null ? least : least * (1 - gainWanted(move, best)))) {
                 least = square;
                 best = move;
             }
         }
         return best;
+    }
+
+    /** How much better a later candidate must be, share of CV². */
+    private static double gainWanted(int[] move, int[] best) {
+        boolean other = false;
+        for (int j = 0; j < move.length; j++) {
+            other |= (move[j] != 0) != (best[j] != 0);
+        }
+        return STEP_GAIN * (size(move) - size(best)) + (other ? LEVER_GAIN : 0);
     }
 
     private boolean tries(int[] move) {
