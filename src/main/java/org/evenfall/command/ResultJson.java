@@ -41,6 +41,7 @@ final class ResultJson {
         trays.set("plan", tree(assessment.trays().plan()));
         trays.set("tests", tree(assessment.trays().tests()));
         trays.set("advice", advice(assessment));
+        trays.set("line", tree(assessment.trays().line()));
         json.set("card", tree(assessment.card()));
         json.set("findings", findings(assessment.findings()));
         return new Answer(json, code(assessment));

@@ -83,7 +83,7 @@ final class TraysAssessor {
         beforeDriving(yard);
         if (widthM == null) {
             reader.need(false, Step.TRAYS, "missing.widthFirst", "");
-            return new TraysResult(null, null, List.of(), null);
+            return new TraysResult(null, null, List.of(), null, null);
         }
         TrayLayout layout = TrayLayouts.of(
                 widthM,
@@ -126,7 +126,8 @@ final class TraysAssessor {
                         outletsInOrder(rate, yard),
                         entries.twoLevers() == YesNo.YES,
                         driving(),
-                        done.isEmpty() ? ShapeCurves.broad() : curves(product, widthM))));
+                        done.isEmpty() ? ShapeCurves.broad() : curves(product, widthM))),
+                LongPassAssessor.assess(entries, widthM, driving(), boreMm, density, reader));
     }
 
     private DrivingPattern driving() {

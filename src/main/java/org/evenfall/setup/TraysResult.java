@@ -13,12 +13,14 @@ import org.jspecify.annotations.Nullable;
  * @param plan null without rate, product or tray
  * @param tests tests that can be read, oldest first
  * @param advice null while nothing can be advised
+ * @param line the long line under one pass; null while there is none
  */
 public record TraysResult(
         @Nullable TrayLayout layout,
         @Nullable CatchPlan plan,
         List<TrayTestResult> tests,
-        @Nullable Advice advice) {
+        @Nullable Advice advice,
+        @Nullable LongPass line) {
 
     public TraysResult {
         tests = List.copyOf(tests);

@@ -11,15 +11,19 @@ import org.evenfall.setup.entry.ReferenceEntry;
 
 /** Which tested products are listed and in which order: places in the library, for it keeps the order they came in. */
 enum LibraryOrder {
-    AS_ENTERED((one, other) -> 0),
-    NAME(Comparator.comparing(entry -> entry.name().toLowerCase(Locale.ROOT))),
-    WIDTH(Comparator.comparingDouble(entry -> number(entry.width()))),
-    DENSITY(Comparator.comparingDouble(entry -> number(entry.bulkDensity())));
+    AS_ENTERED,
+    NAME,
+    WIDTH,
+    DENSITY;
 
-    private final Comparator<ReferenceEntry> order;
-
-    LibraryOrder(Comparator<ReferenceEntry> order) {
-        this.order = order;
+    private Comparator<ReferenceEntry> order() {
+        return switch (this) {
+            // every entry equals every other: a stable sort leaves them as they came
+            case AS_ENTERED -> Comparator.comparingInt(entry -> 0);
+            case NAME -> Comparator.comparing(entry -> entry.name().toLowerCase(Locale.ROOT));
+            case WIDTH -> Comparator.comparingDouble(entry -> number(entry.width()));
+            case DENSITY -> Comparator.comparingDouble(entry -> number(entry.bulkDensity()));
+        };
     }
 
     /** Places of the entries that hold every word of the search, in this order; entries of no name stay in. */
@@ -45,7 +49,7 @@ enum LibraryOrder {
                 places.add(i);
             }
         }
-        places.sort((one, other) -> order.compare(library.get(one), library.get(other)));
+        places.sort(Comparator.comparing(library::get, order()));
         return places;
     }
 

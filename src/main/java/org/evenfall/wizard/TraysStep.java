@@ -67,6 +67,7 @@ final class TraysStep implements StepView {
                 new TrayTestForm(form).tests(),
                 outcome.result(),
                 outcome.advice(),
+                new LongPassForm(form).node(),
                 edges());
     }
 

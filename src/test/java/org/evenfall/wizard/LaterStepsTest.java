@@ -212,6 +212,35 @@ class LaterStepsTest {
         assertThat(window.model().assessment().trays().tests()).hasSize(1);
     }
 
+    /** A triangle 48 m wide: by arithmetic it lies flat at 24 m, its half-rate width. */
+    @Test
+    void oneLongPassIsLaidOverItselfWhileItIsTyped(FxRobot robot) throws Exception {
+        open(robot, Step.TRAYS, setup -> setup.withStart(setup.start().withTramlineWidth(new Typed("24", Unit.M))));
+        typing.typeOn("/trays/line/0/position", "-24", "-18", "-12", "-6", "0", "6", "12", "18", "24");
+        typing.typeOn("/trays/line/0/amount", "0", "5", "10", "15", "20", "15", "10", "5", "0");
+        var line = window.model().assessment().trays().line();
+        assertThat(line.laid().cvPercent()).isCloseTo(0, offset(1e-9));
+        assertThat(line.laid().halfRateWidth()).isCloseTo(24, offset(1e-9));
+        assertThat(typing.words()).contains("Laid at 24 m", "24 m", "CV 0 %");
+        typing.type("/trays/line/8/position", "18");
+        assertThat(typing.words()).anyMatch(word -> word.startsWith("Two trays of the line stand at"));
+        typing.type("/trays/line/8/position", "24");
+        robot.interact(() -> typing.node("/trays/line/8/amount").requestFocus());
+        robot.interact(() -> snapshot("line.png"));
+    }
+
+    private void snapshot(String name) {
+        try {
+            Files.createDirectories(Path.of("target", "tour"));
+            javax.imageio.ImageIO.write(
+                    javafx.embed.swing.SwingFXUtils.fromFXImage(window.shell().snapshot(null, null), null),
+                    "png",
+                    Path.of("target", "tour", name).toFile());
+        } catch (java.io.IOException broken) {
+            throw new java.io.UncheckedIOException(broken);
+        }
+    }
+
     @Test
     void theCardSaysWhatIsMissingAndLeadsThere(FxRobot robot) {
         open(

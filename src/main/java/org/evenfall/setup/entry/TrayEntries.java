@@ -22,6 +22,7 @@ import org.evenfall.trays.Surface;
  * @param tubesDry trays and tubes dry
  * @param clearOfWheelmarks aside from wheel marks
  * @param tests tests, oldest first
+ * @param line trays of the long line under one pass, in any order
  * @param twoLevers whether two levers may be moved at once
  * @param borderDevice border device and how it is set
  * @param borderSide which side
@@ -42,6 +43,7 @@ public record TrayEntries(
         YesNo tubesDry,
         YesNo clearOfWheelmarks,
         List<TrayTestEntry> tests,
+        List<LineTrayEntry> line,
         YesNo twoLevers,
         String borderDevice,
         Side borderSide,
@@ -63,6 +65,7 @@ public record TrayEntries(
             YesNo.UNANSWERED,
             YesNo.UNANSWERED,
             List.of(),
+            List.of(),
             YesNo.UNANSWERED,
             "",
             Side.UNANSWERED,
@@ -83,6 +86,7 @@ public record TrayEntries(
         tubesDry = Objects.requireNonNullElse(tubesDry, YesNo.UNANSWERED);
         clearOfWheelmarks = Objects.requireNonNullElse(clearOfWheelmarks, YesNo.UNANSWERED);
         tests = Lists.of(tests);
+        line = Lists.of(line);
         twoLevers = Objects.requireNonNullElse(twoLevers, YesNo.UNANSWERED);
         borderDevice = Objects.requireNonNullElse(borderDevice, "");
         switchOn = Typed.orEmpty(switchOn);

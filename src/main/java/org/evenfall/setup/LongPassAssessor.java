@@ -1,0 +1,94 @@
+package org.evenfall.setup;
+
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Step;
+import org.evenfall.flight.DrivingPattern;
+import org.evenfall.flight.PassPattern;
+import org.evenfall.flight.WidthScan;
+import org.evenfall.quantity.Unit;
+import org.evenfall.setup.entry.LineTrayEntry;
+import org.evenfall.setup.entry.TrayEntries;
+import org.evenfall.trays.PassLine;
+import org.jspecify.annotations.Nullable;
+
+/** Step 6, the other way: one pass over a long line of trays. */
+final class LongPassAssessor {
+
+    private static final String AT = "/trays/line";
+
+    private LongPassAssessor() {}
+
+    static @Nullable LongPass assess(
+            TrayEntries entries,
+            double widthM,
+            DrivingPattern driving,
+            @Nullable Double boreMm,
+            @Nullable Double densityKgPerL,
+            EntryReader reader) {
+        SortedMap<Double, Double> line = new TreeMap<>();
+        for (int i = 0; i < entries.line().size(); i++) {
+            LineTrayEntry tray = entries.line().get(i);
+            Double position = reader.read(tray.position(), Fields.TRAY_POSITION, AT + "/" + i + "/position");
+            Double grams = CatchReader.grams(
+                    tray.amount(), entries.catchKind(), boreMm, densityKgPerL, AT + "/" + i + "/amount", reader);
+            if (position != null && grams != null && line.put(position, grams) != null) {
+                reader.add(Finding.warn(Step.TRAYS, "trays.line.twice", Arg.number(position, 1, Unit.M))
+                        .at(AT));
+            }
+        }
+        if (line.isEmpty()) {
+            return null;
+        }
+        if (line.size() < PassLine.USUAL_FEWEST || line.size() > PassLine.MOST) {
+            reader.add(Finding.note(
+                            Step.TRAYS,
+                            "trays.line.count",
+                            Arg.count(line.size()),
+                            Arg.count(PassLine.USUAL_FEWEST),
+                            Arg.count(PassLine.MOST))
+                    .at(AT));
+        }
+        boolean caught = line.values().stream().anyMatch(grams -> grams > 0);
+        if (line.size() < PassLine.FEWEST || !caught) {
+            return null;
+        }
+        PassPattern pattern = new PassPattern(
+                line.keySet().stream().mapToDouble(Double::doubleValue).toArray(),
+                line.values().stream().mapToDouble(Double::doubleValue).toArray());
+        PassLine laid = PassLine.of(pattern, driving, widthM);
+        WidthScan scan = PassLine.scan(pattern, driving);
+        tell(laid, scan, widthM, reader);
+        return new LongPass(laid, scan.atMost10(), scan.atMost15(), pattern.positionsM(), pattern.amounts());
+    }
+
+    private static void tell(PassLine laid, WidthScan scan, double widthM, EntryReader reader) {
+        if (laid.cvPercent() != null) {
+            reader.add(Finding.note(
+                            Step.TRAYS,
+                            "trays.line.cv",
+                            Arg.number(widthM, 0, Unit.M),
+                            Arg.number(laid.cvPercent(), 0, Unit.PERCENT))
+                    .at(AT));
+        }
+        List<WidthScan.Interval> even = scan.atMost15();
+        reader.add((even.isEmpty()
+                        ? Finding.note(Step.TRAYS, "trays.line.noWidth")
+                        : Finding.note(Step.TRAYS, "trays.line.widths", Arg.text(told(even))))
+                .at(AT));
+        if (laid.edgePercent() > PassLine.EDGE_PERCENT) {
+            reader.add(Finding.warn(Step.TRAYS, "trays.line.edge", Arg.number(laid.edgePercent(), 0, Unit.PERCENT))
+                    .at(AT));
+        }
+    }
+
+    private static String told(List<WidthScan.Interval> widths) {
+        return widths.stream()
+                .map(one -> Math.round(one.from()) + "–" + Math.round(one.to()))
+                .collect(Collectors.joining(", "));
+    }
+}

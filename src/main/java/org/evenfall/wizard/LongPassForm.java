@@ -1,0 +1,120 @@
+package org.evenfall.wizard;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Sentences;
+import org.evenfall.flight.WidthScan;
+import org.evenfall.quantity.Unit;
+import org.evenfall.setup.FieldSpec;
+import org.evenfall.setup.Fields;
+import org.evenfall.setup.LongPass;
+import org.evenfall.setup.entry.LineTrayEntry;
+import org.evenfall.setup.entry.TrayEntries;
+import org.evenfall.wizard.picture.PatternPicture;
+import org.jspecify.annotations.Nullable;
+
+/** Step 6, the other way: one pass over a long line of trays, laid over itself for any width. */
+final class LongPassForm {
+
+    private final Form form;
+
+    LongPassForm(Form form) {
+        this.form = form;
+    }
+
+    private @Nullable LongPass line() {
+        return form.model().assessment().trays().line();
+    }
+
+    Node node() {
+        Lens<List<LineTrayEntry>> list = Places.TRAYS.then(TrayEntries::line, TrayEntries::withLine);
+        FieldSpec amount = switch (form.model().setup().trays().catchKind()) {
+            case VOLUME -> Fields.CATCH_VOLUME;
+            case HEIGHT -> Fields.CATCH_HEIGHT;
+            case MASS, PERCENT, UNANSWERED -> Fields.CATCH_MASS;
+        };
+        PatternPicture picture = new PatternPicture(form.words());
+        picture.setMinHeight(Region.USE_PREF_SIZE);
+        form.follow(() -> {
+            LongPass line = line();
+            picture.show(
+                    line == null
+                            ? List.of()
+                            : List.of(new PatternPicture.Pattern(
+                                    form.words().text("trays.line.caught"), line.positionsM(), line.amountsG())),
+                    form.model().assessment().tramlineWidthM());
+        });
+        return form.group(
+                "trays.line",
+                form.sentence("trays.line.how"),
+                new Rows<>(
+                                form,
+                                list,
+                                LineTrayEntry.EMPTY,
+                                "/trays/line",
+                                true,
+                                List.of(
+                                        Rows.typed(
+                                                form,
+                                                form.words().text("trays.line.position"),
+                                                Fields.TRAY_POSITION,
+                                                "position",
+                                                LineTrayEntry::position,
+                                                LineTrayEntry::withPosition),
+                                        Rows.typed(
+                                                form,
+                                                form.words().text("trays.line.amount"),
+                                                amount,
+                                                "amount",
+                                                LineTrayEntry::amount,
+                                                LineTrayEntry::withAmount)))
+                        .node(),
+                Shown.when(form, () -> line() != null, new FigureRow(form, this::figures)),
+                Shown.when(form, () -> line() != null, picture));
+    }
+
+    private List<FigureRow.Figure> figures() {
+        LongPass line = line();
+        List<FigureRow.Figure> figures = new ArrayList<>();
+        if (line == null) {
+            return figures;
+        }
+        Sentences words = form.words();
+        if (line.laid().cvPercent() != null) {
+            figures.add(new FigureRow.Figure(
+                    words.text("trays.line.at", Arg.number(line.laid().width(), 0, Unit.M)),
+                    words.text("trays.cvShort", Arg.number(line.laid().cvPercent(), 0, Unit.PERCENT))));
+        }
+        figures.add(new FigureRow.Figure(words.text("trays.line.ten"), widths(line.atMost10())));
+        figures.add(new FigureRow.Figure(words.text("trays.line.fifteen"), widths(line.atMost15())));
+        if (line.laid().halfRateWidth() != null) {
+            figures.add(new FigureRow.Figure(
+                    words.text("trays.line.half"), words.number(line.laid().halfRateWidth(), 0, Unit.M)));
+        }
+        double lean = line.laid().leftRightPercent();
+        figures.add(new FigureRow.Figure(
+                words.text("trays.figure.sides"),
+                Math.abs(lean) < 0.5
+                        ? words.text("trays.alike")
+                        : words.text(
+                                lean > 0 ? "trays.leftMore" : "trays.rightMore",
+                                Arg.number(Math.abs(lean), 0, Unit.PERCENT))));
+        return figures;
+    }
+
+    private String widths(List<WidthScan.Interval> intervals) {
+        return intervals.isEmpty()
+                ? form.words().text("trays.line.none")
+                : intervals.stream()
+                        .map(one -> form.words()
+                                .text(
+                                        "trays.line.interval",
+                                        Arg.number(one.from(), 0, Unit.NONE),
+                                        Arg.number(one.to(), 0, Unit.M)))
+                        .collect(Collectors.joining(", "));
+    }
+}
