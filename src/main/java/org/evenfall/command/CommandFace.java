@@ -11,7 +11,7 @@ import picocli.CommandLine.Spec;
 
 /**
  * The command-line face. Exit codes: 0 done; 1 done, and there is a stop finding (assess), or the card is not as signed
- * (verify); 2 the call or a file is wrong, nothing was written.
+ * (verify, which has more of its own); 2 the call or a file is wrong, nothing was written.
  */
 @Command(
         name = "evenfall",

@@ -19,9 +19,16 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "verify",
         mixinStandardHelpOptions = true,
-        description =
-                "Tells whether a card is unchanged since it was signed. Exit code 0 unchanged, 1 changed or unsigned.")
+        description = {
+            "Tells whether a card is unchanged since it was signed, and by which key.",
+            "Exit codes: 0 unchanged, by a key known here; 1 changed; 2 the call or the file is wrong;",
+            "3 unchanged, by a key not known here; 4 not signed; 5 something was added after signing."
+        })
 final class VerifyCommand implements Callable<Integer> {
+
+    private static final int UNKNOWN_KEY = 3;
+    private static final int UNSIGNED = 4;
+    private static final int APPENDED = 5;
 
     private final Surroundings around;
 
@@ -43,7 +50,17 @@ final class VerifyCommand implements Callable<Integer> {
         } else {
             print(result);
         }
-        return result.unchanged() ? CommandFace.OK : CommandFace.FOUND;
+        return code(result);
+    }
+
+    private static int code(VerifyResult result) {
+        if (!result.signed()) {
+            return UNSIGNED;
+        }
+        if (result.unchanged()) {
+            return result.knownKey() ? CommandFace.OK : UNKNOWN_KEY;
+        }
+        return result.appended() ? APPENDED : CommandFace.FOUND;
     }
 
     private VerifyResult result() throws SetupFileException {

@@ -10,6 +10,9 @@ import org.evenfall.finding.Step;
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.flight.PassPattern;
 import org.evenfall.flight.WidthScan;
+import org.evenfall.quantity.NumberReading;
+import org.evenfall.quantity.NumberText;
+import org.evenfall.quantity.Typed;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.LineTrayEntry;
 import org.evenfall.setup.entry.TrayEntries;
@@ -34,8 +37,15 @@ final class LongPassAssessor {
         for (int i = 0; i < entries.line().size(); i++) {
             LineTrayEntry tray = entries.line().get(i);
             Double position = reader.read(tray.position(), Fields.TRAY_POSITION, AT + "/" + i + "/position");
-            Double grams = CatchReader.grams(
-                    tray.amount(), entries.catchKind(), boreMm, densityKgPerL, AT + "/" + i + "/amount", reader);
+            Double grams = nothing(tray.amount())
+                    ? Double.valueOf(0)
+                    : CatchReader.grams(
+                            tray.amount(),
+                            entries.catchKind(),
+                            boreMm,
+                            densityKgPerL,
+                            AT + "/" + i + "/amount",
+                            reader);
             if (position != null && grams != null && line.put(position, grams) != null) {
                 reader.add(Finding.warn(Step.TRAYS, "trays.line.twice", Arg.number(position, 1, Unit.M))
                         .at(AT));
@@ -64,6 +74,11 @@ final class LongPassAssessor {
         WidthScan scan = PassLine.scan(pattern, driving);
         tell(laid, scan, widthM, reader);
         return new LongPass(laid, scan.atMost10(), scan.atMost15(), pattern.positionsM(), pattern.amounts());
+    }
+
+    /** At the ends of the line an empty tray is what one wants, not something to look at again. */
+    private static boolean nothing(Typed amount) {
+        return NumberText.read(amount.text()) instanceof NumberReading.Value value && value.value() == 0;
     }
 
     private static void tell(PassLine laid, WidthScan scan, double widthM, EntryReader reader) {

@@ -171,11 +171,14 @@ final class TraysOutcome {
                 next,
                 reasons,
                 Shown.sentence(form, "figure-line", () -> expected(form.words(), advised())),
-                form.choice(
-                        "trays.twoLevers",
-                        "/trays/twoLevers",
-                        Places.TRAYS.then(TrayEntries::twoLevers, TrayEntries::withTwoLevers),
-                        Form.answers(YesNo.class)));
+                Shown.when(
+                        form,
+                        () -> form.model().assessment().machine().levers().size() > 1,
+                        form.choice(
+                                "trays.twoLevers",
+                                "/trays/twoLevers",
+                                Places.TRAYS.then(TrayEntries::twoLevers, TrayEntries::withTwoLevers),
+                                Form.answers(YesNo.class))));
     }
 
     private @Nullable Advice advised() {

@@ -202,6 +202,30 @@ class CardTest {
         assertThat(text).contains("Opening left: 27.5").contains("174 kg/ha");
     }
 
+    /** As from a phone held askew in a dim cab: blurred, turned by 7 degrees, darkened. */
+    @Test
+    void aPhoneReadsItAskewBlurredAndInTheDark() throws Exception {
+        CardContent content = content(Paper.A5_LANDSCAPE);
+        BufferedImage page =
+                CardPicture.render(CardPdf.draw(content, WHEN), 200).get(1);
+        BufferedImage askew =
+                new BufferedImage(page.getWidth() + 400, page.getHeight() + 400, BufferedImage.TYPE_INT_RGB);
+        java.awt.Graphics2D pen = askew.createGraphics();
+        pen.setColor(java.awt.Color.LIGHT_GRAY);
+        pen.fillRect(0, 0, askew.getWidth(), askew.getHeight());
+        pen.setRenderingHint(
+                java.awt.RenderingHints.KEY_INTERPOLATION, java.awt.RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+        pen.rotate(Math.toRadians(7), askew.getWidth() / 2.0, askew.getHeight() / 2.0);
+        pen.drawImage(page, 200, 200, null);
+        pen.dispose();
+        float[] blur = new float[9];
+        Arrays.fill(blur, 1f / 9);
+        BufferedImage blurred =
+                new java.awt.image.ConvolveOp(new java.awt.image.Kernel(3, 3, blur)).filter(askew, null);
+        BufferedImage dark = new java.awt.image.RescaleOp(0.35f, 5, null).filter(blurred, null);
+        assertThat(decode(dark)).isEqualTo(QrCode.fitted(content.qr()));
+    }
+
     private static String decode(BufferedImage image) throws Exception {
         int[] pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
         BinaryBitmap bitmap = new BinaryBitmap(

@@ -144,6 +144,29 @@ class CommandFaceTest {
         fresh();
         assertThat(run("verify", "changed.pdf")).isEqualTo(1);
         assertThat(out.toString()).contains("Changed after it was signed");
+        // something added after signing, another key's card, and no signature at all: each has its own code
+        byte[] whole = Files.readAllBytes(folder.resolve("card.pdf"));
+        Path more = Files.write(folder.resolve("more.pdf"), java.util.Arrays.copyOf(whole, whole.length + 20));
+        fresh();
+        assertThat(run("verify", more.toString())).isEqualTo(5);
+        assertThat(out.toString()).contains("Something was added");
+        Path keys = folder.resolve("key.p12");
+        try (var files = Files.walk(folder)) {
+            keys = files.filter(file -> file.toString().endsWith(".p12"))
+                    .findFirst()
+                    .orElse(keys);
+        }
+        Files.delete(keys);
+        fresh();
+        assertThat(run("verify", "card.pdf")).isEqualTo(3);
+        assertThat(out.toString()).contains("not known here");
+        try (var bare = new org.apache.pdfbox.pdmodel.PDDocument()) {
+            bare.addPage(new org.apache.pdfbox.pdmodel.PDPage());
+            bare.save(folder.resolve("bare.pdf").toFile());
+        }
+        fresh();
+        assertThat(run("verify", "bare.pdf")).isEqualTo(4);
+        assertThat(out.toString()).contains("Not signed");
         fresh();
         Files.createDirectory(folder.resolve("cards"));
         assertThat(run("card", DEMO, DEMO, "--out", "cards")).isZero();
