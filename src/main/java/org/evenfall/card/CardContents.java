@@ -16,6 +16,8 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.rate.RatePlan;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.FinalSettings;
+import org.evenfall.setup.entry.PlanEntries;
+import org.evenfall.setup.entry.RateBasis;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.StartEntries;
 import org.evenfall.trays.Evenness;
@@ -199,6 +201,9 @@ public final class CardContents {
                     Arg.word("choice.EvennessVerdict." + test.verdict())));
         }
         RatePlan plan = assessment.rate().plan();
+        if (plan != null) {
+            perAcre(plan, proof);
+        }
         if (plan != null
                 && plan.bucketKg() != null
                 && plan.bucketLowKg() != null
@@ -219,6 +224,20 @@ public final class CardContents {
                     Arg.number(plan.haPerBag(), 2, Unit.HA)));
         }
         return proof;
+    }
+
+    /** Where the rate was typed in pounds or units an acre: as typed, with the basis of a unit, kg/ha beside it. */
+    private void perAcre(RatePlan plan, List<String> proof) {
+        PlanEntries typed = setup.rate().plan();
+        boolean byProduct = typed.basis() == RateBasis.PRODUCT;
+        Typed rate = byProduct ? typed.productRate() : typed.nitrogenRate();
+        Arg metric = Arg.number(byProduct ? plan.productKgPerHa() : plan.nitrogenKgPerHa(), 0, Unit.KG_PER_HA);
+        if (rate.unit() == Unit.UNITS) {
+            proof.add(words.text(
+                    "card.units", Arg.text(rate.text()), Arg.word("choice.UnitsBasis." + typed.unitsBasis()), metric));
+        } else if (rate.unit() == Unit.LB_PER_AC) {
+            proof.add(words.text(byProduct ? "card.perAcre" : "card.perAcreN", Arg.text(rate.toString()), metric));
+        }
     }
 
     private List<String> warnings() {

@@ -202,6 +202,25 @@ class CardTest {
         assertThat(text).contains("Opening left: 27.5").contains("174 kg/ha");
     }
 
+    /** A rate typed in units or pounds an acre stands on the card as typed, with its basis and kg/ha. */
+    @Test
+    void aRatePerAcreStandsWithItsBasis() {
+        Setup units = demo.withRate(demo.rate()
+                .withPlan(demo.rate()
+                        .plan()
+                        .withBasis(org.evenfall.setup.entry.RateBasis.NITROGEN)
+                        .withNitrogenRate(
+                                new org.evenfall.quantity.Typed("64", org.evenfall.quantity.Unit.UNITS))
+                        .withUnitsBasis(org.evenfall.rate.UnitsBasis.HUNDREDTH_OF_HUNDREDWEIGHT_PER_ACRE)));
+        Sentences words = new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.UK);
+        List<String> proof = CardContents.of(units, Assessor.assess(units), words, "")
+                .proof()
+                .stream()
+                .map(line -> line.replace('\u00a0', ' '))
+                .toList();
+        assertThat(proof).contains("Nitrogen 64 units (1/100 hundredweight per acre) is 80 kg/ha");
+    }
+
     /** As from a phone held askew in a dim cab: blurred, turned by 7 degrees, darkened. */
     @Test
     void aPhoneReadsItAskewBlurredAndInTheDark() throws Exception {
