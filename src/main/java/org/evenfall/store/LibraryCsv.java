@@ -5,23 +5,27 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.evenfall.granule.ProductForm;
+import org.evenfall.quantity.Figures;
 import org.evenfall.quantity.NumberReading;
 import org.evenfall.quantity.NumberText;
 import org.evenfall.quantity.Typed;
-import org.evenfall.quantity.Unit;
+import org.evenfall.setup.FieldSpec;
+import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.ReferenceEntry;
 import org.evenfall.setup.entry.SettingsEntries;
 
 /**
- * Tested products as a table. Columns, in any order, separated by comma or semicolon: {@code id, name, form, width_m,
+ * Tested products as a table. Columns, in any order, separated by comma, semicolon or tab: {@code id, name, form, width_m,
  * nitrogen_percent, bulk_density_kg_per_l, apertures_mm, shares_percent, d50_mm, tested_cv_percent, pto_rpm,
  * height_over_crop_cm, tilt_deg, source} and one column {@code lever:LABEL} a lever. Lists of numbers are separated by
  * blanks. Only id, name and width_m must be there. A decimal comma is understood. One bad line refuses the whole file.
@@ -30,12 +34,27 @@ public final class LibraryCsv {
 
     private static final List<String> NEEDED = List.of("id", "name", "width_m");
     private static final String LEVER = "lever:";
+    private static final Set<String> KNOWN = Set.of(
+            "id",
+            "name",
+            "form",
+            "width_m",
+            "nitrogen_percent",
+            "bulk_density_kg_per_l",
+            "apertures_mm",
+            "shares_percent",
+            "d50_mm",
+            "tested_cv_percent",
+            "pto_rpm",
+            "height_over_crop_cm",
+            "tilt_deg",
+            "source");
 
     private LibraryCsv() {}
 
     public static List<ReferenceEntry> read(String text, String name) throws SetupFileException {
         String firstLine = text.lines().findFirst().orElse("");
-        char separator = firstLine.contains(";") ? ';' : ',';
+        char separator = firstLine.contains(";") ? ';' : firstLine.contains("\t") ? '\t' : ',';
         CSVFormat format = CSVFormat.DEFAULT
                 .builder()
                 .setDelimiter(separator)
@@ -50,8 +69,20 @@ public final class LibraryCsv {
                     throw new SetupFileException(name, "line 1", "column " + needed + " is missing");
                 }
             }
+            for (String column : parser.getHeaderNames()) {
+                if (!KNOWN.contains(column) && !column.startsWith(LEVER)) {
+                    throw new SetupFileException(name, "line 1", "column " + column + " is not known");
+                }
+            }
             List<ReferenceEntry> entries = new ArrayList<>();
+            Set<String> ids = new HashSet<>();
             for (CSVRecord row : parser) {
+                if (!ids.add(row.get("id"))) {
+                    throw new SetupFileException(
+                            name,
+                            "line " + parser.getCurrentLineNumber() + ", column id",
+                            "\"" + row.get("id") + "\" stands twice");
+                }
                 entries.add(new Row(row, parser.getCurrentLineNumber(), name, parser.getHeaderNames()).entry());
             }
             return entries;
@@ -69,26 +100,31 @@ public final class LibraryCsv {
             Map<String, Typed> levers = new LinkedHashMap<>();
             for (String column : columns) {
                 if (column.startsWith(LEVER) && !text(column).isEmpty()) {
-                    levers.put(column.substring(LEVER.length()).strip(), number(column, Unit.NONE));
+                    levers.put(column.substring(LEVER.length()).strip(), number(column, Fields.LEVER_VALUE));
                 }
+            }
+            int apertures = numbers("apertures_mm", Fields.APERTURE).size();
+            int shares = numbers("shares_percent", Fields.SIEVE_SHARE).size();
+            if (apertures + shares > 0 && shares != apertures + 1) {
+                throw problem("shares_percent", shares + " shares; " + apertures + " apertures need one more");
             }
             String id = needed("id");
             return new ReferenceEntry(
                     id,
                     needed("name"),
                     form(),
-                    number("width_m", Unit.M),
-                    number("nitrogen_percent", Unit.PERCENT),
-                    number("bulk_density_kg_per_l", Unit.KG_PER_L),
-                    numbers("apertures_mm", Unit.MM),
-                    numbers("shares_percent", Unit.PERCENT),
-                    number("d50_mm", Unit.MM),
-                    number("tested_cv_percent", Unit.PERCENT),
+                    number("width_m", Fields.WORKING_WIDTH),
+                    number("nitrogen_percent", Fields.NITROGEN_SHARE),
+                    number("bulk_density_kg_per_l", Fields.BULK_DENSITY),
+                    numbers("apertures_mm", Fields.APERTURE),
+                    numbers("shares_percent", Fields.SIEVE_SHARE),
+                    number("d50_mm", Fields.MEDIAN_DIAMETER),
+                    number("tested_cv_percent", Fields.CV),
                     new SettingsEntries(
                             levers,
-                            number("pto_rpm", Unit.RPM),
-                            number("height_over_crop_cm", Unit.CM),
-                            number("tilt_deg", Unit.DEG)),
+                            number("pto_rpm", Fields.PTO_SPEED),
+                            number("height_over_crop_cm", Fields.HEIGHT_OVER_CROP),
+                            number("tilt_deg", Fields.TILT)),
                     text("source"));
         }
 
@@ -115,30 +151,38 @@ public final class LibraryCsv {
                             problem("form", "\"" + word + "\" is not one of " + Arrays.toString(ProductForm.values())));
         }
 
-        private Typed number(String column, Unit unit) throws SetupFileException {
+        private Typed number(String column, FieldSpec spec) throws SetupFileException {
             String word = text(column);
-            return word.isEmpty() ? Typed.EMPTY : checked(word, column, unit);
+            return word.isEmpty() ? Typed.EMPTY : checked(word, column, spec);
         }
 
-        private List<Typed> numbers(String column, Unit unit) throws SetupFileException {
+        private List<Typed> numbers(String column, FieldSpec spec) throws SetupFileException {
             List<Typed> numbers = new ArrayList<>();
             for (String word :
                     text(column).isEmpty() ? new String[0] : text(column).split("\\s+", -1)) {
-                numbers.add(checked(word, column, unit));
+                numbers.add(checked(word, column, spec));
             }
             return numbers;
         }
 
-        private Typed checked(String word, String column, Unit unit) throws SetupFileException {
+        private Typed checked(String word, String column, FieldSpec spec) throws SetupFileException {
             NumberReading reading = NumberText.read(word);
             if (reading instanceof NumberReading.Ambiguous) {
                 throw problem(
                         column, "\"" + word + "\" could mean a thousand; write it with another count of decimals");
             }
-            if (!(reading instanceof NumberReading.Value)) {
+            if (!(reading instanceof NumberReading.Value value)) {
                 throw problem(column, "\"" + word + "\" is not a number");
             }
-            return new Typed(word, unit);
+            if (value.value() < spec.low() || value.value() > spec.high()) {
+                throw problem(
+                        column,
+                        "\"" + word + "\"; allowed is "
+                                + Figures.decimals(spec.low(), spec.decimals(), Locale.ROOT) + " to "
+                                + Figures.decimals(spec.high(), spec.decimals(), Locale.ROOT) + " "
+                                + spec.base().symbol());
+            }
+            return new Typed(word, spec.base());
         }
 
         private SetupFileException problem(String column, String what) {

@@ -209,13 +209,10 @@ class CardTest {
                 .withPlan(demo.rate()
                         .plan()
                         .withBasis(org.evenfall.setup.entry.RateBasis.NITROGEN)
-                        .withNitrogenRate(
-                                new org.evenfall.quantity.Typed("64", org.evenfall.quantity.Unit.UNITS))
+                        .withNitrogenRate(new org.evenfall.quantity.Typed("64", org.evenfall.quantity.Unit.UNITS))
                         .withUnitsBasis(org.evenfall.rate.UnitsBasis.HUNDREDTH_OF_HUNDREDWEIGHT_PER_ACRE)));
         Sentences words = new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.UK);
-        List<String> proof = CardContents.of(units, Assessor.assess(units), words, "")
-                .proof()
-                .stream()
+        List<String> proof = CardContents.of(units, Assessor.assess(units), words, "").proof().stream()
                 .map(line -> line.replace('\u00a0', ' '))
                 .toList();
         assertThat(proof).contains("Nitrogen 64 units (1/100 hundredweight per acre) is 80 kg/ha");

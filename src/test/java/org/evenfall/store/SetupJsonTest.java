@@ -127,10 +127,16 @@ class SetupJsonTest {
                 "id,name,width_m\\na,b,28\\nc,,28|line 3, column name|empty",
                 "id,name,width_m\\na,b,wide|line 2, column width_m|not a number",
                 "id,name,width_m,form\\na,b,28,PEBBLES|line 2, column form|GRANULAR_UREA",
-                "id,name,width_m\\na,b|line 2|cells"
+                "id,name,width_m\\na,b|line 2|cells",
+                "id,name,width_m\\na,b,28\\n\\na,c,28|line 4, column id|stands twice",
+                "id,name,width_m,colour\\na,b,28,red|line 1|column colour is not known",
+                "id,name,width_m\\na,b,2800|line 2, column width_m|allowed is 6 to 60 m",
+                "id,name,width_m,bulk_density_kg_per_l\\na,b,28,7.5|column bulk_density_kg_per_l|0.40 to 1.60 kg/L",
+                "id,name,width_m,apertures_mm,shares_percent\\na,b,28,2 3.15,40 60|column shares_percent|need one more",
+                "id\\tname\\twidth_m\\na\\tb\\twide|line 2, column width_m|not a number"
             })
     void aBadLineRefusesTheLibraryWithItsPlace(String text, String place, String told) {
-        assertThatThrownBy(() -> LibraryCsv.read(text.replace("\\n", "\n"), "lib.csv"))
+        assertThatThrownBy(() -> LibraryCsv.read(text.replace("\\n", "\n").replace("\\t", "\t"), "lib.csv"))
                 .isInstanceOf(SetupFileException.class)
                 .hasMessageContaining(place)
                 .hasMessageContaining(told);
