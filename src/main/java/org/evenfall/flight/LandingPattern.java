@@ -32,6 +32,11 @@ public final class LandingPattern {
     private static final double[] STRATUM_SHARES = shares(STRATA, SIZE_CUT);
     private static final double[] SECTOR_SHARES = shares(SECTORS, Fan.CUT);
 
+    /** A narrower choice of sectors for calm patterns by the dozen. */
+    static final int FEW_SECTORS = 24;
+
+    private static final double[] FEW_SHARES = shares(FEW_SECTORS, Fan.CUT);
+
     private final SizeDistribution sizes;
     private final double particleDensityKgPerM3;
     private final Pass pass;
@@ -63,19 +68,40 @@ public final class LandingPattern {
 
     /** Lays fans given by the landings of their corners: fan, stratum bound, sector bound, m. */
     static PassPattern lay(double[][][] landings, double[] shares) {
-        double reach = CELL_M;
+        int half = 0;
         for (double[][] across : landings) {
-            for (double[] ring : across) {
-                for (double y : ring) {
-                    reach = Math.max(reach, Math.abs(y));
-                }
-            }
+            half = Math.max(half, halfCells(across));
         }
-        int half = (int) Math.ceil(reach / CELL_M) + 1;
         double[] mass = new double[2 * half + 1];
         for (int f = 0; f < landings.length; f++) {
-            deposit(landings[f], shares[f], mass, half);
+            deposit(landings[f], SECTOR_SHARES, shares[f], mass, half);
         }
+        return pattern(mass, half);
+    }
+
+    /** Lays one fan, given by few sectors, and its mirror image. */
+    static PassPattern layMirrored(double[][] right) {
+        int half = halfCells(right);
+        double[] mass = new double[2 * half + 1];
+        deposit(right, FEW_SHARES, 1, mass, half);
+        double[] both = new double[mass.length];
+        for (int i = 0; i < mass.length; i++) {
+            both[i] = (mass[i] + mass[mass.length - 1 - i]) / 2;
+        }
+        return pattern(both, half);
+    }
+
+    private static int halfCells(double[][] across) {
+        double reach = CELL_M;
+        for (double[] ring : across) {
+            for (double y : ring) {
+                reach = Math.max(reach, Math.abs(y));
+            }
+        }
+        return (int) Math.ceil(reach / CELL_M) + 1;
+    }
+
+    private static PassPattern pattern(double[] mass, int half) {
         double[] positions = new double[mass.length];
         for (int i = 0; i < mass.length; i++) {
             positions[i] = (i - half) * CELL_M;
@@ -85,8 +111,8 @@ public final class LandingPattern {
     }
 
     /** Direction at a sector bound, degrees. */
-    static double sectorDeg(double directionDeg, double spreadDeg, int bound) {
-        return directionDeg + spreadDeg * Fan.CUT * (2.0 * bound / SECTORS - 1);
+    static double sectorDeg(double directionDeg, double spreadDeg, int bound, int sectors) {
+        return directionDeg + spreadDeg * Fan.CUT * (2.0 * bound / sectors - 1);
     }
 
     /** Landing across of each stratum bound (first index) at each sector bound of a fan, m. */
@@ -110,7 +136,7 @@ public final class LandingPattern {
         double slowest = Double.MAX_VALUE;
         double fastest = 0;
         for (int j = 0; j <= SECTORS; j++) {
-            double angle = Math.toRadians(sectorDeg(fan.directionDeg(), fan.spreadDeg(), j));
+            double angle = Math.toRadians(sectorDeg(fan.directionDeg(), fan.spreadDeg(), j, SECTORS));
             along[j] = -level * Math.cos(angle) - pass.airAlongMPerS();
             side[j] = fan.sign() * level * Math.sin(angle) - pass.windAcrossMPerS();
             double speed = Math.hypot(along[j], side[j]);
@@ -154,12 +180,12 @@ public final class LandingPattern {
         return mirrored;
     }
 
-    private static void deposit(double[][] across, double share, double[] mass, int half) {
+    private static void deposit(double[][] across, double[] sectorShares, double share, double[] mass, int half) {
         for (int i = 0; i < STRATA; i++) {
             double[] inner = across[i];
             double[] outer = across[i + 1];
             double stratum = share * STRATUM_SHARES[i];
-            for (int j = 0; j < SECTORS; j++) {
+            for (int j = 0; j < sectorShares.length; j++) {
                 double middle = (inner[j] + inner[j + 1] + outer[j] + outer[j + 1]) / 4;
                 double alongSector = Math.abs(inner[j + 1] + outer[j + 1] - inner[j] - outer[j]) / 4;
                 double alongSize = Math.abs(outer[j] + outer[j + 1] - inner[j] - inner[j + 1]) / 4;
@@ -167,7 +193,7 @@ public final class LandingPattern {
                         middle / CELL_M + half + 0.5,
                         alongSector / CELL_M,
                         alongSize / CELL_M,
-                        stratum * SECTOR_SHARES[j],
+                        stratum * sectorShares[j],
                         mass);
             }
         }

@@ -27,7 +27,7 @@ final class KeptSettings {
 
     private static final double LOWEST_DEG = 0;
     private static final double HIGHEST_DEG = 80;
-    private static final double STEP_DEG = 4;
+    private static final double STEP_DEG = 8;
 
     private final double speedMPerS;
     private final double heightM;

@@ -117,16 +117,17 @@ final class TraysAssessor {
                 layout,
                 plan,
                 results,
-                Advisor.advise(new AdviceInput(
-                        done,
-                        machine.levers(),
-                        widthM,
-                        levelInOrder(yard),
-                        ptoInOrder(yard),
-                        outletsInOrder(rate, yard),
-                        entries.twoLevers() == YesNo.YES,
-                        driving(),
-                        done.isEmpty() ? ShapeCurves.broad() : curves(product, widthM))),
+                Advisor.advise(
+                        new AdviceInput(
+                                done,
+                                machine.levers(),
+                                widthM,
+                                levelInOrder(yard),
+                                ptoInOrder(yard),
+                                outletsInOrder(rate, yard),
+                                entries.twoLevers() == YesNo.YES,
+                                driving()),
+                        () -> curves(product, widthM)),
                 LongPassAssessor.assess(entries, widthM, driving(), boreMm, density, reader));
     }
 

@@ -17,7 +17,6 @@ import org.jspecify.annotations.Nullable;
  * @param outletsInOrder both outlets gave the same in the bucket and the vanes passed
  * @param twoLevers the owner allows two levers to be moved at once
  * @param driving how the passes follow each other
- * @param curves what is known before any test of how the machine answers, at least one
  */
 public record AdviceInput(
         List<DoneTest> tests,
@@ -27,8 +26,7 @@ public record AdviceInput(
         boolean ptoInOrder,
         boolean outletsInOrder,
         boolean twoLevers,
-        DrivingPattern driving,
-        List<ShapeCurve> curves) {
+        DrivingPattern driving) {
 
     /**
      * One test with how the machine stood.
@@ -50,6 +48,5 @@ public record AdviceInput(
     public AdviceInput {
         tests = List.copyOf(tests);
         levers = List.copyOf(levers);
-        curves = List.copyOf(curves);
     }
 }

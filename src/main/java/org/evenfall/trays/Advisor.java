@@ -4,6 +4,7 @@ import static org.evenfall.finding.Step.TRAYS;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.machine.Lever;
@@ -34,8 +35,12 @@ public final class Advisor {
 
     private Advisor() {}
 
-    /** The next move; with repeats of one setting taken together. */
-    public static Advice advise(AdviceInput input) {
+    /**
+     * The next move; with repeats of one setting taken together.
+     *
+     * @param curves what is known before any test of how the machine answers, asked for only when a lever is to move
+     */
+    public static Advice advise(AdviceInput input, Supplier<List<ShapeCurve>> curves) {
         if (input.tests().isEmpty()) {
             return plain(AdviceKind.DO_A_TEST, Finding.note(TRAYS, "trays.advice.doATest"));
         }
@@ -83,7 +88,7 @@ public final class Advisor {
             seen.add(Finding.note(TRAYS, "trays.advice.noShape"));
             return back(input, settings, last, seen, AdviceKind.CANNOT_TELL_BETTER);
         }
-        return lever(input, settings, last, evenness, centre, quarter, seen);
+        return lever(input, curves, settings, last, evenness, centre, quarter, seen);
     }
 
     /** Size of a shape that stands out of the noise, %; else 0. */
@@ -114,6 +119,7 @@ public final class Advisor {
 
     private static Advice lever(
             AdviceInput input,
+            Supplier<List<ShapeCurve>> curves,
             Settings settings,
             AdviceInput.DoneTest last,
             Evenness evenness,
@@ -139,7 +145,7 @@ public final class Advisor {
             seen.add(Finding.warn(TRAYS, "trays.advice.noLever"));
             return plain(AdviceKind.NO_LEVER_LEFT, seen);
         }
-        ResponseModel model = new ResponseModel(input.tests(), usable, input.curves(), input.tramlineWidthM());
+        ResponseModel model = new ResponseModel(input.tests(), usable, curves.get(), input.tramlineWidthM());
         for (int j = 0; j < usable.size(); j++) {
             int told = usable.get(j).widerSign();
             double right = told > 0 ? model.widerUp(j) : 1 - model.widerUp(j);

@@ -1,12 +1,11 @@
 package org.evenfall.trays;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.evenfall.machine.Lever;
-import org.hipparchus.random.SobolSequenceGenerator;
+import org.hipparchus.random.HaltonSequenceGenerator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,6 +22,10 @@ import org.jspecify.annotations.Nullable;
 final class ResponseModel {
 
     private static final int DRAWS = 192;
+
+    /** The even sequence has so many dimensions; levers beyond share them. */
+    private static final int MOST_DIMENSIONS = 40;
+
     private static final double STEP_DEG = 2;
     private static final double STEP_LN_SD = 0.55;
     private static final double OWNER_RIGHT = 0.97;
@@ -38,7 +41,14 @@ final class ResponseModel {
     private static final double QUARTER_OFFSET_PERCENT = 8;
 
     private static final int PLACES = 121;
-    private static final double LEAST_WEIGHT = 1e-5;
+    private static final double LEAST_WEIGHT = 1e-4;
+
+    /** CVs are told apart up to 300 %. */
+    private static final int CV_TENTHS = 3000;
+
+    /** Further off than this, in squared standard errors, nothing explains the last test. */
+    private static final double FAR_SQUARE = 30;
+
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
     /** One test as the model sees it; its steps are never compared nor given away. */
@@ -125,8 +135,9 @@ final class ResponseModel {
 
     private void weigh(List<ShapeCurve> curves) {
         int n = levers.size();
-        SobolSequenceGenerator even = new SobolSequenceGenerator(Math.max(1, 3 * n));
+        HaltonSequenceGenerator even = new HaltonSequenceGenerator(Math.max(1, Math.min(MOST_DIMENSIONS, 3 * n)));
         even.skipTo(1);
+        List<List<Double>> places = places(curves);
         List<Belief> all = new ArrayList<>();
         double most = Double.NEGATIVE_INFINITY;
         for (int draw = 0; draw < DRAWS; draw++) {
@@ -134,14 +145,16 @@ final class ResponseModel {
             double[] step = new double[n];
             double[] beside = new double[n];
             for (int j = 0; j < n; j++) {
-                double size =
-                        STEP_DEG * Math.exp(STEP_LN_SD * NORMAL.inverseCumulativeProbability(inside(point[3 * j])));
-                step[j] = size * sign(levers.get(j), point[3 * j + 1]);
-                beside[j] = QUARTER_SD_PERCENT * NORMAL.inverseCumulativeProbability(inside(point[3 * j + 2]));
+                double size = STEP_DEG
+                        * Math.exp(
+                                STEP_LN_SD * NORMAL.inverseCumulativeProbability(inside(point[3 * j % point.length])));
+                step[j] = size * sign(levers.get(j), point[(3 * j + 1) % point.length]);
+                beside[j] = QUARTER_SD_PERCENT
+                        * NORMAL.inverseCumulativeProbability(inside(point[(3 * j + 2) % point.length]));
             }
-            for (ShapeCurve curve : curves) {
-                for (int i = 0; i < PLACES; i++) {
-                    double place = curve.lowest() + (curve.highest() - curve.lowest()) * i / (PLACES - 1.0);
+            for (int c = 0; c < curves.size(); c++) {
+                ShapeCurve curve = curves.get(c);
+                for (double place : places.get(c)) {
                     Belief belief = explain(curve, place, step, beside);
                     most = Math.max(most, belief.weight());
                     if (belief.weight() > most + Math.log(LEAST_WEIGHT)) {
@@ -162,6 +175,29 @@ final class ResponseModel {
                         Math.exp(belief.weight() - most)));
             }
         }
+    }
+
+    /** Places on each curve that the last test allows at all; all of them where it allows none. */
+    private List<List<Double>> places(List<ShapeCurve> curves) {
+        List<List<Double>> allowed = places(curves, FAR_SQUARE);
+        return allowed.stream().allMatch(List::isEmpty) ? places(curves, Double.MAX_VALUE) : allowed;
+    }
+
+    private List<List<Double>> places(List<ShapeCurve> curves, double mostSquare) {
+        Seen last = tests.isEmpty() ? null : tests.get(tests.size() - 1);
+        List<List<Double>> all = new ArrayList<>();
+        for (ShapeCurve curve : curves) {
+            List<Double> places = new ArrayList<>();
+            for (int i = 0; i < PLACES; i++) {
+                double place = curve.lowest() + (curve.highest() - curve.lowest()) * i / (PLACES - 1.0);
+                double off = last == null ? 0 : last.centre() - curve.centrePercent(place);
+                if (last == null || off * off / last.centreVariance() <= mostSquare) {
+                    places.add(place);
+                }
+            }
+            all.add(places);
+        }
+        return all;
     }
 
     private static double inside(double share) {
@@ -224,38 +260,36 @@ final class ResponseModel {
             place += belief.step()[j] * move[j];
             quarter += belief.beside()[j] * move[j];
         }
-        return rest
-                + square(
-                        belief.curve().centrePercent(place),
-                        quarter + belief.curve().quarterPercent(place));
+        return Math.max(
+                0,
+                rest
+                        + square(
+                                belief.curve().centrePercent(place),
+                                quarter + belief.curve().quarterPercent(place)));
     }
 
-    /** The same with its 90 % interval. */
+    /** The same with its 90 % interval, told to a tenth of a percent. */
     Outlook outlook(int[] move) {
-        record Weighted(double square, double weight) {}
-        List<Weighted> all = new ArrayList<>();
+        double[] weightAt = new double[CV_TENTHS + 1];
         double weights = 0;
         double sum = 0;
         for (Belief belief : beliefs) {
             double square = after(belief, move);
-            all.add(new Weighted(square, belief.weight()));
+            weightAt[(int) Math.min(CV_TENTHS, 10 * Math.sqrt(square))] += belief.weight();
             weights += belief.weight();
             sum += belief.weight() * square;
         }
-        all.sort(Comparator.comparingDouble(Weighted::square));
-        double low = all.get(0).square();
-        double high = low;
-        double passed = 0;
-        for (Weighted one : all) {
-            passed += one.weight();
-            if (passed <= 0.05 * weights) {
-                low = one.square();
-            }
-            if (passed <= 0.95 * weights) {
-                high = one.square();
-            }
+        return new Outlook(sum / weights, quantile(weightAt, 0.05 * weights), quantile(weightAt, 0.95 * weights));
+    }
+
+    private static double quantile(double[] weightAt, double passed) {
+        double left = passed;
+        int tenths = 0;
+        while (tenths < CV_TENTHS && left > weightAt[tenths]) {
+            left -= weightAt[tenths];
+            tenths++;
         }
-        return new Outlook(sum / weights, Math.sqrt(Math.max(0, low)), Math.sqrt(Math.max(0, high)));
+        return tenths / 10.0;
     }
 
     /** How sure the tests are that a lever throws wider up its scale, 0 to 1. */

@@ -63,8 +63,11 @@ class LandingPatternTest {
         PassPattern whole = LandingPattern.of(UREA, 1340, pass(List.of(left, right), 0, 0, 0));
         PassPattern quick = new CalmPatterns(UREA, 1340, 41, 6, 0.75).of(33, 22, TwinDisc.DISC_SPACING_M);
         assertThat(quick.amounts()).hasSameSizeAs(whole.amounts());
-        for (int i = 0; i < whole.size(); i++) {
-            assertThat(quick.amount(i)).isCloseTo(whole.amount(i), within(1e-12));
+        assertThat(quick.area()).isCloseTo(1, within(1e-9));
+        for (double width = 12; width <= 36; width += 1.5) {
+            assertThat(new Overlap(quick, DrivingPattern.ROUND_AND_ROUND).cvPercent(width))
+                    .as("CV at " + width + " m")
+                    .isCloseTo(new Overlap(whole, DrivingPattern.ROUND_AND_ROUND).cvPercent(width), within(0.3));
         }
     }
 

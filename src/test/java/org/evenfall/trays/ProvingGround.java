@@ -75,16 +75,17 @@ public final class ProvingGround {
 
     static Map<String, Double> advised(
             VirtualMachine machine, List<AdviceInput.DoneTest> tests, List<ShapeCurve> curves) {
-        Advice advice = Advisor.advise(new AdviceInput(
-                tests,
-                machine.levers,
-                machine.widthM,
-                true,
-                true,
-                true,
-                false,
-                org.evenfall.flight.DrivingPattern.BACK_AND_FORTH,
-                curves));
+        Advice advice = Advisor.advise(
+                new AdviceInput(
+                        tests,
+                        machine.levers,
+                        machine.widthM,
+                        true,
+                        true,
+                        true,
+                        false,
+                        org.evenfall.flight.DrivingPattern.BACK_AND_FORTH),
+                () -> curves);
         Map<String, Double> now = tests.get(tests.size() - 1).settings();
         return switch (advice.kind()) {
             case MOVE_LEVER -> {

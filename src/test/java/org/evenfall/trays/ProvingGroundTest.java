@@ -35,17 +35,20 @@ class ProvingGroundTest {
         Random random = new Random(3);
         for (VirtualMachine machine : MACHINES) {
             for (boolean two : new boolean[] {false, true}) {
-                Advice advice = Advisor.advise(new AdviceInput(
-                        List.of(new AdviceInput.DoneTest(
-                                Evennesses.of(machine.test(machine.start, random.nextLong())), machine.start, 1.0)),
-                        machine.levers,
-                        machine.widthM,
-                        true,
-                        true,
-                        true,
-                        two,
-                        DrivingPattern.BACK_AND_FORTH,
-                        machine.curves()));
+                Advice advice = Advisor.advise(
+                        new AdviceInput(
+                                List.of(new AdviceInput.DoneTest(
+                                        Evennesses.of(machine.test(machine.start, random.nextLong())),
+                                        machine.start,
+                                        1.0)),
+                                machine.levers,
+                                machine.widthM,
+                                true,
+                                true,
+                                true,
+                                two,
+                                DrivingPattern.BACK_AND_FORTH),
+                        machine::curves);
                 int steps = 0;
                 for (LeverMove move : advice.moves()) {
                     assertThat(move.to()).isBetween(0.0, 20.0);

@@ -153,6 +153,10 @@ class TraysTest {
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
+    private static Advice advised(AdviceInput input) {
+        return Advisor.advise(input, ShapeCurves::broad);
+    }
+
     private static AdviceInput advice(List<Lever> levers, boolean machineInOrder, AdviceInput.DoneTest... tests) {
         return new AdviceInput(
                 List.of(tests),
@@ -162,8 +166,7 @@ class TraysTest {
                 machineInOrder,
                 machineInOrder,
                 false,
-                DrivingPattern.BACK_AND_FORTH,
-                ShapeCurves.broad());
+                DrivingPattern.BACK_AND_FORTH);
     }
 
     private static AdviceInput.DoneTest test(double lever, double... grams) {
@@ -180,7 +183,7 @@ class TraysTest {
     @Test
     void centreHeavyGoesWiderTheOwnersWay() {
         for (Widening widening : List.of(Widening.HIGHER, Widening.LOWER)) {
-            Advice advice = Advisor.advise(advice(List.of(lever(widening)), true, test(10, CENTRE_HEAVY)));
+            Advice advice = advised(advice(List.of(lever(widening)), true, test(10, CENTRE_HEAVY)));
             assertThat(advice.kind()).isEqualTo(AdviceKind.MOVE_LEVER);
             LeverMove move = advice.moves().get(0);
             assertThat(move.wider()).isTrue();
@@ -194,18 +197,18 @@ class TraysTest {
 
     @Test
     void overlapHeavyGoesNarrower() {
-        Advice advice = Advisor.advise(
-                advice(List.of(lever(Widening.HIGHER)), true, test(10, 13, 11.5, 9.5, 8, 9.5, 11.5, 13)));
+        Advice advice =
+                advised(advice(List.of(lever(Widening.HIGHER)), true, test(10, 13, 11.5, 9.5, 8, 9.5, 11.5, 13)));
         assertThat(advice.moves().get(0).wider()).isFalse();
     }
 
     @Test
     void oneSideIsNeverAnsweredWithALever() {
         AdviceInput.DoneTest uneven = test(10, 13, 12.5, 12, 10, 8, 7.5, 7);
-        assertThat(Advisor.advise(advice(List.of(lever(Widening.HIGHER)), false, uneven))
+        assertThat(advised(advice(List.of(lever(Widening.HIGHER)), false, uneven))
                         .kind())
                 .isEqualTo(AdviceKind.LEVEL_HEIGHT_TYRES);
-        assertThat(Advisor.advise(advice(List.of(lever(Widening.HIGHER)), true, uneven))
+        assertThat(advised(advice(List.of(lever(Widening.HIGHER)), true, uneven))
                         .kind())
                 .isEqualTo(AdviceKind.OUTLETS_AND_VANES);
     }
@@ -213,8 +216,8 @@ class TraysTest {
     @Test
     void aSecondTestTeachesTheResponse() {
         // two steps took the amplitude from about 28 to about 14 %: the slope is steeper than the prior
-        Advice first = Advisor.advise(advice(List.of(lever(Widening.HIGHER)), true, test(10, CENTRE_HEAVY)));
-        Advice second = Advisor.advise(advice(
+        Advice first = advised(advice(List.of(lever(Widening.HIGHER)), true, test(10, CENTRE_HEAVY)));
+        Advice second = advised(advice(
                 List.of(lever(Widening.HIGHER)),
                 true,
                 test(10, CENTRE_HEAVY),
@@ -226,7 +229,7 @@ class TraysTest {
 
     @Test
     void aLeverThatWorksTheOtherWayIsAskedBack() {
-        Advice advice = Advisor.advise(advice(
+        Advice advice = advised(advice(
                 List.of(lever(Widening.HIGHER)),
                 true,
                 test(10, 8.6, 9.5, 11, 11.9, 11, 9.5, 8.3),
@@ -236,22 +239,19 @@ class TraysTest {
 
     @Test
     void endStopNoLeverWindAndGood() {
-        assertThat(Advisor.advise(advice(List.of(lever(Widening.HIGHER)), true, test(20, CENTRE_HEAVY)))
+        assertThat(advised(advice(List.of(lever(Widening.HIGHER)), true, test(20, CENTRE_HEAVY)))
                         .kind())
                 .isEqualTo(AdviceKind.NO_LEVER_LEFT);
-        assertThat(Advisor.advise(advice(List.of(), true, test(10, CENTRE_HEAVY)))
-                        .kind())
+        assertThat(advised(advice(List.of(), true, test(10, CENTRE_HEAVY))).kind())
                 .isEqualTo(AdviceKind.NO_LEVER_LEFT);
-        assertThat(Advisor.advise(advice(List.of(lever(Widening.HIGHER)), true)).kind())
+        assertThat(advised(advice(List.of(lever(Widening.HIGHER)), true)).kind())
                 .isEqualTo(AdviceKind.DO_A_TEST);
-        assertThat(Advisor.advise(advice(
-                                List.of(lever(Widening.HIGHER)), true, test(10, 10, 10.5, 9.5, 10, 10, 9.8, 10.2)))
+        assertThat(advised(advice(List.of(lever(Widening.HIGHER)), true, test(10, 10, 10.5, 9.5, 10, 10, 9.8, 10.2)))
                         .kind())
                 .isEqualTo(AdviceKind.KEEP);
         AdviceInput.DoneTest windy = new AdviceInput.DoneTest(
                 Evennesses.of(catches(DrivingPattern.BACK_AND_FORTH, CENTRE_HEAVY)), Map.of("long vane", 10.0), 5.0);
-        assertThat(Advisor.advise(advice(List.of(lever(Widening.HIGHER)), true, windy))
-                        .kind())
+        assertThat(advised(advice(List.of(lever(Widening.HIGHER)), true, windy)).kind())
                 .isEqualTo(AdviceKind.WAIT_FOR_WIND);
     }
 
@@ -262,7 +262,7 @@ class TraysTest {
         AdviceInput.DoneTest other = test(10, 11.4, 9, 11, 8.8, 11, 8.9, 9.9);
         assertThat(one.evenness().cvPercent()).isGreaterThan(10);
         assertThat(other.evenness().cvPercent()).isGreaterThan(10);
-        Advice advice = Advisor.advise(advice(List.of(lever(Widening.HIGHER)), true, one, other));
+        Advice advice = advised(advice(List.of(lever(Widening.HIGHER)), true, one, other));
         assertThat(advice.kind()).isEqualTo(AdviceKind.KEEP);
         assertThat(advice.reasons()).anyMatch(reason -> reason.key().equals("trays.advice.pooled"));
         Evenness pooled =
@@ -274,7 +274,7 @@ class TraysTest {
     void withNothingBetterInSightItGoesBackToTheBest() {
         // the last step overshot, and the lever is back at an end where only the earlier setting is known to be good
         Lever short3 = new Lever("long vane", "", 10, 11, 1, Widening.HIGHER);
-        Advice advice = Advisor.advise(advice(
+        Advice advice = advised(advice(
                 List.of(short3),
                 true,
                 test(10, 8.8, 9.6, 10.8, 11.4, 10.8, 9.8, 8.8),
@@ -285,7 +285,7 @@ class TraysTest {
 
     @Test
     void aLeverOfUnknownDirectionMayBeTried() {
-        Advice advice = Advisor.advise(advice(
+        Advice advice = advised(advice(
                 List.of(lever(Widening.UNKNOWN)),
                 true,
                 test(10, CENTRE_HEAVY),
