@@ -5,7 +5,7 @@ import org.evenfall.granule.SizeDistribution;
 /**
  * The landing patterns of one product in calm air from two mirrored discs, for any direction and spread of the fans: the
  * flights do not depend on the direction and are flown once. The same quadrature as {@link LandingPattern} with half as
- * many sectors: a CV at any ordinary width is within 0.3 points.
+ * many sectors: a CV at any ordinary width is within 0.5 points.
  */
 public final class CalmPatterns {
 
