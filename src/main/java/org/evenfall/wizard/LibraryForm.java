@@ -15,6 +15,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import org.evenfall.finding.Arg;
@@ -53,6 +54,9 @@ final class LibraryForm {
         search.setId("library.search");
         search.setAccessibleText(form.words().text("library.search"));
         search.setPromptText(form.words().text("library.search"));
+        search.setPrefColumnCount(24);
+        search.setMinWidth(Region.USE_PREF_SIZE);
+        order.setMinWidth(Region.USE_PREF_SIZE);
         search.textProperty().addListener((seen, old, text) -> refresh());
         order.setId("library.order");
         order.getItems().setAll(LibraryOrder.values());
