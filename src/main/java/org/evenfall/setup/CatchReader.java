@@ -26,7 +26,26 @@ final class CatchReader {
 
     private CatchReader() {}
 
+    /** One catch, or the catches of several runs with a plus between them. */
     static @Nullable Double grams(
+            Typed typed,
+            AmountKind kind,
+            @Nullable Double boreMm,
+            @Nullable Double densityKgPerL,
+            String pointer,
+            EntryReader reader) {
+        double sum = 0;
+        for (String run : typed.text().split("\\+", -1)) {
+            Double grams = one(typed.withText(run.strip()), kind, boreMm, densityKgPerL, pointer, reader);
+            if (grams == null) {
+                return null;
+            }
+            sum += grams;
+        }
+        return sum;
+    }
+
+    private static @Nullable Double one(
             Typed typed,
             AmountKind kind,
             @Nullable Double boreMm,

@@ -77,6 +77,23 @@ class AssessorTest {
                 .doesNotContain("trays.slip", "trays.swapped");
     }
 
+    @Test
+    void catchesOfSeveralRunsMayBeTypedWithAPlus() throws Exception {
+        Setup demo = demo();
+        Setup summed = caught(demo, "16", "17", "18", "18", "16", "17", "15");
+        Setup apart = caught(demo, "5 + 6+5", "5,5+5.5+6", "6+6+6", "18", "16", "8+9", "15");
+        assertThat(Assessor.assess(apart).trays().tests().get(1).evenness().cvPercent())
+                .isEqualTo(Assessor.assess(summed)
+                        .trays()
+                        .tests()
+                        .get(1)
+                        .evenness()
+                        .cvPercent());
+        // a slip among them is told at its place and nothing is guessed
+        Assessment slip = Assessor.assess(caught(demo, "5+x", "17", "18", "18", "16", "17", "15"));
+        assertThat(slip.findings()).anyMatch(finding -> finding.field().endsWith("/catches/0"));
+    }
+
     private static Setup caught(Setup setup, String... grams) {
         List<org.evenfall.setup.entry.TrayTestEntry> tests =
                 new ArrayList<>(setup.trays().tests());
