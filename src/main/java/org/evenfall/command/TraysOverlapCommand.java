@@ -5,15 +5,20 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Sentences;
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.flight.PassPattern;
 import org.evenfall.flight.WidthScan;
+import org.evenfall.quantity.Unit;
 import org.evenfall.store.LineCsv;
 import org.evenfall.store.SetupFileException;
 import org.evenfall.trays.PassLine;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -79,7 +84,7 @@ final class TraysOverlapCommand implements Callable<Integer> {
             around.out().println(result.toPrettyString());
             return CommandFace.OK;
         }
-        around.out().print(words(laid, widths));
+        around.out().println(words(laid, widths));
         return CommandFace.OK;
     }
 
@@ -100,41 +105,43 @@ final class TraysOverlapCommand implements Callable<Integer> {
         return list;
     }
 
-    private static String words(PassLine laid, @org.jspecify.annotations.Nullable WidthScan widths) {
-        StringBuilder words = new StringBuilder();
+    private String words(PassLine laid, @Nullable WidthScan widths) {
+        Sentences words = around.words();
+        List<String> lines = new ArrayList<>();
         for (int i = 0; i < laid.positions().size(); i++) {
-            words.append(String.format(
+            lines.add(String.format(
                     Locale.ROOT,
-                    "%10.3f  %10.4f%n",
+                    "%10.3f  %10.4f",
                     laid.positions().get(i),
                     laid.overlapped().get(i)));
         }
-        words.append(String.format(Locale.ROOT, "mean  %.4f%n", laid.mean()));
-        words.append(
+        lines.add(words.text("overlap.mean", Arg.number(laid.mean(), 4, Unit.NONE)));
+        lines.add(
                 laid.cvPercent() == null
-                        ? "no CV: nothing lies there%n".formatted()
-                        : String.format(Locale.ROOT, "CV  %.1f %% (n - 1)%n", laid.cvPercent()));
+                        ? words.text("overlap.nothing")
+                        : words.text("overlap.cv", Arg.number(laid.cvPercent(), 1, Unit.PERCENT)));
         if (laid.halfRateWidth() != null) {
-            words.append(String.format(Locale.ROOT, "half-rate width  %.2f%n", laid.halfRateWidth()));
+            lines.add(words.text("overlap.half", Arg.number(laid.halfRateWidth(), 2, Unit.NONE)));
         }
-        words.append(String.format(Locale.ROOT, "left less right  %.1f %% of all%n", laid.leftRightPercent()));
+        lines.add(words.text("overlap.sides", Arg.number(laid.leftRightPercent(), 1, Unit.PERCENT)));
         if (laid.edgePercent() > PassLine.EDGE_PERCENT) {
-            words.append(String.format(
-                    Locale.ROOT,
-                    "The outermost trays still catch %.0f %% of the most: lay the line further out.%n",
-                    laid.edgePercent()));
+            lines.add(words.text("trays.line.edge", Arg.number(laid.edgePercent(), 0, Unit.PERCENT)));
         }
         if (widths != null) {
-            words.append("widths with a CV of at most 10 %: ").append(told(widths.atMost10()));
-            words.append("widths with a CV of at most 15 %: ").append(told(widths.atMost15()));
+            lines.add(words.text("overlap.ten", Arg.text(told(widths.atMost10()))));
+            lines.add(words.text("overlap.fifteen", Arg.text(told(widths.atMost15()))));
         }
-        return words.toString();
+        return String.join(System.lineSeparator(), lines);
     }
 
-    private static String told(List<WidthScan.Interval> intervals) {
-        List<String> words = intervals.stream()
-                .map(one -> String.format(Locale.ROOT, "%.1f to %.1f", one.from(), one.to()))
+    private String told(List<WidthScan.Interval> intervals) {
+        Sentences words = around.words();
+        List<String> told = intervals.stream()
+                .map(one -> words.text(
+                        "trays.line.interval",
+                        Arg.number(one.from(), 1, Unit.NONE),
+                        Arg.number(one.to(), 1, Unit.NONE)))
                 .toList();
-        return (words.isEmpty() ? "none" : String.join("; ", words)) + System.lineSeparator();
+        return told.isEmpty() ? words.text("trays.line.none") : String.join("; ", told);
     }
 }

@@ -1,10 +1,14 @@
 package org.evenfall.command;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.Locale;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Sentences;
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.granule.SizeDistribution;
+import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.TraysResult;
 import org.evenfall.store.SetupFileException;
@@ -125,40 +129,38 @@ final class TraysPlanCommand implements Callable<Integer> {
             result.set("plan", new ResultJson(around).tree(plan));
             around.out().println(result.toPrettyString());
         } else {
-            around.out().print(words(layout, plan));
+            around.out().println(words(layout, plan));
         }
         return CommandFace.OK;
     }
 
-    private static String words(TrayLayout layout, @Nullable CatchPlan plan) {
-        StringBuilder words = new StringBuilder();
+    private String words(TrayLayout layout, @Nullable CatchPlan plan) {
+        Sentences words = around.words();
+        List<String> lines = new ArrayList<>();
         for (int i = 0; i < layout.positionsM().size(); i++) {
-            words.append(String.format(
-                    Locale.ROOT,
-                    "tray %2d  %+7.2f m%n",
-                    i + 1,
-                    layout.positionsM().get(i)));
+            lines.add(words.text(
+                    "plan.tray",
+                    Arg.count(i + 1L),
+                    Arg.number(layout.positionsM().get(i), 2, Unit.M)));
         }
         for (int i = 0; i < layout.passesM().size(); i++) {
-            words.append(String.format(
-                    Locale.ROOT,
-                    "pass %2d  %+7.2f m  %s%n",
-                    i + 1,
-                    layout.passesM().get(i),
-                    layout.passForward().get(i) ? "forth" : "back"));
+            lines.add(words.text(
+                    layout.passForward().get(i) ? "plan.forth" : "plan.back",
+                    Arg.count(i + 1L),
+                    Arg.number(layout.passesM().get(i), 2, Unit.M)));
         }
-        words.append(
-                plan == null
-                        ? "The runs need a rate and a product.%n".formatted()
-                        : String.format(
-                                Locale.ROOT,
-                                "each run lays about %.1f g or %.0f granules in a tray: noise %.1f %%%n"
-                                        + "drive the three passes %d times: noise then %.1f %%%n",
-                                plan.catchPerRunG(),
-                                plan.granulesPerRun(),
-                                Math.hypot(plan.countingNoisePercent(), plan.readingNoisePercent()),
-                                plan.runsNeeded(),
-                                plan.noiseAtRunsPercent()));
-        return words.toString();
+        if (plan == null) {
+            lines.add(words.text("plan.needs"));
+        } else {
+            lines.add(words.text(
+                    "plan.run",
+                    Arg.number(plan.catchPerRunG(), 1, Unit.G),
+                    Arg.number(plan.granulesPerRun(), 0, Unit.NONE),
+                    Arg.number(plan.countingNoisePercent(), 1, Unit.PERCENT),
+                    Arg.number(plan.readingNoisePercent(), 1, Unit.PERCENT)));
+            lines.add(words.text(
+                    "plan.runs", Arg.count(plan.runsNeeded()), Arg.number(plan.noiseAtRunsPercent(), 1, Unit.PERCENT)));
+        }
+        return String.join(System.lineSeparator(), lines);
     }
 }

@@ -1,7 +1,6 @@
 package org.evenfall.store;
 
 import java.io.IOException;
-import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -11,7 +10,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.evenfall.granule.ProductForm;
@@ -53,17 +51,7 @@ public final class LibraryCsv {
     private LibraryCsv() {}
 
     public static List<ReferenceEntry> read(String text, String name) throws SetupFileException {
-        String firstLine = text.lines().findFirst().orElse("");
-        char separator = firstLine.contains(";") ? ';' : firstLine.contains("\t") ? '\t' : ',';
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setDelimiter(separator)
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .setTrim(true)
-                .setIgnoreEmptyLines(true)
-                .get();
-        try (CSVParser parser = CSVParser.parse(new StringReader(text.replace("\ufeff", "")), format)) {
+        try (CSVParser parser = CsvText.parse(text)) {
             for (String needed : NEEDED) {
                 if (!parser.getHeaderNames().contains(needed)) {
                     throw new SetupFileException(name, "line 1", "column " + needed + " is missing");

@@ -1,12 +1,10 @@
 package org.evenfall.store;
 
 import java.io.IOException;
-import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.evenfall.flight.PassPattern;
@@ -25,18 +23,9 @@ public final class LineCsv {
     private LineCsv() {}
 
     public static PassPattern read(String text, String name) throws SetupFileException {
-        String firstLine = text.lines().findFirst().orElse("");
-        char separator = firstLine.contains(";") ? ';' : firstLine.contains("\t") ? '\t' : ',';
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setDelimiter(separator)
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .setTrim(true)
-                .setIgnoreEmptyLines(true)
-                .get();
+        char separator = CsvText.separator(text);
         SortedMap<Double, Double> line = new TreeMap<>();
-        try (CSVParser parser = CSVParser.parse(new StringReader(text.replace("\ufeff", "")), format)) {
+        try (CSVParser parser = CsvText.parse(text)) {
             for (String needed : new String[] {"position", "amount"}) {
                 if (!parser.getHeaderNames().contains(needed)) {
                     throw new SetupFileException(

@@ -293,7 +293,7 @@ class CommandFaceTest {
         fresh();
         assertThat(run("trays", "overlap", line.toString(), "--width", "50", "--driving", "back-and-forth", "--scan"))
                 .isZero();
-        assertThat(out.toString()).contains("widths with a CV of at most 10 %").contains("half-rate width");
+        assertThat(out.toString()).contains("Widths with a CV of at most 10 %").contains("Half-rate width");
         fresh();
         // semicolons and a decimal comma
         Files.writeString(line, "position;amount\n-2;0\n-1,5;1,5\n0;2\n1,5;1,5\n2;0\n");
@@ -322,7 +322,7 @@ class CommandFaceTest {
         assertThat(json().at("/layout/positionsM/0").doubleValue()).isEqualTo(-14);
         fresh();
         assertThat(run("trays", "plan", DEMO)).isZero();
-        assertThat(out.toString()).contains("tray  7").contains("pass  3").contains("drive the three passes");
+        assertThat(out.toString()).contains("Tray 7").contains("Pass 3").contains("Drive the three passes");
     }
 
     @Test
