@@ -92,7 +92,7 @@ final class DormandPrince {
             return;
         }
         slopeAtStart();
-        double h = pieces != null ? FIRST_TAU : Math.min(0.05, 0.3 / (pull(u, w) + 0.3));
+        double h = pieces != null ? FIRST_TAU : Math.min(0.05, 0.3 / (law(u, w) + 0.3));
         for (int step = 0; step < MOST_STEPS; step++) {
             advance(h);
             if (error > 1) {
@@ -125,13 +125,13 @@ final class DormandPrince {
             double square = u * u + w * w;
             // does the speed rise? drag and gravity against the way it moves; the jump is too small to turn the sign
             pieces.enter(square, true);
-            boolean rising = -pull(u, w) * square - gravity * w > 0;
+            boolean rising = -square / law(u, w) - gravity * w > 0;
             pieces.enter(square, rising);
         }
-        double k = pull(u, w);
-        startT = pieces != null ? 1 / k : 1;
-        startU = -k * startT * u;
-        startW = -k * startT * w - gravity * startT;
+        double k = law(u, w);
+        startT = pieces != null ? k : 1;
+        startU = slopeU(k, u);
+        startW = slopeW(k, w);
     }
 
     /**
@@ -244,22 +244,22 @@ final class DormandPrince {
         time = nextTime;
     }
 
-    private double pull(double vu, double vw) {
+    /** What the law says at a velocity: of a sphere the time for a unit of τ, s; under any other law drag over speed, 1/s. */
+    private double law(double vu, double vw) {
         double square = vu * vu + vw * vw;
         if (pieces != null) {
-            return pieces.pull(square);
+            return pieces.clock(square);
         }
         double speed = Math.sqrt(square);
         return speed > 0 ? drag.perM(speed) * speed : 0;
     }
 
-    /** Slope of the level speed for a slope of the clock: −pull × clock × speed; a sphere's clock makes that −speed. */
-    private double slopeU(double pull, double clock, double vu) {
-        return pieces != null ? -vu : -pull * clock * vu;
+    private double slopeU(double law, double vu) {
+        return pieces != null ? -vu : -law * vu;
     }
 
-    private double slopeW(double pull, double clock, double vw) {
-        return (pieces != null ? -vw : -pull * clock * vw) - gravity * clock;
+    private double slopeW(double law, double vw) {
+        return pieces != null ? -vw - gravity * law : -law * vw - gravity;
     }
 
     /** One step of the pair. */
@@ -271,49 +271,48 @@ final class DormandPrince {
 
         double pu = u + h * u1 / 5;
         double pw = w + h * w1 / 5;
-        double k = pull(pu, pw);
-        double clock = sphere ? 1 / k : 1;
-        double u2 = slopeU(k, clock, pu);
-        double w2 = slopeW(k, clock, pw);
+        double k = law(pu, pw);
+        double u2 = slopeU(k, pu);
+        double w2 = slopeW(k, pw);
 
         double vu3 = u + h * (3.0 / 40 * u1 + 9.0 / 40 * u2);
         double vw3 = w + h * (3.0 / 40 * w1 + 9.0 / 40 * w2);
-        k = pull(vu3, vw3);
-        double t3 = sphere ? 1 / k : 1;
-        double u3 = slopeU(k, t3, vu3);
-        double w3 = slopeW(k, t3, vw3);
+        k = law(vu3, vw3);
+        double t3 = sphere ? k : 1;
+        double u3 = slopeU(k, vu3);
+        double w3 = slopeW(k, vw3);
 
         double vu4 = u + h * (44.0 / 45 * u1 - 56.0 / 15 * u2 + 32.0 / 9 * u3);
         double vw4 = w + h * (44.0 / 45 * w1 - 56.0 / 15 * w2 + 32.0 / 9 * w3);
-        k = pull(vu4, vw4);
-        double t4 = sphere ? 1 / k : 1;
-        double u4 = slopeU(k, t4, vu4);
-        double w4 = slopeW(k, t4, vw4);
+        k = law(vu4, vw4);
+        double t4 = sphere ? k : 1;
+        double u4 = slopeU(k, vu4);
+        double w4 = slopeW(k, vw4);
 
         double vu5 = u + h * (19372.0 / 6561 * u1 - 25360.0 / 2187 * u2 + 64448.0 / 6561 * u3 - 212.0 / 729 * u4);
         double vw5 = w + h * (19372.0 / 6561 * w1 - 25360.0 / 2187 * w2 + 64448.0 / 6561 * w3 - 212.0 / 729 * w4);
-        k = pull(vu5, vw5);
-        double t5 = sphere ? 1 / k : 1;
-        double u5 = slopeU(k, t5, vu5);
-        double w5 = slopeW(k, t5, vw5);
+        k = law(vu5, vw5);
+        double t5 = sphere ? k : 1;
+        double u5 = slopeU(k, vu5);
+        double w5 = slopeW(k, vw5);
 
         double vu6 = u + h * sixth(u1, u2, u3, u4, u5);
         double vw6 = w + h * sixth(w1, w2, w3, w4, w5);
-        k = pull(vu6, vw6);
-        double t6 = sphere ? 1 / k : 1;
-        double u6 = slopeU(k, t6, vu6);
-        double w6 = slopeW(k, t6, vw6);
+        k = law(vu6, vw6);
+        double t6 = sphere ? k : 1;
+        double u6 = slopeU(k, vu6);
+        double w6 = slopeW(k, vw6);
 
         nextU = u + h * sum(u1, u3, u4, u5, u6);
         nextW = w + h * sum(w1, w3, w4, w5, w6);
         nextX = x + h * sum(u * t1, vu3 * t3, vu4 * t4, vu5 * t5, vu6 * t6);
         nextY = y + h * sum(w * t1, vw3 * t3, vw4 * t4, vw5 * t5, vw6 * t6);
         nextTime = time + h * sum(t1, t3, t4, t5, t6);
-        k = pull(nextU, nextW);
-        double t7 = sphere ? 1 / k : 1;
+        k = law(nextU, nextW);
+        double t7 = sphere ? k : 1;
         nextSlopeT = t7;
-        nextSlopeU = slopeU(k, t7, nextU);
-        nextSlopeW = slopeW(k, t7, nextW);
+        nextSlopeU = slopeU(k, nextU);
+        nextSlopeW = slopeW(k, nextW);
 
         double scale = tolerance * (1 + Math.sqrt(u * u + w * w));
         double errorU = Math.abs(error(u1, u3, u4, u5, u6, nextSlopeU));

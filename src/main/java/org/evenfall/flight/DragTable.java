@@ -1,8 +1,8 @@
 package org.evenfall.flight;
 
 /**
- * The pull of the drag of {@link SphereDrag}, coefficient × Reynolds number over its square, tabled once so that a flight
- * costs neither logarithm nor root a stage: for each piece of the correlation 32 cubics an octave, found by the binary
+ * How long the drag of {@link SphereDrag} takes, 1 / (coefficient × Reynolds number) over the square of that, tabled once
+ * so that a flight costs neither logarithm nor root nor division a stage: for each piece of the correlation 32 cubics an octave, found by the binary
  * exponent, each through four points of the piece. Within 1e-8 relative of the correlation.
  */
 final class DragTable {
@@ -22,16 +22,16 @@ final class DragTable {
     private DragTable() {}
 
     /**
-     * Drag coefficient × Reynolds number by one piece of the correlation; far beyond its ends by the correlation as a
+     * 1 / (drag coefficient × Reynolds number) by one piece of the correlation; far beyond its ends by the correlation as a
      * whole.
      */
-    static double pull(int piece, double reynoldsSquare) {
+    static double clock(int piece, double reynoldsSquare) {
         long bits = Double.doubleToRawLongBits(reynoldsSquare);
         int at = 4 * ((int) (bits >>> (52 - CELL_BITS)) - FIRST[piece]);
         double[] cubics = CUBICS[piece];
         if (at < 0 || at >= cubics.length) {
             double reynolds = Math.sqrt(Math.max(Double.MIN_NORMAL, reynoldsSquare));
-            return reynolds * SphereDrag.coefficient(Math.min(SphereDrag.HIGHEST_REYNOLDS, reynolds));
+            return 1 / (reynolds * SphereDrag.coefficient(Math.min(SphereDrag.HIGHEST_REYNOLDS, reynolds)));
         }
         double t = (bits & ((1L << (52 - CELL_BITS)) - 1)) * 0x1p-47;
         return cubics[at] + t * (cubics[at + 1] + t * (cubics[at + 2] + t * cubics[at + 3]));
@@ -75,7 +75,7 @@ final class DragTable {
         double[] d = new double[4];
         for (int i = 0; i < 4; i++) {
             double reynolds = Math.sqrt(from + (to - from) * POINTS[i]);
-            d[i] = reynolds * SphereDrag.coefficient(piece, reynolds);
+            d[i] = 1 / (reynolds * SphereDrag.coefficient(piece, reynolds));
         }
         for (int order = 1; order < 4; order++) {
             for (int i = 3; i >= order; i--) {

@@ -8,7 +8,7 @@ final class SphereLaw implements Flight.DragLaw {
 
     private final double perCoefficient;
     private final double reynoldsPerSpeed;
-    private final double perPull;
+    private final double perClock;
     private final double squareFactor;
     private int piece;
     private double lowestSquare;
@@ -17,7 +17,7 @@ final class SphereLaw implements Flight.DragLaw {
     SphereLaw(Granule granule, Air air) {
         perCoefficient = SphereDrag.perCoefficient(granule, air);
         reynoldsPerSpeed = SphereDrag.reynoldsPerSpeed(granule, air);
-        perPull = perCoefficient / reynoldsPerSpeed;
+        perClock = reynoldsPerSpeed / perCoefficient;
         squareFactor = reynoldsPerSpeed * reynoldsPerSpeed;
     }
 
@@ -26,9 +26,9 @@ final class SphereLaw implements Flight.DragLaw {
         return perCoefficient * SphereDrag.coefficient(piece, reynoldsPerSpeed * speedMPerS);
     }
 
-    /** Drag over the speed, 1/s, by the piece in use, at the square of a speed, (m/s)². */
-    double pull(double speedSquare) {
-        return perPull * DragTable.pull(piece, squareFactor * speedSquare);
+    /** Speed over the drag, s, by the piece in use, at the square of a speed, (m/s)². */
+    double clock(double speedSquare) {
+        return perClock * DragTable.clock(piece, squareFactor * speedSquare);
     }
 
     /** Goes to the piece that a speed belongs to; on a joint to the one the speed is heading for. */

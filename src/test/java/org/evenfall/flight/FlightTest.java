@@ -91,8 +91,9 @@ class FlightTest {
     @Test
     void theTableIsTheCorrelation() {
         for (double reynolds = 0.002; reynolds < 1.9e5; reynolds *= 1.0037) {
-            assertThat(DragTable.pull(SphereDrag.piece(reynolds), reynolds * reynolds)
-                            / (reynolds * SphereDrag.coefficient(reynolds)))
+            assertThat(DragTable.clock(SphereDrag.piece(reynolds), reynolds * reynolds)
+                            * reynolds
+                            * SphereDrag.coefficient(reynolds))
                     .as("Re " + reynolds)
                     .isCloseTo(1, within(1e-8));
         }
