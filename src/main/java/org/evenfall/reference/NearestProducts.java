@@ -66,7 +66,7 @@ public final class NearestProducts {
                 .thenComparing(c -> c.reference.id()));
         double[] closest = new double[comparisons.size()];
         int redone = closestShares(comparisons, context, seed, redraws, watch, closest);
-        KeptSettings own = KeptSettings.best(alone, speed, context.heightOverCropM(), context.tramlineWidthM());
+        KeptSettings own = settings(alone, speed, context);
         List<RankedReference> ranked = new ArrayList<>();
         for (int i = 0; i < comparisons.size(); i++) {
             Comparison comparison = comparisons.get(i);

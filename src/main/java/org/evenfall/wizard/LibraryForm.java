@@ -43,6 +43,7 @@ final class LibraryForm {
     private final VBox editor = new VBox();
     private final HBox deleted = new HBox();
     private int edited = -1;
+    private int listed;
     private List<Object> shown = List.of();
 
     LibraryForm(Form form, Desk desk) {
@@ -92,9 +93,11 @@ final class LibraryForm {
             return;
         }
         shown = now;
-        if (edited >= library.size()) {
+        if (edited >= 0 && library.size() != listed) {
+            // places have shifted: what is open for change may now be another one
             edit(-1);
         }
+        listed = library.size();
         List<Integer> places = order.getValue()
                 .places(library, search.getText(), entry -> form.words().choice(entry.form()));
         list.getChildren().clear();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.flight.WidthScan;
@@ -12,6 +13,7 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.FieldSpec;
 import org.evenfall.setup.Fields;
 import org.evenfall.setup.LongPass;
+import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.LineTrayEntry;
 import org.evenfall.setup.entry.TrayEntries;
 import org.evenfall.wizard.picture.PatternPicture;
@@ -32,11 +34,17 @@ final class LongPassForm {
 
     Node node() {
         Lens<List<LineTrayEntry>> list = Places.TRAYS.then(TrayEntries::line, TrayEntries::withLine);
-        FieldSpec amount = switch (form.model().setup().trays().catchKind()) {
-            case VOLUME -> Fields.CATCH_VOLUME;
-            case HEIGHT -> Fields.CATCH_HEIGHT;
-            case MASS, PERCENT, UNANSWERED -> Fields.CATCH_MASS;
-        };
+        // made anew when catches are read another way, for then they have other units
+        VBox rows = new VBox();
+        List<AmountKind> shown = new ArrayList<>();
+        form.follow(() -> {
+            AmountKind kind = form.model().setup().trays().catchKind();
+            if (!shown.contains(kind)) {
+                shown.clear();
+                shown.add(kind);
+                rows.getChildren().setAll(rows(list, TrayTestForm.catchSpec(kind)));
+            }
+        });
         PatternPicture picture = new PatternPicture(form.words());
         picture.setMinHeight(Region.USE_PREF_SIZE);
         form.follow(() -> {
@@ -51,30 +59,34 @@ final class LongPassForm {
         return form.group(
                 "trays.line",
                 form.sentence("trays.line.how"),
-                new Rows<>(
-                                form,
-                                list,
-                                LineTrayEntry.EMPTY,
-                                "/trays/line",
-                                true,
-                                List.of(
-                                        Rows.typed(
-                                                form,
-                                                form.words().text("trays.line.position"),
-                                                Fields.TRAY_POSITION,
-                                                "position",
-                                                LineTrayEntry::position,
-                                                LineTrayEntry::withPosition),
-                                        Rows.typed(
-                                                form,
-                                                form.words().text("trays.line.amount"),
-                                                amount,
-                                                "amount",
-                                                LineTrayEntry::amount,
-                                                LineTrayEntry::withAmount)))
-                        .node(),
+                rows,
                 Shown.when(form, () -> line() != null, new FigureRow(form, this::figures)),
                 Shown.when(form, () -> line() != null, picture));
+    }
+
+    private Node rows(Lens<List<LineTrayEntry>> list, FieldSpec amount) {
+        return new Rows<>(
+                        form,
+                        list,
+                        LineTrayEntry.EMPTY,
+                        "/trays/line",
+                        true,
+                        List.of(
+                                Rows.typed(
+                                        form,
+                                        form.words().text("trays.line.position"),
+                                        Fields.TRAY_POSITION,
+                                        "position",
+                                        LineTrayEntry::position,
+                                        LineTrayEntry::withPosition),
+                                Rows.typed(
+                                        form,
+                                        form.words().text("trays.line.amount"),
+                                        amount,
+                                        "amount",
+                                        LineTrayEntry::amount,
+                                        LineTrayEntry::withAmount)))
+                .node();
     }
 
     private List<FigureRow.Figure> figures() {

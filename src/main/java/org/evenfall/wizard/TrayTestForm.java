@@ -12,6 +12,7 @@ import org.evenfall.quantity.Typed;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.FieldSpec;
 import org.evenfall.setup.Fields;
+import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.TrayEntries;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.trays.TrayLayout;
@@ -105,12 +106,17 @@ final class TrayTestForm {
         return box;
     }
 
-    private Node catches(Lens<TrayTestEntry> place, String at) {
-        FieldSpec spec = switch (form.model().setup().trays().catchKind()) {
+    /** How a catch is entered when it is read that way. */
+    static FieldSpec catchSpec(AmountKind kind) {
+        return switch (kind) {
             case VOLUME -> Fields.CATCH_VOLUME;
             case HEIGHT -> Fields.CATCH_HEIGHT;
             case MASS, PERCENT, UNANSWERED -> Fields.CATCH_MASS;
         };
+    }
+
+    private Node catches(Lens<TrayTestEntry> place, String at) {
+        FieldSpec spec = catchSpec(form.model().setup().trays().catchKind());
         var list = place.then(TrayTestEntry::catches, TrayTestEntry::withCatches);
         int trays = Math.max(count(), list.get(form.model().setup()).size());
         return new CatchLine(

@@ -127,7 +127,12 @@ final class TraysBeforeForm {
                     .map(typed -> fitting(typed, dimension))
                     .toList()));
         }
-        return entries.withCatchKind(kind).withTests(tests).withReadingStep(fitting(entries.readingStep(), dimension));
+        return entries.withCatchKind(kind)
+                .withTests(tests)
+                .withLine(entries.line().stream()
+                        .map(tray -> tray.withAmount(fitting(tray.amount(), dimension)))
+                        .toList())
+                .withReadingStep(fitting(entries.readingStep(), dimension));
     }
 
     private static Typed fitting(Typed typed, Dimension dimension) {

@@ -187,7 +187,7 @@ class LaterStepsTest {
         });
         waitForWords("match.closer");
         assertThat(typing.words()).noneMatch(word -> word.startsWith("Simulated 200"));
-        assertThat(typing.words()).anyMatch(word -> word.matches("\\d+ → \\d+ %"));
+        assertThat(typing.words()).anyMatch(word -> word.matches("\\d+, then \\d+ %"));
     }
 
     /** Until a button stands there again. */
@@ -225,6 +225,14 @@ class LaterStepsTest {
         typing.type("/trays/line/8/position", "18");
         assertThat(typing.words()).anyMatch(word -> word.startsWith("Two trays of the line stand at"));
         typing.type("/trays/line/8/position", "24");
+        // read as millilitres instead, the numbers stay and their unit fits
+        typing.press("/trays/catchKind/VOLUME");
+        assertThat(window.model().setup().trays().line().get(4).amount().text()).isEqualTo("20");
+        assertThat(window.model().assessment().trays().line().laid().halfRateWidth())
+                .isCloseTo(24, offset(1e-9));
+        typing.type("/trays/line/4/amount", "20.0");
+        assertThat(window.model().assessment().findings())
+                .noneMatch(finding -> finding.field().startsWith("/trays/line/"));
         robot.interact(() -> typing.node("/trays/line/8/amount").requestFocus());
         robot.interact(() -> snapshot("line.png"));
     }
