@@ -9,8 +9,11 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 
-/** Trays before and beside the wizard: the plan of a test, and the long line of one pass. */
-@Command(name = "trays", mixinStandardHelpOptions = true, description = "Plan a tray test; lay one pass over itself.")
+/** Trays before and beside the wizard: the plan of a test, the long line of one pass, two tests side by side. */
+@Command(
+        name = "trays",
+        mixinStandardHelpOptions = true,
+        description = "Plan a tray test; lay one pass over itself; compare two.")
 final class TraysCommand implements Runnable {
 
     @Spec
@@ -20,12 +23,13 @@ final class TraysCommand implements Runnable {
         CommandLine line = new CommandLine(new TraysCommand());
         line.addSubcommand(new TraysPlanCommand(around));
         line.addSubcommand(new TraysOverlapCommand(around));
+        line.addSubcommand(new TraysCompareCommand(around));
         return line;
     }
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "say plan or overlap");
+        throw new ParameterException(spec.commandLine(), "say plan, overlap or compare");
     }
 
     /** How the passes follow each other, as it is said on the command line. */

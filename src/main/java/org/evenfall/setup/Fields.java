@@ -124,6 +124,12 @@ public final class Fields {
     public static final FieldSpec RUNS = new FieldSpec("field.runs", Step.TRAYS, List.of(Unit.NONE), 1, 20, 1, 6, 0);
     public static final FieldSpec WIND =
             new FieldSpec("field.wind", Step.TRAYS, List.of(Unit.M_PER_S, Unit.KM_PER_H, Unit.MPH), 0, 30, 0, 6, 1);
+    public static final FieldSpec WIND_LIMIT = new FieldSpec(
+            "field.windLimit", Step.TRAYS, List.of(Unit.M_PER_S, Unit.KM_PER_H, Unit.MPH), 0, 10, 1, 5, 1);
+    public static final FieldSpec TRACK =
+            new FieldSpec("field.track", Step.TRAYS, List.of(Unit.M, Unit.CM, Unit.FT), 0.8, 4, 1.4, 2.4, 2);
+    public static final FieldSpec TYRE =
+            new FieldSpec("field.tyre", Step.TRAYS, List.of(Unit.CM, Unit.MM, Unit.IN), 10, 200, 25, 90, 0);
     public static final FieldSpec SWITCH_DISTANCE =
             new FieldSpec("field.switchDistance", Step.TRAYS, List.of(Unit.M, Unit.FT), -50, 100, -20, 60, 0);
 

@@ -27,12 +27,12 @@ import org.evenfall.trays.Advisor;
 import org.evenfall.trays.CatchConversion;
 import org.evenfall.trays.CatchPlan;
 import org.evenfall.trays.CatchPlans;
+import org.evenfall.trays.CropLoss;
 import org.evenfall.trays.Evenness;
 import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.Evennesses;
 import org.evenfall.trays.ShapeCurve;
 import org.evenfall.trays.ShapeCurves;
-import org.evenfall.trays.Surface;
 import org.evenfall.trays.TrayCatches;
 import org.evenfall.trays.TrayLayout;
 import org.evenfall.trays.TrayLayouts;
@@ -41,9 +41,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Step 6: the tray test. */
 final class TraysAssessor {
-
-    /** Side of a tray where none was typed, m. */
-    private static final double USUAL_SIDE_M = 0.5;
 
     /** Granule where the product is not measured: 3.2 mm, 1 340 kg/m³. Ours. */
     private static final double USUAL_GRANULE_G =
@@ -73,31 +70,24 @@ final class TraysAssessor {
     }
 
     private TraysResult assess(@Nullable Double widthM, ProductResult product, RateResult rate, YardResult yard) {
-        Double length = reader.read(entries.trayLength(), Fields.TRAY_SIDE, "/trays/trayLength");
-        Double across = reader.read(entries.trayWidth(), Fields.TRAY_SIDE, "/trays/trayWidth");
-        double areaM2 = (length == null ? USUAL_SIDE_M : length / 100) * (across == null ? USUAL_SIDE_M : across / 100);
-        Double count = reader.read(entries.trayCount(), Fields.TRAY_COUNT, "/trays/trayCount");
+        TestGround ground = TestGround.read(setup, yard, reader);
         Double boreMm = reader.read(entries.tubeBore(), Fields.TUBE_BORE, "/trays/tubeBore");
         reader.read(entries.switchOn(), Fields.SWITCH_DISTANCE, "/trays/switchOn");
         reader.read(entries.switchOff(), Fields.SWITCH_DISTANCE, "/trays/switchOff");
-        beforeDriving(yard);
         if (widthM == null) {
             reader.need(false, Step.TRAYS, "missing.widthFirst", "");
-            return new TraysResult(null, null, List.of(), null, null);
+            return new TraysResult(null, null, List.of(), List.of(), null, null, null);
         }
-        TrayLayout layout = TrayLayouts.of(
-                widthM,
-                count == null ? TrayLayouts.USUAL_TRAYS : (int) Math.round(count),
-                areaM2,
-                setup.start().drivingPattern());
+        TrayLayout layout = ground.layout(widthM, driving(), reader);
         double granuleG = product.sieve() == null || product.particle() == null
                 ? USUAL_GRANULE_G
                 : CatchPlans.meanGranuleG(
                         product.sieve().distribution(), product.particle().kgPerM3());
         Double density = product.density() == null ? null : product.density().meanKgPerL();
         double stepG = readingStepG(boreMm, density);
-        CatchPlan plan =
-                rate.plan() == null ? null : CatchPlans.of(rate.plan().productKgPerHa(), areaM2, granuleG, stepG);
+        CatchPlan plan = rate.plan() == null
+                ? null
+                : CatchPlans.of(rate.plan().productKgPerHa(), ground.areaM2(), granuleG, stepG);
         List<TrayTestResult> results = new ArrayList<>();
         List<AdviceInput.DoneTest> done = new ArrayList<>();
         for (int i = 0; i < entries.tests().size(); i++) {
@@ -106,6 +96,7 @@ final class TraysAssessor {
             ReadSettings settings =
                     MatchAssessor.settings(test.settings(), machine, at + "/settings", reader, Step.TRAYS);
             Double wind = reader.read(test.wind(), Fields.WIND, at + "/wind");
+            windy(wind, ground.gate(), at);
             Evenness evenness = evenness(test, at, layout, boreMm, density, granuleG, stepG, plan);
             if (evenness != null) {
                 results.add(new TrayTestResult(i, test.date(), evenness));
@@ -113,10 +104,13 @@ final class TraysAssessor {
             }
         }
         verdict(results);
+        List<TestComparison> comparisons = TestComparisons.of(results, done, machine.levers(), reader);
         return new TraysResult(
                 layout,
                 plan,
                 results,
+                comparisons,
+                results.isEmpty() ? null : CropLoss.of(last(results).cvPercent()),
                 Advisor.advise(
                         new AdviceInput(
                                 done,
@@ -126,9 +120,19 @@ final class TraysAssessor {
                                 ptoInOrder(yard),
                                 outletsInOrder(rate, yard),
                                 entries.twoLevers() == YesNo.YES,
-                                driving()),
+                                driving(),
+                                ground.gate()),
                         () -> curves(product, widthM)),
                 LongPassAssessor.assess(entries, widthM, driving(), boreMm, density, reader));
+    }
+
+    /** A test that was driven in too strong a wind proves little. */
+    private void windy(@Nullable Double wind, WeatherGate gate, String at) {
+        if (wind != null && gate.ask(wind) == WeatherGate.Answer.STOP) {
+            reader.add(Finding.warn(Step.TRAYS, "trays.drivenInWind", Arg.number(wind, 1, Unit.M_PER_S))
+                    .at(at + "/wind")
+                    .from("source.wind"));
+        }
     }
 
     private DrivingPattern driving() {
@@ -150,47 +154,6 @@ final class TraysAssessor {
                 Throws.outletSpeedMPerS(radiusM, rpm),
                 machine.wantedHeightM() == null ? RankContext.USUAL_HEIGHT_M : machine.wantedHeightM(),
                 widthM);
-    }
-
-    private void beforeDriving(YardResult yard) {
-        Double wind = reader.read(entries.wind(), Fields.WIND, "/trays/wind");
-        if (wind != null) {
-            Arg speed = Arg.number(wind, 1, Unit.M_PER_S);
-            switch (WeatherGate.USUAL.ask(wind)) {
-                case STOP ->
-                    reader.add(Finding.warn(Step.TRAYS, "trays.windStop", speed)
-                            .at("/trays/wind")
-                            .from("source.wind"));
-                case WARN ->
-                    reader.add(Finding.warn(Step.TRAYS, "trays.windWarn", speed)
-                            .at("/trays/wind")
-                            .from("source.wind"));
-                case NOTE ->
-                    reader.add(Finding.note(Step.TRAYS, "trays.windNote", speed)
-                            .at("/trays/wind")
-                            .from("source.wind"));
-                case CALM -> {
-                    // nothing to tell
-                }
-            }
-        }
-        if (entries.tubesDry() == YesNo.NO) {
-            reader.add(Finding.warn(Step.TRAYS, "trays.wet").at("/trays/tubesDry"));
-        }
-        if (entries.traysLevel() == YesNo.NO) {
-            reader.add(Finding.warn(Step.TRAYS, "trays.notLevel").at("/trays/traysLevel"));
-        }
-        if (entries.clearOfWheelmarks() == YesNo.NO) {
-            reader.add(Finding.warn(Step.TRAYS, "trays.wheelmarks").at("/trays/clearOfWheelmarks"));
-        }
-        if (entries.surface() == Surface.HARD_FLOOR) {
-            reader.add(Finding.warn(Step.TRAYS, "trays.bounce")
-                    .at("/trays/surface")
-                    .from("source.bounce"));
-        }
-        if (yard.blocksFieldTest()) {
-            reader.add(Finding.stop(Step.TRAYS, "trays.yardFirst").at("/yard"));
-        }
     }
 
     private double readingStepG(@Nullable Double boreMm, @Nullable Double densityKgPerL) {
@@ -307,6 +270,10 @@ final class TraysAssessor {
             case DO_NOT_SPREAD -> Finding.stop(Step.TRAYS, "trays.doNotSpread", cv, low, high);
         };
         reader.add(finding.at(at).from("source.cvLimits"));
+    }
+
+    private static Evenness last(List<TrayTestResult> results) {
+        return results.get(results.size() - 1).evenness();
     }
 
     private static boolean levelInOrder(YardResult yard) {

@@ -3,6 +3,7 @@ package org.evenfall.setup;
 import java.util.List;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.CatchPlan;
+import org.evenfall.trays.CropLoss;
 import org.evenfall.trays.TrayLayout;
 import org.jspecify.annotations.Nullable;
 
@@ -12,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param layout null without a tramline width
  * @param plan null without rate, product or tray
  * @param tests tests that can be read, oldest first
+ * @param comparisons each test beside the one before it, oldest first
+ * @param loss what the unevenness of the last test costs a cereal crop; null without a test
  * @param advice null while nothing can be advised
  * @param line the long line under one pass; null while there is none
  */
@@ -19,10 +22,13 @@ public record TraysResult(
         @Nullable TrayLayout layout,
         @Nullable CatchPlan plan,
         List<TrayTestResult> tests,
+        List<TestComparison> comparisons,
+        @Nullable CropLoss loss,
         @Nullable Advice advice,
         @Nullable LongPass line) {
 
     public TraysResult {
         tests = List.copyOf(tests);
+        comparisons = List.copyOf(comparisons);
     }
 }

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param outletsInOrder both outlets gave the same in the bucket and the vanes passed
  * @param twoLevers the owner allows two levers to be moved at once
  * @param driving how the passes follow each other
+ * @param gate limits for the wind
  */
 public record AdviceInput(
         List<DoneTest> tests,
@@ -26,7 +27,8 @@ public record AdviceInput(
         boolean ptoInOrder,
         boolean outletsInOrder,
         boolean twoLevers,
-        DrivingPattern driving) {
+        DrivingPattern driving,
+        WeatherGate gate) {
 
     /**
      * One test with how the machine stood.

@@ -27,6 +27,9 @@ public final class Advisor {
     /** One side is the matter when it is more than this share of what both sides have in common. Ours. */
     private static final double ONE_SIDED = 0.7;
 
+    /** And it is the only matter, whatever was measured in the yard, above this share. Ours. */
+    private static final double ONE_SIDE_ALONE = 2;
+
     /** Repeats of one setting after which the noise is taken as it is. Ours. */
     private static final int MOST_REPEATS = 3;
 
@@ -48,7 +51,7 @@ public final class Advisor {
         Settings settings = new Settings(input.levers(), input.tramlineWidthM(), input.driving());
         Settings.Pool pool = settings.pool(input.tests(), last);
         Evenness evenness = pool.evenness();
-        if (last.windMPerS() != null && WeatherGate.USUAL.ask(last.windMPerS()) == WeatherGate.Answer.STOP) {
+        if (last.windMPerS() != null && input.gate().ask(last.windMPerS()) == WeatherGate.Answer.STOP) {
             return plain(
                     AdviceKind.WAIT_FOR_WIND,
                     Finding.warn(TRAYS, "trays.advice.windy", Arg.number(last.windMPerS(), 1, Unit.M_PER_S)));
@@ -80,8 +83,8 @@ public final class Advisor {
         double both = Math.max(told(centre), told(quarter));
         if (told(side) > ONE_SIDED * both) {
             boolean inOrder = input.levelInOrder() && input.ptoInOrder() && input.outletsInOrder();
-            if (!inOrder || both == 0) {
-                return oneSided(input, side, seen);
+            if (!inOrder || told(side) > ONE_SIDE_ALONE * both) {
+                return oneSided(input, evenness, seen);
             }
         }
         if (centre == null || both == 0) {
@@ -96,14 +99,12 @@ public final class Advisor {
         return mode != null && mode.told() ? Math.abs(mode.amplitudePercent()) : 0;
     }
 
-    private static Advice oneSided(AdviceInput input, @Nullable Mode side, List<Finding> seen) {
-        if (side != null) {
-            seen.add(Finding.warn(
-                    TRAYS,
-                    "trays.advice.oneSide",
-                    Arg.word(side.amplitudePercent() < 0 ? "word.left" : "word.right"),
-                    Arg.number(Math.abs(side.amplitudePercent()), 0, Unit.PERCENT)));
-        }
+    private static Advice oneSided(AdviceInput input, Evenness evenness, List<Finding> seen) {
+        seen.add(Finding.warn(
+                TRAYS,
+                "trays.advice.oneSide",
+                Arg.word(evenness.leftRightPercent() < 0 ? "word.left" : "word.right"),
+                Arg.number(Math.abs(evenness.leftRightPercent()), 0, Unit.PERCENT)));
         AdviceKind kind = AdviceKind.OUTLETS_AND_VANES;
         String cure = "trays.advice.outlets";
         if (!input.levelInOrder()) {

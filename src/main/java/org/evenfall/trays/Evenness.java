@@ -24,7 +24,9 @@ import org.jspecify.annotations.Nullable;
  * @param probabilityAtMost10 chance that the true CV is at most 10 %, 0 to 1
  * @param probabilityAtMost15 at most 15 %
  * @param probabilityAtMost20 at most 20 %
- * @param meanRateKgPerHa mean rate in the trays, a caution only: trays are no rate check
+ * @param shapePercent the shapes that stand out of the noise, drawn together at each tray, % of the mean; empty: none does
+ * @param weightedMeanG mean catch with each tray weighted by the ground it stands for (trapezium rule), g
+ * @param meanRateKgPerHa rate of the weighted mean, a caution only: trays are no rate check
  * @param trays trays read
  */
 public record Evenness(
@@ -46,6 +48,8 @@ public record Evenness(
         double probabilityAtMost10,
         double probabilityAtMost15,
         double probabilityAtMost20,
+        List<Double> shapePercent,
+        double weightedMeanG,
         @Nullable Double meanRateKgPerHa,
         int trays) {
 
@@ -53,5 +57,6 @@ public record Evenness(
         relativePercent = List.copyOf(relativePercent);
         positionsM = List.copyOf(positionsM);
         modes = List.copyOf(modes);
+        shapePercent = List.copyOf(shapePercent);
     }
 }

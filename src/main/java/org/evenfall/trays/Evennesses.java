@@ -1,5 +1,6 @@
 package org.evenfall.trays;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoublePredicate;
 import java.util.stream.IntStream;
@@ -49,7 +50,7 @@ public final class Evennesses {
                 test.tramlineWidthM(),
                 test.pattern(),
                 CatchPlans.noisePercent(mean, test.meanGranuleG(), test.readingStepG()),
-                10 * mean / test.trayAreaM2() / test.runs());
+                10 * weightedMean(test.positionsM(), catches) / test.trayAreaM2() / test.runs());
     }
 
     private static Evenness of(
@@ -63,6 +64,7 @@ public final class Evennesses {
         double cv = cvPercent(relative);
         CvInterval interval = new CvInterval(relative.size());
         double machineSquare = cv * cv - noise * noise;
+        List<Mode> modes = Shapes.fit(x, relative, width, pattern, noise);
         return new Evenness(
                 meanG,
                 relative,
@@ -78,11 +80,13 @@ public final class Evennesses {
                 part(x, relative, at -> Math.abs(at) < width / 4) - part(x, relative, at -> Math.abs(at) >= width / 4),
                 part(x, relative, at -> Math.abs(Math.abs(at) - width / 4) <= width / 8)
                         - part(x, relative, at -> Math.abs(Math.abs(at) - width / 4) > width / 8),
-                Shapes.fit(x, relative, width, pattern, noise),
+                modes,
                 verdict(cv),
                 interval.probabilityAtMost(10, cv),
                 interval.probabilityAtMost(15, cv),
                 interval.probabilityAtMost(20, cv),
+                Shapes.told(x, modes, width, pattern),
+                meanG * weightedMean(x, relative) / 100,
                 rate,
                 relative.size());
     }
@@ -114,6 +118,27 @@ public final class Evennesses {
                         .average()
                         .orElseThrow());
         return of(meanG, relative, first.positionsM(), widthM, pattern, noise, rate);
+    }
+
+    /**
+     * Mean by the trapezium rule: each tray stands for the ground half-way to its neighbours, the outermost for the inner
+     * half only. Exact for values on a straight line.
+     */
+    static double weightedMean(List<Double> positionsM, List<Double> values) {
+        List<Integer> across = IntStream.range(0, positionsM.size())
+                .boxed()
+                .sorted(Comparator.comparing(positionsM::get))
+                .toList();
+        double area = 0;
+        for (int k = 1; k < across.size(); k++) {
+            int left = across.get(k - 1);
+            int right = across.get(k);
+            area += (positionsM.get(right) - positionsM.get(left)) * (values.get(left) + values.get(right)) / 2;
+        }
+        double wide = positionsM.get(across.get(across.size() - 1)) - positionsM.get(across.get(0));
+        return wide > 0
+                ? area / wide
+                : values.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
     }
 
     private static int extreme(List<Double> values, boolean highest) {

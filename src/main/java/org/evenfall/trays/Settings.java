@@ -10,8 +10,6 @@ import org.jspecify.annotations.Nullable;
 /** Tests grouped by how the machine stood: repeats of one setting are one piece of knowledge. */
 final class Settings {
 
-    private static final double SAME_SHARE_OF_STEP = 0.01;
-
     private final List<Lever> levers;
     private final double widthM;
     private final DrivingPattern driving;
@@ -23,14 +21,7 @@ final class Settings {
     }
 
     boolean same(Map<String, Double> one, Map<String, Double> other) {
-        for (Lever lever : levers) {
-            Double a = one.get(lever.label());
-            Double b = other.get(lever.label());
-            if (a == null ? b != null : b == null || Math.abs(a - b) > SAME_SHARE_OF_STEP * lever.step()) {
-                return false;
-            }
-        }
-        return true;
+        return LeverSettings.same(levers, one, other);
     }
 
     /** All tests that stood as this one, with the same trays, taken together; how many they are. */

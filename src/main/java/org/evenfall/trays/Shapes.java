@@ -1,6 +1,7 @@
 package org.evenfall.trays;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.evenfall.flight.DrivingPattern;
@@ -75,6 +76,27 @@ final class Shapes {
             modes.add(new Mode(shapes.get(j).name(), amplitude, error, Math.abs(amplitude) > 2 * error));
         }
         return modes;
+    }
+
+    /** The shapes that stand out of the noise, together, at each tray, % of the mean round 100; empty where none does. */
+    static List<Double> told(List<Double> positionsM, List<Mode> modes, double width, DrivingPattern pattern) {
+        double[] sum = new double[positionsM.size()];
+        boolean any = false;
+        for (Shape shape : shapes(width, pattern, positionsM.size())) {
+            for (Mode mode : modes) {
+                if (mode.told() && mode.name().equals(shape.name())) {
+                    any = true;
+                    for (int i = 0; i < sum.length; i++) {
+                        sum[i] += mode.amplitudePercent() * shape.at().applyAsDouble(positionsM.get(i));
+                    }
+                }
+            }
+        }
+        if (!any) {
+            return List.of();
+        }
+        double mean = Arrays.stream(sum).average().orElse(0);
+        return Arrays.stream(sum).map(value -> 100 + value - mean).boxed().toList();
     }
 
     /**

@@ -10,17 +10,30 @@ import java.util.List;
  * @param trayAreaM2 catching area of one tray, m²
  * @param passesM where the three passes drive, m
  * @param passForward direction of each pass: true in the direction of the middle one
+ * @param wheels where the tractor's wheels run in each pass
+ * @param movedM how far each tray was moved from its even place to stand aside from the wheel marks, m, 0 where not
+ * @param inWheelMarks trays, from 0, that stand in a wheel mark with no free place near
  */
 public record TrayLayout(
         List<Double> positionsM,
         double tramlineWidthM,
         double trayAreaM2,
         List<Double> passesM,
-        List<Boolean> passForward) {
+        List<Boolean> passForward,
+        WheelMarks wheels,
+        List<Double> movedM,
+        List<Integer> inWheelMarks) {
 
     public TrayLayout {
         positionsM = List.copyOf(positionsM);
         passesM = List.copyOf(passesM);
         passForward = List.copyOf(passForward);
+        movedM = List.copyOf(movedM);
+        inWheelMarks = List.copyOf(inWheelMarks);
+    }
+
+    /** Whether any tray stands elsewhere than evenly. */
+    public boolean moved() {
+        return movedM.stream().anyMatch(metres -> metres != 0);
     }
 }

@@ -1,5 +1,6 @@
 package org.evenfall.trays;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.evenfall.flight.DrivingPattern;
@@ -35,6 +36,22 @@ public final class TrayLayouts {
                 tramlineWidthM,
                 trayAreaM2,
                 List.of(-tramlineWidthM, 0.0, tramlineWidthM),
-                List.of(sameWay, true, sameWay));
+                List.of(sameWay, true, sameWay),
+                WheelMarks.USUAL,
+                Collections.nCopies(trays, 0.0),
+                List.of());
+    }
+
+    /**
+     * The same layout with the trays that a wheel would run over moved to the nearest free place between their
+     * neighbours. A tray without one keeps its place and is named.
+     *
+     * @param trayAcrossM side of a tray across the travel, m, above 0
+     */
+    public static TrayLayout asideFrom(WheelMarks marks, TrayLayout even, double trayAcrossM) {
+        if (!(trayAcrossM > 0)) {
+            throw new IllegalArgumentException("tray across above 0: " + trayAcrossM);
+        }
+        return new WheelFree(even, marks, trayAcrossM).layout();
     }
 }

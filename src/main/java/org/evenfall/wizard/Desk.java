@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import org.evenfall.finding.Arg;
@@ -72,6 +73,11 @@ final class Desk {
         } catch (SetupFileException unreadable) {
             return String.valueOf(file.getFileName());
         }
+    }
+
+    /** Another setup to look at only; what hinders is told. */
+    Optional<Setup> peek(Path file) {
+        return Optional.ofNullable(read(file)).map(SetupFile::setup);
     }
 
     void fresh() {

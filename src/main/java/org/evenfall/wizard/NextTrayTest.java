@@ -15,6 +15,7 @@ import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.LeverMove;
+import org.evenfall.trays.TrayLayout;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,8 +40,23 @@ final class NextTrayTest {
                 .withOpeningRight(bucket == null ? Typed.EMPTY : plain(bucket.openingRight(), locale))
                 .withRuns(plan == null ? Typed.EMPTY : new Typed(Integer.toString(plan.runsNeeded()), Unit.NONE))
                 .withWind(setup.trays().wind())
-                .withPositions(before == null ? List.of() : before.positions()));
+                .withPositions(positions(before, assessment.trays().layout(), locale)));
         return setup.withTrays(setup.trays().withTests(tests));
+    }
+
+    /** Trays that stand aside from a wheel mark keep their true places, whatever is changed later. */
+    private static List<Typed> positions(@Nullable TrayTestEntry before, @Nullable TrayLayout layout, Locale locale) {
+        if (before != null) {
+            return before.positions();
+        }
+        return layout == null || !layout.moved() ? List.of() : typed(layout, locale);
+    }
+
+    /** The places of a layout as one would type them. */
+    static List<Typed> typed(TrayLayout layout, Locale locale) {
+        return layout.positionsM().stream()
+                .map(metres -> new Typed(Figures.decimals(metres, 2, locale), Unit.M))
+                .toList();
     }
 
     private static SettingsEntries settings(

@@ -73,6 +73,10 @@ final class SetupModel {
         show(other);
     }
 
+    boolean canUndo() {
+        return !before.isEmpty();
+    }
+
     boolean undo() {
         return step(before, after);
     }

@@ -49,6 +49,7 @@ final class Shell extends BorderPane {
     private final VBox findings = new VBox();
     private final Label meaning = new Label();
     private final Label notice = new Label();
+    private final Button undo;
     private final Button back;
     private final Button next;
     private int front;
@@ -61,6 +62,9 @@ final class Shell extends BorderPane {
         this.views = views;
         this.entries = views.stream().map(this::page).toList();
         this.rail = new Rail(words, views, this::go);
+        this.undo = button("shell.undo", model::undo);
+        undo.getStyleClass().add("quiet");
+        undo.setFocusTraversable(false);
         this.back = button("shell.back", () -> go(front - 1));
         this.next = button("shell.next", () -> go(front + 1));
         next.getStyleClass().add("primary");
@@ -127,7 +131,7 @@ final class Shell extends BorderPane {
         notice.setManaged(false);
         VBox told = new VBox(meaning, notice);
         HBox.setHgrow(told, Priority.ALWAYS);
-        HBox foot = new HBox(told, back, next);
+        HBox foot = new HBox(told, undo, back, next);
         foot.setAlignment(Pos.CENTER_LEFT);
         foot.getStyleClass().add("foot");
         return foot;
@@ -216,6 +220,7 @@ final class Shell extends BorderPane {
         findings.getChildren()
                 .setAll(shown.stream().map(finding -> Told.line(words, finding)).toList());
         meaning.setText(meaning(own));
+        undo.setDisable(!model.canUndo());
         back.setDisable(front == 0);
         next.setDisable(front == views.size() - 1);
     }

@@ -15,7 +15,7 @@ final class StepViews {
                 new YardStep(form),
                 new HeightStep(form),
                 new RateStep(form),
-                new TraysStep(form),
+                new TraysStep(form, context, desk),
                 new CardStep(form, context, desk));
     }
 }

@@ -7,7 +7,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
-import org.evenfall.quantity.Figures;
 import org.evenfall.quantity.Typed;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.FieldSpec;
@@ -160,10 +159,7 @@ final class TrayTestForm {
         TrayLayout layout = form.model().assessment().trays().layout();
         return layout == null
                 ? List.of()
-                : layout.positionsM().stream()
-                        .map(metres -> new Typed(
-                                Figures.decimals(metres, 2, form.words().locale()), Unit.M))
-                        .toList();
+                : NextTrayTest.typed(layout, form.words().locale());
     }
 
     private Node remove(int index) {

@@ -2,6 +2,8 @@ package org.evenfall.wizard;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import javafx.scene.Node;
 import org.evenfall.quantity.Dimension;
 import org.evenfall.quantity.Typed;
@@ -10,6 +12,8 @@ import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.TrayEntries;
 import org.evenfall.setup.entry.TrayTestEntry;
+import org.evenfall.setup.entry.WheelEntries;
+import org.evenfall.setup.entry.WindLimitEntries;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.trays.CatchPlan;
 import org.evenfall.trays.Surface;
@@ -18,6 +22,10 @@ import org.evenfall.trays.Surface;
 final class TraysBeforeForm {
 
     private static final Lens<TrayEntries> TRAYS = Places.TRAYS;
+
+    private static final Lens<WheelEntries> WHEELS = TRAYS.then(TrayEntries::wheels, TrayEntries::withWheels);
+    private static final Lens<WindLimitEntries> LIMITS =
+            TRAYS.then(TrayEntries::windLimits, TrayEntries::withWindLimits);
 
     private final Form form;
 
@@ -64,6 +72,18 @@ final class TraysBeforeForm {
                                         Fields.TUBE_BORE,
                                         "/trays/tubeBore",
                                         TRAYS.then(TrayEntries::tubeBore, TrayEntries::withTubeBore)))),
+                form.row(
+                        form.typed(
+                                "field.track",
+                                Fields.TRACK,
+                                "/trays/wheels/track",
+                                WHEELS.then(WheelEntries::track, WheelEntries::withTrack)),
+                        form.typed(
+                                "field.tyre",
+                                Fields.TYRE,
+                                "/trays/wheels/tyre",
+                                WHEELS.then(WheelEntries::tyre, WheelEntries::withTyre))),
+                form.told("/trays/wheels"),
                 new FigureRow(form, this::runs));
     }
 
@@ -72,6 +92,12 @@ final class TraysBeforeForm {
                 "trays.before",
                 form.typed(
                         "field.wind", Fields.WIND, "/trays/wind", TRAYS.then(TrayEntries::wind, TrayEntries::withWind)),
+                form.row(
+                        limit("trays.windNoteAbove", "note", WindLimitEntries::note, WindLimitEntries::withNote),
+                        limit("trays.windWarnAbove", "warn", WindLimitEntries::warn, WindLimitEntries::withWarn),
+                        limit("trays.windStopAbove", "stop", WindLimitEntries::stop, WindLimitEntries::withStop)),
+                form.told("/trays/windLimits"),
+                form.sentence("trays.windLimitsWhy"),
                 form.choice(
                         "trays.surface",
                         "/trays/surface",
@@ -94,6 +120,14 @@ final class TraysBeforeForm {
                                 TRAYS.then(TrayEntries::clearOfWheelmarks, TrayEntries::withClearOfWheelmarks),
                                 Form.answers(YesNo.class))),
                 form.told("/yard"));
+    }
+
+    private Node limit(
+            String label,
+            String name,
+            Function<WindLimitEntries, Typed> get,
+            BiFunction<WindLimitEntries, Typed, WindLimitEntries> with) {
+        return form.typed(label, Fields.WIND_LIMIT, "/trays/windLimits/" + name, LIMITS.then(get, with));
     }
 
     private List<FigureRow.Figure> runs() {

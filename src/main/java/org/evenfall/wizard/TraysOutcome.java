@@ -17,7 +17,9 @@ import org.evenfall.setup.entry.TrayEntries;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.AdviceKind;
+import org.evenfall.trays.CropLoss;
 import org.evenfall.trays.Evenness;
+import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.LeverMove;
 import org.jspecify.annotations.Nullable;
 
@@ -48,12 +50,32 @@ final class TraysOutcome {
                     return last == null ? List.of() : figures(words, last);
                 }),
                 comparison(),
+                Shown.sentence(
+                        form,
+                        "sentence",
+                        () -> loss(words, form.model().assessment().trays())),
                 Shown.sentence(form, "sentence", () -> {
                     Evenness last = last();
                     return last == null || last.meanRateKgPerHa() == null
                             ? ""
                             : words.text("trays.meanRate", Arg.number(last.meanRateKgPerHa(), 0, Unit.KG_PER_HA));
                 }));
+    }
+
+    /** What unevenness costs, for scale; nothing where the CV is good. */
+    private static String loss(Sentences words, TraysResult trays) {
+        CropLoss loss = trays.loss();
+        return loss == null
+                        || trays.tests()
+                                        .get(trays.tests().size() - 1)
+                                        .evenness()
+                                        .verdict()
+                                == EvennessVerdict.GOOD
+                ? ""
+                : words.text(
+                        "trays.loss",
+                        Arg.number(loss.lowKgPerHa(), 0, Unit.KG_PER_HA),
+                        Arg.number(loss.highKgPerHa(), 0, Unit.KG_PER_HA));
     }
 
     static String cv(Sentences words, Evenness last) {

@@ -21,10 +21,14 @@ final class TraysStep implements StepView {
     private static final Lens<TrayEntries> TRAYS = Places.TRAYS;
 
     private final Form form;
+    private final WizardContext context;
+    private final Desk desk;
     private final PictureStack picture;
 
-    TraysStep(Form form) {
+    TraysStep(Form form, WizardContext context, Desk desk) {
         this.form = form;
+        this.context = context;
+        this.desk = desk;
         TrayPlanPicture plan = new TrayPlanPicture(form.words());
         TubesPicture tubes = new TubesPicture(form.words());
         CvPicture cv = new CvPicture(form.words());
@@ -67,6 +71,7 @@ final class TraysStep implements StepView {
                 new TrayTestForm(form).tests(),
                 outcome.result(),
                 outcome.advice(),
+                new BesideForm(form, context, desk).node(),
                 new LongPassForm(form).node(),
                 edges());
     }

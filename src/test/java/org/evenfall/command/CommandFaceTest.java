@@ -248,7 +248,7 @@ class CommandFaceTest {
                 "flight --drag-per-m 0.1 --speed-m-s 300 --angle-deg 0 --height-m 1|--speed-m-s: 300.0|0 to 200",
                 "flight drag --reynolds -5|--reynolds: -5.0|0.0001 to 200000",
                 "flight --diameter-mm x|evenfall flight|x",
-                "trays|evenfall trays|plan or overlap",
+                "trays|evenfall trays|plan, overlap or compare",
                 "trays plan|--width-m|4 to 60",
                 "trays plan --width-m 28 --rate-kg-ha 2|--rate-kg-ha: 2.0|5 to 1000",
                 "trays plan --width-m 28 --rate-kg-ha 150 --trays 4|--trays: 4.0|5 to 33",

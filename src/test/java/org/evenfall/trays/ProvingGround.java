@@ -84,7 +84,8 @@ public final class ProvingGround {
                         true,
                         true,
                         false,
-                        org.evenfall.flight.DrivingPattern.BACK_AND_FORTH),
+                        org.evenfall.flight.DrivingPattern.BACK_AND_FORTH,
+                        WeatherGate.USUAL),
                 () -> curves);
         Map<String, Double> now = tests.get(tests.size() - 1).settings();
         return switch (advice.kind()) {

@@ -47,7 +47,8 @@ class ProvingGroundTest {
                                 true,
                                 true,
                                 two,
-                                DrivingPattern.BACK_AND_FORTH),
+                                DrivingPattern.BACK_AND_FORTH,
+                                WeatherGate.USUAL),
                         machine::curves);
                 int steps = 0;
                 for (LeverMove move : advice.moves()) {

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.assertj.core.data.Offset;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Finding;
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.granule.SizeDistribution;
 import org.evenfall.machine.Lever;
@@ -131,7 +133,7 @@ class TraysTest {
         assertThat(evenness.cvLowPercent()).isLessThan(evenness.cvPercent());
         assertThat(evenness.verdict()).isEqualTo(EvennessVerdict.ADJUST);
         assertThat(evenness.probabilityAtMost10()).isLessThan(evenness.probabilityAtMost20());
-        assertThat(evenness.meanRateKgPerHa()).isCloseTo(10 * evenness.meanG() / 0.25 / 3, TINY);
+        assertThat(evenness.meanRateKgPerHa()).isCloseTo(10 * evenness.weightedMeanG() / 0.25 / 3, TINY);
     }
 
     @Test
@@ -166,7 +168,8 @@ class TraysTest {
                 machineInOrder,
                 machineInOrder,
                 false,
-                DrivingPattern.BACK_AND_FORTH);
+                DrivingPattern.BACK_AND_FORTH,
+                WeatherGate.USUAL);
     }
 
     private static AdviceInput.DoneTest test(double lever, double... grams) {
@@ -211,6 +214,36 @@ class TraysTest {
         assertThat(advised(advice(List.of(lever(Widening.HIGHER)), true, uneven))
                         .kind())
                 .isEqualTo(AdviceKind.OUTLETS_AND_VANES);
+    }
+
+    @Test
+    void theSideThatGetsLessIsNamed() {
+        for (boolean leftLess : new boolean[] {true, false}) {
+            double[] catches = {7, 7.5, 8, 10, 12, 12.5, 13};
+            if (!leftLess) {
+                reverse(catches);
+            }
+            Finding side = advised(advice(List.of(lever(Widening.HIGHER)), false, test(10, catches)))
+                    .reasons()
+                    .get(0);
+            assertThat(side.key()).isEqualTo("trays.advice.oneSide");
+            assertThat(side.args().get(0)).isEqualTo(Arg.word(leftLess ? "word.left" : "word.right"));
+        }
+    }
+
+    /** Left low, right high by far: no lever, though all was measured in order and the centre shape stands out too. */
+    @Test
+    void aStrongSideIsNotAnsweredWithALeverEvenOnAMachineInOrder() {
+        Advice advice = advised(advice(List.of(lever(Widening.HIGHER)), true, test(10, 10, 13, 16, 20, 22, 24, 26)));
+        assertThat(advice.kind()).isEqualTo(AdviceKind.OUTLETS_AND_VANES);
+    }
+
+    private static void reverse(double[] values) {
+        for (int i = 0; i < values.length / 2; i++) {
+            double left = values[i];
+            values[i] = values[values.length - 1 - i];
+            values[values.length - 1 - i] = left;
+        }
     }
 
     @Test

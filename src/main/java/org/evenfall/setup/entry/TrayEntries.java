@@ -16,7 +16,9 @@ import org.evenfall.trays.Surface;
  * @param catchKind MASS, VOLUME or HEIGHT
  * @param tubeBore inner diameter of the tube, mm
  * @param readingStep smallest step read on scale, cylinder or tube
+ * @param wheels where the tractor's wheels run
  * @param wind wind at the test place now
+ * @param windLimits the owner's limits for it
  * @param surface what is under the trays
  * @param traysLevel trays level
  * @param tubesDry trays and tubes dry
@@ -37,7 +39,9 @@ public record TrayEntries(
         AmountKind catchKind,
         Typed tubeBore,
         Typed readingStep,
+        WheelEntries wheels,
         Typed wind,
+        WindLimitEntries windLimits,
         Surface surface,
         YesNo traysLevel,
         YesNo tubesDry,
@@ -59,7 +63,9 @@ public record TrayEntries(
             AmountKind.UNANSWERED,
             Typed.EMPTY,
             Typed.EMPTY,
+            WheelEntries.EMPTY,
             Typed.EMPTY,
+            WindLimitEntries.EMPTY,
             Surface.UNANSWERED,
             YesNo.UNANSWERED,
             YesNo.UNANSWERED,
@@ -80,7 +86,9 @@ public record TrayEntries(
         catchKind = Objects.requireNonNullElse(catchKind, AmountKind.UNANSWERED);
         tubeBore = Typed.orEmpty(tubeBore);
         readingStep = Typed.orEmpty(readingStep);
+        wheels = Objects.requireNonNullElse(wheels, WheelEntries.EMPTY);
         wind = Typed.orEmpty(wind);
+        windLimits = Objects.requireNonNullElse(windLimits, WindLimitEntries.EMPTY);
         surface = Objects.requireNonNullElse(surface, Surface.UNANSWERED);
         traysLevel = Objects.requireNonNullElse(traysLevel, YesNo.UNANSWERED);
         tubesDry = Objects.requireNonNullElse(tubesDry, YesNo.UNANSWERED);

@@ -67,11 +67,12 @@ public final class TrayPlanPicture extends Picture {
         double em = brush.em();
         Palette palette = brush.palette();
         Marks marks = new Marks(brush);
-        double track = Math.max(0.35 * em, across.length(0.9));
+        double track = Math.max(0.35 * em, across.length(plan.wheels().trackM() / 2));
+        double tyre = Math.max(2, across.length(plan.wheels().tyreM()));
         for (int i = 0; i < plan.passesM().size(); i++) {
             double x = across.at(plan.passesM().get(i));
-            brush.line(x - track, top, x - track, foot, palette.line(), Math.max(2, across.length(0.45)));
-            brush.line(x + track, top, x + track, foot, palette.line(), Math.max(2, across.length(0.45)));
+            brush.line(x - track, top, x - track, foot, palette.line(), tyre);
+            brush.line(x + track, top, x + track, foot, palette.line(), tyre);
             boolean forward = plan.passForward().get(i);
             marks.arrow(
                     x,

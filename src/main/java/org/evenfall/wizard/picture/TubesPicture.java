@@ -1,5 +1,6 @@
 package org.evenfall.wizard.picture;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import javafx.scene.paint.Color;
@@ -9,6 +10,8 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.TrayTestResult;
 import org.evenfall.trays.Evenness;
+import org.evenfall.trays.EvennessVerdict;
+import org.evenfall.trays.Mode;
 
 /**
  * The tubes side by side as they stood across the tramline: the last test filled, up to two earlier ones as empty
@@ -60,7 +63,8 @@ public final class TubesPicture extends Picture {
                 highest = Math.max(highest, relative);
             }
         }
-        Scale up = new Scale(0, 1.04 * highest, height - 4.4 * em, 2.8 * em);
+        double foot = (shapeTold().isEmpty() ? 3.1 : 4.4) + (tests.size() > 1 ? 1.3 : 0);
+        Scale up = new Scale(0, 1.04 * highest, height - foot * em, 2.8 * em);
         double left = brush.width(
                         words.number(100 + OUTER_PERCENT, 0, Unit.PERCENT),
                         brush.note().heavy())
@@ -71,6 +75,7 @@ public final class TubesPicture extends Picture {
             double centre = left + (i + 0.5) * slot;
             slot(brush, up, compared, i, centre, slot);
         }
+        shape(brush, up, left, slot, compared.size());
         extremes(brush, up, left, slot, width);
         beneath(brush, up.start(), left, slot, width);
     }
@@ -109,7 +114,7 @@ public final class TubesPicture extends Picture {
         Palette palette = brush.palette();
         double em = brush.em();
         int glasses = compared.size();
-        double glass = Math.min(2.4 * em, 0.82 * slot / glasses);
+        double glass = glass(brush, slot, glasses);
         for (int k = 0; k < glasses; k++) {
             Evenness evenness = compared.get(k).evenness();
             if (i >= evenness.relativePercent().size()) {
@@ -138,6 +143,43 @@ public final class TubesPicture extends Picture {
                     1,
                     false);
         }
+    }
+
+    /** The shape that stands out of the noise, as a line over the tubes of the last test. */
+    private void shape(Brush brush, Scale up, double left, double slot, int glasses) {
+        List<Double> shape = last().shapePercent();
+        if (shape.isEmpty() || shapeTold().isEmpty()) {
+            return;
+        }
+        // over the filled tube, which is the last of each group
+        double aside = (glasses - 1) * glass(brush, slot, glasses) / 2;
+        double[] x = IntStream.range(0, shape.size())
+                .mapToDouble(i -> left + (i + 0.5) * slot + aside)
+                .toArray();
+        double[] y = shape.stream().mapToDouble(up::at).toArray();
+        brush.polyline(x, y, brush.palette().paper(), 5, false);
+        brush.polyline(x, y, brush.palette().warn(), 3, false);
+    }
+
+    /** That shape in words: the largest one that has a name; nothing where the CV is good. */
+    private String shapeTold() {
+        if (last().verdict() == EvennessVerdict.GOOD) {
+            return "";
+        }
+        return last().modes().stream()
+                .filter(Mode::told)
+                .filter(mode -> words.has(shapeKey(mode)))
+                .max(Comparator.comparingDouble(mode -> Math.abs(mode.amplitudePercent())))
+                .map(mode -> words.text(shapeKey(mode), Arg.number(Math.abs(mode.amplitudePercent()), 0, Unit.PERCENT)))
+                .orElse("");
+    }
+
+    private static String shapeKey(Mode mode) {
+        return "picture.tubes.shape." + mode.name() + (mode.amplitudePercent() > 0 ? ".more" : ".less");
+    }
+
+    private static double glass(Brush brush, double slot, int glasses) {
+        return Math.min(2.4 * brush.em(), 0.82 * slot / glasses);
     }
 
     /** Lowest and highest of the last test, told beside their level. */
@@ -185,6 +227,17 @@ public final class TubesPicture extends Picture {
         }
         brush.within(
                 axis(brush, width), (left + width) / 2, floor + 2.1 * em, brush.note(), TextAlignment.CENTER, 0, width);
+        String shape = shapeTold();
+        if (!shape.isEmpty()) {
+            brush.within(
+                    shape,
+                    (left + width) / 2,
+                    floor + 3.4 * em,
+                    brush.note().heavy().in(brush.palette().warn()),
+                    TextAlignment.CENTER,
+                    0,
+                    width);
+        }
         if (tests.size() > 1) {
             brush.within(
                     words.text(
@@ -193,7 +246,7 @@ public final class TubesPicture extends Picture {
                             Arg.count(last(1).index() + 1L),
                             Arg.count(last(Math.min(2, tests.size() - 1)).index() + 1L)),
                     (left + width) / 2,
-                    floor + 3.4 * em,
+                    floor + (shape.isEmpty() ? 3.4 : 4.7) * em,
                     brush.note().in(brush.palette().ink()),
                     TextAlignment.CENTER,
                     0,

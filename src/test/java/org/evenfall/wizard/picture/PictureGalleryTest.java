@@ -105,6 +105,11 @@ class PictureGalleryTest {
     }
 
     @Test
+    void besides() throws Exception {
+        look("beside", Samples.besides(WORDS));
+    }
+
+    @Test
     void landingPattern() throws Exception {
         look("pattern", Samples.patterns(WORDS));
     }

@@ -32,6 +32,7 @@ import org.evenfall.store.SetupJson;
 import org.evenfall.trays.Evennesses;
 import org.evenfall.trays.TrayCatches;
 import org.evenfall.trays.TrayLayouts;
+import org.evenfall.trays.WheelMarks;
 import org.evenfall.wizard.picture.PictureGalleryTest.Variant;
 
 /** Inputs for the gallery: the invented demo, and what is worse. */
@@ -300,6 +301,7 @@ final class Samples {
         Map<String, Variant> all = new LinkedHashMap<>();
         all.put("28 m", plan(words, 28, 7, DrivingPattern.BACK_AND_FORTH, 28));
         all.put("round", plan(words, 36, 33, DrivingPattern.ROUND_AND_ROUND, 28));
+        all.put("moved", plan(words, 10, 11, DrivingPattern.BACK_AND_FORTH, 28));
         all.put("narrow", plan(words, 9, 5, DrivingPattern.BACK_AND_FORTH, 17));
         all.put("wide", plan(words, 24, 7, DrivingPattern.BACK_AND_FORTH, 44));
         all.put("empty", new Variant(new TrayPlanPicture(words), 28, 12, 15));
@@ -308,7 +310,7 @@ final class Samples {
 
     private static Variant plan(Sentences words, double width, int trays, DrivingPattern driving, double wide) {
         TrayPlanPicture picture = new TrayPlanPicture(words);
-        picture.show(TrayLayouts.of(width, trays, 0.25, driving));
+        picture.show(TrayLayouts.asideFrom(WheelMarks.USUAL, TrayLayouts.of(width, trays, 0.25, driving), 0.5));
         return new Variant(picture, wide, 21, 15);
     }
 
@@ -322,6 +324,28 @@ final class Samples {
                 "2027-03-18",
                 Evennesses.of(
                         new TrayCatches(positions, catches, width, DrivingPattern.BACK_AND_FORTH, 0.25, 2, 0.02, 0.1)));
+    }
+
+    static Map<String, Variant> besides(Sentences words) {
+        Map<String, Variant> all = new LinkedHashMap<>();
+        TrayTestResult own = test(1, 28, 16, 17, 18, 19, 18, 16, 17);
+        TrayTestResult other = test(0, 24, 12.9, 15.4, 18.9, 22.6, 19.6, 15.1, 13.4);
+        all.put(
+                "two",
+                beside(words, own, "this setup", other, "Thornmarsh Farm · winter wheat · urea of last year", 36));
+        all.put("narrow", beside(words, own, "this setup", other, "another setup with a long name", 18));
+        all.put("hall", beside(words, own, "this setup", test(0, 28, 0, 0, 80, 3, 5, 2, 1), "spilt on", 60));
+        all.put("empty", new Variant(new BesidePicture(words), 28, 12, 15));
+        return all;
+    }
+
+    private static Variant beside(
+            Sentences words, TrayTestResult own, String name, TrayTestResult other, String otherName, double wide) {
+        BesidePicture picture = new BesidePicture(words);
+        picture.show(
+                new BesidePicture.Test(name, own.evenness(), 28),
+                new BesidePicture.Test(otherName, other.evenness(), 28));
+        return new Variant(picture, wide, 20, 15);
     }
 
     static Map<String, Variant> tubes(Sentences words) throws Exception {

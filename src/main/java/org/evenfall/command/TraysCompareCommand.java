@@ -1,0 +1,85 @@
+package org.evenfall.command;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Sentences;
+import org.evenfall.quantity.Unit;
+import org.evenfall.setup.Assessor;
+import org.evenfall.setup.TrayTestResult;
+import org.evenfall.store.SetupFileException;
+import org.evenfall.trays.Evenness;
+import org.evenfall.trays.TestChange;
+import org.evenfall.trays.TestChanges;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The last tray tests of two setups beside each other. */
+@Command(
+        name = "compare",
+        mixinStandardHelpOptions = true,
+        description = "The last tray tests of two setups beside each other: two machines, two years.")
+final class TraysCompareCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Parameters(index = "0", paramLabel = "FIRST.json", description = "setup file")
+    private String first = "";
+
+    @Parameters(index = "1", paramLabel = "SECOND.json", description = "setup file")
+    private String second = "";
+
+    @Option(names = "--json", description = "as JSON")
+    private boolean json;
+
+    TraysCompareCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        Evenness one = last(first);
+        Evenness two = last(second);
+        TestChange change = TestChanges.of(one, two);
+        if (json) {
+            ResultJson trees = new ResultJson(around);
+            ObjectNode result = around.json().mapper().createObjectNode();
+            result.set("first", trees.tree(one));
+            result.set("second", trees.tree(two));
+            result.set("change", trees.tree(change));
+            around.out().println(result.toPrettyString());
+        } else {
+            around.out().println(line(first, one));
+            around.out().println(line(second, two));
+            around.out()
+                    .println(around.words()
+                            .text(
+                                    "compare.chance",
+                                    Arg.number(change.tellableChancePercent(), 0, Unit.PERCENT),
+                                    Arg.text(second)));
+        }
+        return CommandFace.OK;
+    }
+
+    private Evenness last(String file) throws SetupFileException {
+        List<TrayTestResult> tests =
+                Assessor.assess(SetupInputs.read(around, file)).trays().tests();
+        if (tests.isEmpty()) {
+            throw new SetupFileException(file, "/trays/tests", around.words().text("missing.trayTest"));
+        }
+        return tests.get(tests.size() - 1).evenness();
+    }
+
+    private String line(String file, Evenness evenness) {
+        Sentences words = around.words();
+        return words.text(
+                "compare.test",
+                Arg.text(file),
+                Arg.number(evenness.cvPercent(), 1, Unit.PERCENT),
+                Arg.number(evenness.cvLowPercent(), 1, Unit.NONE),
+                Arg.number(evenness.cvHighPercent(), 1, Unit.PERCENT),
+                Arg.count(evenness.trays()));
+    }
+}

@@ -1,0 +1,24 @@
+package org.evenfall.setup.entry;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import org.evenfall.quantity.Typed;
+
+/**
+ * The owner's own limits for the wind at a tray test, m/s, km/h or mph.
+ *
+ * @param note above this a note, 2 m/s unless told
+ * @param warn above this a warning, 3 m/s unless told
+ * @param stop above this no test, 4 m/s unless told
+ */
+@RecordBuilder
+public record WindLimitEntries(Typed note, Typed warn, Typed stop) implements WindLimitEntriesBuilder.With {
+
+    /** Nothing typed yet. */
+    public static final WindLimitEntries EMPTY = new WindLimitEntries(Typed.EMPTY, Typed.EMPTY, Typed.EMPTY);
+
+    public WindLimitEntries {
+        note = Typed.orEmpty(note);
+        warn = Typed.orEmpty(warn);
+        stop = Typed.orEmpty(stop);
+    }
+}
