@@ -12,10 +12,12 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.TraysResult;
 import org.evenfall.store.SetupFileException;
+import org.evenfall.trays.CatchConversion;
 import org.evenfall.trays.CatchPlan;
 import org.evenfall.trays.CatchPlans;
 import org.evenfall.trays.TrayLayout;
 import org.evenfall.trays.TrayLayouts;
+import org.evenfall.trays.WheelMarks;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -77,6 +79,25 @@ final class TraysPlanCommand implements Callable<Integer> {
             defaultValue = "0")
     private double stepG;
 
+    @Option(names = "--tube-bore-mm", paramLabel = "B", description = "inner diameter of the tube, 4 to 100 mm")
+    private @Nullable Double boreMm;
+
+    @Option(names = "--reading-step-mm", paramLabel = "S", description = "smallest step read on the tube, 0 to 50 mm")
+    private @Nullable Double stepMm;
+
+    @Option(
+            names = "--bulk-density-kg-l",
+            paramLabel = "R",
+            description = "bulk density of the product in the tube, 0.4 to 1.6 kg/L",
+            defaultValue = "0.75")
+    private double bulkKgPerL;
+
+    @Option(names = "--track-m", paramLabel = "T", description = "track width, 0.8 to 4 m", defaultValue = "1.8")
+    private double trackM;
+
+    @Option(names = "--tyre-cm", paramLabel = "T", description = "width of a tyre, 10 to 200 cm", defaultValue = "50")
+    private double tyreCm;
+
     @Option(
             names = "--driving",
             paramLabel = "HOW",
@@ -120,8 +141,13 @@ final class TraysPlanCommand implements Callable<Integer> {
                     false);
             double granuleG = CatchPlans.meanGranuleG(
                     sizes, FlightCommand.within(spec, "--density-kg-m3", densityKgPerM3, 500, 3000));
-            layout = TrayLayouts.of(width, count, areaM2, driving);
-            plan = CatchPlans.of(rate, areaM2, granuleG, FlightCommand.within(spec, "--reading-step-g", stepG, 0, 20));
+            layout = TrayLayouts.asideFrom(
+                    new WheelMarks(
+                            FlightCommand.within(spec, "--track-m", trackM, 0.8, 4),
+                            FlightCommand.within(spec, "--tyre-cm", tyreCm, 10, 200) / 100),
+                    TrayLayouts.of(width, count, areaM2, driving),
+                    acrossCm / 100);
+            plan = CatchPlans.of(rate, areaM2, granuleG, readingStepG());
         }
         if (json) {
             ObjectNode result = around.json().mapper().createObjectNode();
@@ -134,14 +160,27 @@ final class TraysPlanCommand implements Callable<Integer> {
         return CommandFace.OK;
     }
 
+    /** What the smallest step on scale or tube weighs, g. */
+    private double readingStepG() {
+        if (boreMm == null && stepMm == null) {
+            return FlightCommand.within(spec, "--reading-step-g", stepG, 0, 20);
+        }
+        return CatchConversion.gramsOfHeightMm(
+                FlightCommand.within(spec, "--reading-step-mm", stepMm, 0, 50),
+                FlightCommand.within(spec, "--tube-bore-mm", boreMm, 4, 100),
+                FlightCommand.within(spec, "--bulk-density-kg-l", bulkKgPerL, 0.4, 1.6));
+    }
+
     private String words(TrayLayout layout, @Nullable CatchPlan plan) {
         Sentences words = around.words();
         List<String> lines = new ArrayList<>();
         for (int i = 0; i < layout.positionsM().size(); i++) {
+            double moved = layout.movedM().get(i);
             lines.add(words.text(
-                    "plan.tray",
+                    layout.inWheelMarks().contains(i) ? "plan.trayInMark" : moved == 0 ? "plan.tray" : "plan.trayMoved",
                     Arg.count(i + 1L),
-                    Arg.number(layout.positionsM().get(i), 2, Unit.M)));
+                    Arg.number(layout.positionsM().get(i), 2, Unit.M),
+                    Arg.number(moved, 2, Unit.M)));
         }
         for (int i = 0; i < layout.passesM().size(); i++) {
             lines.add(words.text(

@@ -4,7 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.VBox;
 import org.evenfall.quantity.Dimension;
 import org.evenfall.quantity.Typed;
 import org.evenfall.quantity.Unit;
@@ -92,12 +98,7 @@ final class TraysBeforeForm {
                 "trays.before",
                 form.typed(
                         "field.wind", Fields.WIND, "/trays/wind", TRAYS.then(TrayEntries::wind, TrayEntries::withWind)),
-                form.row(
-                        limit("trays.windNoteAbove", "note", WindLimitEntries::note, WindLimitEntries::withNote),
-                        limit("trays.windWarnAbove", "warn", WindLimitEntries::warn, WindLimitEntries::withWarn),
-                        limit("trays.windStopAbove", "stop", WindLimitEntries::stop, WindLimitEntries::withStop)),
-                form.told("/trays/windLimits"),
-                form.sentence("trays.windLimitsWhy"),
+                limits(),
                 form.choice(
                         "trays.surface",
                         "/trays/surface",
@@ -120,6 +121,29 @@ final class TraysBeforeForm {
                                 TRAYS.then(TrayEntries::clearOfWheelmarks, TrayEntries::withClearOfWheelmarks),
                                 Form.answers(YesNo.class))),
                 form.told("/yard"));
+    }
+
+    /** Own limits for the wind; hidden until asked for. */
+    private Node limits() {
+        VBox limits = new VBox(
+                form.row(
+                        limit("trays.windNoteAbove", "note", WindLimitEntries::note, WindLimitEntries::withNote),
+                        limit("trays.windWarnAbove", "warn", WindLimitEntries::warn, WindLimitEntries::withWarn),
+                        limit("trays.windStopAbove", "stop", WindLimitEntries::stop, WindLimitEntries::withStop)),
+                form.told("/trays/windLimits"),
+                form.sentence("trays.windLimitsWhy"));
+        BooleanProperty asked = new SimpleBooleanProperty(false);
+        Button ask = form.button("trays.windLimitsAsk", () -> asked.set(true));
+        ask.getStyleClass().add("quiet");
+        BooleanBinding shown = asked.or(Bindings.createBooleanBinding(
+                () -> !form.model().setup().trays().windLimits().equals(WindLimitEntries.EMPTY),
+                form.model().setupProperty()));
+        for (Node node : List.of(limits, ask)) {
+            node.managedProperty().bind(node.visibleProperty());
+        }
+        limits.visibleProperty().bind(shown);
+        ask.visibleProperty().bind(shown.not());
+        return new VBox(ask, limits);
     }
 
     private Node limit(

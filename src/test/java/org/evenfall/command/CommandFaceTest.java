@@ -326,6 +326,36 @@ class CommandFaceTest {
     }
 
     @Test
+    void theTrayPlanStepsAsideFromTheWheelsAndReadsATube() throws Exception {
+        assertThat(run(
+                        "trays plan --width-m 10 --rate-kg-ha 150 --trays 11 --tube-bore-mm 20 --reading-step-mm 1 --json"
+                                .split(" ")))
+                .isZero();
+        assertThat(json().at("/layout/positionsM/6").doubleValue()).isCloseTo(1.45, within(1e-9));
+        assertThat(json().at("/layout/movedM/4").doubleValue()).isCloseTo(-0.45, within(1e-9));
+        // 1 mm of a 20 mm tube at 0.75 kg/L is 0.2356 g, read to 1/sqrt(12) of it
+        assertThat(json().at("/plan/readingNoisePercent").doubleValue())
+                .isCloseTo(
+                        100
+                                * 0.075
+                                * Math.PI
+                                / Math.sqrt(12)
+                                / json().at("/plan/catchPerRunG").doubleValue(),
+                        within(1e-6));
+    }
+
+    @Test
+    void twoSetupsAreCompared() throws Exception {
+        assertThat(run("trays", "compare", DEMO, DEMO, "--json")).isZero();
+        assertThat(json().at("/change/chanceSecondMoreEven").doubleValue()).isEqualTo(0.5);
+        assertThat(json().at("/first/cvPercent")).isEqualTo(json().at("/second/cvPercent"));
+        fresh();
+        assertThat(run("trays", "compare", DEMO, DEMO.replace("setup.json", "unfinished.json")))
+                .isEqualTo(CommandFace.WRONG);
+        assertThat(err.toString()).contains("/trays/tests");
+    }
+
+    @Test
     void helpAndVersion() {
         assertThat(run("--help")).isZero();
         assertThat(out.toString()).contains("assess").contains("Exit codes");

@@ -1,0 +1,118 @@
+package org.evenfall.wizard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import javafx.scene.control.MenuButton;
+import javafx.scene.image.WritableImage;
+import javafx.stage.Stage;
+import org.evenfall.finding.Step;
+import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.Unit;
+import org.evenfall.setup.entry.TrayTestEntry;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The tray step by keyboard, in the demo of an invented farm: wheel marks, wind limits, another test beside. */
+@ExtendWith(ApplicationExtension.class)
+class TraysStepTest {
+
+    private WizardWindow window;
+    private Typing typing;
+
+    @Start
+    void start(Stage stage) throws Exception {
+        Path folder = Files.createTempDirectory("evenfall-trays");
+        Path setups = Files.createDirectories(folder.resolve("setups"));
+        Files.writeString(
+                setups.resolve("neighbour.json"),
+                Files.readString(Path.of("demo", "setup.json")).replace("\"18.6 g\"", "\"30 g\""));
+        Path copy = folder.resolve("demo.json");
+        Files.copy(Path.of("demo", "setup.json"), copy);
+        window = new WizardWindow(Stage0.context(folder), Optional.of(copy));
+        stage.setWidth(1280);
+        stage.setHeight(1000);
+        window.show(stage);
+    }
+
+    @BeforeEach
+    void front(FxRobot robot) {
+        typing = new Typing(robot);
+        robot.interact(() -> window.shell().go(Step.TRAYS.number()));
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    @Test
+    void aTrayInAWheelMarkIsMovedAndTheNewTestKeepsItsTruePlace(FxRobot robot) {
+        robot.interact(() ->
+                window.model().change(setup -> setup.withTrays(setup.trays().withTests(List.of()))));
+        typing.type("/trays/trayCount", "21");
+        typing.type("/trays/wheels/track", "2.4");
+        assertThat(typing.words()).anyMatch(word -> word.startsWith("Tray 12 stands"));
+        typing.press("trays.newTest");
+        TrayTestEntry test = window.model().setup().trays().tests().get(0);
+        assertThat(test.positions()).hasSize(21);
+        Typed moved = test.positions().get(11);
+        assertThat(moved.unit()).isEqualTo(Unit.M);
+        assertThat(Double.parseDouble(moved.text())).isGreaterThan(1.7);
+        // another tractor later does not move what was driven
+        typing.type("/trays/wheels/track", "1.8");
+        assertThat(window.model().setup().trays().tests().get(0).positions().get(11))
+                .isEqualTo(moved);
+    }
+
+    @Test
+    void ownWindLimitsAreAskedForAndUsed(FxRobot robot) {
+        assertThat(typing.there("/trays/windLimits/warn")).isFalse();
+        typing.type("/trays/wind", "2.4");
+        assertThat(typing.words()).contains("Wind 2.4 m/s: go on, and drive with or against it.");
+        typing.press("trays.windLimitsAsk");
+        typing.type("/trays/windLimits/note", "1");
+        typing.type("/trays/windLimits/warn", "1.5");
+        typing.type("/trays/windLimits/stop", "2");
+        assertThat(typing.words()).contains("Wind 2.4 m/s: too strong for a tray test. Wait.");
+        typing.type("/trays/windLimits/stop", "1.2");
+        assertThat(typing.words()).anyMatch(word -> word.startsWith("The wind limits have to rise"));
+    }
+
+    @Test
+    void anotherSetupStandsBesideOnOneAxis(FxRobot robot) throws Exception {
+        MenuButton choose = (MenuButton) typing.node("trays.beside.choose");
+        robot.interact(() -> choose.getItems().stream()
+                .filter(item -> item.getText().contains("neighbour"))
+                .findFirst()
+                .orElseThrow()
+                .fire());
+        assertThat(typing.words())
+                .anyMatch(word -> word.startsWith("The chance that this setup is truly the more even"));
+        robot.interact(choose::requestFocus);
+        WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> choose.isFocused());
+        WritableImage[] image = new WritableImage[1];
+        robot.interact(() -> image[0] = window.shell().snapshot(null, null));
+        Files.createDirectories(Path.of("target", "tour"));
+        javax.imageio.ImageIO.write(
+                javafx.embed.swing.SwingFXUtils.fromFXImage(image[0], null),
+                "png",
+                Path.of("target", "tour", "beside.png").toFile());
+    }
+
+    @Test
+    void undoIsAButtonToo(FxRobot robot) {
+        assertThat(typing.node("shell.undo").isDisabled()).isTrue();
+        typing.type("/trays/wind", "3.1");
+        assertThat(typing.node("shell.undo").isDisabled()).isFalse();
+        for (int i = 0; i < 10 && !typing.node("shell.undo").isDisabled(); i++) {
+            robot.interact(() -> ((javafx.scene.control.Button) typing.node("shell.undo")).fire());
+        }
+        assertThat(window.model().setup().trays().wind().text()).isEqualTo("1.2");
+    }
+}
