@@ -5,6 +5,7 @@ import java.awt.color.ICC_Profile;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
@@ -28,6 +29,26 @@ import org.apache.xmpbox.xml.XmpSerializer;
 final class Archive {
 
     private static final String PRODUCER = "Evenfall";
+
+    private static final String UNIVERSAL_ACCESS = """
+            <rdf:Description rdf:about="" xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">
+            <pdfuaid:part>1</pdfuaid:part>
+            </rdf:Description>
+            <rdf:Description rdf:about="" xmlns:pdfaExtension="http://www.aiim.org/pdfa/ns/extension/" \
+            xmlns:pdfaSchema="http://www.aiim.org/pdfa/ns/schema#" xmlns:pdfaProperty="http://www.aiim.org/pdfa/ns/property#">
+            <pdfaExtension:schemas><rdf:Bag><rdf:li rdf:parseType="Resource">
+            <pdfaSchema:schema>PDF/UA identification schema</pdfaSchema:schema>
+            <pdfaSchema:namespaceURI>http://www.aiim.org/pdfua/ns/id/</pdfaSchema:namespaceURI>
+            <pdfaSchema:prefix>pdfuaid</pdfaSchema:prefix>
+            <pdfaSchema:property><rdf:Seq><rdf:li rdf:parseType="Resource">
+            <pdfaProperty:name>part</pdfaProperty:name>
+            <pdfaProperty:valueType>Integer</pdfaProperty:valueType>
+            <pdfaProperty:category>internal</pdfaProperty:category>
+            <pdfaProperty:description>Part of ISO 14289 the file follows</pdfaProperty:description>
+            </rdf:li></rdf:Seq></pdfaSchema:property>
+            </rdf:li></rdf:Bag></pdfaExtension:schemas>
+            </rdf:Description>
+            """;
 
     private Archive() {}
 
@@ -59,6 +80,15 @@ final class Archive {
         return intent;
     }
 
+    /**
+     * Says that the pages are made for screen readers (PDF/UA-1, ISO 14289-1), with the description of that property that
+     * PDF/A-2 asks for. The metadata library does not know it.
+     */
+    private static String accessible(String xmp) {
+        int end = xmp.lastIndexOf("</rdf:RDF>");
+        return xmp.substring(0, end) + UNIVERSAL_ACCESS + xmp.substring(end);
+    }
+
     private static byte[] xmp(String title, String language, Calendar created) throws IOException {
         try {
             XMPMetadata xmp = XMPMetadata.createXMPMetadata();
@@ -74,7 +104,7 @@ final class Archive {
             basic.setModifyDate(created);
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             new XmpSerializer().serialize(xmp, bytes, true);
-            return bytes.toByteArray();
+            return accessible(bytes.toString(StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8);
         } catch (BadFieldValueException | TransformerException impossible) {
             throw new IOException("metadata cannot be written", impossible);
         }

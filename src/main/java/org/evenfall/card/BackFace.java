@@ -1,156 +1,111 @@
 package org.evenfall.card;
 
-import java.awt.Color;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
 import org.evenfall.card.Typefaces.Weight;
 
-/** The face with the proof, the stop list, the cautions and the signature. */
+/** The face with the proof, the signature, the stop list and the cautions. */
 final class BackFace {
 
-    private static final double HEAD = 14;
-    private static final double BODY = 10.5;
-    private static final double BARS = 66;
-    private static final double QR = 92;
-    private static final double PEN_BOX = 22;
+    private static final double GAP = 14;
+    private static final double PEN_BOX = 34;
 
-    private final Pen pen;
-    private final Face face;
-    private final CardContent content;
+    private BackFace() {}
 
-    BackFace(Pen pen, Face face, CardContent content) {
-        this.pen = pen;
-        this.face = face;
-        this.content = content;
-    }
-
-    /** Draws everything and the warnings that found no room before; returns those that did not fit here either. */
-    List<String> draw(List<String> warnings) throws IOException {
-        double foot = foot();
-        boolean wide = face.width() > face.height();
-        double gap = 14;
-        double column = wide ? (face.innerWidth() - gap) / 2 : face.innerWidth();
-        double y = proof(face.left(), face.top(), column);
-        y = signature(face.left(), y + 4, column);
-        double right = wide ? face.left() + column + gap : face.left();
-        double top = wide ? face.top() : y + 6;
-        double below = list(content.stopTitle(), content.stops(), right, top, column);
-        below = list(content.cautionTitle(), content.cautions(), right, below + 4, column);
-        return wide
-                ? warnings(
-                        warnings, face.left(), Math.max(y, below) + 4, face.innerWidth(), foot, y, below, column, right)
-                : warnings(warnings, face.left(), below + 4, column, foot);
-    }
-
-    /** On a wide face each column takes warnings as far as it has room, the left one first. */
-    private List<String> warnings(
-            List<String> warnings,
-            double left,
-            double under,
-            double width,
-            double foot,
-            double leftBottom,
-            double rightBottom,
-            double column,
-            double right)
+    /**
+     * All pieces in reading order, for columns of this width.
+     *
+     * @param warnings those that found no room on the front
+     * @param stops whether the stop list found none
+     */
+    static List<Flow.Piece> pieces(Pen pen, CardContent content, List<String> warnings, boolean stops, double width)
             throws IOException {
-        List<String> rest = warnings(warnings, left, leftBottom + 4, column, foot);
-        if (!rest.isEmpty() && rest.size() < warnings.size()) {
-            return warnings(rest, right, rightBottom + 4, column, foot);
-        }
-        return rest.size() == warnings.size() && under < foot ? warnings(rest, left, under, width, foot) : rest;
-    }
-
-    private List<String> warnings(List<String> warnings, double x, double top, double width, double bottom)
-            throws IOException {
-        return Warnings.draw(pen, warnings, x, top, width, bottom);
-    }
-
-    private double proof(double x, double top, double width) throws IOException {
+        List<Flow.Piece> pieces = new ArrayList<>();
         if (content.findingOnly()) {
-            double below = pen.paragraph(Weight.BOLD, 20, Pen.ACCENT, x, top, width, content.title());
+            pieces.addAll(Pieces.heading(pen, content.title(), width));
             for (String line : content.lines()) {
-                below = pen.paragraph(Weight.REGULAR, 12, Pen.INK, x, below, width, line);
+                pieces.addAll(Pieces.paragraph(pen, Weight.REGULAR, line, width));
             }
-            return below + 4;
+            pieces.addAll(Pieces.list(pen, Weight.BOLD, Pieces.Bullet.TRIANGLE, warnings, false, width));
+        } else {
+            pieces.addAll(Pieces.heading(pen, content.proofTitle(), width));
+            if (!content.bars().isEmpty()) {
+                pieces.add(new TrayBars(content.bars(), figure(pen, content.barsTold())));
+            }
+            for (String line : content.proof()) {
+                pieces.addAll(Pieces.paragraph(pen, Weight.BOLD, line, width));
+            }
         }
-        double y = pen.paragraph(Weight.BOLD, HEAD, Pen.ACCENT, x, top, width, content.proofTitle());
-        if (!content.bars().isEmpty()) {
-            bars(x, y + 4, width);
-            y += BARS + 8;
+        pieces.add(new SignaturePiece(
+                content.signature(),
+                content.qr(),
+                pen.tags().element(StandardStructureTypes.P),
+                content.qr().isEmpty() ? pen.tags().element(StandardStructureTypes.P) : figure(pen, content.qrTold())));
+        if (stops) {
+            list(pen, content.stopTitle(), content.stops(), width, pieces);
         }
-        for (String line : content.proof()) {
-            y = pen.paragraph(Weight.BOLD, 11.5, Pen.INK, x, y, width, line) + 1;
+        list(pen, content.cautionTitle(), content.cautions(), width, pieces);
+        if (!content.findingOnly()) {
+            pieces.addAll(Pieces.list(pen, Weight.BOLD, Pieces.Bullet.TRIANGLE, warnings, false, width));
         }
-        return y;
+        return pieces;
     }
 
-    /** Each tray against the mean, the band of 10 % to either side marked. */
-    private void bars(double x, double top, double width) throws IOException {
-        double scale = BARS / 150;
-        double base = top + BARS;
-        double step = width / content.bars().size();
-        for (int i = 0; i < content.bars().size(); i++) {
-            double height = Math.min(150, content.bars().get(i)) * scale;
-            pen.fill(x + i * step + 0.22 * step, base - height, 0.56 * step, height, Pen.ACCENT);
-            String percent = Long.toString(Math.round(content.bars().get(i)));
-            double middle = x + (i + 0.5) * step - pen.faces().width(Weight.BOLD, 10, percent) / 2;
-            pen.text(Weight.BOLD, 10, Color.WHITE, middle, base - 5, percent);
-        }
-        pen.line(x, base, x + width, base, 0.8, Pen.INK);
-        pen.line(x, base - 100 * scale, x + width, base - 100 * scale, 0.9, Pen.INK);
-        for (double percent : new double[] {90, 110}) {
-            dashed(x, base - percent * scale, width);
-        }
-    }
-
-    private void dashed(double x, double y, double width) throws IOException {
-        for (double at = 0; at < width; at += 6) {
-            pen.line(x + at, y, x + Math.min(width, at + 3), y, 0.5, Pen.INK);
+    private static void list(Pen pen, String title, List<String> lines, double width, List<Flow.Piece> pieces)
+            throws IOException {
+        if (!lines.isEmpty()) {
+            pieces.addAll(Pieces.heading(pen, title, width));
+            pieces.addAll(Pieces.list(pen, Weight.REGULAR, Pieces.Bullet.SQUARE, lines, true, width));
         }
     }
 
-    private double signature(double x, double top, double width) throws IOException {
-        double room = content.qr().isEmpty() ? width : width - QR - 8;
-        double y = top;
-        for (String line : content.signature()) {
-            y = pen.paragraph(Weight.REGULAR, BODY, Pen.INK, x, y, room, line);
-        }
-        y += 16;
-        pen.line(x, y, x + room, y, 0.6, Pen.INK);
-        if (!content.qr().isEmpty()) {
-            QrCode.draw(pen, content.qr(), x + width - QR, top + 2, QR);
-            y = Math.max(y, top + QR + 4);
-        }
-        return y;
+    private static PDStructureElement figure(Pen pen, String told) {
+        PDStructureElement figure = pen.tags().element(StandardStructureTypes.Figure);
+        figure.setAlternateDescription(told);
+        return figure;
     }
 
-    private double list(String title, List<String> lines, double x, double top, double width) throws IOException {
-        double y = title.isEmpty() ? top : pen.paragraph(Weight.BOLD, HEAD, Pen.ACCENT, x, top, width, title);
-        for (String line : lines) {
-            pen.fill(x + 1, y + BODY * 0.62, 3, 3, Pen.INK);
-            y = pen.paragraph(Weight.REGULAR, BODY, Pen.INK, x + 9, y, width - 9, line);
-        }
-        return y;
+    /** One column on a tall face, two on a wide one. */
+    static List<Flow.Column> columns(Face face, double top, double bottom) {
+        double width = columnWidth(face);
+        Flow.Column first = new Flow.Column(face.left(), top, width, bottom);
+        return face.columns() == 1
+                ? List.of(first)
+                : List.of(first, new Flow.Column(face.left() + width + GAP, top, width, bottom));
+    }
+
+    static double columnWidth(Face face) {
+        return face.columns() == 1 ? face.innerWidth() : (face.innerWidth() - GAP) / 2;
     }
 
     /** Boxes for the pen and the last line; returns where they begin. */
-    private double foot() throws IOException {
+    static double foot(Pen pen, Face face, CardContent content) throws IOException {
         double y = face.bottom();
-        double height = pen.paragraphHeight(Weight.REGULAR, 9, face.innerWidth(), content.footer());
-        pen.paragraph(Weight.REGULAR, 9, Pen.INK, face.left(), y - height, face.innerWidth(), content.footer());
-        y -= height + 3 + PEN_BOX;
+        double height = pen.paragraphHeight(Weight.REGULAR, Pieces.TEXT, face.innerWidth(), content.footer());
+        double footer = y - height;
+        double boxes = footer - 2 - PEN_BOX;
         double width = face.innerWidth() / content.penLabels().size();
         for (int i = 0; i < content.penLabels().size(); i++) {
-            pen.box(face.left() + i * width, y, width, PEN_BOX, 0.6, Pen.LINE);
-            pen.text(
-                    Weight.REGULAR,
-                    9,
-                    Pen.INK,
-                    face.left() + i * width + 4,
-                    y + 10,
-                    content.penLabels().get(i));
+            double x = face.left() + i * width;
+            String label = content.penLabels().get(i);
+            pen.box(x, boxes, width, PEN_BOX, 0.8, Pen.INK);
+            pen.mark(
+                    pen.tags().element(StandardStructureTypes.P),
+                    () -> pen.text(Weight.REGULAR, Pieces.TEXT, Pen.INK, x + 4, boxes + Pieces.TEXT, label));
         }
-        return y - 3;
+        pen.mark(
+                pen.tags().element(StandardStructureTypes.P),
+                () -> pen.paragraph(
+                        Weight.REGULAR,
+                        Pieces.TEXT,
+                        Pen.INK,
+                        face.left(),
+                        footer,
+                        face.innerWidth(),
+                        content.footer()));
+        return boxes - 4;
     }
 }

@@ -13,6 +13,7 @@ import org.evenfall.setup.entry.Paper;
  * @param figures what the driver sets, in the order in which it is set
  * @param proofTitle heading of the proof
  * @param bars each tray, % of the mean, left to right; empty without a tray test
+ * @param barsTold the same in words, for a screen reader
  * @param proof lines of proof: CV with its interval, bucket weight with its band, bag
  * @param warnings open warnings and overrides
  * @param stopTitle heading of the stop list
@@ -23,6 +24,7 @@ import org.evenfall.setup.entry.Paper;
  * @param penLabels boxes for the pen
  * @param footer one line at the foot
  * @param qr settings as plain text lines; empty for none
+ * @param qrTold what the code holds, for a screen reader
  * @param findingOnly not a card: a one-page finding
  */
 public record CardContent(
@@ -33,6 +35,7 @@ public record CardContent(
         List<Figure> figures,
         String proofTitle,
         List<Double> bars,
+        String barsTold,
         List<String> proof,
         List<String> warnings,
         String stopTitle,
@@ -43,6 +46,7 @@ public record CardContent(
         List<String> penLabels,
         String footer,
         String qr,
+        String qrTold,
         boolean findingOnly) {
 
     /**

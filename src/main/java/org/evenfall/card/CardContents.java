@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
@@ -26,7 +27,7 @@ import org.jspecify.annotations.Nullable;
 /** Writes the card's content from an assessment. Chooses words and figures; computes nothing. */
 public final class CardContents {
 
-    private static final int STOPS = 7;
+    private static final int STOPS = 6;
     private static final int CAUTIONS = 7;
 
     private final Setup setup;
@@ -47,6 +48,8 @@ public final class CardContents {
     private CardContent content(String keyCode) {
         boolean findingOnly = assessment.card().findingOnly();
         List<CardContent.Figure> figures = findingOnly ? List.of() : figures();
+        Evenness test = lastTest();
+        List<Double> bars = test == null || findingOnly ? List.of() : test.relativePercent();
         return new CardContent(
                 setup.card().paper(),
                 words.locale().getLanguage(),
@@ -56,7 +59,8 @@ public final class CardContents {
                 lines(),
                 figures,
                 words.text("card.proof"),
-                lastTest() == null || findingOnly ? List.of() : lastTest().relativePercent(),
+                bars,
+                barsTold(bars),
                 findingOnly ? List.of() : proof(),
                 warnings(),
                 words.text("card.stopTitle"),
@@ -67,7 +71,16 @@ public final class CardContents {
                 List.of(words.text("card.pen.date"), words.text("card.pen.bags"), words.text("card.pen.initials")),
                 words.text(findingOnly ? "card.findingFooter" : "card.footer"),
                 findingOnly ? "" : qr(figures),
+                words.text("card.qrTold"),
                 findingOnly);
+    }
+
+    private String barsTold(List<Double> bars) {
+        return words.text(
+                "card.barsTold",
+                Arg.text(bars.stream()
+                        .map(percent -> words.number(percent, 0, Unit.PERCENT))
+                        .collect(Collectors.joining(", "))));
     }
 
     private List<String> numbered(String key, int count) {
@@ -118,8 +131,8 @@ public final class CardContents {
             add(figures, "card.openingLeft", plain(settings.openingLeft()));
             add(figures, "card.openingRight", plain(settings.openingRight()));
         }
-        for (Map.Entry<String, Double> lever : levers(settings).entrySet()) {
-            figures.add(new CardContent.Figure(lever.getKey(), plain(lever.getValue())));
+        for (Map.Entry<String, String> lever : levers(settings).entrySet()) {
+            figures.add(new CardContent.Figure(lever.getKey(), lever.getValue()));
         }
         number(figures, "card.pto", settings.ptoRpm(), 1, 0, Unit.RPM);
         Double speed = settings.speedKmPerH();
@@ -147,15 +160,22 @@ public final class CardContents {
     }
 
     /** In the order in which the machine lists its levers, with the owner's unit. */
-    private Map<String, Double> levers(FinalSettings settings) {
-        Map<String, Double> ordered = new LinkedHashMap<>();
+    private Map<String, String> levers(FinalSettings settings) {
+        Map<String, String> ordered = new LinkedHashMap<>();
         for (Lever lever : assessment.machine().levers()) {
             Double setting = settings.levers().get(lever.label());
             if (setting != null) {
-                ordered.put(lever.label(), setting);
+                ordered.put(named(lever), plain(setting));
             }
         }
         return ordered;
+    }
+
+    /** The owner's label, with the unit where it is one. */
+    private static String named(Lever lever) {
+        return lever.unit().isBlank() || lever.unit().length() > 4
+                ? lever.label()
+                : lever.label() + ", " + lever.unit();
     }
 
     private void add(List<CardContent.Figure> figures, String key, String value) {
@@ -196,7 +216,7 @@ public final class CardContents {
             proof.add(words.text(
                     "card.cv",
                     Arg.number(test.cvPercent(), 0, Unit.PERCENT),
-                    Arg.number(test.cvLowPercent(), 0, Unit.PERCENT),
+                    Arg.number(test.cvLowPercent(), 0, Unit.NONE),
                     Arg.number(test.cvHighPercent(), 0, Unit.PERCENT),
                     Arg.word("choice.EvennessVerdict." + test.verdict())));
         }
@@ -212,7 +232,7 @@ public final class CardContents {
             proof.add(words.text(
                     "card.bucketBand",
                     Arg.number(plan.bucketSeconds(), 0, Unit.S),
-                    Arg.number(plan.bucketLowKg(), 1, Unit.KG),
+                    Arg.number(plan.bucketLowKg(), 1, Unit.NONE),
                     Arg.number(plan.bucketHighKg(), 1, Unit.KG)));
         }
         if (plan != null
@@ -263,6 +283,7 @@ public final class CardContents {
                 "card.dated",
                 Arg.text(setup.card().date()),
                 Arg.count(Math.max(1, setup.card().revision()))));
+        lines.add(words.text("card.valid"));
         if (!keyCode.isEmpty()) {
             lines.add(words.text("card.key", Arg.text(keyCode)));
         }

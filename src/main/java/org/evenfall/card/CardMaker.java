@@ -15,7 +15,8 @@ import org.apache.pdfbox.pdmodel.interactive.digitalsignature.SignatureOptions;
 /** A signed card: the pages saved whole, then signed by an incremental update (PAdES baseline B, ETSI EN 319 142-1). */
 public final class CardMaker {
 
-    private static final int ROOM_FOR_SIGNATURE = 12288;
+    /** Signatures of an elliptic curve differ by a few bytes in length. */
+    private static final int ROOM_TO_VARY = 16;
 
     private CardMaker() {}
 
@@ -32,11 +33,20 @@ public final class CardMaker {
             signature.setSubFilter(COSName.getPDFName("ETSI.CAdES.detached"));
             signature.setName(signedBy);
             signature.setSignDate(GregorianCalendar.from(ZonedDateTime.ofInstant(when, ZoneOffset.UTC)));
-            options.setPreferredSignatureSize(ROOM_FOR_SIGNATURE);
+            options.setPreferredSignatureSize(room(key));
             document.addSignature(signature, data -> Cms.sign(data.readAllBytes(), key), options);
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             document.saveIncremental(bytes);
             return bytes.toByteArray();
         }
+    }
+
+    /**
+     * Exactly as much room as the signature takes: some validators refuse zeros behind it. Its length does not depend on
+     * what is signed.
+     */
+    private static int room(SigningKey key) throws IOException {
+        int length = Cms.sign(new byte[0], key).length;
+        return key.privateKey().getAlgorithm().equals("RSA") ? length : length + ROOM_TO_VARY;
     }
 }

@@ -3,8 +3,8 @@ package org.evenfall.card;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -13,25 +13,33 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.evenfall.card.CardContent.Figure;
 import org.evenfall.setup.entry.Paper;
 
-/** The card as PDF/A-2b pages, not yet signed. The same content and time give the same bytes. */
+/** The card as tagged PDF/A-2b pages, not yet signed. The same content and time give the same bytes. */
 public final class CardPdf {
 
     private static final float MM = 72 / 25.4f;
 
-    private CardPdf() {}
+    /** Less room than this under the front takes no back, points. */
+    private static final double LEAST_BACK = 260;
+
+    private final PDDocument document;
+    private final CardContent content;
+    private final Typefaces faces;
+    private final Tags tags;
+
+    private CardPdf(PDDocument document, CardContent content) {
+        this.document = document;
+        this.content = content;
+        this.faces = new Typefaces(document);
+        this.tags = new Tags(document);
+    }
 
     public static byte[] draw(CardContent content, Instant when) throws IOException {
         try (PDDocument document = new PDDocument()) {
             // a name from the content, not from clock and chance
             document.setDocumentId(content.hashCode() * 31L + when.getEpochSecond());
-            Typefaces faces = new Typefaces(document);
-            if (content.findingOnly()) {
-                finding(document, faces, content);
-            } else if (content.paper() == Paper.A4 || content.paper() == Paper.LETTER) {
-                oneSheet(document, faces, content);
-            } else {
-                twoFaces(document, faces, content);
-            }
+            CardPdf card = new CardPdf(document, content);
+            card.pages();
+            card.tags.close();
             Archive.mark(document, content, when);
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             document.save(bytes, CompressParameters.NO_COMPRESSION);
@@ -48,103 +56,81 @@ public final class CardPdf {
         };
     }
 
-    /** What opens a page, draws on it and closes it. */
+    /** Draws on one page. */
     private interface Drawing {
-        void on(Pen pen, PDRectangle sheet) throws IOException;
+        void on(Pen pen, Face face) throws IOException;
     }
 
-    private static void page(PDDocument document, Typefaces faces, Paper paper, Drawing drawing) throws IOException {
-        PDRectangle sheet = sheet(paper);
+    private void page(Drawing drawing) throws IOException {
+        PDRectangle sheet = sheet(content.paper());
         PDPage page = new PDPage(sheet);
+        page.getCOSObject().setItem(COSName.getPDFName("Tabs"), COSName.S);
         document.addPage(page);
         try (PDPageContentStream stream = new PDPageContentStream(document, page)) {
-            drawing.on(new Pen(stream, faces, sheet.getHeight()), sheet);
+            drawing.on(new Pen(stream, faces, tags, page), new Face(0, 0, sheet.getWidth(), sheet.getHeight()));
         }
     }
 
-    private static void twoFaces(PDDocument document, Typefaces faces, CardContent content) throws IOException {
+    /** Front and back: two faces of an A5 sheet, one under the other on a larger one; more pages where it takes them. */
+    private void pages() throws IOException {
+        boolean oneSheet = content.paper() == Paper.A4 || content.paper() == Paper.LETTER;
+        if (content.findingOnly()) {
+            back(new FrontFoot.Rest(content.warnings(), true, 0));
+            return;
+        }
         List<Figure> left = content.figures();
         boolean first = true;
-        List<FrontFace.Rest> rest = new ArrayList<>();
+        Flow.Rest[] more = new Flow.Rest[1];
+        FrontFoot.Rest[] foot = new FrontFoot.Rest[1];
         while (first || !left.isEmpty()) {
             List<Figure> figures = left;
             boolean opening = first;
-            rest.clear();
-            page(
-                    document,
-                    faces,
-                    content.paper(),
-                    (pen, sheet) -> rest.add(FrontFace.draw(
-                            pen, new Face(0, 0, sheet.getWidth(), sheet.getHeight()), content, figures, opening)));
-            if (rest.get(0).figures().size() == left.size() && !left.isEmpty()) {
-                throw new IOException("a figure does not fit the page");
-            }
-            left = rest.get(0).figures();
-            first = false;
-        }
-        back(document, faces, content, rest.get(0).warnings());
-    }
-
-    private static void oneSheet(PDDocument document, Typefaces faces, CardContent content) throws IOException {
-        List<FrontFace.Rest> left = new ArrayList<>();
-        List<String> warnings = new ArrayList<>();
-        page(document, faces, content.paper(), (pen, sheet) -> {
-            double half = sheet.getHeight() / 2;
-            left.add(FrontFace.draw(pen, new Face(0, 0, sheet.getWidth(), half), content, content.figures(), true));
-            warnings.addAll(new BackFace(pen, new Face(0, half, sheet.getWidth(), half), content)
-                    .draw(left.get(0).warnings()));
-        });
-        if (!left.get(0).figures().isEmpty()) {
-            page(document, faces, content.paper(), (pen, sheet) -> {
-                Face face = new Face(0, 0, sheet.getWidth(), sheet.getHeight());
-                List<String> rest = FrontFace.draw(
-                                pen, face, content, left.get(0).figures(), false)
-                        .warnings();
-                // the warnings were drawn on the first page as far as they fitted
-                warnings.retainAll(rest);
-            });
-        }
-        more(document, faces, content, warnings);
-    }
-
-    private static void finding(PDDocument document, Typefaces faces, CardContent content) throws IOException {
-        back(document, faces, content, content.warnings());
-    }
-
-    private static void back(PDDocument document, Typefaces faces, CardContent content, List<String> warnings)
-            throws IOException {
-        List<String> left = new ArrayList<>();
-        page(
-                document,
-                faces,
-                content.paper(),
-                (pen, sheet) ->
-                        left.addAll(new BackFace(pen, new Face(0, 0, sheet.getWidth(), sheet.getHeight()), content)
-                                .draw(warnings)));
-        more(document, faces, content, left);
-    }
-
-    /** Warnings that found no room go on a page of their own, never lost. */
-    private static void more(PDDocument document, Typefaces faces, CardContent content, List<String> warnings)
-            throws IOException {
-        List<String> left = warnings;
-        while (!left.isEmpty()) {
-            List<String> now = left;
-            int[] drawn = new int[1];
-            page(document, faces, content.paper(), (pen, sheet) -> {
-                Face face = new Face(0, 0, sheet.getWidth(), sheet.getHeight());
-                double y = face.top();
-                for (String warning : now) {
-                    double height = pen.paragraphHeight(Typefaces.Weight.BOLD, 11, face.innerWidth(), warning);
-                    if (y + height > face.bottom() && drawn[0] > 0) {
-                        break;
-                    }
-                    y = pen.paragraph(Typefaces.Weight.BOLD, 11, Pen.INK, face.left(), y, face.innerWidth(), warning)
-                            + 4;
-                    drawn[0]++;
+            FrontFace.Rest[] rest = new FrontFace.Rest[1];
+            page((pen, face) -> {
+                rest[0] = FrontFace.draw(pen, face, content, figures, opening);
+                if (rest[0].figures().isEmpty()) {
+                    foot[0] = FrontFoot.draw(pen, face, content, rest[0].end());
+                    boolean room = face.bottom() - foot[0].end() > LEAST_BACK;
+                    more[0] = oneSheet && room ? backOn(pen, face, foot[0].end() + 10, foot[0]) : null;
                 }
             });
-            left = left.subList(drawn[0], left.size());
+            if (rest[0].figures().size() == left.size() && !left.isEmpty()) {
+                throw new IOException("a figure does not fit the page");
+            }
+            left = rest[0].figures();
+            first = false;
+        }
+        if (more[0] == null) {
+            back(foot[0]);
+        } else {
+            overflow(more[0].pieces());
+        }
+    }
+
+    private void back(FrontFoot.Rest undrawn) throws IOException {
+        Flow.Rest[] more = new Flow.Rest[1];
+        page((pen, face) -> more[0] = backOn(pen, face, face.top(), undrawn));
+        overflow(more[0].pieces());
+    }
+
+    private Flow.Rest backOn(Pen pen, Face face, double top, FrontFoot.Rest undrawn) throws IOException {
+        List<Flow.Piece> pieces =
+                BackFace.pieces(pen, content, undrawn.warnings(), undrawn.stops(), BackFace.columnWidth(face));
+        double bottom = BackFace.foot(pen, face, content);
+        return Flow.fill(pen, pieces, BackFace.columns(face, top, bottom));
+    }
+
+    /** What found no room goes on pages of its own, never lost. */
+    private void overflow(List<Flow.Piece> pieces) throws IOException {
+        List<Flow.Piece> left = pieces;
+        while (!left.isEmpty()) {
+            List<Flow.Piece> now = left;
+            Flow.Rest[] rest = new Flow.Rest[1];
+            page((pen, face) -> rest[0] = Flow.fill(pen, now, BackFace.columns(face, face.top(), face.bottom())));
+            if (rest[0].pieces().size() == left.size()) {
+                throw new IOException("a piece does not fit the page");
+            }
+            left = rest[0].pieces();
         }
     }
 }

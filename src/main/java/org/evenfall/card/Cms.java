@@ -48,12 +48,16 @@ final class Cms {
                     new JcaSignerInfoGeneratorBuilder(new JcaDigestCalculatorProviderBuilder().build())
                             .setSignedAttributeGenerator(parameters ->
                                     attributes.getAttributes(parameters).remove(CMSAttributes.signingTime))
-                            .build(new JcaContentSignerBuilder("SHA256withRSA").build(key.privateKey()), certificate));
+                            .build(new JcaContentSignerBuilder(algorithm(key)).build(key.privateKey()), certificate));
             generator.addCertificates(new JcaCertStore(List.of(certificate)));
             return generator.generate(new CMSProcessableByteArray(data), false).getEncoded(ASN1Encoding.DER);
         } catch (GeneralSecurityException | OperatorCreationException | CMSException broken) {
             throw new IOException("the card cannot be signed", broken);
         }
+    }
+
+    private static String algorithm(SigningKey key) {
+        return key.privateKey().getAlgorithm().equals("EC") ? "SHA256withECDSA" : "SHA256withRSA";
     }
 
     /** The certificate that signed exactly these bytes; null when the signature does not fit them. */

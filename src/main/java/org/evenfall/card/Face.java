@@ -32,6 +32,15 @@ record Face(double x, double y, double width, double height) {
         return y + height - MARGIN;
     }
 
+    boolean wide() {
+        return width > 480;
+    }
+
+    /** Columns of its text. */
+    int columns() {
+        return wide() ? 2 : 1;
+    }
+
     double innerWidth() {
         return width - 2 * MARGIN;
     }

@@ -3,22 +3,25 @@ package org.evenfall.card;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
 import org.evenfall.card.CardContent.Figure;
 import org.evenfall.card.Typefaces.Weight;
 
 /** The face that the driver sets from: few big figures in the order in which they are set. */
 final class FrontFace {
 
-    static final double LABEL = 14;
+    static final double LABEL = Pieces.TEXT;
     static final double FIGURE = 24;
     private static final double TITLE = 20;
-    private static final double LINE = 12;
     private static final double GAP = 8;
+    private static final double LABEL_LINE = LABEL * 1.12;
+    private static final double FIGURE_LINE = FIGURE * 1.08;
 
     private record Placed(Figure figure, int span, List<String> label, List<String> value) {
 
         double height() {
-            return label.size() * LABEL * 1.15 + value.size() * FIGURE * 1.12 + 6;
+            return label.size() * LABEL_LINE + value.size() * FIGURE_LINE + 4;
         }
     }
 
@@ -28,14 +31,14 @@ final class FrontFace {
      * What found no room.
      *
      * @param figures figures
-     * @param warnings warnings
+     * @param end lower edge of what was drawn
      */
-    record Rest(List<Figure> figures, List<String> warnings) {}
+    record Rest(List<Figure> figures, double end) {}
 
-    /** Draws as many figures as fit and, beneath the last of them, as many warnings; returns what is left. */
+    /** Draws as many figures as fit; returns what is left. */
     static Rest draw(Pen pen, Face face, CardContent content, List<Figure> figures, boolean first) throws IOException {
         double y = first ? header(pen, face, content) : face.top();
-        int columns = face.width() > face.height() ? 4 : 3;
+        int columns = face.wide() ? 4 : 3;
         double column = (face.innerWidth() - (columns - 1) * GAP) / columns;
         List<Figure> left = new ArrayList<>(figures);
         while (!left.isEmpty()) {
@@ -50,26 +53,29 @@ final class FrontFace {
                 x += placed.span() * (column + GAP);
             }
             y += height;
-            pen.line(face.left(), y, face.right(), y, 0.4, Pen.LINE);
-            y += 3;
+            pen.line(face.left(), y, face.right(), y, 0.5, Pen.LINE);
+            y += 2;
             left = left.subList(row.size(), left.size());
         }
-        List<String> warnings = left.isEmpty()
-                ? Warnings.draw(pen, content.warnings(), face.left(), y + 3, face.innerWidth(), face.bottom())
-                : content.warnings();
-        return new Rest(List.copyOf(left), warnings);
+        return new Rest(List.copyOf(left), y);
     }
 
     private static double header(Pen pen, Face face, CardContent content) throws IOException {
-        double room = face.innerWidth() - 2 * Face.HOLE;
-        double y = pen.paragraph(Weight.BOLD, TITLE, Pen.ACCENT, face.left(), face.top(), room, content.title());
+        double room = face.innerWidth() - 1.5 * Face.HOLE;
+        double[] y = {face.top()};
+        pen.mark(
+                pen.tags().element(StandardStructureTypes.H1),
+                () -> y[0] =
+                        pen.paragraph(Weight.BOLD, TITLE, Pen.ACCENT, face.left(), face.top(), room, content.title()));
         for (String line : content.lines()) {
-            y = pen.paragraph(Weight.REGULAR, LINE, Pen.INK, face.left(), y, face.innerWidth(), line);
+            pen.mark(
+                    pen.tags().element(StandardStructureTypes.P),
+                    () -> y[0] =
+                            pen.paragraph(Weight.REGULAR, LABEL, Pen.INK, face.left(), y[0], face.innerWidth(), line));
         }
         pen.circle(face.right() - Face.HOLE / 2, face.top() + Face.HOLE / 2, Face.HOLE / 2, Pen.LINE);
-        y += 4;
-        pen.line(face.left(), y, face.right(), y, 1.6, Pen.ACCENT);
-        return y + 4;
+        pen.line(face.left(), y[0] + 3, face.right(), y[0] + 3, 1.6, Pen.ACCENT);
+        return y[0] + 6;
     }
 
     private static List<Placed> row(Pen pen, List<Figure> figures, int columns, double column) throws IOException {
@@ -104,14 +110,21 @@ final class FrontFace {
     }
 
     private static void cell(Pen pen, Placed placed, double x, double top) throws IOException {
-        double y = top;
-        for (String line : placed.label()) {
-            y += LABEL * 1.15;
-            pen.text(Weight.REGULAR, LABEL, Pen.INK, x, y - 2, line);
-        }
-        for (String line : placed.value()) {
-            y += FIGURE * 1.12;
-            pen.text(Weight.BOLD, FIGURE, Pen.INK, x, y - 3, line);
-        }
+        PDStructureElement tag = pen.tags().element(StandardStructureTypes.P);
+        double under = top + placed.label().size() * LABEL_LINE;
+        pen.mark(tag, () -> {
+            double y = top;
+            for (String line : placed.label()) {
+                y += LABEL_LINE;
+                pen.text(Weight.REGULAR, LABEL, Pen.INK, x, y - 2, line);
+            }
+        });
+        pen.mark(tag, () -> {
+            double y = under;
+            for (String line : placed.value()) {
+                y += FIGURE_LINE;
+                pen.text(Weight.BOLD, FIGURE, Pen.INK, x, y - 3, line);
+            }
+        });
     }
 }

@@ -1,0 +1,100 @@
+package org.evenfall.card;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import eu.europa.esig.dss.diagnostic.SignatureWrapper;
+import eu.europa.esig.dss.enumerations.SignatureLevel;
+import eu.europa.esig.dss.model.InMemoryDocument;
+import eu.europa.esig.dss.model.x509.CertificateToken;
+import eu.europa.esig.dss.spi.validation.CommonCertificateVerifier;
+import eu.europa.esig.dss.spi.x509.CommonTrustedCertificateSource;
+import eu.europa.esig.dss.validation.SignedDocumentValidator;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import org.evenfall.finding.Sentences;
+import org.evenfall.setup.Assessor;
+import org.evenfall.setup.entry.Paper;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.store.SetupJson;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** A second opinion on the signature: the European Commission's Digital Signature Service library, 6.4. */
+class DssTest {
+
+    private static final Instant WHEN = Instant.parse("2027-03-18T10:00:00Z");
+    private static SigningKey key;
+    private static Setup demo;
+
+    @BeforeAll
+    static void once() throws Exception {
+        key = SigningKeys.make("A. Marlow", "farm manager", Instant.now());
+        demo = new SetupJson()
+                .read(Files.readString(Path.of("demo", "setup.json")), "demo")
+                .setup();
+    }
+
+    private static byte[] card(Paper paper, SigningKey by) throws Exception {
+        Setup setup = demo.withCard(demo.card().withPaper(paper));
+        Sentences words = new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.UK);
+        return CardMaker.make(
+                CardContents.of(setup, Assessor.assess(setup), words, by.code()), by, "A. Marlow", WHEN);
+    }
+
+    private static List<SignatureWrapper> signatures(byte[] card, SigningKey by) {
+        CommonTrustedCertificateSource trusted = new CommonTrustedCertificateSource();
+        trusted.addCertificate(new CertificateToken(by.certificate()));
+        CommonCertificateVerifier verifier = new CommonCertificateVerifier();
+        verifier.setTrustedCertSources(trusted);
+        SignedDocumentValidator validator = SignedDocumentValidator.fromDocument(new InMemoryDocument(card));
+        validator.setCertificateVerifier(verifier);
+        return validator.validateDocument().getDiagnosticData().getSignatures();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Paper.class)
+    void everyCardIsPadesBaselineBAndIntact(Paper paper) throws Exception {
+        List<SignatureWrapper> signatures = signatures(card(paper, key), key);
+        assertThat(signatures).hasSize(1);
+        SignatureWrapper signature = signatures.get(0);
+        assertThat(signature.getSignatureFormat()).isEqualTo(SignatureLevel.PAdES_BASELINE_B);
+        assertThat(signature.isSignatureIntact()).isTrue();
+        assertThat(signature.isSignatureValid()).isTrue();
+        assertThat(signature.getStructuralValidationMessages()).isEmpty();
+        assertThat(signature.isBLevelTechnicallyValid()).isTrue();
+    }
+
+    /** Wherever a byte is changed inside the signed range, this judge says so too. */
+    @Test
+    void aChangedByteFails() throws Exception {
+        byte[] card = card(Paper.A5_LANDSCAPE, key);
+        for (int at = 700; at < 20_000; at += 1301) {
+            byte[] changed = card.clone();
+            changed[at] ^= 0x04;
+            assertThat(signatures(changed, key))
+                    .as("byte " + at)
+                    .allMatch(signature -> !signature.isSignatureIntact() || !signature.isSignatureValid());
+        }
+    }
+
+    @Test
+    void whatIsAppendedIsNotCovered() throws Exception {
+        byte[] card = card(Paper.A4, key);
+        byte[] more = "\n% one more comment\n".getBytes(StandardCharsets.US_ASCII);
+        byte[] longer = Arrays.copyOf(card, card.length + more.length);
+        System.arraycopy(more, 0, longer, card.length, more.length);
+        int[] range = signatures(card, key).get(0).getSignatureByteRange().stream()
+                .mapToInt(java.math.BigInteger::intValue)
+                .toArray();
+        assertThat(range[2] + range[3]).isEqualTo(card.length).isLessThan(longer.length);
+        assertThat(CardVerifier.verify(longer, java.util.Set.of()).appended()).isTrue();
+    }
+}
