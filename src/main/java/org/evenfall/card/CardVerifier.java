@@ -4,16 +4,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.cert.X509Certificate;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.interactive.digitalsignature.PDSignature;
-import org.bouncycastle.asn1.x500.RDN;
-import org.bouncycastle.asn1.x500.X500Name;
-import org.bouncycastle.asn1.x500.style.BCStyle;
-import org.bouncycastle.asn1.x500.style.IETFUtils;
 
 /** Checks the signature of a card against the file's own bytes. */
 public final class CardVerifier {
@@ -31,10 +28,20 @@ public final class CardVerifier {
             if (signatures.isEmpty()) {
                 return VerifyResult.UNSIGNED;
             }
-            return verify(file, signatures.get(signatures.size() - 1), knownCodes);
+            // a card is signed once; whatever comes after its first signature was added
+            PDSignature first = signatures.stream()
+                    .min(Comparator.comparingLong(CardVerifier::end))
+                    .orElseThrow();
+            return verify(file, first, knownCodes);
         } catch (RuntimeException broken) {
             throw new IOException("the file is damaged", broken);
         }
+    }
+
+    /** How far into the file a signature reaches; one without a proper range comes first, and fails. */
+    private static long end(PDSignature signature) {
+        int[] range = signature.getByteRange();
+        return range == null || range.length != 4 ? -1 : (long) range[2] + range[3];
     }
 
     private static VerifyResult verify(byte[] file, PDSignature signature, Set<String> knownCodes) {
@@ -52,7 +59,7 @@ public final class CardVerifier {
                 signer != null && toTheEnd,
                 contents.length > 0 && !toTheEnd,
                 name,
-                signer == null ? "" : commonName(signer),
+                signer == null ? "" : SigningKey.name(signer),
                 code,
                 knownCodes.contains(code),
                 when);
@@ -111,13 +118,5 @@ public final class CardVerifier {
         System.arraycopy(file, 0, signed, 0, range[1]);
         System.arraycopy(file, range[2], signed, range[1], range[3]);
         return signed;
-    }
-
-    private static String commonName(X509Certificate certificate) {
-        RDN[] names = X500Name.getInstance(certificate.getSubjectX500Principal().getEncoded())
-                .getRDNs(BCStyle.CN);
-        return names.length == 0
-                ? ""
-                : IETFUtils.valueToString(names[0].getFirst().getValue());
     }
 }

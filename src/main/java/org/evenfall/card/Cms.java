@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.security.GeneralSecurityException;
 import java.security.MessageDigest;
 import java.security.cert.X509Certificate;
-import java.util.List;
 import org.bouncycastle.asn1.ASN1Encoding;
 import org.bouncycastle.asn1.DERSet;
 import org.bouncycastle.asn1.cms.Attribute;
@@ -49,7 +48,7 @@ final class Cms {
                             .setSignedAttributeGenerator(parameters ->
                                     attributes.getAttributes(parameters).remove(CMSAttributes.signingTime))
                             .build(new JcaContentSignerBuilder(algorithm(key)).build(key.privateKey()), certificate));
-            generator.addCertificates(new JcaCertStore(List.of(certificate)));
+            generator.addCertificates(new JcaCertStore(key.chain()));
             return generator.generate(new CMSProcessableByteArray(data), false).getEncoded(ASN1Encoding.DER);
         } catch (GeneralSecurityException | OperatorCreationException | CMSException broken) {
             throw new IOException("the card cannot be signed", broken);

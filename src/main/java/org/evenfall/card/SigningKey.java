@@ -6,7 +6,12 @@ import java.security.PrivateKey;
 import java.security.cert.CertificateEncodingException;
 import java.security.cert.X509Certificate;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Locale;
+import org.bouncycastle.asn1.x500.RDN;
+import org.bouncycastle.asn1.x500.X500Name;
+import org.bouncycastle.asn1.x500.style.BCStyle;
+import org.bouncycastle.asn1.x500.style.IETFUtils;
 
 /**
  * A key that signs cards, with its self-made certificate. It proves that a card is unchanged since signing; who signed is
@@ -14,8 +19,13 @@ import java.util.Locale;
  *
  * @param privateKey the key
  * @param certificate its certificate
+ * @param chain that certificate and those that vouch for it, as far as they are known
  */
-public record SigningKey(PrivateKey privateKey, X509Certificate certificate) {
+public record SigningKey(PrivateKey privateKey, X509Certificate certificate, List<X509Certificate> chain) {
+
+    public SigningKey {
+        chain = List.copyOf(chain);
+    }
 
     /** Never shows the key. */
     @Override
@@ -26,6 +36,19 @@ public record SigningKey(PrivateKey privateKey, X509Certificate certificate) {
     /** Short code printed on the card. */
     public String code() {
         return code(certificate);
+    }
+
+    /** Whose key it is, by its own certificate. */
+    public String name() {
+        return name(certificate);
+    }
+
+    static String name(X509Certificate certificate) {
+        RDN[] names = X500Name.getInstance(certificate.getSubjectX500Principal().getEncoded())
+                .getRDNs(BCStyle.CN);
+        return names.length == 0
+                ? ""
+                : IETFUtils.valueToString(names[0].getFirst().getValue());
     }
 
     /** The first eight bytes of the certificate's SHA-256 fingerprint in groups of four. */

@@ -4,21 +4,24 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.math.BigInteger;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.security.GeneralSecurityException;
 import java.security.KeyPair;
 import java.security.KeyPairGenerator;
 import java.security.KeyStore;
 import java.security.PrivateKey;
+import java.security.UnrecoverableKeyException;
 import java.security.cert.Certificate;
 import java.security.cert.X509Certificate;
+import java.security.interfaces.ECPrivateKey;
+import java.security.interfaces.RSAPrivateKey;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Date;
+import java.util.List;
 import org.bouncycastle.asn1.x500.X500NameBuilder;
 import org.bouncycastle.asn1.x500.style.BCStyle;
 import org.bouncycastle.asn1.x509.Extension;
@@ -28,7 +31,7 @@ import org.bouncycastle.cert.jcajce.JcaX509v3CertificateBuilder;
 import org.bouncycastle.operator.OperatorCreationException;
 import org.bouncycastle.operator.jcajce.JcaContentSignerBuilder;
 
-/** The person's signing key in a PKCS#12 file that only its owner can read. Made on first use. */
+/** Signing keys in PKCS#12 files: made, read, written. */
 public final class SigningKeys {
 
     private static final String ALIAS = "evenfall";
@@ -37,39 +40,47 @@ public final class SigningKeys {
     private SigningKeys() {}
 
     /**
-     * The key of a file, made if there is none.
+     * A key from a PKCS#12 file, own or imported: the first entry that holds one which can sign.
      *
-     * @param file PKCS#12 file
-     * @param passphrase its passphrase, empty for none
-     * @param name who signs, for the certificate of a new key
-     * @param role role, may be empty
-     * @param now when a new key is made
+     * @throws KeyTrouble when the passphrase is wrong, or the file holds no such key or cannot be read
      */
-    public static SigningKey loadOrMake(Path file, char[] passphrase, String name, String role, Instant now)
-            throws IOException {
-        if (Files.exists(file)) {
-            return load(file, passphrase);
-        }
-        SigningKey key = make(name, role, now);
-        save(key, file, passphrase);
-        return key;
-    }
-
-    /** A key from a PKCS#12 file, own or imported: the first entry that holds one. */
-    public static SigningKey load(Path file, char[] passphrase) throws IOException {
+    public static SigningKey load(Path file, char[] passphrase) throws KeyTrouble {
         try {
             KeyStore store = KeyStore.getInstance("PKCS12");
             store.load(new ByteArrayInputStream(Files.readAllBytes(file)), passphrase);
             for (String alias : Collections.list(store.aliases())) {
                 if (store.getKey(alias, passphrase) instanceof PrivateKey key
+                        && fit(key)
                         && store.getCertificate(alias) instanceof X509Certificate certificate) {
-                    return new SigningKey(key, certificate);
+                    return new SigningKey(key, certificate, chain(store.getCertificateChain(alias)));
                 }
             }
-            throw new IOException("no signing key in " + file);
-        } catch (GeneralSecurityException broken) {
-            throw new IOException("the signing key in " + file + " cannot be read", broken);
+            throw new KeyTrouble(KeyTrouble.Kind.NO_KEY);
+        } catch (KeyTrouble trouble) {
+            throw trouble;
+        } catch (UnrecoverableKeyException wrong) {
+            throw new KeyTrouble(KeyTrouble.Kind.WRONG_PASSPHRASE, wrong);
+        } catch (IOException | GeneralSecurityException broken) {
+            throw new KeyTrouble(
+                    broken.getCause() instanceof UnrecoverableKeyException
+                            ? KeyTrouble.Kind.WRONG_PASSPHRASE
+                            : KeyTrouble.Kind.UNREADABLE,
+                    broken);
         }
+    }
+
+    /** RSA of 2 048 bits and more, or an elliptic curve of 256 and more. */
+    private static boolean fit(PrivateKey key) {
+        return (key instanceof RSAPrivateKey rsa && rsa.getModulus().bitLength() >= 2048)
+                || (key instanceof ECPrivateKey curve
+                        && curve.getParams().getOrder().bitLength() >= 256);
+    }
+
+    private static List<X509Certificate> chain(Certificate[] certificates) {
+        return Arrays.stream(certificates)
+                .filter(X509Certificate.class::isInstance)
+                .map(X509Certificate.class::cast)
+                .toList();
     }
 
     /** A new RSA key of 3 072 bits with a certificate of its own. */
@@ -94,30 +105,21 @@ public final class SigningKeys {
             X509Certificate certificate = new JcaX509CertificateConverter()
                     .getCertificate(
                             builder.build(new JcaContentSignerBuilder("SHA256withRSA").build(pair.getPrivate())));
-            return new SigningKey(pair.getPrivate(), certificate);
+            return new SigningKey(pair.getPrivate(), certificate, List.of(certificate));
         } catch (GeneralSecurityException | OperatorCreationException broken) {
             throw new IOException("a signing key cannot be made", broken);
         }
     }
 
-    /** Writes a key so that only its owner can read it; never over another key. */
-    public static void save(SigningKey key, Path file, char[] passphrase) throws IOException {
-        if (Files.exists(file)) {
-            throw new FileAlreadyExistsException(file.toString());
-        }
+    /** The bytes of a PKCS#12 file that holds the key. */
+    static byte[] store(SigningKey key, char[] passphrase) throws IOException {
         try {
             KeyStore store = KeyStore.getInstance("PKCS12");
             store.load(null, passphrase);
-            store.setKeyEntry(ALIAS, key.privateKey(), passphrase, new Certificate[] {key.certificate()});
+            store.setKeyEntry(ALIAS, key.privateKey(), passphrase, key.chain().toArray(new Certificate[0]));
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             store.store(bytes, passphrase);
-            Files.createDirectories(file.toAbsolutePath().getParent());
-            boolean posix = file.getFileSystem().supportedFileAttributeViews().contains("posix");
-            if (posix) {
-                Files.createFile(
-                        file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
-            }
-            Files.write(file, bytes.toByteArray());
+            return bytes.toByteArray();
         } catch (GeneralSecurityException broken) {
             throw new IOException("the signing key cannot be saved", broken);
         }

@@ -22,5 +22,16 @@ public record VerifyResult(
         boolean knownKey,
         String signedAt) {
 
+    /** Bundle key of the sentence that says it in one line. */
+    public String headlineKey() {
+        if (!signed) {
+            return "verify.unsigned";
+        }
+        if (unchanged) {
+            return "verify.unchanged";
+        }
+        return appended ? "verify.appended" : "verify.changed";
+    }
+
     static final VerifyResult UNSIGNED = new VerifyResult(false, false, false, "", "", "", false, "");
 }

@@ -2,19 +2,25 @@ package org.evenfall.command;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.evenfall.card.CardContents;
 import org.evenfall.card.CardMaker;
+import org.evenfall.card.KeyRing;
+import org.evenfall.card.KeyTrouble;
 import org.evenfall.card.SigningKey;
-import org.evenfall.card.SigningKeys;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.SetupFileException;
 import org.evenfall.store.SetupStore;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -38,25 +44,46 @@ final class CardCommand implements Callable<Integer> {
             description = "the card, or a folder for several")
     private String out = "";
 
+    @Option(
+            names = "--passphrase-file",
+            paramLabel = "FILE",
+            description = "a text file with the passphrase of the signing key, where it has one")
+    private @Nullable String passphrase;
+
+    private final KeyRing keys;
+
     CardCommand(Surroundings around) {
         this.around = around;
+        this.keys = new KeyRing(around.user().root());
     }
 
     @Override
     public Integer call() throws Exception {
         Path target = around.path(out);
-        boolean folder = files.size() > 1 || Files.isDirectory(target);
+        boolean folder = files.size() > 1
+                || Files.isDirectory(target)
+                || !out.toLowerCase(Locale.ROOT).endsWith(".pdf");
+        Set<String> used = new HashSet<>();
         int worst = CommandFace.OK;
         for (String file : files) {
-            Path card = folder ? target.resolve(name(file)) : target;
+            Path card = folder ? target.resolve(free(name(file), used)) : target;
             worst = Math.max(worst, make(file, card));
         }
         return worst;
     }
 
+    /** Setups of one name from several folders do not write over each other. */
+    private static String free(String name, Set<String> used) {
+        String free = name + ".pdf";
+        for (int i = 2; !used.add(free); i++) {
+            free = name + "-" + i + ".pdf";
+        }
+        return free;
+    }
+
     private static String name(String file) {
         String name = String.valueOf(Path.of(file).getFileName());
-        return (name.endsWith(".json") ? name.substring(0, name.length() - 5) : name) + ".pdf";
+        return name.endsWith(".json") ? name.substring(0, name.length() - 5) : name;
     }
 
     private int make(String file, Path card) throws SetupFileException, IOException {
@@ -65,7 +92,7 @@ final class CardCommand implements Callable<Integer> {
         if (!assessment.card().cardAllowed() && !assessment.card().findingOnly()) {
             return Refusal.tell(around, file, assessment);
         }
-        byte[] bytes = signed(around, setup, assessment);
+        byte[] bytes = signed(setup, assessment);
         try {
             SetupStore.writeWhole(card, bytes);
         } catch (IOException notWritable) {
@@ -75,18 +102,29 @@ final class CardCommand implements Callable<Integer> {
         return CommandFace.OK;
     }
 
-    static byte[] signed(Surroundings around, Setup setup, Assessment assessment) throws IOException {
+    byte[] signed(Setup setup, Assessment assessment) throws IOException, SetupFileException {
         Instant now = around.clock().instant();
-        SigningKey key = SigningKeys.loadOrMake(
-                around.user().key(),
-                new char[0],
-                setup.card().signedBy(),
-                setup.card().role(),
-                now);
+        SigningKey key = key(setup, now);
         return CardMaker.make(
                 CardContents.of(setup, assessment, around.words(), key.code()),
                 key,
                 setup.card().signedBy(),
                 now);
+    }
+
+    private SigningKey key(Setup setup, Instant now) throws IOException, SetupFileException {
+        try {
+            if (passphrase != null && keys.status().state() == KeyRing.State.LOCKED) {
+                keys.unlock(Files.readString(around.path(passphrase)).strip().toCharArray());
+            }
+            return keys.signing(setup.card().signedBy(), setup.card().role(), now);
+        } catch (KeyTrouble trouble) {
+            throw new SetupFileException(
+                    around.user().root().toString(),
+                    "",
+                    around.words().choice(trouble.kind()) + " (--passphrase-file)");
+        } catch (NoSuchFileException missing) {
+            throw new SetupFileException(String.valueOf(passphrase), "", "no such file");
+        }
     }
 }

@@ -45,7 +45,7 @@ final class DemoCommand implements Callable<Integer> {
         Assessment assessment = Assessor.assess(setup);
         new Report(around).print(assessment);
         Path card = around.path(CARD);
-        SetupStore.writeWhole(card, CardCommand.signed(around, setup, assessment));
+        SetupStore.writeWhole(card, new CardCommand(around).signed(setup, assessment));
         around.out().println();
         around.out()
                 .println(around.words().text("command.demoCard") + " "

@@ -3,14 +3,13 @@ package org.evenfall.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import org.evenfall.card.CardVerifier;
-import org.evenfall.card.SigningKeys;
+import org.evenfall.card.KeyRing;
 import org.evenfall.card.VerifyResult;
 import org.evenfall.finding.Arg;
 import org.evenfall.store.SetupFileException;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -42,9 +41,19 @@ final class VerifyCommand implements Callable<Integer> {
         this.around = around;
     }
 
+    @Option(
+            names = "--remember",
+            paramLabel = "NAME",
+            description = "knows the key of this card, if it is unchanged, from now on, under this name")
+    private @Nullable String remember;
+
     @Override
     public Integer call() throws Exception {
         VerifyResult result = result();
+        if (remember != null && result.unchanged()) {
+            new KeyRing(around.user().root()).remember(result.keyCode(), remember);
+            result = result();
+        }
         if (json) {
             around.out().println(around.json().mapper().writeValueAsString(result));
         } else {
@@ -73,23 +82,14 @@ final class VerifyCommand implements Callable<Integer> {
             throw new SetupFileException(file, "", "cannot be read");
         }
         try {
-            return CardVerifier.verify(bytes, known());
+            return CardVerifier.verify(bytes, new KeyRing(around.user().root()).codes());
         } catch (IOException damaged) {
             throw new SetupFileException(file, "", "is no PDF file, or is damaged");
         }
     }
 
-    private Set<String> known() {
-        Path key = around.user().key();
-        try {
-            return Files.exists(key) ? Set.of(SigningKeys.load(key, new char[0]).code()) : Set.of();
-        } catch (IOException unreadable) {
-            return Set.of();
-        }
-    }
-
     private void print(VerifyResult result) {
-        around.out().println(around.words().text(headline(result)));
+        around.out().println(around.words().text(result.headlineKey()));
         if (!result.keyCode().isEmpty()) {
             around.out()
                     .println(around.words()
@@ -100,15 +100,5 @@ final class VerifyCommand implements Callable<Integer> {
             around.out().println(around.words().text("verify.when", Arg.text(result.signedAt())));
             around.out().println(around.words().text("verify.means"));
         }
-    }
-
-    private static String headline(VerifyResult result) {
-        if (!result.signed()) {
-            return "verify.unsigned";
-        }
-        if (result.unchanged()) {
-            return "verify.unchanged";
-        }
-        return result.appended() ? "verify.appended" : "verify.changed";
     }
 }

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
+import org.evenfall.card.KeyTrouble;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Severity;
@@ -31,7 +31,8 @@ final class CardStep implements StepView {
     private final CardPreview preview;
     private final ScrollPane picture;
     private final CardWork work;
-    private final Label key = new Label();
+    private final KeyForm keyForm;
+    private final CheckForm checkForm;
     private boolean front;
 
     CardStep(Form form, WizardContext context, Desk desk) {
@@ -41,6 +42,11 @@ final class CardStep implements StepView {
         this.preview = new CardPreview(form.words());
         this.picture = new ScrollPane(preview);
         this.work = new CardWork(context, this::failed);
+        this.checkForm = new CheckForm(form, context, work);
+        this.keyForm = new KeyForm(form, context, work, () -> {
+            desk.tell("");
+            keyChanged();
+        });
         picture.setFitToWidth(true);
         picture.getStyleClass().add("preview");
         form.follow(this::draw);
@@ -66,12 +72,12 @@ final class CardStep implements StepView {
     public void shown() {
         front = true;
         draw();
-        work.code(this::tellKey);
+        keyForm.refresh();
     }
 
     @Override
     public Node entries() {
-        return new VBox(who(), sheet(), sign());
+        return new VBox(who(), sheet(), sign(), keyForm.node(), checkForm.node());
     }
 
     private Node who() {
@@ -129,14 +135,11 @@ final class CardStep implements StepView {
                                     ? List.of()
                                     : open(assessment).stream().map(this::lead).toList());
         });
-        key.setWrapText(true);
-        key.getStyleClass().add("sentence");
         return form.group(
                 "card.sign",
                 Shown.sentence(form, "figure-line", this::state),
                 open,
                 form.sentence("card.signWhy"),
-                key,
                 form.row(
                         make,
                         show,
@@ -203,25 +206,28 @@ final class CardStep implements StepView {
 
     private void written(String file, String code) {
         desk.tell(form.words().text("card.written", Arg.text(file), Arg.text(code)));
-        tellKey(code);
-        draw();
+        keyForm.refresh();
+        keyChanged();
     }
 
     private void print() {
         work.print(form.model().setup(), form.model().assessment(), done -> {
             desk.tell(form.words().text(done ? "card.printed" : "card.notPrinted"));
-            work.code(this::tellKey);
+            keyForm.refresh();
         });
     }
 
-    private void tellKey(String code) {
-        key.setText(
-                code.isEmpty()
-                        ? form.words().text("card.keyNone")
-                        : form.words().text("card.keyCode", Arg.text(code)));
+    private void keyChanged() {
+        checkForm.list();
+        draw();
     }
 
     private void failed(IOException problem) {
-        desk.tell(form.words().text("card.notWritten", Arg.text(String.valueOf(problem.getMessage()))));
+        if (problem instanceof KeyTrouble trouble) {
+            desk.tell(form.words().choice(trouble.kind()));
+            keyForm.refresh();
+        } else {
+            desk.tell(form.words().text("card.notWritten", Arg.text(String.valueOf(problem.getMessage()))));
+        }
     }
 }

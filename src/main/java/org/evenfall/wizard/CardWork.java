@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -15,8 +16,10 @@ import org.evenfall.card.CardContents;
 import org.evenfall.card.CardMaker;
 import org.evenfall.card.CardPdf;
 import org.evenfall.card.CardPicture;
+import org.evenfall.card.CardVerifier;
+import org.evenfall.card.KeyRing;
 import org.evenfall.card.SigningKey;
-import org.evenfall.card.SigningKeys;
+import org.evenfall.card.VerifyResult;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.SetupStore;
@@ -28,6 +31,7 @@ final class CardWork {
 
     private final WizardContext context;
     private final Consumer<IOException> problem;
+    private final KeyRing keys;
     private final AtomicInteger asked = new AtomicInteger();
     private final ExecutorService thread = Executors.newSingleThreadExecutor(work -> {
         Thread worker = new Thread(work, "evenfall-card");
@@ -39,6 +43,7 @@ final class CardWork {
     CardWork(WizardContext context, Consumer<IOException> problem) {
         this.context = context;
         this.problem = problem;
+        this.keys = new KeyRing(context.user().root());
     }
 
     /** Work that may fail on a file. */
@@ -65,7 +70,8 @@ final class CardWork {
                 return;
             }
             byte[] pages = CardPdf.draw(
-                    CardContents.of(setup, assessment, context.words(), keyCode()),
+                    CardContents.of(
+                            setup, assessment, context.words(), keys.status().code()),
                     context.clock().instant());
             List<BufferedImage> images = CardPicture.render(pages, PREVIEW_DPI);
             Platform.runLater(() -> {
@@ -93,21 +99,36 @@ final class CardWork {
         });
     }
 
-    /** The short code of the key in use, empty while there is none. */
-    void code(Consumer<String> known) {
+    /** Something about the keys, off the window's thread; afterwards their state is told. */
+    void keys(KeyWork work, Consumer<KeyRing.Status> told) {
         later(() -> {
-            String code = keyCode();
-            Platform.runLater(() -> known.accept(code));
+            work.on(keys);
+            KeyRing.Status status = keys.status();
+            Platform.runLater(() -> told.accept(status));
         });
     }
 
+    /** Work with the keys that may fail. */
+    @FunctionalInterface
+    interface KeyWork {
+        void on(KeyRing keys) throws IOException;
+    }
+
+    /** Whether a card is unchanged and by whose key. */
+    void verify(Path card, Consumer<VerifyResult> told) {
+        later(() -> {
+            VerifyResult result = CardVerifier.verify(Files.readAllBytes(card), keys.codes());
+            Platform.runLater(() -> told.accept(result));
+        });
+    }
+
+    Map<String, String> known() {
+        return keys.known();
+    }
+
     private SigningKey key(Setup setup) throws IOException {
-        return SigningKeys.loadOrMake(
-                context.user().key(),
-                new char[0],
-                setup.card().signedBy(),
-                setup.card().role(),
-                context.clock().instant());
+        return keys.signing(
+                setup.card().signedBy(), setup.card().role(), context.clock().instant());
     }
 
     private byte[] card(Setup setup, Assessment assessment, SigningKey key) throws IOException {
@@ -116,11 +137,6 @@ final class CardWork {
                 key,
                 setup.card().signedBy(),
                 context.clock().instant());
-    }
-
-    private String keyCode() throws IOException {
-        Path key = context.user().key();
-        return Files.exists(key) ? SigningKeys.load(key, new char[0]).code() : "";
     }
 
     Path folder() {

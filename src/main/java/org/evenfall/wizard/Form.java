@@ -249,6 +249,20 @@ final class Form {
         };
     }
 
+    /** A button that stands beside entries with labels, at their height. */
+    VBox beside(Button button) {
+        Label blank = new Label(" ");
+        blank.getStyleClass().add("entry-label");
+        VBox box = new VBox(blank, button);
+        box.getStyleClass().add("entry");
+        return box;
+    }
+
+    /** An entry that is kept nowhere in the setup, under its label. */
+    VBox labelledNode(String labelKey, Node entry) {
+        return labelled(words.text(labelKey), "/none", "", entry);
+    }
+
     private VBox labelled(String label, String pointer, String hint, Node entry) {
         Label above = new Label(label);
         above.getStyleClass().add("entry-label");

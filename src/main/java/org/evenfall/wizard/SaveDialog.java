@@ -4,12 +4,14 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
 import org.evenfall.finding.Sentences;
+import org.jspecify.annotations.Nullable;
 
-/** The system's own dialog for where to write a card. */
+/** The system's own dialogs for where to write a card and which file to read. */
 final class SaveDialog {
 
     private SaveDialog() {}
@@ -29,11 +31,24 @@ final class SaveDialog {
         } catch (IOException unwritable) {
             // the dialog then opens wherever the system likes
         }
-        Window owner = Window.getWindows().stream()
+        return Optional.ofNullable(chooser.showSaveDialog(owner())).map(File::toPath);
+    }
+
+    /** A file to read; empty when the person cancelled. On the window's thread. */
+    static Optional<Path> open(String title, String... extensions) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(title);
+        chooser.getExtensionFilters()
+                .add(new FileChooser.ExtensionFilter(
+                        String.join(", ", extensions),
+                        Arrays.stream(extensions).map(ending -> "*." + ending).toList()));
+        return Optional.ofNullable(chooser.showOpenDialog(owner())).map(File::toPath);
+    }
+
+    private static @Nullable Window owner() {
+        return Window.getWindows().stream()
                 .filter(Window::isFocused)
                 .findFirst()
                 .orElse(null);
-        File chosen = chooser.showSaveDialog(owner);
-        return Optional.ofNullable(chosen).map(File::toPath);
     }
 }

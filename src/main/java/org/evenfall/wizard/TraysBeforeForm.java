@@ -5,12 +5,7 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import javafx.beans.binding.Bindings;
-import javafx.beans.binding.BooleanBinding;
-import javafx.beans.property.BooleanProperty;
-import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
-import javafx.scene.layout.VBox;
 import org.evenfall.quantity.Dimension;
 import org.evenfall.quantity.Typed;
 import org.evenfall.quantity.Unit;
@@ -125,25 +120,18 @@ final class TraysBeforeForm {
 
     /** Own limits for the wind; hidden until asked for. */
     private Node limits() {
-        VBox limits = new VBox(
+        return new Disclosure(
+                form,
+                "trays.windLimitsAsk",
+                Bindings.createBooleanBinding(
+                        () -> !form.model().setup().trays().windLimits().equals(WindLimitEntries.EMPTY),
+                        form.model().setupProperty()),
                 form.row(
                         limit("trays.windNoteAbove", "note", WindLimitEntries::note, WindLimitEntries::withNote),
                         limit("trays.windWarnAbove", "warn", WindLimitEntries::warn, WindLimitEntries::withWarn),
                         limit("trays.windStopAbove", "stop", WindLimitEntries::stop, WindLimitEntries::withStop)),
                 form.told("/trays/windLimits"),
                 form.sentence("trays.windLimitsWhy"));
-        BooleanProperty asked = new SimpleBooleanProperty(false);
-        Button ask = form.button("trays.windLimitsAsk", () -> asked.set(true));
-        ask.getStyleClass().add("quiet");
-        BooleanBinding shown = asked.or(Bindings.createBooleanBinding(
-                () -> !form.model().setup().trays().windLimits().equals(WindLimitEntries.EMPTY),
-                form.model().setupProperty()));
-        for (Node node : List.of(limits, ask)) {
-            node.managedProperty().bind(node.visibleProperty());
-        }
-        limits.visibleProperty().bind(shown);
-        ask.visibleProperty().bind(shown.not());
-        return new VBox(ask, limits);
     }
 
     private Node limit(

@@ -23,6 +23,7 @@ import org.evenfall.store.UserFolder;
  * @param demo the demo as JSON text
  * @param reveal shows a written file in the system's own viewer
  * @param choose asks where to write a card, given a free name; empty when cancelled
+ * @param pick asks for a file to open
  * @param print sends a card to a printer
  */
 record WizardContext(
@@ -34,7 +35,20 @@ record WizardContext(
         Function<String, Optional<String>> demo,
         Consumer<Path> reveal,
         Function<Path, Optional<Path>> choose,
+        Picker pick,
         Printer print) {
+
+    /** Asks for a file to open. */
+    @FunctionalInterface
+    interface Picker {
+        /**
+         * The file chosen, empty when cancelled.
+         *
+         * @param title what it is for
+         * @param extensions endings of its name, without dot
+         */
+        Optional<Path> pick(String title, String... extensions);
+    }
 
     /** Sends a PDF to a printer. */
     @FunctionalInterface

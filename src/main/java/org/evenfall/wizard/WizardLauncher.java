@@ -53,6 +53,7 @@ public final class WizardLauncher {
                 demo,
                 WizardLauncher::reveal,
                 suggested -> SaveDialog.choose(words, suggested),
+                SaveDialog::open,
                 pdf -> CardPrinter.print(pdf, words.text("app.name")));
         this.environment = environment;
         this.osName = osName;

@@ -1,7 +1,6 @@
 package org.evenfall.card;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.google.zxing.BinaryBitmap;
@@ -16,7 +15,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -67,6 +65,15 @@ class CardTest {
         Setup setup = demo.withCard(demo.card().withPaper(paper));
         Sentences words = new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.UK);
         return CardContents.of(setup, Assessor.assess(setup), words, key.code());
+    }
+
+    /** The demo's card for other tests of this room. */
+    static CardContent demoContent(String code) throws Exception {
+        Setup setup = new SetupJson()
+                .read(Files.readString(Path.of("demo", "setup.json")), "demo")
+                .setup();
+        Sentences words = new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.UK);
+        return CardContents.of(setup, Assessor.assess(setup), words, code);
     }
 
     private static byte[] signed() throws IOException {
@@ -270,18 +277,6 @@ class CardTest {
         return new QRCodeReader()
                 .decode(bitmap, Map.of(DecodeHintType.TRY_HARDER, true))
                 .getText();
-    }
-
-    @Test
-    void onlyTheOwnerCanReadTheKeyAndItIsNeverWrittenOver(@TempDir Path folder) throws Exception {
-        Path file = folder.resolve("config").resolve("key.p12");
-        SigningKey made = SigningKeys.loadOrMake(file, new char[0], "A. Marlow", "", WHEN);
-        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
-                .isEqualTo("rw-------");
-        assertThat(SigningKeys.loadOrMake(file, new char[0], "Other", "", WHEN).code())
-                .isEqualTo(made.code());
-        assertThatThrownBy(() -> SigningKeys.save(made, file, new char[0])).isInstanceOf(IOException.class);
-        assertThat(made.toString()).doesNotContain("RSA");
     }
 
     /** Long names, many levers, warnings, missing parts: nothing leaves the page or shrinks below its size. */

@@ -158,8 +158,17 @@ class CommandFaceTest {
         }
         Files.delete(keys);
         fresh();
+        // one's own key stays known when it is lost; another person's is not, until it is remembered
+        assertThat(run("verify", "card.pdf")).isZero();
+        Files.delete(keys.resolveSibling("known-keys.txt"));
+        fresh();
         assertThat(run("verify", "card.pdf")).isEqualTo(3);
         assertThat(out.toString()).contains("not known here");
+        assertThat(run("verify", "changed.pdf", "--remember", "nobody")).isEqualTo(1);
+        assertThat(run("verify", "card.pdf", "--remember", "A. Marlow")).isZero();
+        fresh();
+        assertThat(run("verify", "card.pdf")).isZero();
+        assertThat(out.toString()).contains("By a key known here");
         try (var bare = new org.apache.pdfbox.pdmodel.PDDocument()) {
             bare.addPage(new org.apache.pdfbox.pdmodel.PDPage());
             bare.save(folder.resolve("bare.pdf").toFile());
@@ -171,6 +180,9 @@ class CommandFaceTest {
         Files.createDirectory(folder.resolve("cards"));
         assertThat(run("card", DEMO, DEMO, "--out", "cards")).isZero();
         assertThat(folder.resolve("cards").resolve("setup.pdf")).exists();
+        assertThat(folder.resolve("cards").resolve("setup-2.pdf")).exists();
+        assertThat(run("card", DEMO, "--out", "one")).isZero();
+        assertThat(folder.resolve("one").resolve("setup.pdf")).exists();
     }
 
     @Test

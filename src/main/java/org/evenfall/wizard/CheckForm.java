@@ -1,0 +1,86 @@
+package org.evenfall.wizard;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+import org.evenfall.card.VerifyResult;
+import org.evenfall.finding.Arg;
+
+/** Step 7: whether a card is as it was signed, by whose key, and which keys are known here. */
+final class CheckForm {
+
+    private final Form form;
+    private final WizardContext context;
+    private final CardWork work;
+    private final VBox told = new VBox();
+    private final VBox known = new VBox();
+
+    CheckForm(Form form, WizardContext context, CardWork work) {
+        this.form = form;
+        this.context = context;
+        this.work = work;
+        told.getStyleClass().add("attempts");
+        known.getStyleClass().add("attempts");
+    }
+
+    Node node() {
+        Button check = form.button(
+                "check.choose",
+                () -> context.pick()
+                        .pick(form.words().text("check.choose"), "pdf")
+                        .ifPresent(card -> work.verify(card, this::show)));
+        list();
+        return form.group("check.title", form.sentence("check.how"), form.row(check), told, known);
+    }
+
+    private void show(VerifyResult result) {
+        List<Node> lines = new ArrayList<>();
+        lines.add(line("figure-line", form.words().text(result.headlineKey())));
+        if (!result.keyCode().isEmpty()) {
+            Arg name = Arg.text(result.keyName());
+            Arg code = Arg.text(result.keyCode());
+            lines.add(line(
+                    "sentence",
+                    form.words().text(result.knownKey() ? "verify.knownKey" : "verify.unknownKey", name, code)));
+            lines.add(line("sentence", form.words().text("verify.when", Arg.text(result.signedAt()))));
+            lines.add(line("sentence", form.words().text("verify.means")));
+            if (result.unchanged() && !result.knownKey()) {
+                lines.add(form.button(
+                        "check.remember",
+                        () -> work.keys(keys -> keys.remember(result.keyCode(), result.keyName()), status -> {
+                            told.getChildren().clear();
+                            list();
+                        })));
+            }
+        }
+        told.getChildren().setAll(lines);
+    }
+
+    private Label line(String style, String text) {
+        Label line = new Label(text);
+        line.setWrapText(true);
+        line.getStyleClass().add(style);
+        return line;
+    }
+
+    /** The keys known here, each to be forgotten. */
+    void list() {
+        Map<String, String> keys = work.known();
+        List<Node> lines = new ArrayList<>();
+        if (!keys.isEmpty()) {
+            lines.add(line("sentence", form.words().text("check.known")));
+        }
+        keys.forEach((code, name) -> {
+            Button forget = new Button(form.words().text("check.forget"));
+            forget.setId("check.forget/" + code);
+            forget.getStyleClass().add("quiet");
+            forget.setOnAction(event -> work.keys(ring -> ring.forget(code), status -> list()));
+            lines.add(form.row(line("sentence", code + "  " + name), forget));
+        });
+        known.getChildren().setAll(lines);
+    }
+}

@@ -1,0 +1,131 @@
+package org.evenfall.wizard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.image.WritableImage;
+import javafx.stage.Stage;
+import org.evenfall.card.KeyRing;
+import org.evenfall.finding.Step;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The signing key by keyboard: made, closed, opened, replaced; a card checked and its key remembered. */
+@ExtendWith(ApplicationExtension.class)
+class KeyFormTest {
+
+    private static final Instant WHEN = Instant.parse("2027-03-18T08:00:00Z");
+
+    private WizardWindow window;
+    private Typing typing;
+    private Path folder;
+
+    @Start
+    void start(Stage stage) throws Exception {
+        folder = Files.createTempDirectory("evenfall-key");
+        Path copy = folder.resolve("demo.json");
+        Files.copy(Path.of("demo", "setup.json"), copy);
+        KeyRing ring = new KeyRing(folder);
+        ring.signing("A. Marlow", "farm manager", WHEN);
+        ring.protect("old gate".toCharArray());
+        window = new WizardWindow(Stage0.context(folder), Optional.of(copy));
+        stage.setWidth(1280);
+        stage.setHeight(1000);
+        window.show(stage);
+    }
+
+    @BeforeEach
+    void front(FxRobot robot) {
+        typing = new Typing(robot);
+        robot.interact(() -> window.shell().go(Step.CARD.number()));
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private void told(String id, String part) throws Exception {
+        WaitForAsyncUtils.waitFor(
+                20,
+                TimeUnit.SECONDS,
+                () -> typing.there(id) && ((Label) typing.node(id)).getText().contains(part));
+    }
+
+    @Test
+    void aClosedKeyIsOpenedClosedAnewAndReplaced(FxRobot robot) throws Exception {
+        told("key.state", "closed by a passphrase");
+        typing.type("key.passphrase", "wrong");
+        typing.press("key.openIt");
+        WaitForAsyncUtils.waitFor(
+                20, TimeUnit.SECONDS, () -> typing.words().contains("That is not the passphrase. Type it again."));
+        typing.type("key.passphrase", "old gate");
+        typing.press("key.openIt");
+        told("key.state", "Your key has the code");
+        String first = ((Label) typing.node("key.state")).getText();
+
+        typing.press("key.protectAsk");
+        typing.type("key.newPassphrase", "new gate");
+        typing.type("key.again", "new gat");
+        typing.press("key.protect");
+        told("key.trouble", "do not agree");
+        typing.type("key.newPassphrase", "new gate");
+        typing.type("key.again", "new gate");
+        picture(robot, "key");
+        typing.press("key.protect");
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> {
+            KeyRing later = new KeyRing(folder);
+            try {
+                later.unlock("new gate".toCharArray());
+                return true;
+            } catch (org.evenfall.card.KeyTrouble notYet) {
+                return false;
+            }
+        });
+
+        typing.press("key.renewAsk");
+        typing.press("key.renew");
+        WaitForAsyncUtils.waitFor(
+                30,
+                TimeUnit.SECONDS,
+                () -> !((Label) typing.node("key.state")).getText().equals(first)
+                        && !((Label) typing.node("key.state")).getText().contains("passphrase"));
+        assertThat(new KeyRing(folder).known()).hasSize(2);
+        // no passphrase is left standing in a field
+        assertThat(typing.there("key.newPassphrase")).isFalse();
+    }
+
+    @Test
+    void aCardOfAnotherIsCheckedAndItsKeyRemembered(FxRobot robot) throws Exception {
+        Path picked = Files.createDirectories(folder.resolve("picked"));
+        KeyRing other = new KeyRing(Files.createTempDirectory("evenfall-other"));
+        Files.write(picked.resolve("file.pdf"), OtherCard.by(other, WHEN));
+        typing.press("check.choose");
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> typing.there("check.remember"));
+        assertThat(typing.words()).contains("Unchanged since it was signed.");
+        typing.press("check.remember");
+        String code = other.status().code();
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> typing.there("check.forget/" + code));
+        picture(robot, "check");
+        typing.press("check.forget/" + code);
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> !typing.there("check.forget/" + code));
+        assertThat(((TextInputControl) typing.node("key.passphrase")).getText()).isEmpty();
+    }
+
+    private void picture(FxRobot robot, String name) throws Exception {
+        WritableImage[] image = new WritableImage[1];
+        robot.interact(() -> image[0] = window.shell().snapshot(null, null));
+        Files.createDirectories(Path.of("target", "tour"));
+        javax.imageio.ImageIO.write(
+                javafx.embed.swing.SwingFXUtils.fromFXImage(image[0], null),
+                "png",
+                Path.of("target", "tour", "7-card-" + name + ".png").toFile());
+    }
+}
