@@ -40,9 +40,12 @@ public final class CardContents {
         this.words = words;
     }
 
-    /** @param keyCode short code of the signing key, empty while there is none */
+    /**
+     * @param words the program's sentences; the card speaks the language chosen for it
+     * @param keyCode short code of the signing key, empty while there is none
+     */
     public static CardContent of(Setup setup, Assessment assessment, Sentences words, String keyCode) {
-        return new CardContents(setup, assessment, words).content(keyCode);
+        return new CardContents(setup, assessment, CardWords.in(setup.card().language(), words)).content(keyCode);
     }
 
     private CardContent content(String keyCode) {

@@ -17,6 +17,7 @@ import org.evenfall.card.KeyTrouble;
 import org.evenfall.card.SigningKey;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
+import org.evenfall.setup.entry.CardLanguage;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.SetupFileException;
 import org.evenfall.store.SetupStore;
@@ -43,6 +44,25 @@ final class CardCommand implements Callable<Integer> {
             paramLabel = "CARD.pdf|DIR",
             description = "the card, or a folder for several")
     private String out = "";
+
+    @Option(
+            names = "--language",
+            paramLabel = "LANGUAGE",
+            description = "language of the card, whatever the setup says: ${COMPLETION-CANDIDATES}")
+    private @Nullable Speech language;
+
+    /** A language as it is said on the command line. */
+    enum Speech {
+        en(CardLanguage.EN),
+        de(CardLanguage.DE),
+        fr(CardLanguage.FR);
+
+        private final CardLanguage card;
+
+        Speech(CardLanguage card) {
+            this.card = card;
+        }
+    }
 
     @Option(
             names = "--passphrase-file",
@@ -87,7 +107,8 @@ final class CardCommand implements Callable<Integer> {
     }
 
     private int make(String file, Path card) throws SetupFileException, IOException {
-        Setup setup = SetupInputs.read(around, file);
+        Setup read = SetupInputs.read(around, file);
+        Setup setup = language == null ? read : read.withCard(read.card().withLanguage(language.card));
         Assessment assessment = Assessor.assess(setup);
         if (!assessment.card().cardAllowed() && !assessment.card().findingOnly()) {
             return Refusal.tell(around, file, assessment);

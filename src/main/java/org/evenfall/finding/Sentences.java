@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.ResourceBundle;
 import org.evenfall.quantity.Figures;
 import org.evenfall.quantity.Unit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Turns keys and arguments into sentences of one language. The face loads the bundle and hands it in. A key that the
@@ -15,10 +16,21 @@ public final class Sentences {
 
     private final ResourceBundle bundle;
     private final Locale locale;
+    private final @Nullable Sentences rest;
 
     public Sentences(ResourceBundle bundle, Locale locale) {
+        this(bundle, locale, null);
+    }
+
+    private Sentences(ResourceBundle bundle, Locale locale, @Nullable Sentences rest) {
         this.bundle = bundle;
         this.locale = locale;
+        this.rest = rest;
+    }
+
+    /** Another language over this one: what its bundle lacks is said in this one. */
+    public Sentences in(ResourceBundle other, Locale otherLocale) {
+        return new Sentences(other, otherLocale, this);
     }
 
     public Locale locale() {
@@ -26,7 +38,14 @@ public final class Sentences {
     }
 
     public boolean has(String key) {
-        return bundle.containsKey(key);
+        return pattern(key) != null;
+    }
+
+    private @Nullable String pattern(String key) {
+        if (bundle.containsKey(key)) {
+            return bundle.getString(key);
+        }
+        return rest == null ? null : rest.pattern(key);
     }
 
     /** A sentence or word with its arguments in place of {0}, {1} … */
@@ -35,11 +54,12 @@ public final class Sentences {
     }
 
     public String text(String key, List<Arg> args) {
-        if (!bundle.containsKey(key)) {
+        String pattern = pattern(key);
+        if (pattern == null) {
             return key;
         }
         Object[] words = args.stream().map(this::word).toArray();
-        return new MessageFormat(bundle.getString(key), locale).format(words);
+        return new MessageFormat(pattern, locale).format(words);
     }
 
     public String of(Finding finding) {

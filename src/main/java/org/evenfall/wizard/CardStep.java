@@ -17,6 +17,7 @@ import org.evenfall.finding.Step;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.CardEntries;
+import org.evenfall.setup.entry.CardLanguage;
 import org.evenfall.setup.entry.Paper;
 import org.evenfall.wizard.picture.CardPreview;
 
@@ -104,6 +105,11 @@ final class CardStep implements StepView {
                         "/card/paper",
                         CARD.then(CardEntries::paper, CardEntries::withPaper),
                         List.of(Paper.values())),
+                form.choice(
+                        "card.languageAsk",
+                        "/card/language",
+                        CARD.then(CardEntries::language, CardEntries::withLanguage),
+                        Form.answers(CardLanguage.class)),
                 form.row(
                         form.typed(
                                 "card.windStopAsk",

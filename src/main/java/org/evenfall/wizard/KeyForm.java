@@ -102,7 +102,10 @@ final class KeyForm {
                 form,
                 "key.protectAsk",
                 form.sentence("key.protectHow"),
-                form.row(form.labelledNode("key.newPassphrase", first), form.labelledNode("key.again", again), form.beside(close)));
+                form.row(
+                        form.labelledNode("key.newPassphrase", first),
+                        form.labelledNode("key.again", again),
+                        form.beside(close)));
         return whole[0];
     }
 

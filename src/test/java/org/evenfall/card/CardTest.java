@@ -31,6 +31,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.evenfall.finding.Sentences;
 import org.evenfall.setup.Assessor;
+import org.evenfall.setup.entry.CardLanguage;
 import org.evenfall.setup.entry.Paper;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.SetupJson;
@@ -62,7 +63,11 @@ class CardTest {
     }
 
     private static CardContent content(Paper paper) {
-        Setup setup = demo.withCard(demo.card().withPaper(paper));
+        return content(paper, CardLanguage.UNANSWERED);
+    }
+
+    private static CardContent content(Paper paper, CardLanguage language) {
+        Setup setup = demo.withCard(demo.card().withPaper(paper).withLanguage(language));
         Sentences words = new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.UK);
         return CardContents.of(setup, Assessor.assess(setup), words, key.code());
     }
@@ -304,7 +309,7 @@ class CardTest {
     }
 
     private static CardContent seeded(Random random) {
-        CardContent base = content(Paper.values()[random.nextInt(4)]);
+        CardContent base = content(Paper.values()[random.nextInt(4)], CardLanguage.values()[1 + random.nextInt(3)]);
         List<CardContent.Figure> figures = new ArrayList<>(base.figures());
         for (int n = random.nextInt(7); n > 0; n--) {
             figures.add(
@@ -320,7 +325,7 @@ class CardTest {
         }
         return new CardContent(
                 base.paper(),
-                "en",
+                base.language(),
                 words(random, 1 + random.nextInt(7)),
                 List.of(words(random, 6), words(random, 9)),
                 figures,

@@ -8,6 +8,7 @@ import org.evenfall.quantity.Typed;
  * Step 7: the card.
  *
  * @param paper sheet
+ * @param language language of the card; unanswered: the program's own
  * @param measuredBy who measured
  * @param signedBy who signs
  * @param role role of who signs
@@ -19,6 +20,7 @@ import org.evenfall.quantity.Typed;
 @RecordBuilder
 public record CardEntries(
         Paper paper,
+        CardLanguage language,
         String measuredBy,
         String signedBy,
         String role,
@@ -29,9 +31,11 @@ public record CardEntries(
         implements CardEntriesBuilder.With {
 
     /** Nothing typed yet. */
-    public static final CardEntries EMPTY = new CardEntries(Paper.A5_LANDSCAPE, "", "", "", "", 0, Typed.EMPTY, "");
+    public static final CardEntries EMPTY =
+            new CardEntries(Paper.A5_LANDSCAPE, CardLanguage.UNANSWERED, "", "", "", "", 0, Typed.EMPTY, "");
 
     public CardEntries {
+        language = Objects.requireNonNullElse(language, CardLanguage.UNANSWERED);
         paper = Objects.requireNonNullElse(paper, Paper.A5_LANDSCAPE);
         measuredBy = Objects.requireNonNullElse(measuredBy, "");
         signedBy = Objects.requireNonNullElse(signedBy, "");

@@ -1,0 +1,133 @@
+package org.evenfall.card;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.text.MessageFormat;
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.PropertyResourceBundle;
+import java.util.ResourceBundle;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Sentences;
+import org.evenfall.quantity.Unit;
+import org.evenfall.setup.entry.CardLanguage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The languages of the card: whatever may be printed on it is said in each. */
+class CardWordsTest {
+
+    private static final ResourceBundle ENGLISH = ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH);
+    private static final Path MAIN = Path.of("src", "main", "java", "org", "evenfall");
+
+    private static PropertyResourceBundle bundle(String language) throws Exception {
+        return new PropertyResourceBundle(Files.newBufferedReader(
+                Path.of("src", "main", "resources", "org", "evenfall", "card_" + language + ".properties")));
+    }
+
+    /** Keys that the card itself uses, and every sentence that can be a warning or a stop. */
+    private static Set<String> printable() throws Exception {
+        Set<String> keys = new TreeSet<>();
+        Matcher own = Pattern.compile("\"(card\\.[A-Za-z.]+)\"")
+                .matcher(Files.readString(MAIN.resolve("card").resolve("CardContents.java")));
+        while (own.find()) {
+            keys.add(own.group(1));
+        }
+        try (Stream<Path> files = Files.walk(MAIN)) {
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith(".java")).toList()) {
+                Matcher told = Pattern.compile("Finding\\s*\\.?\\s*(?:warn|stop)\\(|new Finding\\(")
+                        .matcher(Files.readString(file));
+                while (told.find()) {
+                    Matcher key = Pattern.compile("\"([a-z][A-Za-z]*\\.[A-Za-z.]+)\"")
+                            .matcher(call(Files.readString(file), told.end()));
+                    while (key.find()) {
+                        keys.add(key.group(1));
+                    }
+                }
+            }
+        }
+        for (String key : new HashSet<>(keys)) {
+            if (key.endsWith(".")) {
+                keys.remove(key);
+                ENGLISH.keySet().stream().filter(known -> known.startsWith(key)).forEach(keys::add);
+            }
+        }
+        for (String prefix : new String[] {
+            "field.",
+            "direction.",
+            "choice.ProductForm.",
+            "choice.Side.",
+            "choice.EvennessVerdict.",
+            "choice.UnitsBasis."
+        }) {
+            ENGLISH.keySet().stream().filter(known -> known.startsWith(prefix)).forEach(keys::add);
+        }
+        keys.removeIf(key -> key.startsWith("source."));
+        return keys;
+    }
+
+    /** The text of a call's arguments, to the closing bracket. */
+    private static String call(String source, int from) {
+        int depth = 1;
+        int at = from;
+        while (depth > 0 && at < source.length()) {
+            depth += source.charAt(at) == '(' ? 1 : source.charAt(at) == ')' ? -1 : 0;
+            at++;
+        }
+        return source.substring(from, at);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"de", "fr"})
+    void whateverMayBePrintedIsSaidInIt(String language) throws Exception {
+        Set<String> printable = printable();
+        assertThat(printable).hasSizeGreaterThan(180);
+        assertThat(ENGLISH.keySet()).containsAll(printable);
+        assertThat(bundle(language).keySet()).containsAll(printable);
+    }
+
+    /** Nothing is said that English does not say, and each sentence has the same gaps. */
+    @ParameterizedTest
+    @ValueSource(strings = {"de", "fr"})
+    void itSaysTheSame(String language) throws Exception {
+        PropertyResourceBundle bundle = bundle(language);
+        for (String key : bundle.keySet()) {
+            assertThat(ENGLISH.containsKey(key)).as(key).isTrue();
+            assertThat(gaps(bundle.getString(key))).as(key).isEqualTo(gaps(ENGLISH.getString(key)));
+            assertThat(bundle.getString(key)).as(key).doesNotContain("'").doesNotContain("!");
+            new MessageFormat(bundle.getString(key), Locale.ROOT).format(new Object[] {"a", "b", "c", "d"});
+        }
+    }
+
+    private static Set<String> gaps(String sentence) {
+        Set<String> gaps = new TreeSet<>();
+        Matcher gap = Pattern.compile("\\{\\d}").matcher(sentence);
+        while (gap.find()) {
+            gaps.add(gap.group());
+        }
+        return gaps;
+    }
+
+    @Test
+    void numbersComeInTheDriversHabit() {
+        Sentences own = new Sentences(ENGLISH, Locale.UK);
+        Arg figure = Arg.number(2.88, 2, Unit.HA);
+        Arg bag = Arg.text("500 kg");
+        assertThat(CardWords.in(CardLanguage.DE, own).text("card.bag", bag, figure))
+                .isEqualTo("Ein Sack von 500 kg reicht für 2,88\u00a0ha");
+        assertThat(CardWords.in(CardLanguage.FR, own).text("card.bag", bag, figure))
+                .isEqualTo("Un sac de 500 kg fait 2,88\u00a0ha");
+        assertThat(CardWords.in(CardLanguage.EN, own).text("card.bag", bag, figure))
+                .isEqualTo("One bag of 500 kg does 2.88\u00a0ha");
+        assertThat(CardWords.in(CardLanguage.UNANSWERED, own)).isSameAs(own);
+    }
+}
