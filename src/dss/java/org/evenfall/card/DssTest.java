@@ -10,18 +10,11 @@ import eu.europa.esig.dss.spi.validation.CommonCertificateVerifier;
 import eu.europa.esig.dss.spi.x509.CommonTrustedCertificateSource;
 import eu.europa.esig.dss.validation.SignedDocumentValidator;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
-import java.util.ResourceBundle;
-import org.evenfall.finding.Sentences;
-import org.evenfall.setup.Assessor;
+import org.evenfall.setup.entry.CardLanguage;
 import org.evenfall.setup.entry.Paper;
-import org.evenfall.setup.entry.Setup;
-import org.evenfall.store.SetupJson;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,23 +23,15 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** A second opinion on the signature: the European Commission's Digital Signature Service library, 6.4. */
 class DssTest {
 
-    private static final Instant WHEN = Instant.parse("2027-03-18T10:00:00Z");
     private static SigningKey key;
-    private static Setup demo;
 
     @BeforeAll
     static void once() throws Exception {
         key = SigningKeys.make("A. Marlow", "farm manager", Instant.now());
-        demo = new SetupJson()
-                .read(Files.readString(Path.of("demo", "setup.json")), "demo")
-                .setup();
     }
 
     private static byte[] card(Paper paper, SigningKey by) throws Exception {
-        Setup setup = demo.withCard(demo.card().withPaper(paper));
-        Sentences words = new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.UK);
-        return CardMaker.make(
-                CardContents.of(setup, Assessor.assess(setup), words, by.code()), by, "A. Marlow", WHEN);
+        return CardMaker.make(Cards.of(paper, CardLanguage.EN, by.code()), by, "A. Marlow", Cards.WHEN);
     }
 
     private static List<SignatureWrapper> signatures(byte[] card, SigningKey by) {

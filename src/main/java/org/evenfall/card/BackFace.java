@@ -18,10 +18,12 @@ final class BackFace {
     /**
      * All pieces in reading order, for columns of this width.
      *
+     * @param signature lines of who measured and signed, and when
      * @param warnings those that found no room on the front
      * @param stops whether the stop list found none
      */
-    static List<Flow.Piece> pieces(Pen pen, CardContent content, List<String> warnings, boolean stops, double width)
+    static List<Flow.Piece> pieces(
+            Pen pen, CardContent content, List<String> signature, List<String> warnings, boolean stops, double width)
             throws IOException {
         List<Flow.Piece> pieces = new ArrayList<>();
         if (content.findingOnly()) {
@@ -40,7 +42,7 @@ final class BackFace {
             }
         }
         pieces.add(new SignaturePiece(
-                content.signature(),
+                signature,
                 content.qr(),
                 pen.tags().element(StandardStructureTypes.P),
                 content.qr().isEmpty() ? pen.tags().element(StandardStructureTypes.P) : figure(pen, content.qrTold())));

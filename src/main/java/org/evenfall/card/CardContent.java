@@ -21,6 +21,7 @@ import org.evenfall.setup.entry.Paper;
  * @param cautionTitle heading of the cautions
  * @param cautions cautions
  * @param signature who measured, who signs, when, revision, key
+ * @param timeLabel word before the time of signing
  * @param penLabels boxes for the pen
  * @param footer one line at the foot
  * @param qr settings as plain text lines; empty for none
@@ -43,6 +44,7 @@ public record CardContent(
         String cautionTitle,
         List<String> cautions,
         List<String> signature,
+        String timeLabel,
         List<String> penLabels,
         String footer,
         String qr,

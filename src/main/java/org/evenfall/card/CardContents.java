@@ -71,6 +71,7 @@ public final class CardContents {
                 words.text("card.cautionTitle"),
                 numbered("card.caution.", CAUTIONS),
                 signature(keyCode),
+                words.text("card.time"),
                 List.of(words.text("card.pen.date"), words.text("card.pen.bags"), words.text("card.pen.initials")),
                 words.text(findingOnly ? "card.findingFooter" : "card.footer"),
                 findingOnly ? "" : qr(figures),
@@ -286,7 +287,6 @@ public final class CardContents {
                 "card.dated",
                 Arg.text(setup.card().date()),
                 Arg.count(Math.max(1, setup.card().revision()))));
-        lines.add(words.text("card.valid"));
         if (!keyCode.isEmpty()) {
             lines.add(words.text("card.key", Arg.text(keyCode)));
         }

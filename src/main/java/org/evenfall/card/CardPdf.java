@@ -3,7 +3,11 @@ package org.evenfall.card;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -16,6 +20,9 @@ import org.evenfall.setup.entry.Paper;
 /** The card as tagged PDF/A-2b pages, not yet signed. The same content and time give the same bytes. */
 public final class CardPdf {
 
+    private static final DateTimeFormatter TIME =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm 'UTC'", Locale.ROOT).withZone(ZoneOffset.UTC);
+
     private static final float MM = 72 / 25.4f;
 
     /** Less room than this under the front takes no back, points. */
@@ -25,8 +32,10 @@ public final class CardPdf {
     private final CardContent content;
     private final Typefaces faces;
     private final Tags tags;
+    private final Instant when;
 
-    private CardPdf(PDDocument document, CardContent content) {
+    private CardPdf(PDDocument document, CardContent content, Instant when) {
+        this.when = when;
         this.document = document;
         this.content = content;
         this.faces = new Typefaces(document);
@@ -37,7 +46,7 @@ public final class CardPdf {
         try (PDDocument document = new PDDocument()) {
             // a name from the content, not from clock and chance
             document.setDocumentId(content.hashCode() * 31L + when.getEpochSecond());
-            CardPdf card = new CardPdf(document, content);
+            CardPdf card = new CardPdf(document, content, when);
             card.pages();
             card.tags.close();
             Archive.mark(document, content, when);
@@ -114,10 +123,17 @@ public final class CardPdf {
     }
 
     private Flow.Rest backOn(Pen pen, Face face, double top, FrontFoot.Rest undrawn) throws IOException {
-        List<Flow.Piece> pieces =
-                BackFace.pieces(pen, content, undrawn.warnings(), undrawn.stops(), BackFace.columnWidth(face));
+        List<Flow.Piece> pieces = BackFace.pieces(
+                pen, content, signature(), undrawn.warnings(), undrawn.stops(), BackFace.columnWidth(face));
         double bottom = BackFace.foot(pen, face, content);
         return Flow.fill(pen, pieces, BackFace.columns(face, top, bottom));
+    }
+
+    /** Who signs, and the time that stands in the signature too. */
+    private List<String> signature() {
+        List<String> lines = new ArrayList<>(content.signature());
+        lines.add(content.timeLabel() + " " + TIME.format(when));
+        return lines;
     }
 
     /** What found no room goes on pages of its own, never lost. */

@@ -19,19 +19,21 @@ final class QrCode {
     private QrCode() {}
 
     static void draw(Pen pen, String text, double x, double top, double side) throws IOException {
-        try {
-            QRCode code =
-                    Encoder.encode(fitted(text), ErrorCorrectionLevel.M, Map.of(EncodeHintType.CHARACTER_SET, "UTF-8"));
-            ByteMatrix squares = code.getMatrix();
-            // four squares of quiet around it
-            double square = side / (squares.getWidth() + 8);
-            for (int row = 0; row < squares.getHeight(); row++) {
-                for (int column = 0; column < squares.getWidth(); column++) {
-                    if (squares.get(column, row) == 1) {
-                        pen.fill(x + (column + 4) * square, top + (row + 4) * square, square, square, Pen.INK);
-                    }
+        ByteMatrix squares = code(text).getMatrix();
+        // four squares of quiet around it
+        double square = side / (squares.getWidth() + 8);
+        for (int row = 0; row < squares.getHeight(); row++) {
+            for (int column = 0; column < squares.getWidth(); column++) {
+                if (squares.get(column, row) == 1) {
+                    pen.fill(x + (column + 4) * square, top + (row + 4) * square, square, square, Pen.INK);
                 }
             }
+        }
+    }
+
+    static QRCode code(String text) throws IOException {
+        try {
+            return Encoder.encode(fitted(text), ErrorCorrectionLevel.M, Map.of(EncodeHintType.CHARACTER_SET, "UTF-8"));
         } catch (WriterException tooLong) {
             throw new IOException("the settings do not fit a QR code", tooLong);
         }

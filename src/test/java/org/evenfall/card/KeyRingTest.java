@@ -109,7 +109,7 @@ class KeyRingTest {
             ring.bring(file, SECRET, Instant.now());
             SigningKey key = ring.signing("", "", WHEN);
             assertThat(key.name()).isEqualTo("Saltreed group");
-            byte[] card = CardMaker.make(CardTest.demoContent(key.code()), key, "A. Marlow", WHEN);
+            byte[] card = Cards.signed(key);
             assertThat(CardVerifier.verify(card, ring.codes()))
                     .matches(result -> result.unchanged() && result.knownKey());
             // kept under the same passphrase
