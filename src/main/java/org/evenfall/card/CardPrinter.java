@@ -24,10 +24,7 @@ public final class CardPrinter {
             throw new IOException("no display for the printer's dialog");
         }
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            PrinterJob job = PrinterJob.getPrinterJob();
-            job.setJobName(jobName);
-            // pages are drawn at their actual size, never fitted to the sheet
-            job.setPageable(new PDFPageable(document));
+            PrinterJob job = job(document, jobName);
             if (!job.printDialog()) {
                 return false;
             }
@@ -36,5 +33,13 @@ public final class CardPrinter {
         } catch (PrinterException refused) {
             throw new IOException(refused.getMessage(), refused);
         }
+    }
+
+    /** Pages at their actual size, each on a sheet of its own size, never fitted to another. */
+    static PrinterJob job(PDDocument document, String jobName) {
+        PrinterJob job = PrinterJob.getPrinterJob();
+        job.setJobName(jobName);
+        job.setPageable(new PDFPageable(document));
+        return job;
     }
 }
