@@ -46,13 +46,13 @@ final class BackFace {
                 content.qr(),
                 pen.tags().element(StandardStructureTypes.P),
                 content.qr().isEmpty() ? pen.tags().element(StandardStructureTypes.P) : figure(pen, content.qrTold())));
+        if (!content.findingOnly()) {
+            pieces.addAll(Pieces.list(pen, Weight.BOLD, Pieces.Bullet.TRIANGLE, warnings, false, width));
+        }
         if (stops) {
             list(pen, content.stopTitle(), content.stops(), width, pieces);
         }
         list(pen, content.cautionTitle(), content.cautions(), width, pieces);
-        if (!content.findingOnly()) {
-            pieces.addAll(Pieces.list(pen, Weight.BOLD, Pieces.Bullet.TRIANGLE, warnings, false, width));
-        }
         return pieces;
     }
 
@@ -83,14 +83,15 @@ final class BackFace {
         return face.columns() == 1 ? face.innerWidth() : (face.innerWidth() - GAP) / 2;
     }
 
-    /** Boxes for the pen and the last line; returns where they begin. */
+    /** Boxes for the pen, if any, and the last line; returns where they begin. */
     static double foot(Pen pen, Face face, CardContent content) throws IOException {
         double y = face.bottom();
         double height = pen.paragraphHeight(Weight.REGULAR, Pieces.TEXT, face.innerWidth(), content.footer());
         double footer = y - height;
-        double boxes = footer - 2 - PEN_BOX;
-        double width = face.innerWidth() / content.penLabels().size();
-        for (int i = 0; i < content.penLabels().size(); i++) {
+        int count = content.penLabels().size();
+        double boxes = footer - 2 - (count == 0 ? 0 : PEN_BOX);
+        double width = face.innerWidth() / Math.max(1, count);
+        for (int i = 0; i < count; i++) {
             double x = face.left() + i * width;
             String label = content.penLabels().get(i);
             pen.box(x, boxes, width, PEN_BOX, 0.8, Pen.INK);

@@ -67,12 +67,17 @@ public final class CardContents {
                 findingOnly ? List.of() : proof(),
                 warnings(),
                 words.text("card.stopTitle"),
-                numbered("card.stop.", STOPS),
+                findingOnly ? List.of() : numbered("card.stop.", STOPS),
                 words.text("card.cautionTitle"),
                 numbered("card.caution.", CAUTIONS),
                 signature(keyCode),
                 words.text("card.time"),
-                List.of(words.text("card.pen.date"), words.text("card.pen.bags"), words.text("card.pen.initials")),
+                findingOnly
+                        ? List.of()
+                        : List.of(
+                                words.text("card.pen.date"),
+                                words.text("card.pen.bags"),
+                                words.text("card.pen.initials")),
                 words.text(findingOnly ? "card.findingFooter" : "card.footer"),
                 findingOnly ? "" : qr(figures),
                 words.text("card.qrTold"),

@@ -100,7 +100,7 @@ record TestGround(double areaM2, double acrossM, int trays, WheelMarks marks, We
         return typed == null ? usual : typed;
     }
 
-    /** Too strong a wind stops a test that is still to be driven; once there are catches it is only told. */
+    /** Too strong a wind stops a test still to be driven; once there are catches, the wind of each test counts. */
     private static void wind(TrayEntries entries, WeatherGate gate, EntryReader reader) {
         Double wind = reader.read(entries.wind(), Fields.WIND, "/trays/wind");
         if (wind == null) {
@@ -111,9 +111,12 @@ record TestGround(double areaM2, double acrossM, int trays, WheelMarks marks, We
         Finding told = switch (gate.ask(wind)) {
             case STOP ->
                 driven
-                        ? Finding.warn(Step.TRAYS, "trays.windStop", speed)
+                        ? Finding.note(Step.TRAYS, "trays.windStop", speed)
                         : Finding.stop(Step.TRAYS, "trays.windStop", speed);
-            case WARN -> Finding.warn(Step.TRAYS, "trays.windWarn", speed);
+            case WARN ->
+                driven
+                        ? Finding.note(Step.TRAYS, "trays.windWarn", speed)
+                        : Finding.warn(Step.TRAYS, "trays.windWarn", speed);
             case NOTE -> Finding.note(Step.TRAYS, "trays.windNote", speed);
             case CALM -> null;
         };
