@@ -87,6 +87,10 @@ final class SieveAssessor {
         for (int i = 0; i < typed.size(); i++) {
             Double aperture = reader.read(typed.get(i), Fields.APERTURE, pointer + "/" + i, step);
             if (aperture == null) {
+                if (typed.get(i).isBlank()) {
+                    reader.add(Finding.warn(step, "product.apertureBlank", Arg.count(i + 1L))
+                            .at(pointer + "/" + i));
+                }
                 return null;
             }
             if (!apertures.isEmpty() && aperture <= apertures.get(apertures.size() - 1)) {

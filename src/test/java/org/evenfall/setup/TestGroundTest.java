@@ -1,0 +1,120 @@
+package org.evenfall.setup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Severity;
+import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.Unit;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.TrayTestEntry;
+import org.evenfall.setup.entry.WindLimitEntries;
+import org.evenfall.store.SetupJson;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Before and between the tray tests: wind, wheel marks, repeats; and nothing typed is dropped without a word. */
+class TestGroundTest {
+
+    private Setup demo;
+
+    @BeforeEach
+    void read() throws Exception {
+        demo = new SetupJson()
+                .read(Files.readString(Path.of("demo", "setup.json")), "demo")
+                .setup();
+    }
+
+    private static Typed wind(String metresPerSecond) {
+        return new Typed(metresPerSecond, Unit.M_PER_S);
+    }
+
+    private static List<Finding> told(Setup setup, String key) {
+        return Assessor.assess(setup).findings().stream()
+                .filter(finding -> finding.key().equals(key))
+                .toList();
+    }
+
+    @Test
+    void tooMuchWindStopsATestStillToBeDriven() {
+        Setup before = demo.withTrays(demo.trays().withTests(List.of()).withWind(wind("4.5")));
+        assertThat(told(before, "trays.windStop"))
+                .singleElement()
+                .extracting(Finding::severity)
+                .isEqualTo(Severity.STOP);
+        Setup after = demo.withTrays(demo.trays().withWind(wind("4.5")));
+        assertThat(told(after, "trays.windStop"))
+                .singleElement()
+                .extracting(Finding::severity)
+                .isEqualTo(Severity.NOTE);
+        assertThat(Assessor.assess(after).card().cardAllowed()).isTrue();
+    }
+
+    @Test
+    void aTestDrivenInTooMuchWindIsDoubted() {
+        List<TrayTestEntry> tests = new ArrayList<>(demo.trays().tests());
+        tests.set(1, tests.get(1).withWind(wind("4.5")));
+        Setup windy = demo.withTrays(demo.trays().withTests(tests));
+        assertThat(told(windy, "trays.drivenInWind")).hasSize(1);
+        assertThat(told(demo, "trays.drivenInWind")).isEmpty();
+        // the owner's own limit counts
+        Setup own = windy.withTrays(
+                windy.trays().withWindLimits(new WindLimitEntries(Typed.EMPTY, Typed.EMPTY, wind("5"))));
+        assertThat(told(own, "trays.drivenInWind")).isEmpty();
+    }
+
+    @Test
+    void limitsThatDoNotRiseAreNotTaken() {
+        Setup odd = demo.withTrays(demo.trays()
+                .withWind(wind("2.5"))
+                .withWindLimits(new WindLimitEntries(wind("4"), wind("3"), Typed.EMPTY)));
+        assertThat(told(odd, "trays.windLimitsRise")).hasSize(1);
+        assertThat(told(odd, "trays.windNote")).hasSize(1);
+    }
+
+    @Test
+    void aRepeatIsKnownAsOneAndAChangeIsWeighed() {
+        assertThat(told(demo, "trays.against")).hasSize(1);
+        List<TrayTestEntry> tests = new ArrayList<>(demo.trays().tests());
+        TrayTestEntry last = tests.get(1);
+        tests.add(last);
+        assertThat(told(demo.withTrays(demo.trays().withTests(tests)), "trays.repeatsWell"))
+                .hasSize(1);
+        tests.set(
+                2,
+                last.withCatches(List.of(
+                        new Typed("12", Unit.G),
+                        new Typed("23", Unit.G),
+                        new Typed("11", Unit.G),
+                        new Typed("22", Unit.G),
+                        new Typed("12", Unit.G),
+                        new Typed("24", Unit.G),
+                        new Typed("13", Unit.G))));
+        assertThat(told(demo.withTrays(demo.trays().withTests(tests)), "trays.repeatsBadly"))
+                .hasSize(1);
+    }
+
+    @Test
+    void theCostOfUnevennessIsARange() {
+        TraysResult trays = Assessor.assess(demo).trays();
+        assertThat(trays.loss()).isNotNull();
+        assertThat(trays.loss().lowKgPerHa()).isLessThan(trays.loss().highKgPerHa());
+        assertThat(trays.comparisons()).hasSize(1);
+        assertThat(trays.comparisons().get(0).change().chanceSecondMoreEven()).isGreaterThan(0.95);
+    }
+
+    @Test
+    void aSieveWithoutApertureIsTold() {
+        List<Typed> apertures = new ArrayList<>(demo.product().apertures());
+        apertures.set(1, Typed.EMPTY);
+        Setup blank = demo.withProduct(demo.product().withApertures(apertures));
+        assertThat(told(blank, "product.apertureBlank"))
+                .singleElement()
+                .extracting(Finding::field)
+                .isEqualTo("/product/apertures/1");
+    }
+}
