@@ -21,6 +21,12 @@ public final class Advisor {
     /** A CV to be content with, %. */
     public static final double GOOD_CV_PERCENT = 10;
 
+    /** At or under this a CV is not called good by luck, %. Ours. */
+    static final double SURELY_GOOD_PERCENT = 9;
+
+    /** What a further move must be expected to take off a CV that is good already, points. Ours. */
+    private static final double CLEARLY_BETTER_PERCENT = 2;
+
     /** Most small steps at once. */
     public static final int MOST_STEPS = 3;
 
@@ -65,6 +71,10 @@ public final class Advisor {
                     Arg.number(evenness.cvPercent(), 0, Unit.PERCENT)));
         }
         if (evenness.cvPercent() <= GOOD_CV_PERCENT) {
+            Advice more = justUnder(input, curves, settings, last, evenness, seen);
+            if (more != null) {
+                return more;
+            }
             seen.add(Finding.note(
                     TRAYS,
                     "trays.advice.keep",
@@ -92,6 +102,36 @@ public final class Advisor {
             return back(input, settings, last, seen, AdviceKind.CANNOT_TELL_BETTER);
         }
         return lever(input, curves, settings, last, evenness, centre, quarter, seen);
+    }
+
+    /**
+     * A CV read just under the good one may be so by luck: where a move is expected to make it clearly better, that move;
+     * null where it is not.
+     */
+    private static @Nullable Advice justUnder(
+            AdviceInput input,
+            Supplier<List<ShapeCurve>> curves,
+            Settings settings,
+            AdviceInput.DoneTest last,
+            Evenness evenness,
+            List<Finding> seen) {
+        Mode side = ResponseModel.mode(evenness, Shapes.LEFT_RIGHT);
+        Mode centre = ResponseModel.mode(evenness, Shapes.CENTRE_OVERLAP);
+        Mode quarter = ResponseModel.mode(evenness, Shapes.QUARTER_POINTS);
+        double both = Math.max(told(centre), told(quarter));
+        if (evenness.cvPercent() <= SURELY_GOOD_PERCENT
+                || centre == null
+                || !centre.told()
+                || told(side) > ONE_SIDED * both) {
+            return null;
+        }
+        List<Finding> reasons = new ArrayList<>(seen);
+        reasons.add(Finding.note(TRAYS, "trays.advice.justUnder", Arg.number(evenness.cvPercent(), 0, Unit.PERCENT)));
+        Advice more = lever(input, curves, settings, last, evenness, centre, quarter, reasons);
+        boolean clearly = more.kind() == AdviceKind.MOVE_LEVER
+                && more.expectedCvPercent() != null
+                && more.expectedCvPercent() < evenness.cvPercent() - CLEARLY_BETTER_PERCENT;
+        return clearly ? more : null;
     }
 
     /** Size of a shape that stands out of the noise, %; else 0. */

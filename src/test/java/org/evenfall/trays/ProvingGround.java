@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
@@ -33,26 +34,26 @@ public final class ProvingGround {
 
     interface Rule {
         /** The next settings; null to stop, the same to repeat. */
-        Map<String, Double> next(VirtualMachine machine, List<AdviceInput.DoneTest> tests, List<ShapeCurve> curves);
+        Map<String, Double> next(MachineUnderTest machine, List<AdviceInput.DoneTest> tests, List<ShapeCurve> curves);
     }
 
-    static List<VirtualMachine> machines(int count, long seed) {
+    static List<MachineUnderTest> machines(int count, long seed, Function<Random, MachineUnderTest> maker) {
         Random random = new Random(seed);
-        List<VirtualMachine> machines = new ArrayList<>();
+        List<MachineUnderTest> machines = new ArrayList<>();
         while (machines.size() < count) {
-            VirtualMachine machine = new VirtualMachine(random);
+            MachineUnderTest machine = maker.apply(random);
             // only where a good setting exists and the mis-setting matters
-            if (machine.trueCv(machine.middle()) <= 8 && machine.trueCv(machine.start) > GOOD) {
+            if (machine.trueCv(machine.middle()) <= 8 && machine.trueCv(machine.start()) > GOOD) {
                 machines.add(machine);
             }
         }
         return machines;
     }
 
-    static Loop loop(VirtualMachine machine, Rule rule, long seed) {
+    static Loop loop(MachineUnderTest machine, Rule rule, long seed) {
         List<AdviceInput.DoneTest> tests = new ArrayList<>();
         List<ShapeCurve> curves = machine.curves();
-        Map<String, Double> now = machine.start;
+        Map<String, Double> now = machine.start();
         double before = machine.trueCv(now);
         double afterThree = before;
         int adjustments = 0;
@@ -74,12 +75,12 @@ public final class ProvingGround {
     }
 
     static Map<String, Double> advised(
-            VirtualMachine machine, List<AdviceInput.DoneTest> tests, List<ShapeCurve> curves) {
+            MachineUnderTest machine, List<AdviceInput.DoneTest> tests, List<ShapeCurve> curves) {
         Advice advice = Advisor.advise(
                 new AdviceInput(
                         tests,
-                        machine.levers,
-                        machine.widthM,
+                        machine.levers(),
+                        machine.widthM(),
                         true,
                         true,
                         true,
@@ -100,19 +101,19 @@ public final class ProvingGround {
     }
 
     static Map<String, Double> naive(
-            VirtualMachine machine, List<AdviceInput.DoneTest> tests, List<ShapeCurve> curves) {
+            MachineUnderTest machine, List<AdviceInput.DoneTest> tests, List<ShapeCurve> curves) {
         AdviceInput.DoneTest last = tests.get(tests.size() - 1);
         if (last.evenness().cvPercent() <= GOOD) {
             return null;
         }
         Mode centre = ResponseModel.mode(last.evenness(), Shapes.CENTRE_OVERLAP);
         Map<String, Double> next = new LinkedHashMap<>(last.settings());
-        int step = machine.levers.get(0).widerSign() * (centre.amplitudePercent() > 0 ? 1 : -1);
+        int step = machine.levers().get(0).widerSign() * (centre.amplitudePercent() > 0 ? 1 : -1);
         next.put(VirtualMachine.LONG, Math.max(0, Math.min(20, next.get(VirtualMachine.LONG) + step)));
         return next;
     }
 
-    static List<Loop> run(List<VirtualMachine> machines, Rule rule) {
+    static List<Loop> run(List<MachineUnderTest> machines, Rule rule) {
         return IntStream.range(0, machines.size())
                 .parallel()
                 .mapToObj(i -> loop(machines.get(i), rule, 1000L * i))
@@ -142,11 +143,19 @@ public final class ProvingGround {
 
     public static void main(String[] args) {
         int count = args.length > 0 ? Integer.parseInt(args[0]) : 500;
-        List<VirtualMachine> machines = machines(count, args.length > 1 ? Long.parseLong(args[1]) : 20270318);
+        long seed = args.length > 1 ? Long.parseLong(args[1]) : 20270318;
+        table("landing model", machines(count, seed, VirtualMachine::new));
+        for (double usual : new double[] {2.5, 4, 6}) {
+            table("cosines, " + usual + " % a step", machines(count, seed, random -> new CosineMachine(random, usual)));
+        }
+    }
+
+    private static void table(String kind, List<MachineUnderTest> machines) {
         System.out.printf(
                 Locale.ROOT,
-                "%d virtual machines that can do 8 %%, long vane mis-set by up to 6 steps, drop point by up to 2, CV above 10 at the start%n%-8s %18s %16s %10s %10s %12s %12s %8s%n",
-                count,
+                "%d virtual machines (%s) that can do 8 %%, mis-set by up to 6 steps, CV above 10 at the start%n%-8s %18s %16s %10s %10s %12s %12s %8s%n",
+                machines.size(),
+                kind,
                 "rule",
                 "CV<=10 after <=3",
                 "CV<=10 at end",
@@ -163,7 +172,7 @@ public final class ProvingGround {
                     "%-8s %17.1f%% %15.1f%% %10.0f %10.2f %12.1f %12.1f %8d%n",
                     name,
                     100 * goodShare(loops),
-                    100.0 * loops.stream().filter(loop -> loop.end() <= GOOD).count() / count,
+                    100.0 * loops.stream().filter(loop -> loop.end() <= GOOD).count() / machines.size(),
                     medianTests(loops),
                     meanTests(loops),
                     ends[ends.length - 1],

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 /** A smaller run of {@link ProvingGround}; its main method gives the whole table. */
 class ProvingGroundTest {
 
-    private static final List<VirtualMachine> MACHINES = ProvingGround.machines(60, 99);
+    private static final List<MachineUnderTest> MACHINES = ProvingGround.machines(60, 99, VirtualMachine::new);
 
     @Test
     void mostAreEvenAfterThreeAdjustmentsWithFewerTestsThanTheNaiveRule() {
@@ -22,9 +22,21 @@ class ProvingGroundTest {
         assertThat(ProvingGround.worse(advice)).isLessThanOrEqualTo(1);
     }
 
+    /** Machines that share nothing with the landing model: the advice still does better than the rule, and never harm. */
+    @Test
+    void machinesOfAnotherKindAreEvenedToo() {
+        List<MachineUnderTest> others = ProvingGround.machines(60, 7, random -> new CosineMachine(random, 4));
+        List<ProvingGround.Loop> advice = ProvingGround.run(others, ProvingGround::advised);
+        List<ProvingGround.Loop> naive = ProvingGround.run(others, ProvingGround::naive);
+        assertThat(ProvingGround.goodShare(advice)).isGreaterThan(0.8);
+        assertThat(ProvingGround.goodShare(advice)).isGreaterThan(ProvingGround.goodShare(naive) + 0.1);
+        assertThat(ProvingGround.meanTests(advice)).isLessThan(0.85 * ProvingGround.meanTests(naive));
+        assertThat(ProvingGround.worse(advice)).isZero();
+    }
+
     @Test
     void theSameTestsGiveTheSameAdvice() {
-        for (VirtualMachine machine : MACHINES.subList(0, 10)) {
+        for (MachineUnderTest machine : MACHINES.subList(0, 10)) {
             assertThat(ProvingGround.loop(machine, ProvingGround::advised, 5))
                     .isEqualTo(ProvingGround.loop(machine, ProvingGround::advised, 5));
         }
@@ -33,16 +45,16 @@ class ProvingGroundTest {
     @Test
     void movesStayWithinTheLimitsWholeAndSmall() {
         Random random = new Random(3);
-        for (VirtualMachine machine : MACHINES) {
+        for (MachineUnderTest machine : MACHINES) {
             for (boolean two : new boolean[] {false, true}) {
                 Advice advice = Advisor.advise(
                         new AdviceInput(
                                 List.of(new AdviceInput.DoneTest(
-                                        Evennesses.of(machine.test(machine.start, random.nextLong())),
-                                        machine.start,
+                                        Evennesses.of(machine.test(machine.start(), random.nextLong())),
+                                        machine.start(),
                                         1.0)),
-                                machine.levers,
-                                machine.widthM,
+                                machine.levers(),
+                                machine.widthM(),
                                 true,
                                 true,
                                 true,

@@ -238,6 +238,19 @@ class TraysTest {
         assertThat(advice.kind()).isEqualTo(AdviceKind.OUTLETS_AND_VANES);
     }
 
+    /** CV 9.8, centre heavy by 13 %: one step is likely to halve it. CV 5: nothing is to be gained. */
+    @Test
+    void aGoodCvNearTheLimitMayStillBeBettered() {
+        Advice near =
+                advised(advice(List.of(lever(Widening.HIGHER)), true, test(10, 9.2, 9.4, 10.6, 11.8, 10.6, 9.4, 9.2)));
+        assertThat(near.reasons()).extracting(Finding::key).contains("trays.advice.justUnder");
+        assertThat(near.kind()).isEqualTo(AdviceKind.MOVE_LEVER);
+        assertThat(near.expectedCvPercent()).isLessThan(8);
+        Advice good =
+                advised(advice(List.of(lever(Widening.HIGHER)), true, test(10, 9.7, 9.8, 10.3, 10.6, 10.3, 9.8, 9.7)));
+        assertThat(good.kind()).isEqualTo(AdviceKind.KEEP);
+    }
+
     private static void reverse(double[] values) {
         for (int i = 0; i < values.length / 2; i++) {
             double left = values[i];

@@ -5,8 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import org.apache.commons.rng.sampling.distribution.PoissonSampler;
-import org.apache.commons.rng.simple.RandomSource;
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.flight.Fan;
 import org.evenfall.flight.LandingPattern;
@@ -22,21 +20,21 @@ import org.evenfall.machine.Widening;
  * A machine that exists only here: a landing model whose levers answer in a way that is hidden from whoever tests it
  * (slope × 0.4 to 2, an effect on the other vane, curvature), that is set for its width and then mis-set. Seeded.
  */
-final class VirtualMachine {
+final class VirtualMachine implements MachineUnderTest {
 
     static final String LONG = "long vane";
     static final String DROP = "drop point";
     private static final double MIDDLE = 10;
     private static final double STEP_DEG = 2;
 
-    final double widthM;
-    final SizeDistribution sizes;
-    final double densityKgPerM3;
-    final double radiusM;
-    final double rpm;
-    final double rateKgPerHa;
-    final List<Lever> levers = new ArrayList<>();
-    final Map<String, Double> start = new LinkedHashMap<>();
+    private final double widthM;
+    private final SizeDistribution sizes;
+    private final double densityKgPerM3;
+    private final double radiusM;
+    private final double rpm;
+    private final double rateKgPerHa;
+    private final List<Lever> levers = new ArrayList<>();
+    private final Map<String, Double> start = new LinkedHashMap<>();
     private final double[] slope = new double[2];
     private final double[] bend = new double[2];
     private final double cross;
@@ -66,6 +64,36 @@ final class VirtualMachine {
         start.put(DROP, MIDDLE + random.nextInt(5) - 2);
     }
 
+    @Override
+    public double widthM() {
+        return widthM;
+    }
+
+    @Override
+    public SizeDistribution sizes() {
+        return sizes;
+    }
+
+    @Override
+    public double densityKgPerM3() {
+        return densityKgPerM3;
+    }
+
+    @Override
+    public double rateKgPerHa() {
+        return rateKgPerHa;
+    }
+
+    @Override
+    public List<Lever> levers() {
+        return levers;
+    }
+
+    @Override
+    public Map<String, Double> start() {
+        return start;
+    }
+
     private double bestBase() {
         double best = 0;
         double least = Double.MAX_VALUE;
@@ -88,7 +116,8 @@ final class VirtualMachine {
         return trays.get(3) - trays.get(0);
     }
 
-    Map<String, Double> middle() {
+    @Override
+    public Map<String, Double> middle() {
         return Map.of(LONG, MIDDLE, DROP, MIDDLE);
     }
 
@@ -117,49 +146,14 @@ final class VirtualMachine {
         return new Overlap(LandingPattern.of(sizes, densityKgPerM3, pass), DrivingPattern.BACK_AND_FORTH);
     }
 
-    private List<Double> truth(Map<String, Double> settings) {
+    @Override
+    public List<Double> truth(Map<String, Double> settings) {
         Overlap field = field(settings);
         return layout().positionsM().stream().map(x -> field.at(widthM, x)).toList();
     }
 
-    TrayLayout layout() {
-        return TrayLayouts.of(widthM, 7, 0.25, DrivingPattern.BACK_AND_FORTH);
-    }
-
-    /** CV of the seven trays if nothing were counted or read, %. */
-    double trueCv(Map<String, Double> settings) {
-        return Evennesses.cvPercent(truth(settings));
-    }
-
-    /** A test as it comes out in the field: whole granules, a scale that reads tenths of a gram, the runs the plan asks. */
-    TrayCatches test(Map<String, Double> settings, long seed) {
-        var random = RandomSource.XO_RO_SHI_RO_128_PP.create(seed);
-        double granuleG = CatchPlans.meanGranuleG(sizes, densityKgPerM3);
-        double step = 0.1;
-        CatchPlan plan = CatchPlans.of(rateKgPerHa, 0.25, granuleG, step);
-        List<Double> truth = truth(settings);
-        double mean = truth.stream().mapToDouble(v -> v).average().orElseThrow();
-        List<Double> grams = new ArrayList<>();
-        for (double one : truth) {
-            double expected = plan.runsNeeded() * plan.catchPerRunG() * one / mean;
-            double caught = expected <= 0
-                    ? 0
-                    : granuleG * PoissonSampler.of(random, expected / granuleG).sample();
-            grams.add(Math.round(caught / step) * step);
-        }
-        return new TrayCatches(
-                layout().positionsM(),
-                grams,
-                widthM,
-                DrivingPattern.BACK_AND_FORTH,
-                0.25,
-                plan.runsNeeded(),
-                granuleG,
-                step);
-    }
-
-    /** What the owner knows of how it may answer: product and disc, as measured. */
-    List<ShapeCurve> curves() {
+    @Override
+    public List<ShapeCurve> curves() {
         return ShapeCurves.of(sizes, densityKgPerM3, Throws.outletSpeedMPerS(radiusM, rpm), heightM, widthM);
     }
 }
