@@ -21,8 +21,8 @@ public final class Advisor {
     /** A CV to be content with, %. */
     public static final double GOOD_CV_PERCENT = 10;
 
-    /** At or under this a CV is not called good by luck, %. Ours. */
-    static final double SURELY_GOOD_PERCENT = 9;
+    /** Nearer to the good one than a move must be worth, a CV may be good by luck, %. Ours. */
+    private static final double SURELY_GOOD_PERCENT = GOOD_CV_PERCENT - MoveChooser.WORTH_PERCENT;
 
     /** What a further move must be expected to take off a CV that is good already, points. Ours. */
     private static final double CLEARLY_BETTER_PERCENT = 2;
