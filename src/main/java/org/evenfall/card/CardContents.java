@@ -1,22 +1,17 @@
 package org.evenfall.card;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Severity;
-import org.evenfall.machine.Lever;
-import org.evenfall.machine.Side;
 import org.evenfall.quantity.Typed;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.RatePlan;
 import org.evenfall.setup.Assessment;
-import org.evenfall.setup.FinalSettings;
 import org.evenfall.setup.entry.PlanEntries;
 import org.evenfall.setup.entry.RateBasis;
 import org.evenfall.setup.entry.Setup;
@@ -50,7 +45,7 @@ public final class CardContents {
 
     private CardContent content(String keyCode) {
         boolean findingOnly = assessment.card().findingOnly();
-        List<CardContent.Figure> figures = findingOnly ? List.of() : figures();
+        List<CardContent.Figure> figures = findingOnly ? List.of() : new CardFigures(setup, assessment, words).all();
         Evenness test = lastTest();
         List<Double> bars = test == null || findingOnly ? List.of() : test.relativePercent();
         return new CardContent(
@@ -126,91 +121,6 @@ public final class CardContents {
             product.add(words.text("card.delivery", Arg.text(setup.product().delivery())));
         }
         return List.of(String.join(" · ", product), String.join(" · ", job));
-    }
-
-    private List<CardContent.Figure> figures() {
-        List<CardContent.Figure> figures = new ArrayList<>();
-        FinalSettings settings = assessment.card().settings();
-        RatePlan plan = assessment.rate().plan();
-        if (plan != null) {
-            add(figures, "card.rate", words.number(plan.productKgPerHa(), 0, Unit.KG_PER_HA));
-            add(figures, "card.rateN", words.number(plan.nitrogenKgPerHa(), 0, Unit.KG_PER_HA));
-        }
-        if (settings.openingLeft() != null && settings.openingRight() != null) {
-            add(figures, "card.openingLeft", plain(settings.openingLeft()));
-            add(figures, "card.openingRight", plain(settings.openingRight()));
-        }
-        for (Map.Entry<String, String> lever : levers(settings).entrySet()) {
-            figures.add(new CardContent.Figure(lever.getKey(), lever.getValue()));
-        }
-        number(figures, "card.pto", settings.ptoRpm(), 1, 0, Unit.RPM);
-        Double speed = settings.speedKmPerH();
-        number(figures, "card.speed", speed, 1, speed != null && speed == Math.rint(speed) ? 0 : 1, Unit.KM_PER_H);
-        number(figures, "card.height", settings.heightOverCropM(), 100, 0, Unit.CM);
-        if (assessment.height() != null) {
-            number(figures, "card.chain", assessment.height().chainM(), 100, 0, Unit.CM);
-        }
-        number(figures, "card.tilt", settings.tiltDeg(), 1, 0, Unit.DEG);
-        if (plan != null && plan.bucketKg() != null && plan.bucketSeconds() != null) {
-            figures.add(new CardContent.Figure(
-                    words.text("card.bucket", Arg.number(plan.bucketSeconds(), 0, Unit.S)),
-                    words.number(plan.bucketKg(), 1, Unit.KG)));
-        }
-        typed(figures, "card.windStop", setup.card().windStop());
-        if (!setup.trays().borderDevice().isBlank()) {
-            String side = setup.trays().borderSide() == Side.UNANSWERED
-                    ? ""
-                    : ", " + words.choice(setup.trays().borderSide());
-            add(figures, "card.border", setup.trays().borderDevice() + side);
-        }
-        typed(figures, "card.switchOn", setup.trays().switchOn());
-        typed(figures, "card.switchOff", setup.trays().switchOff());
-        return figures;
-    }
-
-    /** In the order in which the machine lists its levers, with the owner's unit. */
-    private Map<String, String> levers(FinalSettings settings) {
-        Map<String, String> ordered = new LinkedHashMap<>();
-        for (Lever lever : assessment.machine().levers()) {
-            Double setting = settings.levers().get(lever.label());
-            if (setting != null) {
-                ordered.put(named(lever), plain(setting));
-            }
-        }
-        return ordered;
-    }
-
-    /** The owner's label, with the unit where it is one. */
-    private static String named(Lever lever) {
-        return lever.unit().isBlank() || lever.unit().length() > 4
-                ? lever.label()
-                : lever.label() + ", " + lever.unit();
-    }
-
-    private void add(List<CardContent.Figure> figures, String key, String value) {
-        figures.add(new CardContent.Figure(words.text(key), value));
-    }
-
-    private void number(
-            List<CardContent.Figure> figures,
-            String key,
-            @Nullable Double value,
-            double factor,
-            int decimals,
-            Unit unit) {
-        if (value != null) {
-            add(figures, key, words.number(value * factor, decimals, unit));
-        }
-    }
-
-    private void typed(List<CardContent.Figure> figures, String key, Typed typed) {
-        if (!typed.isBlank()) {
-            add(figures, key, typed.toString());
-        }
-    }
-
-    private String plain(double value) {
-        return words.number(value, value == Math.rint(value) ? 0 : 1, Unit.NONE);
     }
 
     private @Nullable Evenness lastTest() {

@@ -12,7 +12,6 @@ import org.evenfall.granule.SizeDistribution;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.machine.YardCheck;
 import org.evenfall.machine.YardResult;
-import org.evenfall.quantity.Typed;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.BucketResult;
 import org.evenfall.rate.BucketTests;
@@ -24,18 +23,14 @@ import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.trays.AdviceInput;
 import org.evenfall.trays.Advisor;
-import org.evenfall.trays.CatchConversion;
 import org.evenfall.trays.CatchPlan;
 import org.evenfall.trays.CatchPlans;
 import org.evenfall.trays.CropLoss;
 import org.evenfall.trays.Evenness;
 import org.evenfall.trays.EvennessVerdict;
-import org.evenfall.trays.Evennesses;
 import org.evenfall.trays.ShapeCurve;
 import org.evenfall.trays.ShapeCurves;
-import org.evenfall.trays.TrayCatches;
 import org.evenfall.trays.TrayLayout;
-import org.evenfall.trays.TrayLayouts;
 import org.evenfall.trays.WeatherGate;
 import org.jspecify.annotations.Nullable;
 
@@ -84,10 +79,12 @@ final class TraysAssessor {
                 : CatchPlans.meanGranuleG(
                         product.sieve().distribution(), product.particle().kgPerM3());
         Double density = product.density() == null ? null : product.density().meanKgPerL();
-        double stepG = readingStepG(boreMm, density);
+        double stepG = TestReader.readingStepG(entries.readingStep(), boreMm, density, reader);
         CatchPlan plan = rate.plan() == null
                 ? null
                 : CatchPlans.of(rate.plan().productKgPerHa(), ground.areaM2(), granuleG, stepG);
+        TestReader tests =
+                new TestReader(entries.catchKind(), boreMm, density, granuleG, stepG, driving(), layout, plan, reader);
         List<TrayTestResult> results = new ArrayList<>();
         List<AdviceInput.DoneTest> done = new ArrayList<>();
         for (int i = 0; i < entries.tests().size(); i++) {
@@ -97,7 +94,7 @@ final class TraysAssessor {
                     MatchAssessor.settings(test.settings(), machine, at + "/settings", reader, Step.TRAYS);
             Double wind = reader.read(test.wind(), Fields.WIND, at + "/wind");
             windy(wind, ground.gate(), at);
-            Evenness evenness = evenness(test, at, layout, boreMm, density, granuleG, stepG, plan);
+            Evenness evenness = tests.evenness(test, at);
             if (evenness != null) {
                 results.add(new TrayTestResult(i, test.date(), evenness));
                 done.add(new AdviceInput.DoneTest(evenness, settings.levers(), wind));
@@ -154,102 +151,6 @@ final class TraysAssessor {
                 Throws.outletSpeedMPerS(radiusM, rpm),
                 machine.wantedHeightM() == null ? RankContext.USUAL_HEIGHT_M : machine.wantedHeightM(),
                 widthM);
-    }
-
-    private double readingStepG(@Nullable Double boreMm, @Nullable Double densityKgPerL) {
-        Typed typed = entries.readingStep();
-        if (typed.isBlank()) {
-            return 0;
-        }
-        Unit unit = typed.unit() == Unit.NONE ? Unit.G : typed.unit();
-        FieldSpec spec = new FieldSpec(Fields.READING_STEP.key(), Step.TRAYS, List.of(unit), 0.001, 50, 0.01, 20, 2);
-        Double step = reader.read(typed.withUnit(unit), spec, "/trays/readingStep");
-        if (step == null) {
-            return 0;
-        }
-        return switch (unit.dimension()) {
-            case MASS -> 1000 * unit.to(Unit.KG, step);
-            case VOLUME -> densityKgPerL == null ? 0 : CatchConversion.gramsOfMl(unit.to(Unit.ML, step), densityKgPerL);
-            case LENGTH ->
-                densityKgPerL == null || boreMm == null
-                        ? 0
-                        : CatchConversion.gramsOfHeightMm(unit.to(Unit.MM, step), boreMm, densityKgPerL);
-            default -> 0;
-        };
-    }
-
-    private @Nullable Evenness evenness(
-            TrayTestEntry test,
-            String at,
-            TrayLayout layout,
-            @Nullable Double boreMm,
-            @Nullable Double density,
-            double granuleG,
-            double stepG,
-            @Nullable CatchPlan plan) {
-        if (!ProductAssessor.anyTyped(test.catches())) {
-            return null;
-        }
-        List<Double> places = places(test, at, layout);
-        if (places == null) {
-            return null;
-        }
-        List<Double> positions = new ArrayList<>();
-        List<Double> grams = new ArrayList<>();
-        List<Typed> typed = new ArrayList<>();
-        for (int i = 0; i < test.catches().size(); i++) {
-            Double caught = CatchReader.grams(
-                    test.catches().get(i), entries.catchKind(), boreMm, density, at + "/catches/" + i, reader);
-            if (caught != null) {
-                positions.add(places.get(i));
-                grams.add(caught);
-                typed.add(test.catches().get(i));
-            }
-        }
-        Double runsTyped = reader.read(test.runs(), Fields.RUNS, at + "/runs");
-        int runs = runsTyped == null ? 1 : (int) Math.round(runsTyped);
-        if (grams.size() < TrayLayouts.FEWEST_TRAYS) {
-            reader.add(Finding.note(
-                            Step.TRAYS, "trays.tooFew", Arg.count(grams.size()), Arg.count(TrayLayouts.FEWEST_TRAYS))
-                    .at(at + "/catches"));
-            return null;
-        }
-        if (grams.stream().mapToDouble(Double::doubleValue).sum() <= 0) {
-            reader.add(Finding.stop(Step.TRAYS, "trays.nothingCaught").at(at + "/catches"));
-            return null;
-        }
-        if (grams.size() < test.catches().size()) {
-            reader.add(Finding.note(
-                            Step.TRAYS,
-                            "trays.spilt",
-                            Arg.count((long) test.catches().size() - grams.size()))
-                    .at(at + "/catches"));
-        }
-        CatchReader.slips(typed, grams, at + "/catches", reader);
-        if (plan != null && runs < plan.runsNeeded()) {
-            reader.add(Finding.note(Step.TRAYS, "trays.fewRuns", Arg.count(runs), Arg.count(plan.runsNeeded()))
-                    .at(at + "/runs"));
-        }
-        return Evennesses.of(new TrayCatches(
-                positions, grams, layout.tramlineWidthM(), driving(), layout.trayAreaM2(), runs, granuleG, stepG));
-    }
-
-    /** True positions where they were typed, else the layout's own; null with a finding when the counts differ. */
-    private @Nullable List<Double> places(TrayTestEntry test, String at, TrayLayout layout) {
-        List<Double> places = layout.positionsM();
-        if (ProductAssessor.anyTyped(test.positions())) {
-            places = reader.readAll(test.positions(), Fields.TRAY_POSITION, at + "/positions");
-        }
-        if (places.size() != test.catches().size()) {
-            reader.add(Finding.stop(
-                            Step.TRAYS,
-                            "trays.count",
-                            Arg.count(places.size()),
-                            Arg.count(test.catches().size()))
-                    .at(at + "/catches"));
-            return null;
-        }
-        return places;
     }
 
     private void verdict(List<TrayTestResult> results) {

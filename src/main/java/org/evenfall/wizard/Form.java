@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
-import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -25,8 +24,6 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Figures;
-import org.evenfall.quantity.NumberReading;
-import org.evenfall.quantity.NumberText;
 import org.evenfall.quantity.Typed;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.FieldSpec;
@@ -97,62 +94,15 @@ final class Form {
 
     /** The same under a name of the owner's own. */
     Node typedNamed(String label, FieldSpec spec, String pointer, Lens<Typed> place) {
-        VBox box = labelled(label, pointer, hint(spec), typedBox(spec, pointer, place, label));
-        box.getChildren().add(readings(place));
+        TypedEntry entry = new TypedEntry(this, spec, place);
+        VBox box = labelled(label, pointer, hint(spec), entry.box(pointer, label));
+        box.getChildren().add(entry.readings());
         return box;
-    }
-
-    private HBox typedBox(FieldSpec spec, String pointer, Lens<Typed> place, String label) {
-        TextField field = new TextField();
-        field.setId(pointer);
-        field.setPrefColumnCount(7);
-        field.setAccessibleText(label);
-        bind(field, place, spec);
-        HBox box = new HBox(field);
-        box.getStyleClass().add("with-unit");
-        box.setAlignment(Pos.CENTER_LEFT);
-        if (spec.units().size() > 1) {
-            box.getChildren().add(unitChoice(spec, place, label));
-        } else if (!spec.base().symbol().isEmpty()) {
-            box.getChildren().add(new Label(spec.base().symbol()));
-        }
-        return box;
-    }
-
-    private ChoiceBox<Unit> unitChoice(FieldSpec spec, Lens<Typed> place, String label) {
-        ChoiceBox<Unit> choice = new ChoiceBox<>();
-        choice.getItems().setAll(spec.units());
-        choice.setConverter(converter(Unit::symbol));
-        choice.setAccessibleText(label + ": " + words.text("form.unit"));
-        choice.setMinWidth(Region.USE_PREF_SIZE);
-        follow(() -> {
-            Unit unit = place.get(model.setup()).unit();
-            choice.setValue(unit == Unit.NONE ? spec.base() : unit);
-        });
-        choice.valueProperty().addListener((seen, old, unit) -> {
-            Typed now = place.get(model.setup());
-            if (unit != null && now.unit() != unit && !(now.unit() == Unit.NONE && unit == spec.base())) {
-                model.set(place, now.withUnit(unit));
-            }
-        });
-        return choice;
     }
 
     /** Ties a field to a place: what is typed goes in with the unit in use, what changes elsewhere comes back. */
     void bind(TextField field, Lens<Typed> place, FieldSpec spec) {
-        field.textProperty().addListener((seen, old, text) -> {
-            Typed now = place.get(model.setup());
-            if (!now.text().equals(text)) {
-                Unit unit = now.unit() == Unit.NONE && spec.base() != Unit.NONE ? spec.base() : now.unit();
-                model.set(place, new Typed(text, unit));
-            }
-        });
-        follow(() -> {
-            String text = place.get(model.setup()).text();
-            if (!text.equals(field.getText())) {
-                field.setText(text);
-            }
-        });
+        new TypedEntry(this, spec, place).bind(field);
     }
 
     Node text(String labelKey, String pointer, Lens<String> place) {
@@ -296,7 +246,7 @@ final class Form {
         return limit * 10 == Math.rint(limit * 10) ? 1 : 2;
     }
 
-    /** What there is to tell of one entry, beneath it; an ambiguous number with the two readings to choose from. */
+    /** What there is to tell of one entry, beneath it. */
     VBox told(String pointer) {
         VBox box = new VBox();
         box.getStyleClass().add("told");
@@ -313,33 +263,6 @@ final class Form {
             box.setVisible(any);
         });
         return box;
-    }
-
-    /** Two buttons for the two readings of an ambiguous number in a place. */
-    Node readings(Lens<Typed> place) {
-        HBox box = new HBox();
-        box.getStyleClass().add("readings");
-        follow(() -> {
-            Typed typed = place.get(model.setup());
-            boolean asked = NumberText.read(typed.text()) instanceof NumberReading.Ambiguous;
-            box.getChildren().clear();
-            if (NumberText.read(typed.text()) instanceof NumberReading.Ambiguous twice) {
-                box.getChildren()
-                        .addAll(reading(place, typed, twice.asDecimal()), reading(place, typed, twice.asThousands()));
-            }
-            box.setManaged(asked);
-            box.setVisible(asked);
-        });
-        return box;
-    }
-
-    private Button reading(Lens<Typed> place, Typed typed, double value) {
-        boolean whole = value == Math.rint(value);
-        // four decimals: a text that is never asked back
-        String text = Figures.decimals(value, whole ? 0 : 4, words.locale());
-        Button button = new Button(text);
-        button.setOnAction(event -> model.set(place, typed.withText(text)));
-        return button;
     }
 
     /** Runs now and after every change of the setup. */

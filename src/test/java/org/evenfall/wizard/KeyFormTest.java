@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextInputControl;
-import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
 import org.evenfall.card.KeyRing;
 import org.evenfall.finding.Step;
@@ -120,12 +119,6 @@ class KeyFormTest {
     }
 
     private void picture(FxRobot robot, String name) throws Exception {
-        WritableImage[] image = new WritableImage[1];
-        robot.interact(() -> image[0] = window.shell().snapshot(null, null));
-        Files.createDirectories(Path.of("target", "tour"));
-        javax.imageio.ImageIO.write(
-                javafx.embed.swing.SwingFXUtils.fromFXImage(image[0], null),
-                "png",
-                Path.of("target", "tour", "7-card-" + name + ".png").toFile());
+        Snapshot.of(robot, window.shell(), "7-card-" + name);
     }
 }

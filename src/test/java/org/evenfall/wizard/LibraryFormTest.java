@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.Typed;
@@ -81,13 +80,7 @@ class LibraryFormTest {
 
     private void picture(FxRobot robot) throws Exception {
         robot.interact(() -> typing.node("library.search").requestFocus());
-        WritableImage[] image = new WritableImage[1];
-        robot.interact(() -> image[0] = window.shell().snapshot(null, null));
-        Files.createDirectories(Path.of("target", "tour"));
-        javax.imageio.ImageIO.write(
-                javafx.embed.swing.SwingFXUtils.fromFXImage(image[0], null),
-                "png",
-                Path.of("target", "tour", "library.png").toFile());
+        Snapshot.of(robot, window.shell(), "library");
     }
 
     @Test

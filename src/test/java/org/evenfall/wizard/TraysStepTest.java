@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.control.MenuButton;
-import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.Typed;
@@ -96,13 +95,7 @@ class TraysStepTest {
                 .anyMatch(word -> word.startsWith("The chance that this setup is truly the more even"));
         robot.interact(choose::requestFocus);
         WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> choose.isFocused());
-        WritableImage[] image = new WritableImage[1];
-        robot.interact(() -> image[0] = window.shell().snapshot(null, null));
-        Files.createDirectories(Path.of("target", "tour"));
-        javax.imageio.ImageIO.write(
-                javafx.embed.swing.SwingFXUtils.fromFXImage(image[0], null),
-                "png",
-                Path.of("target", "tour", "beside.png").toFile());
+        Snapshot.of(robot, window.shell(), "beside");
     }
 
     @Test
