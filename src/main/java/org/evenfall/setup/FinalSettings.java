@@ -1,12 +1,14 @@
 package org.evenfall.setup;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The settings that go on the card: those of the last tray test, else those chosen at the match.
  *
- * @param levers lever label to setting
+ * @param levers lever label to setting, in the order of the machine
  * @param ptoRpm shaft speed
  * @param openingLeft opening left
  * @param openingRight opening right
@@ -24,6 +26,6 @@ public record FinalSettings(
         @Nullable Double speedKmPerH) {
 
     public FinalSettings {
-        levers = Map.copyOf(levers);
+        levers = Collections.unmodifiableMap(new LinkedHashMap<>(levers));
     }
 }

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.ResourceBundle;
+import org.evenfall.card.KeyRing;
 import org.evenfall.finding.Sentences;
 import org.evenfall.store.SetupJson;
 import org.evenfall.store.UserFolder;
@@ -183,6 +184,34 @@ class CommandFaceTest {
         assertThat(folder.resolve("cards").resolve("setup-2.pdf")).exists();
         assertThat(run("card", DEMO, "--out", "one")).isZero();
         assertThat(folder.resolve("one").resolve("setup.pdf")).exists();
+    }
+
+    @Test
+    void aClosedKeyIsOpenedByItsPassphraseAndTheCardSpeaksTheDriversLanguage() throws Exception {
+        KeyRing ring = new KeyRing(folder.resolve("home"));
+        ring.signing("A. Marlow", "", Instant.parse("2027-03-18T09:00:00Z"));
+        ring.protect("gate".toCharArray());
+        assertThat(run("card", DEMO, "--out", "card.pdf")).isEqualTo(CommandFace.WRONG);
+        assertThat(err.toString()).contains("closed by a passphrase").contains("--passphrase-file");
+        assertThat(folder.resolve("card.pdf")).doesNotExist();
+        Files.writeString(folder.resolve("secret.txt"), "gate\n");
+        Files.writeString(folder.resolve("wrong.txt"), "fence\n");
+        fresh();
+        assertThat(run("card", DEMO, "--out", "card.pdf", "--passphrase-file", "wrong.txt"))
+                .isEqualTo(CommandFace.WRONG);
+        assertThat(err.toString()).contains("not the passphrase");
+        assertThat(run("card", DEMO, "--out", "card.pdf", "--passphrase-file", "none.txt"))
+                .isEqualTo(CommandFace.WRONG);
+        fresh();
+        assertThat(run("card", DEMO, "--out", "card.pdf", "--passphrase-file", "secret.txt", "--language", "de"))
+                .isZero();
+        try (var card = org.apache.pdfbox.Loader.loadPDF(Files.readAllBytes(folder.resolve("card.pdf")))) {
+            assertThat(new org.apache.pdfbox.text.PDFTextStripper().getText(card))
+                    .contains("Zapfwelle")
+                    .contains("10,5");
+            assertThat(card.getDocumentCatalog().getLanguage()).isEqualTo("de");
+        }
+        assertThat(run("card", DEMO, "--out", "card.pdf", "--language", "xx")).isEqualTo(CommandFace.WRONG);
     }
 
     @Test
