@@ -17,11 +17,15 @@ public final class CardPrinter {
      * Asks by the system's own dialog and prints.
      *
      * @return false when the person cancelled
-     * @throws IOException when there is no printer or it refuses
+     * @throws NoPrinter when there is none
+     * @throws IOException when it refuses
      */
     public static boolean print(byte[] pdf, String jobName) throws IOException {
         if (GraphicsEnvironment.isHeadless()) {
-            throw new IOException("no display for the printer's dialog");
+            throw new NoPrinter("no display for the printer's dialog");
+        }
+        if (PrinterJob.lookupPrintServices().length == 0) {
+            throw new NoPrinter("the system knows no printer");
         }
         try (PDDocument document = Loader.loadPDF(pdf)) {
             PrinterJob job = job(document, jobName);

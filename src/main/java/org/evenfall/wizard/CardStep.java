@@ -10,6 +10,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import org.evenfall.card.KeyTrouble;
+import org.evenfall.card.NoPrinter;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Severity;
@@ -232,6 +233,8 @@ final class CardStep implements StepView {
         if (problem instanceof KeyTrouble trouble) {
             desk.tell(form.words().choice(trouble.kind()));
             keyForm.refresh();
+        } else if (problem instanceof NoPrinter) {
+            desk.tell(form.words().text("card.noPrinter"));
         } else {
             desk.tell(form.words().text("card.notWritten", Arg.text(String.valueOf(problem.getMessage()))));
         }

@@ -11,6 +11,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -55,6 +56,7 @@ final class Shell extends BorderPane {
     private int front;
     private boolean beside = true;
     private boolean numbersOnly;
+    private boolean pressed;
 
     Shell(SetupModel model, Sentences words, List<StepView> views) {
         this.model = model;
@@ -80,6 +82,8 @@ final class Shell extends BorderPane {
         setBottom(foot());
         model.setupProperty().addListener((seen, old, fresh) -> refresh());
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+        addEventFilter(MouseEvent.MOUSE_PRESSED, event -> pressed = true);
+        addEventFilter(MouseEvent.MOUSE_RELEASED, event -> pressed = false);
         widthProperty().addListener((seen, old, width) -> fit());
         sceneProperty().addListener((seen, old, scene) -> {
             if (scene != null) {
@@ -170,10 +174,13 @@ final class Shell extends BorderPane {
         }
     }
 
-    /** Scrolls so far that what has the keyboard can be seen. */
+    /**
+     * Scrolls so far that what has the keyboard can be seen. Not while a mouse button is down: what is pressed is seen, and
+     * it must not move away before it is released.
+     */
     private void bringIntoView(@Nullable Node owner) {
         Node page = entries.get(front);
-        if (owner == null || !inside(owner, page)) {
+        if (pressed || owner == null || !inside(owner, page)) {
             return;
         }
         Bounds there = page.sceneToLocal(owner.localToScene(owner.getBoundsInLocal()));
