@@ -27,7 +27,7 @@ final class BackFace {
             throws IOException {
         List<Flow.Piece> pieces = new ArrayList<>();
         if (content.findingOnly()) {
-            pieces.addAll(Pieces.heading(pen, content.title(), width));
+            pieces.addAll(Pieces.title(pen, content.title(), width));
             for (String line : content.lines()) {
                 pieces.addAll(Pieces.paragraph(pen, Weight.REGULAR, line, width));
             }
@@ -41,8 +41,13 @@ final class BackFace {
                 pieces.addAll(Pieces.paragraph(pen, Weight.BOLD, line, width));
             }
         }
+        for (String line : signature) {
+            if (LongTexts.isLong(line)) {
+                pieces.addAll(Pieces.paragraph(pen, Weight.REGULAR, line, width));
+            }
+        }
         pieces.add(new SignaturePiece(
-                signature,
+                signature.stream().filter(line -> !LongTexts.isLong(line)).toList(),
                 content.qr(),
                 pen.tags().element(StandardStructureTypes.P),
                 content.qr().isEmpty() ? pen.tags().element(StandardStructureTypes.P) : figure(pen, content.qrTold())));

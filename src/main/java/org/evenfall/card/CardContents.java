@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Sentences;
@@ -45,16 +46,19 @@ public final class CardContents {
 
     private CardContent content(String keyCode) {
         boolean findingOnly = assessment.card().findingOnly();
-        List<CardContent.Figure> figures = findingOnly ? List.of() : new CardFigures(setup, assessment, words).all();
+        List<CardContent.Figure> figures =
+                findingOnly ? List.of() : LongTexts.parts(new CardFigures(setup, assessment, words).all());
+        String title = setup.product().name().isBlank()
+                ? words.text("card.noProduct")
+                : setup.product().name();
+        List<String> lines = lines();
         Evenness test = lastTest();
         List<Double> bars = test == null || findingOnly ? List.of() : test.relativePercent();
         return new CardContent(
                 setup.card().paper(),
-                words.locale().getLanguage(),
-                setup.product().name().isBlank()
-                        ? words.text("card.noProduct")
-                        : setup.product().name(),
-                lines(),
+                CardWords.code(setup.card().language()),
+                LongTexts.begun(title),
+                lines.stream().map(LongTexts::begun).toList(),
                 figures,
                 words.text("card.proof"),
                 bars,
@@ -65,7 +69,7 @@ public final class CardContents {
                 findingOnly ? List.of() : numbered("card.stop.", STOPS),
                 words.text("card.cautionTitle"),
                 numbered("card.caution.", CAUTIONS),
-                signature(keyCode),
+                signature(keyCode, title, lines),
                 words.text("card.time"),
                 findingOnly
                         ? List.of()
@@ -193,8 +197,10 @@ public final class CardContents {
         return warnings;
     }
 
-    private List<String> signature(String keyCode) {
+    /** Before who measured and signed, in full, what was too long for the front. */
+    private List<String> signature(String keyCode, String title, List<String> head) {
         List<String> lines = new ArrayList<>();
+        Stream.concat(Stream.of(title), head.stream()).filter(LongTexts::isLong).forEach(lines::add);
         String role = setup.card().role().isBlank() ? "" : ", " + setup.card().role();
         lines.add(words.text("card.measuredBy", Arg.text(setup.card().measuredBy())));
         lines.add(words.text("card.signedBy", Arg.text(setup.card().signedBy() + role)));
@@ -209,8 +215,9 @@ public final class CardContents {
     }
 
     private String qr(List<CardContent.Figure> figures) {
-        StringBuilder text =
-                new StringBuilder("EVENFALL ").append(setup.product().name()).append('\n');
+        StringBuilder text = new StringBuilder("EVENFALL ")
+                .append(LongTexts.begun(setup.product().name()))
+                .append('\n');
         for (CardContent.Figure figure : figures) {
             text.append(figure.label()).append(": ").append(figure.value()).append('\n');
         }

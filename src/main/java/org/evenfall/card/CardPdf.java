@@ -103,7 +103,8 @@ public final class CardPdf {
                     more[0] = oneSheet && room ? backOn(pen, face, foot[0].end() + 10, foot[0]) : null;
                 }
             });
-            if (rest[0].figures().size() == left.size() && !left.isEmpty()) {
+            // a long title may take the first page for itself
+            if (!opening && rest[0].figures().size() == left.size()) {
                 throw new IOException("a figure does not fit the page");
             }
             left = rest[0].figures();

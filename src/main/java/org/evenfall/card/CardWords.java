@@ -22,8 +22,17 @@ public final class CardWords {
         return switch (language) {
             case UNANSWERED -> own;
             case EN -> own.in(bundle(new StringReader("")), Locale.UK);
-            case DE -> own.in(bundle("de"), Locale.GERMANY);
-            case FR -> own.in(bundle("fr"), Locale.FRANCE);
+            case DE -> own.in(bundle(code(language)), Locale.GERMANY);
+            case FR -> own.in(bundle(code(language)), Locale.FRANCE);
+        };
+    }
+
+    /** ISO code of the language the words are in; the program's own are English. */
+    static String code(CardLanguage language) {
+        return switch (language) {
+            case UNANSWERED, EN -> "en";
+            case DE -> "de";
+            case FR -> "fr";
         };
     }
 

@@ -13,7 +13,6 @@ final class FrontFace {
 
     static final double LABEL = Pieces.TEXT;
     static final double FIGURE = 24;
-    private static final double TITLE = 20;
     private static final double GAP = 8;
     private static final double LABEL_LINE = LABEL * 1.12;
     private static final double FIGURE_LINE = FIGURE * 1.08;
@@ -65,8 +64,8 @@ final class FrontFace {
         double[] y = {face.top()};
         pen.mark(
                 pen.tags().element(StandardStructureTypes.H1),
-                () -> y[0] =
-                        pen.paragraph(Weight.BOLD, TITLE, Pen.ACCENT, face.left(), face.top(), room, content.title()));
+                () -> y[0] = pen.paragraph(
+                        Weight.BOLD, Pieces.TITLE, Pen.ACCENT, face.left(), face.top(), room, content.title()));
         for (String line : content.lines()) {
             pen.mark(
                     pen.tags().element(StandardStructureTypes.P),

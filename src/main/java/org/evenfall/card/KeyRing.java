@@ -178,10 +178,19 @@ public final class KeyRing {
     private void put(SigningKey key, char[] closedBy, Instant now) throws KeyTrouble {
         try {
             byte[] bytes = SigningKeys.store(key, closedBy);
-            if (Files.exists(file)) {
-                Files.move(file, file.resolveSibling("signing-key-until-" + STAMP.format(now) + ".p12"));
+            Path aside = file.resolveSibling("signing-key-until-" + STAMP.format(now) + ".p12");
+            boolean before = Files.exists(file);
+            if (before) {
+                Files.move(file, aside);
             }
-            OwnFiles.writeNew(file, bytes);
+            try {
+                OwnFiles.writeNew(file, bytes);
+            } catch (IOException notWritten) {
+                if (before) {
+                    Files.move(aside, file);
+                }
+                throw notWritten;
+            }
         } catch (KeyTrouble trouble) {
             throw trouble;
         } catch (IOException notWritten) {

@@ -14,6 +14,8 @@ final class Pieces {
     /** Smallest letters on the card, read at arm's length in a moving cab. */
     static final double TEXT = 14;
 
+    static final double TITLE = 20;
+
     /** A long text is dealt out in pieces of so many lines, so that it can pass from column to column. */
     private static final int LINES = 5;
 
@@ -31,6 +33,7 @@ final class Pieces {
     /** Lines that belong together, with a bullet before the first. */
     private record Lines(
             List<String> lines,
+            double size,
             Weight weight,
             Color colour,
             Bullet bullet,
@@ -41,7 +44,7 @@ final class Pieces {
 
         @Override
         public double height(Pen pen, double width) {
-            return lines.size() * TEXT * Pen.LEADING;
+            return lines.size() * size * Pen.LEADING;
         }
 
         @Override
@@ -53,15 +56,15 @@ final class Pieces {
         public void draw(Pen pen, double x, double top, double width) throws IOException {
             double in = bullet == Bullet.NONE ? 0 : MARK;
             if (first && bullet == Bullet.SQUARE) {
-                pen.fill(x + 1, top + TEXT * 0.5, 4, 4, Pen.INK);
+                pen.fill(x + 1, top + size * 0.5, 4, 4, Pen.INK);
             } else if (first && bullet == Bullet.TRIANGLE) {
-                triangle(pen, x, top + TEXT);
+                triangle(pen, x, top + size);
             }
             pen.mark(tag, () -> {
                 double y = top;
                 for (String line : lines) {
-                    y += TEXT * Pen.LEADING;
-                    pen.text(weight, TEXT, colour, x + in, y - TEXT * Pen.DESCENT, line);
+                    y += size * Pen.LEADING;
+                    pen.text(weight, size, colour, x + in, y - size * Pen.DESCENT, line);
                 }
             });
         }
@@ -73,6 +76,13 @@ final class Pieces {
         }
     }
 
+    /** Title of a sheet that has no front. */
+    static List<Flow.Piece> title(Pen pen, String text, double width) throws IOException {
+        PDStructureElement tag = pen.tags().element(StandardStructureTypes.H1);
+        List<String> lines = pen.wrap(Weight.BOLD, TITLE, width, text);
+        return List.of(new Lines(lines, TITLE, Weight.BOLD, Pen.ACCENT, Bullet.NONE, true, true, tag));
+    }
+
     static List<Flow.Piece> heading(Pen pen, String text, double width) throws IOException {
         return lines(
                 pen,
@@ -81,7 +91,7 @@ final class Pieces {
                 Pen.ACCENT,
                 Bullet.NONE,
                 true,
-                pen.tags().element("H2"),
+                pen.tags().element(StandardStructureTypes.H2),
                 width);
     }
 
@@ -127,7 +137,7 @@ final class Pieces {
         List<Flow.Piece> pieces = new ArrayList<>();
         for (int from = 0; from < all.size(); from += LINES) {
             List<String> some = all.subList(from, Math.min(all.size(), from + LINES));
-            pieces.add(new Lines(List.copyOf(some), weight, colour, bullet, from == 0, withNext, tag));
+            pieces.add(new Lines(List.copyOf(some), TEXT, weight, colour, bullet, from == 0, withNext, tag));
         }
         return pieces;
     }

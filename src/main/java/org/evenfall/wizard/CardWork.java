@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -114,12 +115,20 @@ final class CardWork {
         void on(KeyRing keys) throws IOException;
     }
 
-    /** Whether a card is unchanged and by whose key. */
-    void verify(Path card, Consumer<VerifyResult> told) {
+    /** Whether a card is unchanged and by whose key; empty when it is no card that can be read. */
+    void verify(Path card, Consumer<Optional<VerifyResult>> told) {
         later(() -> {
-            VerifyResult result = CardVerifier.verify(Files.readAllBytes(card), keys.codes());
+            Optional<VerifyResult> result = verified(card);
             Platform.runLater(() -> told.accept(result));
         });
+    }
+
+    private Optional<VerifyResult> verified(Path card) {
+        try {
+            return Optional.of(CardVerifier.verify(Files.readAllBytes(card), keys.codes()));
+        } catch (IOException noCard) {
+            return Optional.empty();
+        }
     }
 
     Map<String, String> known() {

@@ -32,9 +32,14 @@ final class CheckForm {
                 "check.choose",
                 () -> context.pick()
                         .pick(form.words().text("check.choose"), "pdf")
-                        .ifPresent(card -> work.verify(card, this::show)));
+                        .ifPresent(
+                                card -> work.verify(card, result -> result.ifPresentOrElse(this::show, this::broken))));
         list();
         return form.group("check.title", form.sentence("check.how"), form.row(check), told, known);
+    }
+
+    private void broken() {
+        told.getChildren().setAll(line("figure-line", form.words().text("check.broken")));
     }
 
     private void show(VerifyResult result) {

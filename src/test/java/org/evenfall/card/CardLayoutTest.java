@@ -13,6 +13,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.evenfall.setup.entry.CardLanguage;
 import org.evenfall.setup.entry.Paper;
+import org.evenfall.setup.entry.Setup;
 import org.junit.jupiter.api.Test;
 
 /** How the card looks, measured from its pages: 200 seeded contents, three languages, four sheets. */
@@ -38,6 +39,34 @@ class CardLayoutTest {
                     assertThat(printed).contains(warning.replaceAll("[\\s\u00a0]", ""));
                 }
                 assertThat(boxes.overlaps()).as(content.toString()).isEmpty();
+            }
+        }
+    }
+
+    /** Texts longer than anybody expects are dealt out over pages: all of them can be read, none is an error. */
+    @Test
+    void absurdlyLongTextsAreNotCut() throws Exception {
+        String name = "Urea of a name that does not end ".repeat(40).strip();
+        String unbroken = "Donaudampfschifffahrt".repeat(30);
+        for (Paper paper : Paper.values()) {
+            Setup setup = Cards.demo();
+            CardContent content = Cards.of(
+                    setup.withProduct(setup.product().withName(name).withDelivery(unbroken))
+                            .withTrays(setup.trays().withBorderDevice(name))
+                            .withCard(setup.card()
+                                    .withPaper(paper)
+                                    .withRemarks(name)
+                                    .withMeasuredBy(name)
+                                    .withSignedBy(unbroken)),
+                    "F474 2625 AE76 3002");
+            try (PDDocument document = Loader.loadPDF(CardPdf.draw(content, Cards.WHEN))) {
+                Boxes boxes = new Boxes();
+                boxes.getText(document);
+                String printed = boxes.text.toString().replaceAll("[\\s\u00a0]", "");
+                assertThat(printed).contains(name.replace(" ", "")).contains(unbroken);
+                assertThat(boxes.outside).isEmpty();
+                assertThat(boxes.smallest).isGreaterThanOrEqualTo(14f);
+                assertThat(boxes.overlaps()).isEmpty();
             }
         }
     }

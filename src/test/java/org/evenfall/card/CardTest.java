@@ -15,14 +15,18 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Random;
 import java.util.ResourceBundle;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.evenfall.finding.Sentences;
+import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.CardLanguage;
 import org.evenfall.setup.entry.Paper;
@@ -116,6 +120,28 @@ class CardTest {
             document.save(spoilt);
             assertThat(validate(spoilt.toByteArray(), PDFAFlavour.PDFUA_1).isCompliant())
                     .isFalse();
+        }
+    }
+
+    /** Names in letters that the own face lacks, warnings, missing parts, a finding only: archivable and tagged all the same. */
+    @Test
+    void whateverStandsOnItIsArchivableAndTagged() throws Exception {
+        Random random = new Random(19005);
+        List<CardContent> contents = new ArrayList<>();
+        for (int i = 0; i < 6; i++) {
+            contents.add(CardLayoutTest.seeded(random));
+        }
+        Setup far = demo.withStart(demo.start().withTramlineWidth(new Typed("54", Unit.M)));
+        contents.add(Cards.of(far, key.code()));
+        assertThat(contents.get(6).findingOnly()).isTrue();
+        for (CardContent content : contents) {
+            byte[] card = CardMaker.make(content, key, "A. Marlow", WHEN);
+            for (PDFAFlavour flavour : List.of(PDFAFlavour.PDFA_2_B, PDFAFlavour.PDFUA_1)) {
+                ValidationResult result = validate(card, flavour);
+                assertThat(result.isCompliant())
+                        .as(flavour + " " + result.getTestAssertions())
+                        .isTrue();
+            }
         }
     }
 
