@@ -24,6 +24,9 @@ import java.util.Random;
 import java.util.ResourceBundle;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.xmpbox.XMPMetadata;
+import org.apache.xmpbox.xml.DomXmpParser;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Typed;
 import org.evenfall.quantity.Unit;
@@ -153,6 +156,28 @@ class CardTest {
         try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
                 PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
             return validator.validate(parser);
+        }
+    }
+
+    /** Title, program, times and language say the same in the document information and in the metadata (ISO 19005-2, 6.6). */
+    @Test
+    void informationAndMetadataAgree() throws Exception {
+        try (PDDocument document = Loader.loadPDF(signed())) {
+            PDDocumentInformation info = document.getDocumentInformation();
+            XMPMetadata xmp = new DomXmpParser()
+                    .parse(document.getDocumentCatalog().getMetadata().exportXMPMetadata());
+            assertThat(xmp.getDublinCoreSchema().getTitle())
+                    .isEqualTo(info.getTitle())
+                    .contains("Granular urea");
+            assertThat(xmp.getDublinCoreSchema().getLanguages())
+                    .containsExactly(document.getDocumentCatalog().getLanguage());
+            assertThat(xmp.getXMPBasicSchema().getCreatorTool()).isEqualTo(info.getCreator());
+            assertThat(xmp.getXMPBasicSchema().getCreateDate().toInstant())
+                    .isEqualTo(info.getCreationDate().toInstant())
+                    .isEqualTo(WHEN);
+            assertThat(xmp.getXMPBasicSchema().getModifyDate().toInstant())
+                    .isEqualTo(info.getModificationDate().toInstant());
+            assertThat(info.getProducer()).isNull();
         }
     }
 
