@@ -13,8 +13,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.ResourceBundle;
+import org.evenfall.command.CommandContext;
 import org.evenfall.command.CommandFace;
-import org.evenfall.command.Surroundings;
 import org.evenfall.finding.Sentences;
 import org.evenfall.store.SetupJson;
 import org.evenfall.store.SetupStore;
@@ -39,12 +39,12 @@ public final class Main {
         UserFolder user = UserFolder.of(System.getenv(), osName, Path.of(System.getProperty("user.home", ".")));
         Clock clock = Clock.system(ZoneId.systemDefault());
         // the window's classes are touched only when it is opened: a command starts without JavaFX
-        Surroundings.Window window = file -> new WizardLauncher(
+        CommandContext.Window window = file -> new WizardLauncher(
                         words, new SetupStore(json), user, clock, Main::demo, System.getenv(), osName)
                 .open(file);
-        Surroundings around = new Surroundings(
+        CommandContext context = new CommandContext(
                 System.in, writer(System.out), writer(System.err), Path.of(""), user, clock, words, json, window);
-        System.exit(CommandFace.run(around, List.of(args)));
+        System.exit(CommandFace.run(context, List.of(args)));
     }
 
     private static PrintWriter writer(OutputStream stream) {

@@ -9,7 +9,7 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Severity;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.RatePlan;
 import org.evenfall.setup.Assessment;
@@ -17,7 +17,7 @@ import org.evenfall.setup.entry.PlanEntries;
 import org.evenfall.setup.entry.RateBasis;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.StartEntries;
-import org.evenfall.trays.Evenness;
+import org.evenfall.trays.Uniformity;
 import org.jspecify.annotations.Nullable;
 
 /** Writes the card's content from an assessment. Chooses words and figures; computes nothing. */
@@ -52,13 +52,13 @@ public final class CardContents {
                 ? words.text("card.noProduct")
                 : setup.product().name();
         List<String> lines = lines();
-        Evenness test = lastTest();
+        Uniformity test = lastTest();
         List<Double> bars = test == null || findingOnly ? List.of() : test.relativePercent();
         return new CardContent(
                 setup.card().paper(),
                 CardWords.code(setup.card().language()),
-                LongTexts.begun(title),
-                lines.stream().map(LongTexts::begun).toList(),
+                LongTexts.abbreviated(title),
+                lines.stream().map(LongTexts::abbreviated).toList(),
                 figures,
                 words.text("card.proof"),
                 bars,
@@ -127,14 +127,14 @@ public final class CardContents {
         return List.of(String.join(" · ", product), String.join(" · ", job));
     }
 
-    private @Nullable Evenness lastTest() {
+    private @Nullable Uniformity lastTest() {
         var tests = assessment.trays().tests();
         return tests.isEmpty() ? null : tests.get(tests.size() - 1).evenness();
     }
 
     private List<String> proof() {
         List<String> proof = new ArrayList<>();
-        Evenness test = lastTest();
+        Uniformity test = lastTest();
         if (test != null) {
             proof.add(words.text(
                     "card.cv",
@@ -173,7 +173,7 @@ public final class CardContents {
     private void perAcre(RatePlan plan, List<String> proof) {
         PlanEntries typed = setup.rate().plan();
         boolean byProduct = typed.basis() == RateBasis.PRODUCT;
-        Typed rate = byProduct ? typed.productRate() : typed.nitrogenRate();
+        EnteredQuantity rate = byProduct ? typed.productRate() : typed.nitrogenRate();
         Arg metric = Arg.number(byProduct ? plan.productKgPerHa() : plan.nitrogenKgPerHa(), 0, Unit.KG_PER_HA);
         if (rate.unit() == Unit.UNITS) {
             proof.add(words.text(
@@ -216,7 +216,7 @@ public final class CardContents {
 
     private String qr(List<CardContent.Figure> figures) {
         StringBuilder text = new StringBuilder("EVENFALL ")
-                .append(LongTexts.begun(setup.product().name()))
+                .append(LongTexts.abbreviated(setup.product().name()))
                 .append('\n');
         for (CardContent.Figure figure : figures) {
             text.append(figure.label()).append(": ").append(figure.value()).append('\n');

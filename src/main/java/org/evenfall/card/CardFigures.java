@@ -8,7 +8,7 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.machine.Lever;
 import org.evenfall.machine.Side;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.RatePlan;
 import org.evenfall.setup.Assessment;
@@ -100,7 +100,7 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
         }
     }
 
-    private void typed(List<CardContent.Figure> figures, String key, Typed typed) {
+    private void typed(List<CardContent.Figure> figures, String key, EnteredQuantity typed) {
         if (!typed.isBlank()) {
             add(figures, key, typed.toString());
         }

@@ -84,17 +84,17 @@ public final class CardPdf {
     private void pages() throws IOException {
         boolean oneSheet = content.paper() == Paper.A4 || content.paper() == Paper.LETTER;
         if (content.findingOnly()) {
-            back(new FrontFoot.Rest(content.warnings(), true, 0));
+            back(new FrontFoot.Remainder(content.warnings(), true, 0));
             return;
         }
         List<Figure> left = content.figures();
         boolean first = true;
-        Flow.Rest[] more = new Flow.Rest[1];
-        FrontFoot.Rest[] foot = new FrontFoot.Rest[1];
+        Flow.Remainder[] more = new Flow.Remainder[1];
+        FrontFoot.Remainder[] foot = new FrontFoot.Remainder[1];
         while (first || !left.isEmpty()) {
             List<Figure> figures = left;
             boolean opening = first;
-            FrontFace.Rest[] rest = new FrontFace.Rest[1];
+            FrontFace.Remainder[] rest = new FrontFace.Remainder[1];
             page((pen, face) -> {
                 rest[0] = FrontFace.draw(pen, face, content, figures, opening);
                 if (rest[0].figures().isEmpty()) {
@@ -117,13 +117,13 @@ public final class CardPdf {
         }
     }
 
-    private void back(FrontFoot.Rest undrawn) throws IOException {
-        Flow.Rest[] more = new Flow.Rest[1];
+    private void back(FrontFoot.Remainder undrawn) throws IOException {
+        Flow.Remainder[] more = new Flow.Remainder[1];
         page((pen, face) -> more[0] = backOn(pen, face, face.top(), undrawn));
         overflow(more[0].pieces());
     }
 
-    private Flow.Rest backOn(Pen pen, Face face, double top, FrontFoot.Rest undrawn) throws IOException {
+    private Flow.Remainder backOn(Pen pen, Face face, double top, FrontFoot.Remainder undrawn) throws IOException {
         List<Flow.Piece> pieces = BackFace.pieces(
                 pen, content, signature(), undrawn.warnings(), undrawn.stops(), BackFace.columnWidth(face));
         double bottom = BackFace.foot(pen, face, content);
@@ -142,7 +142,7 @@ public final class CardPdf {
         List<Flow.Piece> left = pieces;
         while (!left.isEmpty()) {
             List<Flow.Piece> now = left;
-            Flow.Rest[] rest = new Flow.Rest[1];
+            Flow.Remainder[] rest = new Flow.Remainder[1];
             page((pen, face) -> rest[0] = Flow.fill(pen, now, BackFace.columns(face, face.top(), face.bottom())));
             if (rest[0].pieces().size() == left.size()) {
                 throw new IOException("a piece does not fit the page");

@@ -37,7 +37,7 @@ final class Flow {
     private Flow() {}
 
     /** Draws as many pieces as find room; returns the others, and where the last column used ends. */
-    static Rest fill(Pen pen, List<Piece> pieces, List<Column> columns) throws IOException {
+    static Remainder fill(Pen pen, List<Piece> pieces, List<Column> columns) throws IOException {
         List<Piece> left = new ArrayList<>(pieces);
         double end = columns.get(0).top();
         for (Column column : columns) {
@@ -54,7 +54,7 @@ final class Flow {
             }
             end = Math.max(end, y);
         }
-        return new Rest(List.copyOf(left), end);
+        return new Remainder(List.copyOf(left), end);
     }
 
     /**
@@ -63,7 +63,7 @@ final class Flow {
      * @param pieces pieces
      * @param end lower edge of what was drawn
      */
-    record Rest(List<Piece> pieces, double end) {}
+    record Remainder(List<Piece> pieces, double end) {}
 
     /** Height of what has to stay together; of the next piece alone where that is more than any column holds. */
     private static double needed(Pen pen, List<Piece> left, Column column) throws IOException {

@@ -32,10 +32,11 @@ final class FrontFace {
      * @param figures figures
      * @param end lower edge of what was drawn
      */
-    record Rest(List<Figure> figures, double end) {}
+    record Remainder(List<Figure> figures, double end) {}
 
     /** Draws as many figures as fit; returns what is left. */
-    static Rest draw(Pen pen, Face face, CardContent content, List<Figure> figures, boolean first) throws IOException {
+    static Remainder draw(Pen pen, Face face, CardContent content, List<Figure> figures, boolean first)
+            throws IOException {
         double y = first ? header(pen, face, content) : face.top();
         int columns = face.wide() ? 4 : 3;
         double column = (face.innerWidth() - (columns - 1) * GAP) / columns;
@@ -56,7 +57,7 @@ final class FrontFace {
             y += 2;
             left = left.subList(row.size(), left.size());
         }
-        return new Rest(List.copyOf(left), y);
+        return new Remainder(List.copyOf(left), y);
     }
 
     private static double header(Pen pen, Face face, CardContent content) throws IOException {

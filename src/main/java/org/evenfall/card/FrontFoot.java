@@ -19,17 +19,17 @@ final class FrontFoot {
      * @param stops whether the stop list is still to be drawn
      * @param end lower edge of what was drawn
      */
-    record Rest(List<String> warnings, boolean stops, double end) {}
+    record Remainder(List<String> warnings, boolean stops, double end) {}
 
     /** Draws whole warnings, then the stop list if all of it fits. */
-    static Rest draw(Pen pen, Face face, CardContent content, double top) throws IOException {
+    static Remainder draw(Pen pen, Face face, CardContent content, double top) throws IOException {
         double y = top + 3;
         double width = face.innerWidth();
         List<String> left = new ArrayList<>(content.warnings());
         while (!left.isEmpty()) {
             double height = Pieces.bulletedHeight(pen, Weight.BOLD, left.get(0), width);
             if (y + height > face.bottom()) {
-                return new Rest(List.copyOf(left), true, y);
+                return new Remainder(List.copyOf(left), true, y);
             }
             for (Flow.Piece piece :
                     Pieces.list(pen, Weight.BOLD, Pieces.Bullet.TRIANGLE, List.of(left.get(0)), true, width)) {
@@ -41,7 +41,7 @@ final class FrontFoot {
         return strip(pen, face, content, y);
     }
 
-    private static Rest strip(Pen pen, Face face, CardContent content, double top) throws IOException {
+    private static Remainder strip(Pen pen, Face face, CardContent content, double top) throws IOException {
         double column = (face.innerWidth() - (face.columns() - 1) * GAP) / face.columns();
         int each = (content.stops().size() + face.columns() - 1) / face.columns();
         double line = Pieces.TEXT * Pen.LEADING;
@@ -56,7 +56,7 @@ final class FrontFoot {
         }
         double heading = pen.paragraphHeight(Weight.BOLD, Pieces.TEXT, face.innerWidth(), content.stopTitle());
         if (content.stops().isEmpty() || top + heading + tallest > face.bottom()) {
-            return new Rest(List.of(), true, top);
+            return new Remainder(List.of(), true, top);
         }
         double y = top;
         for (Flow.Piece piece : Pieces.heading(pen, content.stopTitle(), face.innerWidth())) {
@@ -71,6 +71,6 @@ final class FrontFoot {
             columns.add(new Flow.Column(face.left() + i * (column + GAP), y, column, y + tallest + line / 2));
         }
         Flow.fill(pen, pieces, columns);
-        return new Rest(List.of(), false, y + tallest);
+        return new Remainder(List.of(), false, y + tallest);
     }
 }

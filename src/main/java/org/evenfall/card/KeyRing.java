@@ -67,8 +67,8 @@ public final class KeyRing {
                                 .toLocalDate()
                                 .toString(),
                         passphrase.length > 0);
-            } catch (KeyTrouble trouble) {
-                state = trouble.kind() == KeyTrouble.Kind.LOCKED ? State.LOCKED : State.UNREADABLE;
+            } catch (KeyException trouble) {
+                state = trouble.kind() == KeyException.Kind.LOCKED ? State.LOCKED : State.UNREADABLE;
             }
         }
         return new Status(state, "", "", "", state == State.LOCKED);
@@ -81,7 +81,7 @@ public final class KeyRing {
      * @param role role, may be empty
      * @param now when a new key is made
      */
-    public synchronized SigningKey signing(String name, String role, Instant now) throws KeyTrouble {
+    public synchronized SigningKey signing(String name, String role, Instant now) throws KeyException {
         if (!Files.exists(file)) {
             put(fresh(name, role, now), new char[0], now);
         }
@@ -89,25 +89,25 @@ public final class KeyRing {
     }
 
     /** Opens a closed key for as long as the program runs. */
-    public synchronized void unlock(char[] given) throws KeyTrouble {
+    public synchronized void unlock(char[] given) throws KeyException {
         open = SigningKeys.load(file, given);
         passphrase = given.clone();
         remember(open);
     }
 
     /** Closes the key by another passphrase from now on; an empty one closes it no more. */
-    public synchronized void protect(char[] fresh) throws KeyTrouble {
+    public synchronized void protect(char[] fresh) throws KeyException {
         SigningKey key = key();
         try {
-            OwnFiles.replace(file, SigningKeys.store(key, fresh));
+            PrivateFiles.replace(file, SigningKeys.store(key, fresh));
         } catch (IOException notWritten) {
-            throw new KeyTrouble(KeyTrouble.Kind.NOT_WRITTEN, notWritten);
+            throw new KeyException(KeyException.Kind.NOT_WRITTEN, notWritten);
         }
         passphrase = fresh.clone();
     }
 
     /** Signs from now on with a key of one's own from a PKCS#12 file; it is kept here under the same passphrase. */
-    public synchronized void bring(Path other, char[] given, Instant now) throws KeyTrouble {
+    public synchronized void importKey(Path other, char[] given, Instant now) throws KeyException {
         SigningKey key = SigningKeys.load(other, given);
         if (given.length == 0 && key.equals(open)) {
             return;
@@ -116,7 +116,7 @@ public final class KeyRing {
     }
 
     /** Signs from now on with a new key: the old one was lost, or somebody else may have it. */
-    public synchronized void renew(String name, String role, char[] closedBy, Instant now) throws KeyTrouble {
+    public synchronized void renew(String name, String role, char[] closedBy, Instant now) throws KeyException {
         put(fresh(name, role, now), closedBy, now);
     }
 
@@ -136,30 +136,30 @@ public final class KeyRing {
     }
 
     /** Knows another person's key from now on. */
-    public synchronized void remember(String code, String name) throws KeyTrouble {
+    public synchronized void remember(String code, String name) throws KeyException {
         try {
             known.add(code, name);
         } catch (IOException notWritten) {
-            throw new KeyTrouble(KeyTrouble.Kind.NOT_WRITTEN, notWritten);
+            throw new KeyException(KeyException.Kind.NOT_WRITTEN, notWritten);
         }
     }
 
-    public synchronized void forget(String code) throws KeyTrouble {
+    public synchronized void forget(String code) throws KeyException {
         try {
             known.remove(code);
         } catch (IOException notWritten) {
-            throw new KeyTrouble(KeyTrouble.Kind.NOT_WRITTEN, notWritten);
+            throw new KeyException(KeyException.Kind.NOT_WRITTEN, notWritten);
         }
     }
 
-    private SigningKey key() throws KeyTrouble {
+    private SigningKey key() throws KeyException {
         SigningKey key = open;
         if (key == null) {
             try {
                 key = SigningKeys.load(file, passphrase);
-            } catch (KeyTrouble trouble) {
-                throw trouble.kind() == KeyTrouble.Kind.WRONG_PASSPHRASE
-                        ? new KeyTrouble(KeyTrouble.Kind.LOCKED, trouble)
+            } catch (KeyException trouble) {
+                throw trouble.kind() == KeyException.Kind.WRONG_PASSPHRASE
+                        ? new KeyException(KeyException.Kind.LOCKED, trouble)
                         : trouble;
             }
             open = key;
@@ -167,15 +167,15 @@ public final class KeyRing {
         return key;
     }
 
-    private static SigningKey fresh(String name, String role, Instant now) throws KeyTrouble {
+    private static SigningKey fresh(String name, String role, Instant now) throws KeyException {
         try {
             return SigningKeys.make(name, role, now);
         } catch (IOException impossible) {
-            throw new KeyTrouble(KeyTrouble.Kind.UNREADABLE, impossible);
+            throw new KeyException(KeyException.Kind.UNREADABLE, impossible);
         }
     }
 
-    private void put(SigningKey key, char[] closedBy, Instant now) throws KeyTrouble {
+    private void put(SigningKey key, char[] closedBy, Instant now) throws KeyException {
         try {
             byte[] bytes = SigningKeys.store(key, closedBy);
             Path aside = file.resolveSibling("signing-key-until-" + STAMP.format(now) + ".p12");
@@ -184,24 +184,24 @@ public final class KeyRing {
                 Files.move(file, aside);
             }
             try {
-                OwnFiles.writeNew(file, bytes);
+                PrivateFiles.writeNew(file, bytes);
             } catch (IOException notWritten) {
                 if (before) {
                     Files.move(aside, file);
                 }
                 throw notWritten;
             }
-        } catch (KeyTrouble trouble) {
+        } catch (KeyException trouble) {
             throw trouble;
         } catch (IOException notWritten) {
-            throw new KeyTrouble(KeyTrouble.Kind.NOT_WRITTEN, notWritten);
+            throw new KeyException(KeyException.Kind.NOT_WRITTEN, notWritten);
         }
         open = key;
         passphrase = closedBy.clone();
         remember(key);
     }
 
-    private void remember(SigningKey key) throws KeyTrouble {
+    private void remember(SigningKey key) throws KeyException {
         if (!known.all().containsKey(key.code())) {
             remember(key.code(), key.name());
         }

@@ -52,6 +52,6 @@ final class KnownKeys {
     private void write(Map<String, String> known) throws IOException {
         List<String> lines = new ArrayList<>();
         known.forEach((code, name) -> lines.add(code + "\t" + name + "\n"));
-        OwnFiles.replace(file, String.join("", lines).getBytes(StandardCharsets.UTF_8));
+        PrivateFiles.replace(file, String.join("", lines).getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -16,7 +16,7 @@ final class LongTexts {
     }
 
     /** The text, or the beginning of a long one with an ellipsis; the whole of it then stands elsewhere. */
-    static String begun(String text) {
+    static String abbreviated(String text) {
         return isLong(text) ? split(text).get(0) + " …" : text;
     }
 

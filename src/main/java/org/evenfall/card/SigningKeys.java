@@ -44,7 +44,7 @@ public final class SigningKeys {
      *
      * @throws KeyTrouble when the passphrase is wrong, or the file holds no such key or cannot be read
      */
-    public static SigningKey load(Path file, char[] passphrase) throws KeyTrouble {
+    public static SigningKey load(Path file, char[] passphrase) throws KeyException {
         try {
             KeyStore store = KeyStore.getInstance("PKCS12");
             store.load(new ByteArrayInputStream(Files.readAllBytes(file)), passphrase);
@@ -55,16 +55,16 @@ public final class SigningKeys {
                     return new SigningKey(key, certificate, chain(store.getCertificateChain(alias)));
                 }
             }
-            throw new KeyTrouble(KeyTrouble.Kind.NO_KEY);
-        } catch (KeyTrouble trouble) {
+            throw new KeyException(KeyException.Kind.NO_KEY);
+        } catch (KeyException trouble) {
             throw trouble;
         } catch (UnrecoverableKeyException wrong) {
-            throw new KeyTrouble(KeyTrouble.Kind.WRONG_PASSPHRASE, wrong);
+            throw new KeyException(KeyException.Kind.WRONG_PASSPHRASE, wrong);
         } catch (IOException | GeneralSecurityException broken) {
-            throw new KeyTrouble(
+            throw new KeyException(
                     broken.getCause() instanceof UnrecoverableKeyException
-                            ? KeyTrouble.Kind.WRONG_PASSPHRASE
-                            : KeyTrouble.Kind.UNREADABLE,
+                            ? KeyException.Kind.WRONG_PASSPHRASE
+                            : KeyException.Kind.UNREADABLE,
                     broken);
         }
     }

@@ -18,14 +18,14 @@ import picocli.CommandLine.Command;
         description = "The next move after the tray tests: what to turn, which way, and the CV to expect.")
 final class AdviseCommand extends AnswerCommand {
 
-    AdviseCommand(Surroundings around) {
-        super(around, "advise");
+    AdviseCommand(CommandContext context) {
+        super(context, "advise");
     }
 
     @Override
     Answer answer(Setup setup) {
-        ObjectNode result = around().json().mapper().createObjectNode();
-        result.set("advice", new ResultJson(around()).advice(Assessor.assess(setup)));
+        ObjectNode result = context().json().mapper().createObjectNode();
+        result.set("advice", new ResultJson(context()).advice(Assessor.assess(setup)));
         return new Answer(result, CommandFace.OK);
     }
 
@@ -34,18 +34,18 @@ final class AdviseCommand extends AnswerCommand {
         Advice advice = Assessor.assess(setup).trays().advice();
         if (advice == null) {
             throw new SetupFileException(
-                    file, "/start/tramlineWidth", around().words().text("missing.widthFirst"));
+                    file, "/start/tramlineWidth", context().words().text("missing.widthFirst"));
         }
-        around().out().println(around().words().choice(advice.kind()));
+        context().out().println(context().words().choice(advice.kind()));
         for (LeverMove move : advice.moves()) {
-            around().out().println("  " + move.lever() + ": " + plain(move.from()) + " → " + plain(move.to()));
+            context().out().println("  " + move.lever() + ": " + plain(move.from()) + " → " + plain(move.to()));
         }
         for (Finding reason : advice.reasons()) {
-            around().out().println("  " + around().words().of(reason));
+            context().out().println("  " + context().words().of(reason));
         }
     }
 
     private String plain(double value) {
-        return around().words().number(value, value == Math.rint(value) ? 0 : 1, Unit.NONE);
+        return context().words().number(value, value == Math.rint(value) ? 0 : 1, Unit.NONE);
     }
 }

@@ -11,7 +11,7 @@ import picocli.CommandLine.Parameters;
 /** A command that answers one setup, in words or as JSON, or a stream of them, one line each. */
 abstract class AnswerCommand implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext context;
     private final String name;
 
     @Parameters(paramLabel = "SETUP.json", arity = "0..1", description = "setup file")
@@ -23,13 +23,13 @@ abstract class AnswerCommand implements Callable<Integer> {
     @Option(names = "--stream", description = "one setup a line on standard input, one result line for each")
     private boolean stream;
 
-    AnswerCommand(Surroundings around, String name) {
-        this.around = around;
+    AnswerCommand(CommandContext context, String name) {
+        this.context = context;
         this.name = name;
     }
 
-    final Surroundings around() {
-        return around;
+    final CommandContext context() {
+        return context;
     }
 
     abstract Answer answer(Setup setup);
@@ -40,14 +40,14 @@ abstract class AnswerCommand implements Callable<Integer> {
     @Override
     public final Integer call() throws Exception {
         if (stream) {
-            return SetupInputs.stream(around, this::answer);
+            return SetupInputs.stream(context, this::answer);
         }
         if (file == null) {
             throw new SetupFileException("evenfall " + name, "", "name a setup file, or use --stream");
         }
-        Setup setup = SetupInputs.read(around, file);
+        Setup setup = SetupInputs.read(context, file);
         if (json) {
-            around.out().println(answer(setup).json().toPrettyString());
+            context.out().println(answer(setup).json().toPrettyString());
         } else {
             print(setup, file);
         }

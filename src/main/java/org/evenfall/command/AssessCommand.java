@@ -16,7 +16,7 @@ import picocli.CommandLine.Parameters;
         description = "Every number and finding of every step of a setup. Exit code 1 when there is a stop finding.")
 final class AssessCommand implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext context;
 
     @Parameters(paramLabel = "SETUP.json", arity = "0..*", description = "setup files; several give one JSON line each")
     private List<String> files = List.of();
@@ -27,27 +27,27 @@ final class AssessCommand implements Callable<Integer> {
     @Option(names = "--stream", description = "one setup a line on standard input, one result line for each")
     private boolean stream;
 
-    AssessCommand(Surroundings around) {
-        this.around = around;
+    AssessCommand(CommandContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() throws Exception {
-        ResultJson results = new ResultJson(around);
+        ResultJson results = new ResultJson(context);
         if (stream) {
-            return SetupInputs.stream(around, setup -> results.assessment(Assessor.assess(setup)));
+            return SetupInputs.stream(context, setup -> results.assessment(Assessor.assess(setup)));
         }
         if (files.isEmpty()) {
             throw new SetupFileException("evenfall assess", "", "name a setup file, or use --stream");
         }
         if (files.size() > 1) {
-            return SetupInputs.lines(around, files, setup -> results.assessment(Assessor.assess(setup)));
+            return SetupInputs.lines(context, files, setup -> results.assessment(Assessor.assess(setup)));
         }
-        Assessment assessment = Assessor.assess(SetupInputs.read(around, files.get(0)));
+        Assessment assessment = Assessor.assess(SetupInputs.read(context, files.get(0)));
         if (json) {
-            around.out().println(results.assessment(assessment).json().toPrettyString());
+            context.out().println(results.assessment(assessment).json().toPrettyString());
         } else {
-            new Report(around).print(assessment);
+            new Report(context).print(assessment);
         }
         return ResultJson.code(assessment);
     }

@@ -12,8 +12,8 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import org.evenfall.card.CardContents;
 import org.evenfall.card.CardMaker;
+import org.evenfall.card.KeyException;
 import org.evenfall.card.KeyRing;
-import org.evenfall.card.KeyTrouble;
 import org.evenfall.card.SigningKey;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
@@ -33,7 +33,7 @@ import picocli.CommandLine.Parameters;
         description = "Writes the signed cab card. Several setups go into a folder, one card each.")
 final class CardCommand implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext context;
 
     @Parameters(paramLabel = "SETUP.json", arity = "1..*", description = "setup files")
     private List<String> files = List.of();
@@ -49,17 +49,17 @@ final class CardCommand implements Callable<Integer> {
             names = "--language",
             paramLabel = "LANGUAGE",
             description = "language of the card, whatever the setup says: ${COMPLETION-CANDIDATES}")
-    private @Nullable Speech language;
+    private @Nullable LanguageOption language;
 
     /** A language as it is said on the command line. */
-    enum Speech {
+    enum LanguageOption {
         en(CardLanguage.EN),
         de(CardLanguage.DE),
         fr(CardLanguage.FR);
 
         private final CardLanguage card;
 
-        Speech(CardLanguage card) {
+        LanguageOption(CardLanguage card) {
             this.card = card;
         }
     }
@@ -72,14 +72,14 @@ final class CardCommand implements Callable<Integer> {
 
     private final KeyRing keys;
 
-    CardCommand(Surroundings around) {
-        this.around = around;
-        this.keys = new KeyRing(around.user().root());
+    CardCommand(CommandContext context) {
+        this.context = context;
+        this.keys = new KeyRing(context.user().root());
     }
 
     @Override
     public Integer call() throws Exception {
-        Path target = around.path(out);
+        Path target = context.path(out);
         boolean folder = files.size() > 1
                 || Files.isDirectory(target)
                 || !out.toLowerCase(Locale.ROOT).endsWith(".pdf");
@@ -107,11 +107,11 @@ final class CardCommand implements Callable<Integer> {
     }
 
     private int make(String file, Path card) throws SetupFileException, IOException {
-        Setup read = SetupInputs.read(around, file);
+        Setup read = SetupInputs.read(context, file);
         Setup setup = language == null ? read : read.withCard(read.card().withLanguage(language.card));
         Assessment assessment = Assessor.assess(setup);
         if (!assessment.card().cardAllowed() && !assessment.card().findingOnly()) {
-            return Refusal.tell(around, file, assessment);
+            return Refusal.tell(context, file, assessment);
         }
         byte[] bytes = signed(setup, assessment);
         try {
@@ -119,15 +119,15 @@ final class CardCommand implements Callable<Integer> {
         } catch (IOException notWritable) {
             throw new SetupFileException(card.toString(), "", "cannot be written; nothing was changed");
         }
-        around.out().println(card);
+        context.out().println(card);
         return CommandFace.OK;
     }
 
     byte[] signed(Setup setup, Assessment assessment) throws IOException, SetupFileException {
-        Instant now = around.clock().instant();
+        Instant now = context.clock().instant();
         SigningKey key = key(setup, now);
         return CardMaker.make(
-                CardContents.of(setup, assessment, around.words(), key.code()),
+                CardContents.of(setup, assessment, context.words(), key.code()),
                 key,
                 setup.card().signedBy(),
                 now);
@@ -136,14 +136,14 @@ final class CardCommand implements Callable<Integer> {
     private SigningKey key(Setup setup, Instant now) throws IOException, SetupFileException {
         try {
             if (passphrase != null && keys.status().state() == KeyRing.State.LOCKED) {
-                keys.unlock(Files.readString(around.path(passphrase)).strip().toCharArray());
+                keys.unlock(Files.readString(context.path(passphrase)).strip().toCharArray());
             }
             return keys.signing(setup.card().signedBy(), setup.card().role(), now);
-        } catch (KeyTrouble trouble) {
+        } catch (KeyException trouble) {
             throw new SetupFileException(
-                    around.user().root().toString(),
+                    context.user().root().toString(),
                     "",
-                    around.words().choice(trouble.kind()) + " (--passphrase-file)");
+                    context.words().choice(trouble.kind()) + " (--passphrase-file)");
         } catch (NoSuchFileException missing) {
             throw new SetupFileException(String.valueOf(passphrase), "", "no such file");
         }

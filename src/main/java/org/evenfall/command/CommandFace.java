@@ -28,46 +28,46 @@ public final class CommandFace implements Runnable {
     static final int FOUND = 1;
     static final int WRONG = 2;
 
-    private final Surroundings around;
+    private final CommandContext context;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    private CommandFace(Surroundings around) {
-        this.around = around;
+    private CommandFace(CommandContext context) {
+        this.context = context;
     }
 
     /** Runs one call and returns its exit code. */
-    public static int run(Surroundings around, List<String> args) {
-        CommandLine line = new CommandLine(new CommandFace(around));
-        line.addSubcommand(new AssessCommand(around));
-        line.addSubcommand(new CardCommand(around));
-        line.addSubcommand(new VerifyCommand(around));
-        line.addSubcommand(new MatchCommand(around));
-        line.addSubcommand(new AdviseCommand(around));
-        line.addSubcommand(TraysCommand.line(around));
-        line.addSubcommand(FlightCommand.line(around));
-        line.addSubcommand(new DemoCommand(around));
-        line.setOut(around.out());
-        line.setErr(around.err());
+    public static int run(CommandContext context, List<String> args) {
+        CommandLine line = new CommandLine(new CommandFace(context));
+        line.addSubcommand(new AssessCommand(context));
+        line.addSubcommand(new CardCommand(context));
+        line.addSubcommand(new VerifyCommand(context));
+        line.addSubcommand(new MatchCommand(context));
+        line.addSubcommand(new AdviseCommand(context));
+        line.addSubcommand(TraysCommand.line(context));
+        line.addSubcommand(FlightCommand.line(context));
+        line.addSubcommand(new DemoCommand(context));
+        line.setOut(context.out());
+        line.setErr(context.err());
         line.setParameterExceptionHandler((problem, rest) -> {
-            around.err().println(oneLine(problem));
-            around.err().flush();
+            context.err().println(oneLine(problem));
+            context.err().flush();
             return WRONG;
         });
         line.setExecutionExceptionHandler((problem, command, result) -> {
-            around.err().println(told(problem));
-            around.err().flush();
+            context.err().println(told(problem));
+            context.err().flush();
             return WRONG;
         });
         int code = line.execute(args.toArray(new String[0]));
-        around.out().flush();
+        context.out().flush();
         return code;
     }
 
     @Override
     public void run() {
-        around.window().open(Optional.empty()).ifPresent(why -> {
+        context.window().open(Optional.empty()).ifPresent(why -> {
             throw new ParameterException(spec.commandLine(), why);
         });
     }

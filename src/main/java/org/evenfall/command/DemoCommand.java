@@ -23,32 +23,32 @@ final class DemoCommand implements Callable<Integer> {
 
     private static final String CARD = "evenfall-demo-card.pdf";
 
-    private final Surroundings around;
+    private final CommandContext context;
 
-    DemoCommand(Surroundings around) {
-        this.around = around;
+    DemoCommand(CommandContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() throws Exception {
         String text = demo();
-        Path copy = around.user().setups().resolve("demo.json");
+        Path copy = context.user().setups().resolve("demo.json");
         Files.createDirectories(copy.getParent());
         SetupStore.writeWhole(copy, text.getBytes(StandardCharsets.UTF_8));
-        Optional<String> why = around.window().open(Optional.of(copy));
+        Optional<String> why = context.window().open(Optional.of(copy));
         if (why.isEmpty()) {
             return CommandFace.OK;
         }
-        around.err().println(why.get());
-        around.err().flush();
-        Setup setup = around.json().read(text, "demo").setup();
+        context.err().println(why.get());
+        context.err().flush();
+        Setup setup = context.json().read(text, "demo").setup();
         Assessment assessment = Assessor.assess(setup);
-        new Report(around).print(assessment);
-        Path card = around.path(CARD);
-        SetupStore.writeWhole(card, new CardCommand(around).signed(setup, assessment));
-        around.out().println();
-        around.out()
-                .println(around.words().text("command.demoCard") + " "
+        new Report(context).print(assessment);
+        Path card = context.path(CARD);
+        SetupStore.writeWhole(card, new CardCommand(context).signed(setup, assessment));
+        context.out().println();
+        context.out()
+                .println(context.words().text("command.demoCard") + " "
                         + card.toAbsolutePath().normalize());
         return CommandFace.OK;
     }

@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
         description = "Flight of one granule with drag: a model. Diameter and density, or a constant drag.")
 final class FlightCommand implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext context;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -81,14 +81,14 @@ final class FlightCommand implements Callable<Integer> {
     @Option(names = "--json", description = "as JSON")
     private boolean json;
 
-    private FlightCommand(Surroundings around) {
-        this.around = around;
+    private FlightCommand(CommandContext context) {
+        this.context = context;
     }
 
-    static CommandLine line(Surroundings around) {
-        CommandLine line = new CommandLine(new FlightCommand(around));
-        line.addSubcommand(new VaneCommand(around));
-        line.addSubcommand(new DragCommand(around));
+    static CommandLine line(CommandContext context) {
+        CommandLine line = new CommandLine(new FlightCommand(context));
+        line.addSubcommand(new VaneCommand(context));
+        line.addSubcommand(new DragCommand(context));
         return line;
     }
 
@@ -123,12 +123,12 @@ final class FlightCommand implements Callable<Integer> {
                         windAcrossMPerS,
                         gravityMPerS2,
                         Air.STANDARD);
-        ObjectNode result = (ObjectNode) new ResultJson(around).tree(landing);
+        ObjectNode result = (ObjectNode) new ResultJson(context).tree(landing);
         if (windAcrossMPerS == 0) {
             // nothing carries it aside
             result.remove("acrossM");
         }
-        print(around, json, result);
+        print(context, json, result);
         return CommandFace.OK;
     }
 
@@ -156,17 +156,17 @@ final class FlightCommand implements Callable<Integer> {
         return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
-    static void print(Surroundings around, boolean json, Object result) throws Exception {
+    static void print(CommandContext context, boolean json, Object result) throws Exception {
         if (json) {
-            around.out().println(around.json().mapper().writeValueAsString(result));
+            context.out().println(context.json().mapper().writeValueAsString(result));
             return;
         }
-        new ResultJson(around)
+        new ResultJson(context)
                 .tree(result)
                 .properties()
-                .forEach(entry -> around.out()
+                .forEach(entry -> context.out()
                         .printf(
-                                around.locale(),
+                                context.locale(),
                                 "%s  %.4f%n",
                                 entry.getKey(),
                                 entry.getValue().doubleValue()));
@@ -179,7 +179,7 @@ final class FlightCommand implements Callable<Integer> {
             description = "How a granule leaves a straight vane: a model.")
     static final class VaneCommand implements Callable<Integer> {
 
-        private final Surroundings around;
+        private final CommandContext context;
 
         @Spec
         private CommandSpec spec = CommandSpec.create();
@@ -216,8 +216,8 @@ final class FlightCommand implements Callable<Integer> {
         @Option(names = "--json", description = "as JSON")
         private boolean json;
 
-        VaneCommand(Surroundings around) {
-            this.around = around;
+        VaneCommand(CommandContext context) {
+            this.context = context;
         }
 
         @Override
@@ -233,7 +233,7 @@ final class FlightCommand implements Callable<Integer> {
                         spec.commandLine(), "--rpm: " + speed + "; at this speed the granule stays where it falls");
             }
             VaneOutlet outlet = vane.outlet(speed, gravityMPerS2);
-            print(around, json, outlet);
+            print(context, json, outlet);
             return CommandFace.OK;
         }
     }
@@ -242,7 +242,7 @@ final class FlightCommand implements Callable<Integer> {
     @Command(name = "drag", mixinStandardHelpOptions = true, description = "Drag coefficient of a smooth sphere.")
     static final class DragCommand implements Callable<Integer> {
 
-        private final Surroundings around;
+        private final CommandContext context;
 
         @Spec
         private CommandSpec spec = CommandSpec.create();
@@ -253,8 +253,8 @@ final class FlightCommand implements Callable<Integer> {
         @Option(names = "--json", description = "as JSON")
         private boolean json;
 
-        DragCommand(Surroundings around) {
-            this.around = around;
+        DragCommand(CommandContext context) {
+            this.context = context;
         }
 
         /** Drag coefficient. */
@@ -262,7 +262,7 @@ final class FlightCommand implements Callable<Integer> {
 
         @Override
         public Integer call() throws Exception {
-            print(around, json, new Drag(SphereDrag.coefficient(within(spec, "--reynolds", reynolds, 0.0001, 2e5))));
+            print(context, json, new Drag(SphereDrag.coefficient(within(spec, "--reynolds", reynolds, 0.0001, 2e5))));
             return CommandFace.OK;
         }
     }

@@ -7,7 +7,7 @@ import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.Unit;
 import org.evenfall.reference.MatchResult;
-import org.evenfall.reference.RankedReference;
+import org.evenfall.reference.RankedProduct;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.Setup;
@@ -18,14 +18,15 @@ import picocli.CommandLine.Command;
 @Command(name = "match", mixinStandardHelpOptions = true, description = "The closest tested products, best first.")
 final class MatchCommand extends AnswerCommand {
 
-    MatchCommand(Surroundings around) {
-        super(around, "match");
+    MatchCommand(CommandContext context) {
+        super(context, "match");
     }
 
     @Override
     Answer answer(Setup setup) {
-        ObjectNode result = around().json().mapper().createObjectNode();
-        result.set("match", new ResultJson(around()).tree(Assessor.assess(setup).match()));
+        ObjectNode result = context().json().mapper().createObjectNode();
+        result.set(
+                "match", new ResultJson(context()).tree(Assessor.assess(setup).match()));
         return new Answer(result, CommandFace.OK);
     }
 
@@ -34,27 +35,27 @@ final class MatchCommand extends AnswerCommand {
         Assessment assessment = Assessor.assess(setup);
         MatchResult match = assessment.match();
         if (match == null) {
-            throw new SetupFileException(file, "/product", around().words().text("missing.productFirst"));
+            throw new SetupFileException(file, "/product", context().words().text("missing.productFirst"));
         }
-        for (RankedReference reference : match.ranked()) {
-            around().out().println(line(reference));
+        for (RankedProduct reference : match.ranked()) {
+            context().out().println(line(reference));
         }
-        around().out().println(around().words().choice(match.verdict()));
+        context().out().println(context().words().choice(match.verdict()));
         for (Finding finding : assessment.findings()) {
             if (finding.step() == Step.MATCH) {
-                around().out().println(around().words().of(finding));
+                context().out().println(context().words().of(finding));
             }
         }
     }
 
-    private String line(RankedReference reference) {
+    private String line(RankedProduct reference) {
         double throwM = reference.throwDifferenceM() == null ? 0 : reference.throwDifferenceM();
         return String.format(
                 Locale.ROOT,
                 "%-32s %s  %s  %s",
                 reference.name(),
-                around().words().number(reference.widthM(), 0, Unit.M),
-                around().words().number(throwM, 1, Unit.M),
-                around().words().choice(reference.verdict()));
+                context().words().number(reference.widthM(), 0, Unit.M),
+                context().words().number(throwM, 1, Unit.M),
+                context().words().choice(reference.verdict()));
     }
 }

@@ -12,7 +12,7 @@ final class Refusal {
     private Refusal() {}
 
     /** Tells why and returns the exit code: 1 for a stop finding, 2 for a missing entry. */
-    static int tell(Surroundings around, String file, Assessment assessment) {
+    static int tell(CommandContext context, String file, Assessment assessment) {
         List<Finding> stops = assessment.findings().stream()
                 .filter(finding -> finding.severity() == Severity.STOP)
                 .toList();
@@ -22,19 +22,19 @@ final class Refusal {
         List<Finding> first = stops.isEmpty() ? missing : stops;
         StringBuilder line = new StringBuilder(file);
         if (first.isEmpty()) {
-            line.append(": ").append(around.words().text("command.noCard"));
+            line.append(": ").append(context.words().text("command.noCard"));
         } else {
             line.append(": ")
                     .append(first.get(0).field())
                     .append(": ")
-                    .append(around.words().of(first.get(0)));
+                    .append(context.words().of(first.get(0)));
         }
         int others = stops.size() + missing.size() - 1;
         if (others > 0) {
-            line.append(' ').append(around.words().text("command.andMore", Arg.count(others)));
+            line.append(' ').append(context.words().text("command.andMore", Arg.count(others)));
         }
-        around.err().println(line);
-        around.err().flush();
+        context.err().println(line);
+        context.err().flush();
         return stops.isEmpty() ? CommandFace.WRONG : CommandFace.FOUND;
     }
 }

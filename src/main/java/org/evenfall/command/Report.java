@@ -6,25 +6,25 @@ import java.util.Locale;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Step;
-import org.evenfall.quantity.Figures;
+import org.evenfall.quantity.NumberFormats;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.StepState;
 
 /** An assessment to read: step by step, its state, its numbers, its findings. */
 final class Report {
 
-    private final Surroundings around;
+    private final CommandContext context;
     private final Sentences words;
 
-    Report(Surroundings around) {
-        this.around = around;
-        this.words = around.words();
+    Report(CommandContext context) {
+        this.context = context;
+        this.words = context.words();
     }
 
     void print(Assessment assessment) {
-        JsonNode json = new ResultJson(around).assessment(assessment).json();
+        JsonNode json = new ResultJson(context).assessment(assessment).json();
         for (Step step : Step.values()) {
-            around.out()
+            context.out()
                     .printf(
                             locale(),
                             "%n%d  %s: %s%n",
@@ -33,7 +33,7 @@ final class Report {
                             words.choice(assessment.states().getOrDefault(step, StepState.OPEN)));
             for (Finding finding : assessment.findings()) {
                 if (finding.step() == step) {
-                    around.out().printf(locale(), "   %s: %s%n", words.choice(finding.severity()), words.of(finding));
+                    context.out().printf(locale(), "   %s: %s%n", words.choice(finding.severity()), words.of(finding));
                 }
             }
             String part = part(step);
@@ -64,15 +64,15 @@ final class Report {
                 return;
             }
             if (value.isObject()) {
-                around.out().println(indent + entry.getKey());
+                context.out().println(indent + entry.getKey());
                 print(value, indent + "  ");
             } else if (value.isArray() && value.get(0).isObject()) {
                 for (int i = 0; i < value.size(); i++) {
-                    around.out().println(indent + entry.getKey() + " " + (i + 1));
+                    context.out().println(indent + entry.getKey() + " " + (i + 1));
                     print(value.get(i), indent + "  ");
                 }
             } else {
-                around.out().println(indent + entry.getKey() + "  " + figures(value));
+                context.out().println(indent + entry.getKey() + "  " + figures(value));
             }
         });
     }
@@ -83,10 +83,10 @@ final class Report {
             value.forEach(item -> list.append(list.isEmpty() ? "" : "  ").append(figures(item)));
             return list.toString();
         }
-        return value.isDouble() ? Figures.significant(value.doubleValue(), 4, locale()) : value.asText();
+        return value.isDouble() ? NumberFormats.significant(value.doubleValue(), 4, locale()) : value.asText();
     }
 
     private Locale locale() {
-        return around.locale();
+        return context.locale();
     }
 }

@@ -2,7 +2,6 @@ package org.evenfall.command;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.DoubleNode;
 import com.fasterxml.jackson.databind.node.NullNode;
@@ -18,12 +17,12 @@ import org.jspecify.annotations.Nullable;
 /** An assessment as JSON: every number under its own name with its unit, every finding with its sentence. */
 final class ResultJson {
 
-    private final Surroundings around;
+    private final CommandContext context;
     private final ObjectMapper mapper;
 
-    ResultJson(Surroundings around) {
-        this.around = around;
-        this.mapper = JsonMapper.builder().build();
+    ResultJson(CommandContext context) {
+        this.context = context;
+        this.mapper = PublishedNames.mapper();
     }
 
     Answer assessment(Assessment assessment) {
@@ -33,7 +32,7 @@ final class ResultJson {
         json.set("tramlineWidthM", tree(assessment.tramlineWidthM()));
         json.set("product", tree(assessment.product()));
         json.set("match", tree(assessment.match()));
-        json.set("yard", tree(assessment.yard()));
+        json.set("yard", tree(assessment.machineCheck()));
         json.set("height", tree(assessment.height()));
         json.set("rate", tree(assessment.rate()));
         ObjectNode trays = json.putObject("trays");
@@ -77,8 +76,8 @@ final class ResultJson {
             json.put("step", finding.step().name());
             json.put("key", finding.key());
             json.put("field", finding.field());
-            json.put("message", around.words().of(finding).replace('\u00a0', ' '));
-            json.put("source", finding.source().isEmpty() ? "" : around.words().text(finding.source()));
+            json.put("message", context.words().of(finding).replace('\u00a0', ' '));
+            json.put("source", finding.source().isEmpty() ? "" : context.words().text(finding.source()));
             ArrayNode args = json.putArray("args");
             for (Arg arg : finding.args()) {
                 if (arg instanceof Arg.Figure figure) {
@@ -88,7 +87,7 @@ final class ResultJson {
                 } else if (arg instanceof Arg.Text text) {
                     args.add(text.text());
                 } else if (arg instanceof Arg.Word word) {
-                    args.add(around.words().text(word.key()));
+                    args.add(context.words().text(word.key()));
                 }
             }
         }

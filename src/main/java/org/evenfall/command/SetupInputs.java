@@ -18,13 +18,13 @@ final class SetupInputs {
 
     private SetupInputs() {}
 
-    static Setup read(Surroundings around, String file) throws SetupFileException {
-        return new SetupStore(around.json()).read(around.path(file)).setup();
+    static Setup read(CommandContext context, String file) throws SetupFileException {
+        return new SetupStore(context.json()).read(context.path(file)).setup();
     }
 
     /** One setup a line on standard input, one result line flushed at once for each, until the end of input. */
-    static int stream(Surroundings around, Function<Setup, Answer> work) throws IOException {
-        BufferedReader lines = new BufferedReader(new InputStreamReader(around.in(), StandardCharsets.UTF_8));
+    static int stream(CommandContext context, Function<Setup, Answer> work) throws IOException {
+        BufferedReader lines = new BufferedReader(new InputStreamReader(context.in(), StandardCharsets.UTF_8));
         int worst = CommandFace.OK;
         int number = 0;
         for (String line = lines.readLine(); line != null; line = lines.readLine()) {
@@ -34,41 +34,41 @@ final class SetupInputs {
             }
             try {
                 Answer answer =
-                        work.apply(around.json().read(line, "line " + number).setup());
+                        work.apply(context.json().read(line, "line " + number).setup());
                 worst = Math.max(worst, answer.code());
-                around.out().println(text(around, answer.json()));
+                context.out().println(text(context, answer.json()));
             } catch (SetupFileException problem) {
                 worst = CommandFace.WRONG;
-                ObjectNode told = around.json().mapper().createObjectNode();
+                ObjectNode told = context.json().mapper().createObjectNode();
                 told.put("error", problem.problem());
                 told.put("pointer", problem.pointer());
                 told.put("line", number);
-                around.out().println(text(around, told));
+                context.out().println(text(context, told));
             }
-            around.out().flush();
+            context.out().flush();
         }
         return worst;
     }
 
     /** Many files: one line of JSON for each. All are read before the first is answered. */
-    static int lines(Surroundings around, List<String> files, Function<Setup, Answer> work)
+    static int lines(CommandContext context, List<String> files, Function<Setup, Answer> work)
             throws SetupFileException, IOException {
         List<Setup> setups = new ArrayList<>();
         for (String file : files) {
-            setups.add(read(around, file));
+            setups.add(read(context, file));
         }
         int worst = CommandFace.OK;
         for (int i = 0; i < setups.size(); i++) {
             Answer answer = work.apply(setups.get(i));
             worst = Math.max(worst, answer.code());
             answer.json().put("file", files.get(i));
-            around.out().println(text(around, answer.json()));
+            context.out().println(text(context, answer.json()));
         }
         return worst;
     }
 
-    static String text(Surroundings around, ObjectNode json) throws JsonProcessingException {
-        return around.json().mapper().writeValueAsString(json);
+    static String text(CommandContext context, ObjectNode json) throws JsonProcessingException {
+        return context.json().mapper().writeValueAsString(json);
     }
 
     /**

@@ -19,11 +19,11 @@ final class TraysCommand implements Runnable {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    static CommandLine line(Surroundings around) {
+    static CommandLine line(CommandContext context) {
         CommandLine line = new CommandLine(new TraysCommand());
-        line.addSubcommand(new TraysPlanCommand(around));
-        line.addSubcommand(new TraysOverlapCommand(around));
-        line.addSubcommand(new TraysCompareCommand(around));
+        line.addSubcommand(new TraysPlanCommand(context));
+        line.addSubcommand(new TraysOverlapCommand(context));
+        line.addSubcommand(new TraysCompareCommand(context));
         return line;
     }
 

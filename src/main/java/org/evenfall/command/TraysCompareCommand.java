@@ -9,9 +9,9 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.TrayTestResult;
 import org.evenfall.store.SetupFileException;
-import org.evenfall.trays.Evenness;
 import org.evenfall.trays.TestChange;
 import org.evenfall.trays.TestChanges;
+import org.evenfall.trays.Uniformity;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -23,7 +23,7 @@ import picocli.CommandLine.Parameters;
         description = "The last tray tests of two setups beside each other: two machines, two years.")
 final class TraysCompareCommand implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext context;
 
     @Parameters(index = "0", paramLabel = "FIRST.json", description = "setup file")
     private String first = "";
@@ -34,27 +34,27 @@ final class TraysCompareCommand implements Callable<Integer> {
     @Option(names = "--json", description = "as JSON")
     private boolean json;
 
-    TraysCompareCommand(Surroundings around) {
-        this.around = around;
+    TraysCompareCommand(CommandContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() throws Exception {
-        Evenness one = last(first);
-        Evenness two = last(second);
+        Uniformity one = last(first);
+        Uniformity two = last(second);
         TestChange change = TestChanges.of(one, two);
         if (json) {
-            ResultJson trees = new ResultJson(around);
-            ObjectNode result = around.json().mapper().createObjectNode();
+            ResultJson trees = new ResultJson(context);
+            ObjectNode result = context.json().mapper().createObjectNode();
             result.set("first", trees.tree(one));
             result.set("second", trees.tree(two));
             result.set("change", trees.tree(change));
-            around.out().println(result.toPrettyString());
+            context.out().println(result.toPrettyString());
         } else {
-            around.out().println(line(first, one));
-            around.out().println(line(second, two));
-            around.out()
-                    .println(around.words()
+            context.out().println(line(first, one));
+            context.out().println(line(second, two));
+            context.out()
+                    .println(context.words()
                             .text(
                                     "compare.chance",
                                     Arg.number(change.tellableChancePercent(), 0, Unit.PERCENT),
@@ -63,17 +63,17 @@ final class TraysCompareCommand implements Callable<Integer> {
         return CommandFace.OK;
     }
 
-    private Evenness last(String file) throws SetupFileException {
+    private Uniformity last(String file) throws SetupFileException {
         List<TrayTestResult> tests =
-                Assessor.assess(SetupInputs.read(around, file)).trays().tests();
+                Assessor.assess(SetupInputs.read(context, file)).trays().tests();
         if (tests.isEmpty()) {
-            throw new SetupFileException(file, "/trays/tests", around.words().text("missing.trayTest"));
+            throw new SetupFileException(file, "/trays/tests", context.words().text("missing.trayTest"));
         }
         return tests.get(tests.size() - 1).evenness();
     }
 
-    private String line(String file, Evenness evenness) {
-        Sentences words = around.words();
+    private String line(String file, Uniformity evenness) {
+        Sentences words = context.words();
         return words.text(
                 "compare.test",
                 Arg.text(file),

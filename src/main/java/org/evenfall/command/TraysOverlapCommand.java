@@ -12,12 +12,12 @@ import java.util.concurrent.Callable;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.flight.DrivingPattern;
-import org.evenfall.flight.PassPattern;
+import org.evenfall.flight.SpreadPattern;
 import org.evenfall.flight.WidthScan;
 import org.evenfall.quantity.Unit;
-import org.evenfall.store.LineCsv;
 import org.evenfall.store.SetupFileException;
-import org.evenfall.trays.PassLine;
+import org.evenfall.store.SinglePassCsv;
+import org.evenfall.trays.OverlapResult;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -35,7 +35,7 @@ import picocli.CommandLine.Spec;
         })
 final class TraysOverlapCommand implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext context;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -64,49 +64,49 @@ final class TraysOverlapCommand implements Callable<Integer> {
     @Option(names = "--json", description = "as JSON")
     private boolean json;
 
-    TraysOverlapCommand(Surroundings around) {
-        this.around = around;
+    TraysOverlapCommand(CommandContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() throws Exception {
         FlightCommand.within(spec, "--width", width, 0.01, 1000);
-        PassPattern line = LineCsv.read(text(), file);
-        PassLine laid = PassLine.of(line, driving, width);
-        WidthScan widths = scan ? PassLine.scan(line, driving) : null;
+        SpreadPattern line = SinglePassCsv.read(text(), file);
+        OverlapResult laid = OverlapResult.of(line, driving, width);
+        WidthScan widths = scan ? OverlapResult.scan(line, driving) : null;
         if (json) {
-            ObjectNode result = (ObjectNode) new ResultJson(around).tree(laid);
+            ObjectNode result = (ObjectNode) new ResultJson(context).tree(laid);
             result.put("driving", TraysCommand.Driving.word(driving));
             if (widths != null) {
                 result.set("atMost10Percent", intervals(widths.atMost10()));
                 result.set("atMost15Percent", intervals(widths.atMost15()));
             }
-            around.out().println(result.toPrettyString());
+            context.out().println(result.toPrettyString());
             return CommandFace.OK;
         }
-        around.out().println(words(laid, widths));
+        context.out().println(words(laid, widths));
         return CommandFace.OK;
     }
 
     private String text() throws SetupFileException {
-        if (!Files.exists(around.path(file))) {
+        if (!Files.exists(context.path(file))) {
             throw new SetupFileException(file, "", "no such file");
         }
         try {
-            return Files.readString(around.path(file), StandardCharsets.UTF_8);
+            return Files.readString(context.path(file), StandardCharsets.UTF_8);
         } catch (IOException unreadable) {
             throw new SetupFileException(file, "", "cannot be read as text");
         }
     }
 
     private ArrayNode intervals(List<WidthScan.Interval> intervals) {
-        ArrayNode list = around.json().mapper().createArrayNode();
+        ArrayNode list = context.json().mapper().createArrayNode();
         intervals.forEach(one -> list.addObject().put("from", one.from()).put("to", one.to()));
         return list;
     }
 
-    private String words(PassLine laid, @Nullable WidthScan widths) {
-        Sentences words = around.words();
+    private String words(OverlapResult laid, @Nullable WidthScan widths) {
+        Sentences words = context.words();
         List<String> lines = new ArrayList<>();
         for (int i = 0; i < laid.positions().size(); i++) {
             lines.add(String.format(
@@ -124,7 +124,7 @@ final class TraysOverlapCommand implements Callable<Integer> {
             lines.add(words.text("overlap.half", Arg.number(laid.halfRateWidth(), 2, Unit.NONE)));
         }
         lines.add(words.text("overlap.sides", Arg.number(laid.leftRightPercent(), 1, Unit.PERCENT)));
-        if (laid.edgePercent() > PassLine.EDGE_PERCENT) {
+        if (laid.edgePercent() > OverlapResult.EDGE_PERCENT) {
             lines.add(words.text("trays.line.edge", Arg.number(laid.edgePercent(), 0, Unit.PERCENT)));
         }
         if (widths != null) {
@@ -135,7 +135,7 @@ final class TraysOverlapCommand implements Callable<Integer> {
     }
 
     private String told(List<WidthScan.Interval> intervals) {
-        Sentences words = around.words();
+        Sentences words = context.words();
         List<String> told = intervals.stream()
                 .map(one -> words.text(
                         "trays.line.interval",

@@ -32,7 +32,7 @@ import picocli.CommandLine.Spec;
         description = "Where the trays stand and how often to drive: from a setup, or from width, rate, product, tray.")
 final class TraysPlanCommand implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext context;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -109,8 +109,8 @@ final class TraysPlanCommand implements Callable<Integer> {
     @Option(names = "--json", description = "as JSON")
     private boolean json;
 
-    TraysPlanCommand(Surroundings around) {
-        this.around = around;
+    TraysPlanCommand(CommandContext context) {
+        this.context = context;
     }
 
     @Override
@@ -118,12 +118,13 @@ final class TraysPlanCommand implements Callable<Integer> {
         TrayLayout layout;
         CatchPlan plan;
         if (file != null) {
-            TraysResult result = Assessor.assess(SetupInputs.read(around, file)).trays();
+            TraysResult result =
+                    Assessor.assess(SetupInputs.read(context, file)).trays();
             layout = result.layout();
             plan = result.plan();
             if (layout == null) {
                 throw new SetupFileException(
-                        file, "/start/tramlineWidth", around.words().text("missing.widthFirst"));
+                        file, "/start/tramlineWidth", context.words().text("missing.widthFirst"));
             }
         } else {
             double width = FlightCommand.within(spec, "--width-m", widthM, 4, 60);
@@ -150,12 +151,12 @@ final class TraysPlanCommand implements Callable<Integer> {
             plan = CatchPlans.of(rate, areaM2, granuleG, readingStepG());
         }
         if (json) {
-            ObjectNode result = around.json().mapper().createObjectNode();
-            result.set("layout", new ResultJson(around).tree(layout));
-            result.set("plan", new ResultJson(around).tree(plan));
-            around.out().println(result.toPrettyString());
+            ObjectNode result = context.json().mapper().createObjectNode();
+            result.set("layout", new ResultJson(context).tree(layout));
+            result.set("plan", new ResultJson(context).tree(plan));
+            context.out().println(result.toPrettyString());
         } else {
-            around.out().println(words(layout, plan));
+            context.out().println(words(layout, plan));
         }
         return CommandFace.OK;
     }
@@ -172,7 +173,7 @@ final class TraysPlanCommand implements Callable<Integer> {
     }
 
     private String words(TrayLayout layout, @Nullable CatchPlan plan) {
-        Sentences words = around.words();
+        Sentences words = context.words();
         List<String> lines = new ArrayList<>();
         for (int i = 0; i < layout.positionsM().size(); i++) {
             double moved = layout.movedM().get(i);

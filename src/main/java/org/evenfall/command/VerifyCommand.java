@@ -29,7 +29,7 @@ final class VerifyCommand implements Callable<Integer> {
     private static final int UNSIGNED = 4;
     private static final int APPENDED = 5;
 
-    private final Surroundings around;
+    private final CommandContext context;
 
     @Parameters(paramLabel = "CARD.pdf", description = "the card")
     private String file = "";
@@ -37,8 +37,8 @@ final class VerifyCommand implements Callable<Integer> {
     @Option(names = "--json", description = "as JSON")
     private boolean json;
 
-    VerifyCommand(Surroundings around) {
-        this.around = around;
+    VerifyCommand(CommandContext context) {
+        this.context = context;
     }
 
     @Option(
@@ -51,11 +51,11 @@ final class VerifyCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         VerifyResult result = result();
         if (remember != null && result.unchanged()) {
-            new KeyRing(around.user().root()).remember(result.keyCode(), remember);
+            new KeyRing(context.user().root()).remember(result.keyCode(), remember);
             result = result();
         }
         if (json) {
-            around.out().println(around.json().mapper().writeValueAsString(result));
+            context.out().println(context.json().mapper().writeValueAsString(result));
         } else {
             print(result);
         }
@@ -75,30 +75,30 @@ final class VerifyCommand implements Callable<Integer> {
     private VerifyResult result() throws SetupFileException {
         byte[] bytes;
         try {
-            bytes = Files.readAllBytes(around.path(file));
+            bytes = Files.readAllBytes(context.path(file));
         } catch (NoSuchFileException missing) {
             throw new SetupFileException(file, "", "no such file");
         } catch (IOException unreadable) {
             throw new SetupFileException(file, "", "cannot be read");
         }
         try {
-            return CardVerifier.verify(bytes, new KeyRing(around.user().root()).codes());
+            return CardVerifier.verify(bytes, new KeyRing(context.user().root()).codes());
         } catch (IOException damaged) {
             throw new SetupFileException(file, "", "is no PDF file, or is damaged");
         }
     }
 
     private void print(VerifyResult result) {
-        around.out().println(around.words().text(result.headlineKey()));
+        context.out().println(context.words().text(result.headlineKey()));
         if (!result.keyCode().isEmpty()) {
-            around.out()
-                    .println(around.words()
+            context.out()
+                    .println(context.words()
                             .text(
                                     result.knownKey() ? "verify.knownKey" : "verify.unknownKey",
                                     Arg.text(result.keyName()),
                                     Arg.text(result.keyCode())));
-            around.out().println(around.words().text("verify.when", Arg.text(result.signedAt())));
-            around.out().println(around.words().text("verify.means"));
+            context.out().println(context.words().text("verify.when", Arg.text(result.signedAt())));
+            context.out().println(context.words().text("verify.means"));
         }
     }
 }

@@ -4,7 +4,7 @@ import java.text.MessageFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
-import org.evenfall.quantity.Figures;
+import org.evenfall.quantity.NumberFormats;
 import org.evenfall.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 
@@ -68,7 +68,7 @@ public final class Sentences {
 
     /** A number with its unit, a thin way for faces to write one in this language. */
     public String number(double value, int decimals, Unit unit) {
-        String digits = Figures.decimals(value, decimals, locale);
+        String digits = NumberFormats.decimals(value, decimals, locale);
         String gap = unit == Unit.DEG ? "" : "\u00a0";
         return unit == Unit.NONE ? digits : digits + gap + unit.symbol();
     }

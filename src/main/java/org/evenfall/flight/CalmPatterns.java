@@ -29,7 +29,7 @@ public final class CalmPatterns {
         throwsM = new double[LandingPattern.BOUNDS.length];
         for (int i = 0; i < throwsM.length; i++) {
             Granule granule = new Granule(
-                    sizes.d50Mm() * Math.exp(sizes.lnSd() * LandingPattern.BOUNDS[i]), particleDensityKgPerM3);
+                    sizes.d50Mm() * Math.exp(sizes.sigma() * LandingPattern.BOUNDS[i]), particleDensityKgPerM3);
             throwsM[i] = ThrowCurve.of(granule, level, level, 1, up, heightM).distanceM(level);
         }
     }
@@ -39,7 +39,7 @@ public final class CalmPatterns {
      * @param spreadDeg its standard deviation, degrees
      * @param discSpacingM distance between the centres of the discs, m
      */
-    public PassPattern of(double directionDeg, double spreadDeg, double discSpacingM) {
+    public SpreadPattern of(double directionDeg, double spreadDeg, double discSpacingM) {
         int sectors = LandingPattern.FEW_SECTORS;
         double[][] right = new double[throwsM.length][sectors + 1];
         for (int j = 0; j <= sectors; j++) {

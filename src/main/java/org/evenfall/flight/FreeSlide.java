@@ -101,7 +101,7 @@ final class FreeSlide {
         return time;
     }
 
-    boolean left() {
+    boolean hasLeftDisc() {
         return left;
     }
 

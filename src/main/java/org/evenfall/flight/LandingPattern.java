@@ -39,9 +39,9 @@ public final class LandingPattern {
 
     private final SizeDistribution sizes;
     private final double particleDensityKgPerM3;
-    private final Pass pass;
+    private final PassConditions pass;
 
-    private LandingPattern(SizeDistribution sizes, double particleDensityKgPerM3, Pass pass) {
+    private LandingPattern(SizeDistribution sizes, double particleDensityKgPerM3, PassConditions pass) {
         this.sizes = sizes;
         this.particleDensityKgPerM3 = particleDensityKgPerM3;
         this.pass = pass;
@@ -53,11 +53,11 @@ public final class LandingPattern {
      * @param sizes size distribution of the product
      * @param particleDensityKgPerM3 apparent density of a granule, kg/m³, above 0
      */
-    public static PassPattern of(SizeDistribution sizes, double particleDensityKgPerM3, Pass pass) {
+    public static SpreadPattern of(SizeDistribution sizes, double particleDensityKgPerM3, PassConditions pass) {
         return new LandingPattern(sizes, particleDensityKgPerM3, pass).lay();
     }
 
-    private PassPattern lay() {
+    private SpreadPattern lay() {
         List<Fan> fans = pass.fans();
         double[][][] landings = new double[fans.size()][][];
         for (int f = 0; f < landings.length; f++) {
@@ -67,7 +67,7 @@ public final class LandingPattern {
     }
 
     /** Lays fans given by the landings of their corners: fan, stratum bound, sector bound, m. */
-    static PassPattern lay(double[][][] landings, double[] shares) {
+    static SpreadPattern lay(double[][][] landings, double[] shares) {
         int half = 0;
         for (double[][] across : landings) {
             half = Math.max(half, halfCells(across));
@@ -80,7 +80,7 @@ public final class LandingPattern {
     }
 
     /** Lays one fan, given by few sectors, and its mirror image. */
-    static PassPattern layMirrored(double[][] right) {
+    static SpreadPattern layMirrored(double[][] right) {
         int half = halfCells(right);
         double[] mass = new double[2 * half + 1];
         deposit(right, FEW_SHARES, 1, mass, half);
@@ -101,13 +101,13 @@ public final class LandingPattern {
         return (int) Math.ceil(reach / CELL_M) + 1;
     }
 
-    private static PassPattern pattern(double[] mass, int half) {
+    private static SpreadPattern pattern(double[] mass, int half) {
         double[] positions = new double[mass.length];
         for (int i = 0; i < mass.length; i++) {
             positions[i] = (i - half) * CELL_M;
             mass[i] /= CELL_M;
         }
-        return new PassPattern(positions, mass);
+        return new SpreadPattern(positions, mass);
     }
 
     /** Direction at a sector bound, degrees. */
@@ -144,7 +144,7 @@ public final class LandingPattern {
             fastest = Math.max(fastest, speed);
         }
         for (int i = 0; i < BOUNDS.length; i++) {
-            double diameterMm = sizes.d50Mm() * Math.exp(sizes.lnSd() * BOUNDS[i]);
+            double diameterMm = sizes.d50Mm() * Math.exp(sizes.sigma() * BOUNDS[i]);
             ThrowCurve curve = ThrowCurve.of(
                     new Granule(diameterMm, particleDensityKgPerM3),
                     slowest,

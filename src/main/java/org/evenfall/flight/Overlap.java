@@ -13,11 +13,11 @@ public final class Overlap {
     /** Places across a working width where a field is looked at closely. */
     public static final int CLOSE = 96;
 
-    private final PassPattern pass;
+    private final SpreadPattern pass;
     private final boolean turned;
 
     /** @param driving how the passes follow each other; taken as back and forth while unanswered */
-    public Overlap(PassPattern pass, DrivingPattern driving) {
+    public Overlap(SpreadPattern pass, DrivingPattern driving) {
         this.pass = pass;
         this.turned = driving != DrivingPattern.ROUND_AND_ROUND;
     }

@@ -7,7 +7,7 @@ import java.util.List;
  * A twin-disc machine of the teaching model and how its parts become fans. Each disc has a long and a short vane, each
  * throwing half. A granule falls on at the drop point, is carried round while it slides along the vane, and leaves at the
  * tip: time on the vane, speed and direction come from {@link Vane}. That the direction scatters by {@value #SPREAD_DEG}°
- * is an assumption of the model, as are the drop radius, the friction and the dish of the disc ({@link Throws}).
+ * is an assumption of the model, as are the drop radius, the friction and the dish of the disc ({@link ThrowModel}).
  *
  * @param longRadiusM centre of the disc to the tip of the long vane, m
  * @param shortRadiusM to the tip of the short vane, m
@@ -67,7 +67,7 @@ public record TwinDisc(
         List<Fan> fans = new ArrayList<>();
         for (boolean right : new boolean[] {false, true}) {
             double share = (right ? rightShare : 1 - rightShare) / 2;
-            double takeOff = Throws.TAKE_OFF_DEG + (right ? tiltDeg : -tiltDeg);
+            double takeOff = ThrowModel.TAKE_OFF_DEG + (right ? tiltDeg : -tiltDeg);
             double wear = right ? 1 : 1 - wornShare;
             fans.add(fan(right, longRadiusM * wear, longPitchM, takeOff, share, LONG_DEG));
             fans.add(fan(right, shortRadiusM, shortPitchM, takeOff, share, SHORT_DEG));
@@ -77,14 +77,14 @@ public record TwinDisc(
 
     private Fan fan(boolean right, double radiusM, double pitchM, double takeOffDeg, double share, double baseDeg) {
         VaneOutlet outlet = outlet(radiusM, pitchM, discRpm);
-        VaneOutlet base = outlet(radiusM, 0, Throws.USUAL_DISC_RPM);
-        double turned = turnDeg(outlet, discRpm) - turnDeg(base, Throws.USUAL_DISC_RPM);
+        VaneOutlet base = outlet(radiusM, 0, ThrowModel.USUAL_DISC_RPM);
+        double turned = turnDeg(outlet, discRpm) - turnDeg(base, ThrowModel.USUAL_DISC_RPM);
         double direction = Math.max(-90, Math.min(150, baseDeg + dropPointDeg + turned));
         return new Fan(right, outlet.speedMPerS(), direction, SPREAD_DEG, takeOffDeg, share);
     }
 
     private static VaneOutlet outlet(double radiusM, double pitchM, double rpm) {
-        return new Vane(radiusM, Throws.DROP_SHARE * radiusM, pitchM, Throws.FRICTION)
+        return new Vane(radiusM, ThrowModel.DROP_SHARE * radiusM, pitchM, ThrowModel.FRICTION)
                 .outlet(rpm, Flight.GRAVITY_M_PER_S2);
     }
 

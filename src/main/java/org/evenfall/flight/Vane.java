@@ -45,7 +45,7 @@ public record Vane(double radiusM, double dropRadiusM, double offsetM, double fr
             return pressed(omega, gravityMPerS2, start, 0, 0);
         }
         FreeSlide slide = new FreeSlide(radiusM, offsetM, friction, omega, gravityMPerS2).from(start);
-        if (slide.left()) {
+        if (slide.hasLeftDisc()) {
             return slide.outlet();
         }
         return pressed(omega, gravityMPerS2, slide.x(), slide.vx(), slide.timeS());

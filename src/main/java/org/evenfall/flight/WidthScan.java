@@ -40,7 +40,7 @@ public record WidthScan(List<Double> widths, List<Double> cvPercent, List<Interv
      * @param narrowest above 0
      * @param widest above the narrowest
      */
-    public static WidthScan of(PassPattern pattern, DrivingPattern driving, double narrowest, double widest) {
+    public static WidthScan of(SpreadPattern pattern, DrivingPattern driving, double narrowest, double widest) {
         if (!(narrowest > 0 && widest > narrowest)) {
             throw new IllegalArgumentException("need 0 < narrowest < widest: " + narrowest + ", " + widest);
         }
@@ -56,7 +56,7 @@ public record WidthScan(List<Double> widths, List<Double> cvPercent, List<Interv
     }
 
     /** From an eighth of the pattern's reach to all of it: narrower nobody drives, wider nothing meets. */
-    public static WidthScan of(PassPattern pattern, DrivingPattern driving) {
+    public static WidthScan of(SpreadPattern pattern, DrivingPattern driving) {
         double reach = pattern.rightmostM() - pattern.leftmostM();
         return of(pattern, driving, reach / 8, reach);
     }

@@ -10,9 +10,9 @@ import java.util.List;
  * still counting as {@link #ASSUMPTION_WEIGHT} degrees, so that two samples that happen to agree prove little.
  *
  * @param lnD50 standard error of ln d50
- * @param lnSd standard error of the standard deviation of ln d
+ * @param sigma standard error of the standard deviation of ln d
  */
-record SieveErrors(double lnD50, double lnSd) {
+record SieveErrors(double lnD50, double sigma) {
 
     /** Effective granules a sample: gives about 3 % on d50 for ordinary granules on three sieves. Ours. */
     static final double GRANULES_PER_SAMPLE = 40;

@@ -36,7 +36,7 @@ public final class Sieves {
         LogNormalFit fit = LogNormalFit.of(apertures, mean);
         SieveErrors errors = SieveErrors.of(fit, apertures, mean, shares);
         SizeDistribution distribution = new SizeDistribution(
-                Math.exp(fit.mu()), Math.exp(fit.sigma()), errors.lnD50(), errors.lnSd(), fit.isBound());
+                Math.exp(fit.mu()), Math.exp(fit.sigma()), errors.lnD50(), errors.sigma(), fit.isBound());
         return result(aperturesMm, apertures, mean, samples.size(), fit, distribution);
     }
 

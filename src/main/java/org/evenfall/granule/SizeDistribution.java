@@ -41,13 +41,13 @@ public record SizeDistribution(
     }
 
     /** Standard deviation of the natural logarithm of the diameter. */
-    public double lnSd() {
+    public double sigma() {
         return Math.log(geometricSd);
     }
 
     /** Diameter that a share of the mass is finer than, mm; the share strictly between 0 and 1. */
     public double quantileMm(double share) {
-        return d50Mm * Math.exp(lnSd() * STANDARD.inverseCumulativeProbability(share));
+        return d50Mm * Math.exp(sigma() * STANDARD.inverseCumulativeProbability(share));
     }
 
     /** Share of the mass finer than a diameter, 0 to 1. */
@@ -58,7 +58,7 @@ public record SizeDistribution(
         if (geometricSd == 1) {
             return diameterMm < d50Mm ? 0 : 1;
         }
-        return STANDARD.cumulativeProbability(Math.log(diameterMm / d50Mm) / lnSd());
+        return STANDARD.cumulativeProbability(Math.log(diameterMm / d50Mm) / sigma());
     }
 
     /** Share of the mass for each mm of diameter at a diameter, 1/mm; 0 for a single size, which has no density. */
@@ -66,7 +66,7 @@ public record SizeDistribution(
         if (diameterMm <= 0 || geometricSd == 1) {
             return 0;
         }
-        return STANDARD.density(Math.log(diameterMm / d50Mm) / lnSd()) / (lnSd() * diameterMm);
+        return STANDARD.density(Math.log(diameterMm / d50Mm) / sigma()) / (sigma() * diameterMm);
     }
 
     /** Size guide number: 100 × d50 in mm (Street, Sherratt, Ohio State University 2012, seen). */

@@ -19,11 +19,11 @@ record NextOpening(@Nullable Double opening, OpeningSource from) {
 
     /** An answer for one side from the tests so far; null when that side was never caught. */
     static @Nullable NextOpening of(
-            List<BucketTests.Catch> soFar, boolean left, double outletKgPerMin, BucketTests.Wanted wanted) {
+            List<BucketAssessment.Catch> soFar, boolean left, double outletKgPerMin, BucketAssessment.Wanted wanted) {
         TreeMap<Double, Double> measured = new TreeMap<>();
         Double lastOpening = null;
-        for (BucketTests.Catch one : soFar) {
-            Double flow = BucketTests.meanFlow(left ? one.leftKg() : one.rightKg(), one.timeS());
+        for (BucketAssessment.Catch one : soFar) {
+            Double flow = BucketAssessment.meanFlow(left ? one.leftKg() : one.rightKg(), one.timeS());
             if (flow != null) {
                 lastOpening = left ? one.openingLeft() : one.openingRight();
                 measured.put(lastOpening, flow);

@@ -36,8 +36,8 @@ final class Comparison {
     private static final double LEAST_SPREAD_ERROR = 1;
 
     final TestedProduct reference;
-    final Traits product;
-    final Traits other;
+    final EstimatedProperties product;
+    final EstimatedProperties other;
     final ThrowLine productLine;
     final ThrowLine otherLine;
     private final double packingError;
@@ -48,8 +48,8 @@ final class Comparison {
     Comparison(
             ProductForm form,
             TestedProduct reference,
-            Traits product,
-            Traits other,
+            EstimatedProperties product,
+            EstimatedProperties other,
             ThrowLine productLine,
             ThrowLine otherLine) {
         this.reference = reference;
@@ -61,11 +61,11 @@ final class Comparison {
                 ? PACKING_ERROR_SAME_FORM
                 : PACKING_ERROR_OTHER_FORM;
         this.throwUnitM = Math.max(
-                productLine.errorM(product.bulkError(), product.d50Error(), product.lnSdError()),
+                productLine.errorM(product.bulkError(), product.d50Error(), product.sigmaStandardError()),
                 LEAST_THROW_ERROR * productLine.edgeM());
         this.flowUnit = Math.max(
                 Math.hypot(product.bulkError(), product.flowSlopeOfD50() * product.d50Error()), LEAST_FLOW_ERROR);
-        this.spreadUnit = Math.max(product.spreadIndexSlope() * product.lnSdError(), LEAST_SPREAD_ERROR);
+        this.spreadUnit = Math.max(product.spreadIndexSlope() * product.sigmaStandardError(), LEAST_SPREAD_ERROR);
     }
 
     /** Throw at the edge, m; negative: the new product falls short. */
@@ -79,8 +79,8 @@ final class Comparison {
 
     /** Standard error of the throw difference from every measurement of both and from packing, m. */
     double throwErrorM() {
-        double own = productLine.errorM(product.bulkError(), product.d50Error(), product.lnSdError());
-        double theirs = otherLine.errorM(other.bulkError(), other.d50Error(), other.lnSdError());
+        double own = productLine.errorM(product.bulkError(), product.d50Error(), product.sigmaStandardError());
+        double theirs = otherLine.errorM(other.bulkError(), other.d50Error(), other.sigmaStandardError());
         return Math.hypot(Math.hypot(own, theirs), otherLine.perLnDensity() * packingError);
     }
 
@@ -96,9 +96,11 @@ final class Comparison {
 
     /** Standardised difference: 0 alike, 1 about one standard error of measuring. */
     double score() {
-        double gapBulk = beyond(other.bulkError(), Math.max(product.bulkError(), Traits.HANDBOOK_BULK_ERROR));
+        double gapBulk =
+                beyond(other.bulkError(), Math.max(product.bulkError(), EstimatedProperties.HANDBOOK_BULK_ERROR));
         double gapD50 = beyond(other.d50Error(), Math.max(product.d50Error(), ORDINARY_D50_ERROR));
-        double gapLnSd = beyond(other.lnSdError(), Math.max(product.lnSdError(), ORDINARY_LN_SD_ERROR));
+        double gapLnSd =
+                beyond(other.sigmaStandardError(), Math.max(product.sigmaStandardError(), ORDINARY_LN_SD_ERROR));
         double throwGap = otherLine.errorM(gapBulk, gapD50, gapLnSd);
         double flowGap = Math.hypot(gapBulk, other.flowSlopeOfD50() * gapD50);
         double spreadGap = other.spreadIndexSlope() * gapLnSd;
@@ -121,10 +123,10 @@ final class Comparison {
     double squaredScore(double[] own, double[] theirs, double packing) {
         double ownBulk = own[0] * product.bulkError();
         double ownD50 = own[1] * product.d50Error();
-        double ownLnSd = own[2] * product.lnSdError();
+        double ownLnSd = own[2] * product.sigmaStandardError();
         double theirBulk = theirs[0] * other.bulkError();
         double theirD50 = theirs[1] * other.d50Error();
-        double theirLnSd = theirs[2] * other.lnSdError();
+        double theirLnSd = theirs[2] * other.sigmaStandardError();
         double shift = productLine.shiftM(ownBulk, ownD50, ownLnSd)
                 - otherLine.shiftM(theirBulk + packing * packingError, theirD50, theirLnSd);
         double flowShift = ownBulk + product.flowSlopeOfD50() * ownD50 - theirBulk - other.flowSlopeOfD50() * theirD50;

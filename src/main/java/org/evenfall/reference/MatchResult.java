@@ -19,15 +19,15 @@ import org.jspecify.annotations.Nullable;
  * @param redraws how often the measurements were redone in simulation
  */
 public record MatchResult(
-        List<RankedReference> ranked,
-        @Nullable RankedReference chosen,
+        List<RankedProduct> ranked,
+        @Nullable RankedProduct chosen,
         Verdict verdict,
         Direction direction,
         @Nullable Double throwAgainstDenseM,
         @Nullable Double widestReachableM,
         boolean outOfReach,
         @Nullable PatternChange pattern,
-        @Nullable LaidOver laidOver,
+        @Nullable PatternOverlay laidOver,
         int redraws) {
 
     public MatchResult {

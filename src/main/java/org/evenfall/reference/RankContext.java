@@ -1,7 +1,7 @@
 package org.evenfall.reference;
 
 import java.util.Objects;
-import org.evenfall.flight.Throws;
+import org.evenfall.flight.ThrowModel;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -51,10 +51,10 @@ public record RankContext(
             @Nullable Double discRpmHighest,
             @Nullable Double heightOverCropM,
             String chosenId) {
-        double rpm = discRpm == null ? Throws.USUAL_DISC_RPM : discRpm;
+        double rpm = discRpm == null ? ThrowModel.USUAL_DISC_RPM : discRpm;
         return new RankContext(
                 tramlineWidthM,
-                discRadiusM == null ? Throws.USUAL_DISC_RADIUS_M : discRadiusM,
+                discRadiusM == null ? ThrowModel.USUAL_DISC_RADIUS_M : discRadiusM,
                 rpm,
                 discRpmHighest == null ? rpm : Math.max(rpm, discRpmHighest),
                 heightOverCropM == null ? USUAL_HEIGHT_M : heightOverCropM,

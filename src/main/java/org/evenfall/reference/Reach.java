@@ -1,7 +1,7 @@
 package org.evenfall.reference;
 
 import java.util.List;
-import org.evenfall.flight.Throws;
+import org.evenfall.flight.ThrowModel;
 import org.evenfall.granule.ProductForm;
 
 /**
@@ -50,14 +50,20 @@ public final class Reach {
     record Answer(double widestM, boolean outOfReach) {}
 
     /** A dense 27 % N product as it usually is: bulk density 1.0 kg/L, median and spread as wide work wants them. */
-    static Traits dense() {
-        return Traits.of(
-                ProductForm.CALCIUM_AMMONIUM_NITRATE, DENSE_KG_PER_L, Traits.HANDBOOK_BULK_ERROR, null, null, null);
+    static EstimatedProperties dense() {
+        return EstimatedProperties.of(
+                ProductForm.CALCIUM_AMMONIUM_NITRATE,
+                DENSE_KG_PER_L,
+                EstimatedProperties.HANDBOOK_BULK_ERROR,
+                null,
+                null,
+                null);
     }
 
-    static Answer widest(RankContext context, List<Comparison> comparisons, Traits product, ThrowLine now) {
+    static Answer widest(
+            RankContext context, List<Comparison> comparisons, EstimatedProperties product, ThrowLine now) {
         double speed = Math.min(
-                FASTEST_OUTLET_M_PER_S, Throws.outletSpeedMPerS(context.discRadiusM(), context.discRpmHighest()));
+                FASTEST_OUTLET_M_PER_S, ThrowModel.outletSpeedMPerS(context.discRadiusM(), context.discRpmHighest()));
         ThrowLine fastest = ThrowLine.of(product, speed, context.heightOverCropM());
         double gain = Math.max(1, fastest.edgeM() / now.edgeM());
         if (context.widerLever()) {
@@ -77,12 +83,12 @@ public final class Reach {
         }
         Double handbook = context.widestHandbookWidthM();
         if (handbook != null) {
-            Traits dense = dense();
+            EstimatedProperties dense = dense();
             ThrowLine denseLine = ThrowLine.of(dense, speed, context.heightOverCropM());
             double width = handbook * fastest.edgeM() / denseLine.edgeM();
             if (width > widest) {
                 widest = width;
-                double own = fastest.errorM(product.bulkError(), product.d50Error(), product.lnSdError());
+                double own = fastest.errorM(product.bulkError(), product.d50Error(), product.sigmaStandardError());
                 double theirs = denseLine.errorM(dense.bulkError(), DENSE_D50_ERROR, 0);
                 error = Math.hypot(own, theirs) / denseLine.edgeM();
             }
@@ -90,7 +96,8 @@ public final class Reach {
         double model = MODEL_ERROR;
         if (widest == 0) {
             widest = fastest.edgeM() / NEEDED_SHARE;
-            error = fastest.errorM(product.bulkError(), product.d50Error(), product.lnSdError()) / fastest.edgeM();
+            error = fastest.errorM(product.bulkError(), product.d50Error(), product.sigmaStandardError())
+                    / fastest.edgeM();
             model = ROUGH_MODEL_ERROR;
         }
         double margin = 1 + Z90 * Math.hypot(error, model);

@@ -1,6 +1,6 @@
 package org.evenfall.reference;
 
-import org.evenfall.flight.Throws;
+import org.evenfall.flight.ThrowModel;
 import org.evenfall.granule.ParticleDensities;
 
 /**
@@ -18,26 +18,26 @@ record ThrowLine(double edgeM, double perLnDensity, double perLnDiameter) {
 
     private static final double STEP = 0.03;
 
-    static ThrowLine of(Traits product, double outletSpeedMPerS, double heightM) {
+    static ThrowLine of(EstimatedProperties product, double outletSpeedMPerS, double heightM) {
         double density = 1000 * product.bulkKgPerL() / ParticleDensities.USUAL_PACKING;
-        double diameter = product.d50Mm() * Math.exp(EDGE_Z * product.lnSd());
+        double diameter = product.d50Mm() * Math.exp(EDGE_Z * product.sigma());
         double up = Math.exp(STEP);
-        double edge = Throws.distanceM(diameter, density, outletSpeedMPerS, heightM);
-        double denser = Throws.distanceM(diameter, density * up, outletSpeedMPerS, heightM);
-        double lighter = Throws.distanceM(diameter, density / up, outletSpeedMPerS, heightM);
-        double larger = Throws.distanceM(diameter * up, density, outletSpeedMPerS, heightM);
-        double smaller = Throws.distanceM(diameter / up, density, outletSpeedMPerS, heightM);
+        double edge = ThrowModel.distanceM(diameter, density, outletSpeedMPerS, heightM);
+        double denser = ThrowModel.distanceM(diameter, density * up, outletSpeedMPerS, heightM);
+        double lighter = ThrowModel.distanceM(diameter, density / up, outletSpeedMPerS, heightM);
+        double larger = ThrowModel.distanceM(diameter * up, density, outletSpeedMPerS, heightM);
+        double smaller = ThrowModel.distanceM(diameter / up, density, outletSpeedMPerS, heightM);
         return new ThrowLine(edge, (denser - lighter) / (2 * STEP), (larger - smaller) / (2 * STEP));
     }
 
     /** Shift of the throw for errors of ln density, ln d50 and ln sd, m. */
-    double shiftM(double lnDensity, double lnD50, double lnSd) {
-        return perLnDensity * lnDensity + perLnDiameter * (lnD50 + EDGE_Z * lnSd);
+    double shiftM(double lnDensity, double lnD50, double sigma) {
+        return perLnDensity * lnDensity + perLnDiameter * (lnD50 + EDGE_Z * sigma);
     }
 
     /** Standard error of the throw from independent errors, m. */
-    double errorM(double lnDensity, double lnD50, double lnSd) {
-        double size = Math.hypot(lnD50, EDGE_Z * lnSd);
+    double errorM(double lnDensity, double lnD50, double sigma) {
+        double size = Math.hypot(lnD50, EDGE_Z * sigma);
         return Math.hypot(perLnDensity * lnDensity, perLnDiameter * size);
     }
 }

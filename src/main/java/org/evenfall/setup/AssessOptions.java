@@ -1,6 +1,6 @@
 package org.evenfall.setup;
 
-import org.evenfall.reference.Watch;
+import org.evenfall.reference.ProgressMonitor;
 
 /**
  * How much simulation goes into an assessment.
@@ -9,13 +9,13 @@ import org.evenfall.reference.Watch;
  * @param redraws how many times the measurements are redone, at least 1
  * @param watch looks on and may end the simulation early
  */
-public record AssessOptions(long seed, int redraws, Watch watch) {
+public record AssessOptions(long seed, int redraws, ProgressMonitor watch) {
 
     /** The same for everyone, so that the same setup gives the same figures. */
-    public static final AssessOptions USUAL = new AssessOptions(20270401, 400, Watch.NOBODY);
+    public static final AssessOptions USUAL = new AssessOptions(20270401, 400, ProgressMonitor.NONE);
 
     /** The usual with more simulated repeats and somebody looking on. */
-    public static AssessOptions closer(int redraws, Watch watch) {
+    public static AssessOptions closer(int redraws, ProgressMonitor watch) {
         return new AssessOptions(USUAL.seed(), redraws, watch);
     }
 }

@@ -5,8 +5,8 @@ import java.util.Map;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.machine.HeightResult;
+import org.evenfall.machine.MachineCheckResult;
 import org.evenfall.machine.MachineProfile;
-import org.evenfall.machine.YardResult;
 import org.evenfall.reference.MatchResult;
 import org.jspecify.annotations.Nullable;
 
@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param tramlineWidthM tramline width
  * @param product step 1
  * @param match step 2; null without a product
- * @param yard step 3
+ * @param machineCheck step 3
  * @param height step 4; null until it can be read
  * @param rate step 5
  * @param trays step 6
@@ -31,7 +31,7 @@ public record Assessment(
         @Nullable Double tramlineWidthM,
         ProductResult product,
         @Nullable MatchResult match,
-        YardResult yard,
+        MachineCheckResult machineCheck,
         @Nullable HeightResult height,
         RateResult rate,
         TraysResult trays,

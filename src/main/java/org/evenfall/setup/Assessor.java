@@ -8,8 +8,8 @@ import org.evenfall.finding.Finding;
 import org.evenfall.finding.Severity;
 import org.evenfall.finding.Step;
 import org.evenfall.machine.HeightResult;
+import org.evenfall.machine.MachineCheckResult;
 import org.evenfall.machine.MachineProfile;
-import org.evenfall.machine.YardResult;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.setup.entry.Setup;
 
@@ -30,17 +30,27 @@ public final class Assessor {
         MatchResult match = MatchAssessor.assess(setup, machine, width, product, options, reader);
         ReadSettings start =
                 MatchAssessor.settings(setup.match().settings(), machine, "", new EntryReader(), Step.MATCH);
-        YardResult yard = YardAssessor.assess(setup, machine, start.ptoRpm(), reader);
+        MachineCheckResult machineCheck = MachineCheckAssessor.assess(setup, machine, start.ptoRpm(), reader);
         HeightResult height = HeightAssessor.assess(setup, machine, product, start.heightOverCropM(), reader);
         RateResult rate = RateAssessor.assess(setup, machine, width, product, reader);
-        TraysResult trays = TraysAssessor.assess(setup, machine, width, product, rate, yard, reader);
-        CardResult card = CardAssessor.assess(setup, machine, match, yard, height, rate, trays, reader);
+        TraysResult trays = TraysAssessor.assess(setup, machine, width, product, rate, machineCheck, reader);
+        CardResult card = CardAssessor.assess(setup, machine, match, machineCheck, height, rate, trays, reader);
         List<Finding> findings = reader.findings().stream()
                 .distinct()
                 .sorted(Comparator.comparing(Finding::step).thenComparing(Finding::severity))
                 .toList();
         return new Assessment(
-                states(findings, card), machine, width, product, match, yard, height, rate, trays, card, findings);
+                states(findings, card),
+                machine,
+                width,
+                product,
+                match,
+                machineCheck,
+                height,
+                rate,
+                trays,
+                card,
+                findings);
     }
 
     private static Map<Step, StepState> states(List<Finding> findings, CardResult card) {

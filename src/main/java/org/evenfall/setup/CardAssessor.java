@@ -9,8 +9,8 @@ import org.evenfall.finding.Finding;
 import org.evenfall.finding.Severity;
 import org.evenfall.finding.Step;
 import org.evenfall.machine.HeightResult;
+import org.evenfall.machine.MachineCheckResult;
 import org.evenfall.machine.MachineProfile;
-import org.evenfall.machine.YardResult;
 import org.evenfall.rate.BucketResult;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.setup.entry.Setup;
@@ -27,7 +27,7 @@ final class CardAssessor {
             Setup setup,
             MachineProfile machine,
             @Nullable MatchResult match,
-            YardResult yard,
+            MachineCheckResult machineCheck,
             @Nullable HeightResult height,
             RateResult rate,
             TraysResult trays,
@@ -44,7 +44,7 @@ final class CardAssessor {
         reader.need(dated, Step.CARD, "missing.date", "/card/date");
         boolean findingOnly =
                 match != null && match.outOfReach() && setup.match().trayTestOnly() != YesNo.YES;
-        FinalSettings settings = settings(setup, machine, yard, height, rate, trays);
+        FinalSettings settings = settings(setup, machine, machineCheck, height, rate, trays);
         List<String> missing = new ArrayList<>();
         for (Finding finding : reader.findings()) {
             if (finding.key().startsWith("missing.") && !missing.contains(finding.key())) {
@@ -58,7 +58,7 @@ final class CardAssessor {
     private static FinalSettings settings(
             Setup setup,
             MachineProfile machine,
-            YardResult yard,
+            MachineCheckResult machineCheck,
             @Nullable HeightResult height,
             RateResult rate,
             TraysResult trays) {
@@ -82,7 +82,7 @@ final class CardAssessor {
         Map<String, Double> levers = tested == null || tested.levers().isEmpty() ? start.levers() : tested.levers();
         return new FinalSettings(
                 levers,
-                first(pick(tested, ReadSettings::ptoRpm), yard.ptoRpm(), start.ptoRpm()),
+                first(pick(tested, ReadSettings::ptoRpm), machineCheck.ptoRpm(), start.ptoRpm()),
                 first(bucket == null ? null : Double.valueOf(bucket.openingLeft()), testedLeft, null),
                 first(bucket == null ? null : Double.valueOf(bucket.openingRight()), testedRight, null),
                 first(

@@ -4,9 +4,9 @@ import java.util.List;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberReading;
 import org.evenfall.quantity.NumberText;
-import org.evenfall.quantity.Typed;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.trays.CatchConversion;
@@ -28,7 +28,7 @@ final class CatchReader {
 
     /** One catch, or the catches of several runs with a plus between them. */
     static @Nullable Double grams(
-            Typed typed,
+            EnteredQuantity typed,
             AmountKind kind,
             @Nullable Double boreMm,
             @Nullable Double densityKgPerL,
@@ -46,7 +46,7 @@ final class CatchReader {
     }
 
     private static @Nullable Double one(
-            Typed typed,
+            EnteredQuantity typed,
             AmountKind kind,
             @Nullable Double boreMm,
             @Nullable Double densityKgPerL,
@@ -80,7 +80,7 @@ final class CatchReader {
      *
      * @param typed what was typed, one for each of the grams
      */
-    static void slips(List<Typed> typed, List<Double> grams, String pointer, EntryReader reader) {
+    static void slips(List<EnteredQuantity> typed, List<Double> grams, String pointer, EntryReader reader) {
         List<Double> sorted = grams.stream().sorted().toList();
         double middle = sorted.get(sorted.size() / 2);
         for (int i = 0; i < grams.size(); i++) {

@@ -7,9 +7,9 @@ import org.evenfall.finding.Finding;
 import org.evenfall.finding.Severity;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.Dimension;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberReading;
 import org.evenfall.quantity.NumberText;
-import org.evenfall.quantity.Typed;
 import org.evenfall.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 
@@ -35,13 +35,13 @@ final class EntryReader {
      * the latter.
      */
     @Nullable
-    Double read(Typed typed, FieldSpec spec, String pointer) {
+    Double read(EnteredQuantity typed, FieldSpec spec, String pointer) {
         return read(typed, spec, pointer, spec.step());
     }
 
     @Nullable
-    Double read(Typed given, FieldSpec spec, String pointer, Step step) {
-        Typed typed = withUnitFromText(given, spec);
+    Double read(EnteredQuantity given, FieldSpec spec, String pointer, Step step) {
+        EnteredQuantity typed = withUnitFromText(given, spec);
         NumberReading reading = NumberText.read(typed.text());
         if (reading instanceof NumberReading.Empty) {
             return null;
@@ -107,16 +107,16 @@ final class EntryReader {
     }
 
     /** Someone typed "28 m" into the field whose unit is already m, or "92 ft" into it: the typed unit counts. */
-    private static Typed withUnitFromText(Typed given, FieldSpec spec) {
+    private static EnteredQuantity withUnitFromText(EnteredQuantity given, FieldSpec spec) {
         if (!(NumberText.read(given.text()) instanceof NumberReading.NotANumber)) {
             return given;
         }
-        Typed parsed = Typed.parse(given.text().strip());
+        EnteredQuantity parsed = EnteredQuantity.parse(given.text().strip());
         return spec.units().contains(parsed.unit()) ? parsed : given;
     }
 
     /** Every value that can be used, in order; what is blank is passed over. */
-    List<Double> readAll(List<Typed> typed, FieldSpec spec, String pointer) {
+    List<Double> readAll(List<EnteredQuantity> typed, FieldSpec spec, String pointer) {
         List<Double> values = new ArrayList<>();
         for (int i = 0; i < typed.size(); i++) {
             Double value = read(typed.get(i), spec, pointer + "/" + i);

@@ -4,11 +4,11 @@ import java.util.List;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
-import org.evenfall.flight.Throws;
+import org.evenfall.flight.ThrowModel;
+import org.evenfall.machine.HeightCalculator;
 import org.evenfall.machine.HeightResult;
-import org.evenfall.machine.Heights;
 import org.evenfall.machine.MachineProfile;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.HeightEntries;
 import org.evenfall.setup.entry.Setup;
@@ -51,7 +51,7 @@ final class HeightAssessor {
         if (crop.isEmpty() || wanted == null) {
             return null;
         }
-        HeightResult result = Heights.assess(new Heights.Measured(
+        HeightResult result = HeightCalculator.assess(new HeightCalculator.Measured(
                 crop,
                 growth == null ? 0 : growth,
                 wanted,
@@ -96,11 +96,11 @@ final class HeightAssessor {
         double speed = product.flight().outletSpeedMPerS();
         double d50 = product.sieve().d50Mm();
         double density = product.particle().kgPerM3();
-        return (Throws.distanceM(d50, density, speed, wantedM + 0.05)
-                - Throws.distanceM(d50, density, speed, Math.max(0.05, wantedM - 0.05)));
+        return (ThrowModel.distanceM(d50, density, speed, wantedM + 0.05)
+                - ThrowModel.distanceM(d50, density, speed, Math.max(0.05, wantedM - 0.05)));
     }
 
-    private static @Nullable Double hitch(Typed typed, String pointer, EntryReader reader) {
+    private static @Nullable Double hitch(EnteredQuantity typed, String pointer, EntryReader reader) {
         return metres(reader.read(typed, Fields.HITCH_HEIGHT, pointer));
     }
 

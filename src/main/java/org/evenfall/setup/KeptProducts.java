@@ -7,13 +7,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.evenfall.granule.SieveResult;
-import org.evenfall.quantity.Figures;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.quantity.NumberFormats;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.entry.ReferenceEntry;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.TestedProductEntry;
 import org.evenfall.setup.entry.TrayTestEntry;
-import org.evenfall.trays.Evenness;
+import org.evenfall.trays.Uniformity;
 
 /** A product whose last tray test passed becomes a tested product of this machine. */
 public final class KeptProducts {
@@ -29,7 +29,7 @@ public final class KeptProducts {
      * The tested product that this setup proves: its density, sieve classes, width and the settings of the last tray test.
      * Empty while the product is not measured, the last test has not passed, or the same is in the library already.
      */
-    public static Optional<ReferenceEntry> of(Setup setup, Assessment assessment) {
+    public static Optional<TestedProductEntry> of(Setup setup, Assessment assessment) {
         List<TrayTestResult> tests = assessment.trays().tests();
         ProductResult product = assessment.product();
         if (tests.isEmpty()
@@ -38,13 +38,13 @@ public final class KeptProducts {
             return Optional.empty();
         }
         TrayTestResult last = tests.get(tests.size() - 1);
-        Evenness evenness = last.evenness();
+        Uniformity evenness = last.evenness();
         if (evenness.cvPercent() > PASSED_PERCENT) {
             return Optional.empty();
         }
         TrayTestEntry test = setup.trays().tests().get(last.index());
         SieveResult sieve = product.sieve();
-        ReferenceEntry kept = new ReferenceEntry(
+        TestedProductEntry kept = new TestedProductEntry(
                 freeId(setup.match().library()),
                 (setup.product().name() + " " + setup.product().delivery()).strip(),
                 setup.product().form(),
@@ -61,7 +61,7 @@ public final class KeptProducts {
                         : sieve.sharesPercent().stream()
                                 .map(share -> typed(share, Unit.PERCENT))
                                 .toList(),
-                Typed.EMPTY,
+                EnteredQuantity.EMPTY,
                 typed(evenness.cvPercent(), Unit.PERCENT),
                 test.settings(),
                 (OWN_TEST + " " + test.date()).strip());
@@ -74,9 +74,9 @@ public final class KeptProducts {
     public static final String OWN_TEST = "own tray test";
 
     /** More entries joined to a library; whose short name is taken gets a free one, none is lost. */
-    public static List<ReferenceEntry> join(List<ReferenceEntry> library, List<ReferenceEntry> more) {
-        List<ReferenceEntry> all = new ArrayList<>(library);
-        for (ReferenceEntry entry : more) {
+    public static List<TestedProductEntry> join(List<TestedProductEntry> library, List<TestedProductEntry> more) {
+        List<TestedProductEntry> all = new ArrayList<>(library);
+        for (TestedProductEntry entry : more) {
             boolean same = all.contains(entry);
             boolean taken = all.stream().anyMatch(other -> other.id().equals(entry.id()));
             if (!same) {
@@ -86,7 +86,7 @@ public final class KeptProducts {
         return all;
     }
 
-    private static String freeId(List<ReferenceEntry> library) {
+    private static String freeId(List<TestedProductEntry> library) {
         Set<String> ids = new HashSet<>();
         library.forEach(entry -> ids.add(entry.id()));
         int number = 1;
@@ -97,7 +97,7 @@ public final class KeptProducts {
     }
 
     /** Four decimals: a text that no reader takes for a thousand. */
-    private static Typed typed(double value, Unit unit) {
-        return new Typed(Figures.decimals(value, DECIMALS, Locale.ROOT), unit);
+    private static EnteredQuantity typed(double value, Unit unit) {
+        return new EnteredQuantity(NumberFormats.decimals(value, DECIMALS, Locale.ROOT), unit);
     }
 }

@@ -14,19 +14,19 @@ import org.evenfall.granule.Sieves;
 import org.evenfall.granule.SizeDistribution;
 import org.evenfall.machine.Lever;
 import org.evenfall.machine.MachineProfile;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.reference.Candidate;
 import org.evenfall.reference.MatchResult;
-import org.evenfall.reference.NearestProducts;
 import org.evenfall.reference.PatternChange;
+import org.evenfall.reference.ProductRanking;
 import org.evenfall.reference.RankContext;
-import org.evenfall.reference.RankedReference;
+import org.evenfall.reference.RankedProduct;
 import org.evenfall.reference.TestedProduct;
 import org.evenfall.reference.Verdict;
-import org.evenfall.setup.entry.ReferenceEntry;
 import org.evenfall.setup.entry.SettingsEntries;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.TestedProductEntry;
 import org.evenfall.setup.entry.YesNo;
 import org.jspecify.annotations.Nullable;
 
@@ -63,7 +63,7 @@ final class MatchAssessor {
                 product.density().meanKgPerL(),
                 product.density().standardErrorKgPerL(),
                 product.sieve() == null ? null : product.sieve().distribution());
-        MatchResult result = NearestProducts.rank(
+        MatchResult result = ProductRanking.rank(
                 candidate,
                 references,
                 context(setup, machine, tramlineWidthM),
@@ -123,7 +123,7 @@ final class MatchAssessor {
                     .at("/match/trayTestOnly"));
             return;
         }
-        RankedReference chosen = result.chosen();
+        RankedProduct chosen = result.chosen();
         if (chosen != null && (chosenKnown || setup.match().startWithoutReference() != YesNo.YES)) {
             Arg name = Arg.text(chosen.name());
             switch (result.verdict()) {
@@ -149,11 +149,11 @@ final class MatchAssessor {
         }
     }
 
-    static List<TestedProduct> references(List<ReferenceEntry> library, EntryReader reader) {
+    static List<TestedProduct> references(List<TestedProductEntry> library, EntryReader reader) {
         List<TestedProduct> products = new ArrayList<>();
         Set<String> ids = new HashSet<>();
         for (int i = 0; i < library.size(); i++) {
-            ReferenceEntry entry = library.get(i);
+            TestedProductEntry entry = library.get(i);
             String at = "/match/library/" + i;
             if (entry.id().isBlank() || !ids.add(entry.id())) {
                 reader.add(Finding.stop(Step.MATCH, "match.idTwice", Arg.text(entry.id()))
@@ -173,7 +173,7 @@ final class MatchAssessor {
         return products;
     }
 
-    private static @Nullable SizeDistribution sizes(ReferenceEntry entry, String at, EntryReader reader) {
+    private static @Nullable SizeDistribution sizes(TestedProductEntry entry, String at, EntryReader reader) {
         List<Double> apertures = SieveAssessor.apertures(entry.apertures(), at + "/apertures", Step.MATCH, reader);
         if (apertures != null) {
             List<Double> shares = SieveAssessor.sample(
@@ -192,7 +192,7 @@ final class MatchAssessor {
             SettingsEntries entries, MachineProfile machine, String at, EntryReader reader, Step step) {
         Map<String, Double> levers = new LinkedHashMap<>();
         for (Lever lever : machine.levers()) {
-            Typed typed = entries.levers().getOrDefault(lever.label(), Typed.EMPTY);
+            EnteredQuantity typed = entries.levers().getOrDefault(lever.label(), EnteredQuantity.EMPTY);
             String pointer = at + "/levers/" + lever.label().replace("~", "~0").replace("/", "~1");
             Double value = reader.read(typed, Fields.LEVER_VALUE, pointer, step);
             if (value == null) {

@@ -8,7 +8,7 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.flight.Throw;
-import org.evenfall.flight.Throws;
+import org.evenfall.flight.ThrowModel;
 import org.evenfall.granule.BulkDensities;
 import org.evenfall.granule.BulkDensity;
 import org.evenfall.granule.ParticleDensities;
@@ -18,7 +18,7 @@ import org.evenfall.granule.PublishedBand;
 import org.evenfall.granule.PublishedBands;
 import org.evenfall.granule.SieveResult;
 import org.evenfall.machine.MachineProfile;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.reference.RankContext;
 import org.evenfall.setup.entry.Condition;
@@ -49,12 +49,12 @@ final class ProductAssessor {
         }
         Throw flight = particle == null || sieve == null
                 ? null
-                : Throws.of(
+                : ThrowModel.of(
                         sieve.distribution(),
                         particle.kgPerM3(),
                         particle.standardErrorKgPerM3(),
-                        machine.discRadiusM() == null ? Throws.USUAL_DISC_RADIUS_M : machine.discRadiusM(),
-                        machine.discSpeedAt540Rpm() == null ? Throws.USUAL_DISC_RPM : machine.discSpeedAt540Rpm(),
+                        machine.discRadiusM() == null ? ThrowModel.USUAL_DISC_RADIUS_M : machine.discRadiusM(),
+                        machine.discSpeedAt540Rpm() == null ? ThrowModel.USUAL_DISC_RPM : machine.discSpeedAt540Rpm(),
                         machine.wantedHeightM() == null ? RankContext.USUAL_HEIGHT_M : machine.wantedHeightM());
         return new ProductResult(
                 density, sieve, particle, nitrogen, flight, PublishedBands.of(entries.form()), bagsToSample);
@@ -218,7 +218,7 @@ final class ProductAssessor {
     }
 
     /** All entries of one list read in one unit, or as typed. */
-    static boolean anyTyped(List<Typed> typed) {
+    static boolean anyTyped(List<EnteredQuantity> typed) {
         return typed.stream().anyMatch(one -> !one.isBlank());
     }
 }

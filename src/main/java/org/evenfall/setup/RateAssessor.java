@@ -7,10 +7,10 @@ import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.machine.OpeningTable;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
+import org.evenfall.rate.BucketAssessment;
 import org.evenfall.rate.BucketResult;
-import org.evenfall.rate.BucketTests;
 import org.evenfall.rate.Flows;
 import org.evenfall.rate.HopperCheck;
 import org.evenfall.rate.Nutrients;
@@ -52,7 +52,7 @@ final class RateAssessor {
                 speed != null ? Double.valueOf(speed.meanKmPerH()) : plan == null ? null : plan.speedKmPerH();
         List<BucketResult> tests = buckets(
                 entries.bucketTests(),
-                new BucketTests.Wanted(
+                new BucketAssessment.Wanted(
                         plan == null || tramlineWidthM == null || speedKmPerH == null
                                 ? null
                                 : Double.valueOf(Flows.kgPerMin(plan.productKgPerHa(), tramlineWidthM, speedKmPerH)),
@@ -115,7 +115,7 @@ final class RateAssessor {
                 : Nutrients.productKgPerHa(nitrogen == null ? 0 : nitrogen, nitrogenPercent);
         if (!byProduct) {
             reader.read(
-                    new Typed(Double.toString(Math.rint(productRate * 10) / 10), Unit.KG_PER_HA),
+                    new EnteredQuantity(Double.toString(Math.rint(productRate * 10) / 10), Unit.KG_PER_HA),
                     Fields.PRODUCT_RATE,
                     at + "nitrogenRate");
         }
@@ -153,7 +153,7 @@ final class RateAssessor {
 
     private static @Nullable Double nitrogenKgPerHa(PlanEntries entries, EntryReader reader) {
         String at = "/rate/plan/nitrogenRate";
-        Typed typed = entries.nitrogenRate();
+        EnteredQuantity typed = entries.nitrogenRate();
         if (typed.unit() != Unit.UNITS) {
             return reader.read(typed, Fields.NITROGEN_RATE, at);
         }
@@ -193,8 +193,8 @@ final class RateAssessor {
     }
 
     private static List<BucketResult> buckets(
-            List<BucketEntry> entries, BucketTests.Wanted wanted, EntryReader reader) {
-        List<BucketTests.Catch> catches = new ArrayList<>();
+            List<BucketEntry> entries, BucketAssessment.Wanted wanted, EntryReader reader) {
+        List<BucketAssessment.Catch> catches = new ArrayList<>();
         for (int i = 0; i < entries.size(); i++) {
             BucketEntry entry = entries.get(i);
             String at = "/rate/bucketTests/" + i + "/";
@@ -209,11 +209,11 @@ final class RateAssessor {
                     net(reader.readAll(entry.right(), Fields.BUCKET_MASS, at + "right"), tare, at + "right", reader);
             if (time != null && (left != null || right != null) && !(leftKg.isEmpty() && rightKg.isEmpty())) {
                 double openingLeft = left == null ? right == null ? 0 : right : left;
-                catches.add(
-                        new BucketTests.Catch(openingLeft, right == null ? openingLeft : right, time, leftKg, rightKg));
+                catches.add(new BucketAssessment.Catch(
+                        openingLeft, right == null ? openingLeft : right, time, leftKg, rightKg));
             }
         }
-        return BucketTests.assess(catches, wanted);
+        return BucketAssessment.assess(catches, wanted);
     }
 
     private static List<Double> net(List<Double> gross, double tareKg, String pointer, EntryReader reader) {
@@ -249,13 +249,13 @@ final class RateAssessor {
                     .at(at));
         }
         if (last.leftRightPercent() != null
-                && Math.abs(last.leftRightPercent()) > BucketTests.WORST_LEFT_RIGHT_PERCENT + 1e-9) {
+                && Math.abs(last.leftRightPercent()) > BucketAssessment.WORST_LEFT_RIGHT_PERCENT + 1e-9) {
             reader.add(Finding.warn(
                             Step.RATE, "rate.leftRight", Arg.number(Math.abs(last.leftRightPercent()), 0, Unit.PERCENT))
                     .at(at));
         }
         if (last.repeatSpreadPercent() != null
-                && last.repeatSpreadPercent() > BucketTests.WORST_REPEAT_PERCENT + 1e-9) {
+                && last.repeatSpreadPercent() > BucketAssessment.WORST_REPEAT_PERCENT + 1e-9) {
             reader.add(Finding.warn(Step.RATE, "rate.repeats", Arg.number(last.repeatSpreadPercent(), 1, Unit.PERCENT))
                     .at(at));
         }

@@ -2,7 +2,7 @@ package org.evenfall.setup;
 
 import java.util.List;
 import java.util.Set;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.entry.CheckEntry;
 import org.evenfall.setup.entry.Setup;
 
@@ -35,10 +35,11 @@ public final class Revisions {
                     .withDelivery("")
                     .withContainerFull(List.of())
                     .withSievings(List.of())
-                    .withBagsSampled(Typed.EMPTY));
+                    .withBagsSampled(EnteredQuantity.EMPTY));
         }
         if (changes.contains(Change.MACHINE_PART)) {
-            open = open.withYard(open.yard().withVanes(List.of()).withChecks(List.<CheckEntry>of()));
+            open = open.withMachineCheck(
+                    open.machineCheck().withVanes(List.of()).withChecks(List.<CheckEntry>of()));
         }
         if (changes.contains(Change.CROP_TALLER)) {
             open = open.withHeight(open.height().withCropHeights(List.of()));

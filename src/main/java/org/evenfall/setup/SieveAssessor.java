@@ -7,7 +7,7 @@ import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.granule.SieveResult;
 import org.evenfall.granule.Sieves;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.ProductEntries;
@@ -79,7 +79,8 @@ final class SieveAssessor {
     }
 
     /** Apertures in mm, rising; null with a finding when they cannot be used, null without one when there are none. */
-    static @Nullable List<Double> apertures(List<Typed> typed, String pointer, Step step, EntryReader reader) {
+    static @Nullable List<Double> apertures(
+            List<EnteredQuantity> typed, String pointer, Step step, EntryReader reader) {
         if (!ProductAssessor.anyTyped(typed)) {
             return null;
         }
@@ -109,7 +110,7 @@ final class SieveAssessor {
 
     /** Amounts of one sample, finest first; null when it is blank or, with a finding, when it cannot be used. */
     static @Nullable List<Double> sample(
-            List<Typed> typed, int classes, FieldSpec spec, String pointer, Step step, EntryReader reader) {
+            List<EnteredQuantity> typed, int classes, FieldSpec spec, String pointer, Step step, EntryReader reader) {
         if (!ProductAssessor.anyTyped(typed)) {
             return null;
         }

@@ -4,7 +4,7 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.flight.DrivingPattern;
-import org.evenfall.machine.YardResult;
+import org.evenfall.machine.MachineCheckResult;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TrayEntries;
@@ -12,8 +12,8 @@ import org.evenfall.setup.entry.YesNo;
 import org.evenfall.trays.Surface;
 import org.evenfall.trays.TrayLayout;
 import org.evenfall.trays.TrayLayouts;
-import org.evenfall.trays.WeatherGate;
 import org.evenfall.trays.WheelMarks;
+import org.evenfall.trays.WindLimits;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,12 +25,12 @@ import org.jspecify.annotations.Nullable;
  * @param marks where the wheels run
  * @param gate limits for the wind
  */
-record TestGround(double areaM2, double acrossM, int trays, WheelMarks marks, WeatherGate gate) {
+record TestGround(double areaM2, double acrossM, int trays, WheelMarks marks, WindLimits gate) {
 
     /** Side of a tray where none was typed, m. */
     private static final double USUAL_SIDE_M = 0.5;
 
-    static TestGround read(Setup setup, YardResult yard, EntryReader reader) {
+    static TestGround read(Setup setup, MachineCheckResult machineCheck, EntryReader reader) {
         TrayEntries entries = setup.trays();
         Double length = reader.read(entries.trayLength(), Fields.TRAY_SIDE, "/trays/trayLength");
         Double across = reader.read(entries.trayWidth(), Fields.TRAY_SIDE, "/trays/trayWidth");
@@ -38,10 +38,10 @@ record TestGround(double areaM2, double acrossM, int trays, WheelMarks marks, We
         Double track = reader.read(entries.wheels().track(), Fields.TRACK, "/trays/wheels/track");
         Double tyre = reader.read(entries.wheels().tyre(), Fields.TYRE, "/trays/wheels/tyre");
         double acrossM = across == null ? USUAL_SIDE_M : across / 100;
-        WeatherGate gate = gate(entries, reader);
+        WindLimits gate = gate(entries, reader);
         wind(entries, gate, reader);
         ground(entries, reader);
-        if (yard.blocksFieldTest()) {
+        if (machineCheck.blocksFieldTest()) {
             reader.add(Finding.stop(Step.TRAYS, "trays.yardFirst").at("/yard"));
         }
         return new TestGround(
@@ -76,13 +76,13 @@ record TestGround(double areaM2, double acrossM, int trays, WheelMarks marks, We
         return layout;
     }
 
-    private static WeatherGate gate(TrayEntries entries, EntryReader reader) {
+    private static WindLimits gate(TrayEntries entries, EntryReader reader) {
         Double note = reader.read(entries.windLimits().note(), Fields.WIND_LIMIT, "/trays/windLimits/note");
         Double warn = reader.read(entries.windLimits().warn(), Fields.WIND_LIMIT, "/trays/windLimits/warn");
         Double stop = reader.read(entries.windLimits().stop(), Fields.WIND_LIMIT, "/trays/windLimits/stop");
-        double noteMPerS = or(note, WeatherGate.USUAL.noteMPerS());
-        double warnMPerS = or(warn, WeatherGate.USUAL.warnMPerS());
-        double stopMPerS = or(stop, WeatherGate.USUAL.stopMPerS());
+        double noteMPerS = or(note, WindLimits.USUAL.noteMPerS());
+        double warnMPerS = or(warn, WindLimits.USUAL.warnMPerS());
+        double stopMPerS = or(stop, WindLimits.USUAL.stopMPerS());
         if (!(noteMPerS <= warnMPerS && warnMPerS <= stopMPerS)) {
             reader.add(Finding.stop(
                             Step.TRAYS,
@@ -91,9 +91,9 @@ record TestGround(double areaM2, double acrossM, int trays, WheelMarks marks, We
                             Arg.number(warnMPerS, 1, Unit.M_PER_S),
                             Arg.number(stopMPerS, 1, Unit.M_PER_S))
                     .at("/trays/windLimits"));
-            return WeatherGate.USUAL;
+            return WindLimits.USUAL;
         }
-        return new WeatherGate(noteMPerS, warnMPerS, stopMPerS);
+        return new WindLimits(noteMPerS, warnMPerS, stopMPerS);
     }
 
     private static double or(@Nullable Double typed, double usual) {
@@ -101,14 +101,14 @@ record TestGround(double areaM2, double acrossM, int trays, WheelMarks marks, We
     }
 
     /** Too strong a wind stops a test still to be driven; once there are catches, the wind of each test counts. */
-    private static void wind(TrayEntries entries, WeatherGate gate, EntryReader reader) {
+    private static void wind(TrayEntries entries, WindLimits gate, EntryReader reader) {
         Double wind = reader.read(entries.wind(), Fields.WIND, "/trays/wind");
         if (wind == null) {
             return;
         }
         Arg speed = Arg.number(wind, 1, Unit.M_PER_S);
         boolean driven = entries.tests().stream().anyMatch(test -> ProductAssessor.anyTyped(test.catches()));
-        Finding told = switch (gate.ask(wind)) {
+        Finding told = switch (gate.classify(wind)) {
             case STOP ->
                 driven
                         ? Finding.note(Step.TRAYS, "trays.windStop", speed)

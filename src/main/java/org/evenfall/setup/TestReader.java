@@ -6,17 +6,17 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.flight.DrivingPattern;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.trays.CatchConversion;
 import org.evenfall.trays.CatchPlan;
-import org.evenfall.trays.Evenness;
-import org.evenfall.trays.Evennesses;
 import org.evenfall.trays.TrayCatches;
 import org.evenfall.trays.TrayLayout;
 import org.evenfall.trays.TrayLayouts;
+import org.evenfall.trays.Uniformity;
+import org.evenfall.trays.UniformityCalculator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -45,7 +45,7 @@ record TestReader(
 
     /** The smallest step read on scale, cylinder or tube, as grams; 0 where it is not told or cannot be turned into grams. */
     static double readingStepG(
-            Typed typed, @Nullable Double boreMm, @Nullable Double densityKgPerL, EntryReader reader) {
+            EnteredQuantity typed, @Nullable Double boreMm, @Nullable Double densityKgPerL, EntryReader reader) {
         if (typed.isBlank()) {
             return 0;
         }
@@ -68,7 +68,7 @@ record TestReader(
 
     /** How even the test is; null while it is blank or, with a finding, when it cannot be used. */
     @Nullable
-    Evenness evenness(TrayTestEntry test, String at) {
+    Uniformity evenness(TrayTestEntry test, String at) {
         if (!ProductAssessor.anyTyped(test.catches())) {
             return null;
         }
@@ -78,7 +78,7 @@ record TestReader(
         }
         List<Double> positions = new ArrayList<>();
         List<Double> grams = new ArrayList<>();
-        List<Typed> typed = new ArrayList<>();
+        List<EnteredQuantity> typed = new ArrayList<>();
         for (int i = 0; i < test.catches().size(); i++) {
             Double caught =
                     CatchReader.grams(test.catches().get(i), kind, boreMm, density, at + "/catches/" + i, reader);
@@ -112,7 +112,7 @@ record TestReader(
             reader.add(Finding.note(Step.TRAYS, "trays.fewRuns", Arg.count(runs), Arg.count(plan.runsNeeded()))
                     .at(at + "/runs"));
         }
-        return Evennesses.of(new TrayCatches(
+        return UniformityCalculator.of(new TrayCatches(
                 positions, grams, layout.tramlineWidthM(), driving, layout.trayAreaM2(), runs, granuleG, stepG));
     }
 

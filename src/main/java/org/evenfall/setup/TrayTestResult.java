@@ -1,6 +1,6 @@
 package org.evenfall.setup;
 
-import org.evenfall.trays.Evenness;
+import org.evenfall.trays.Uniformity;
 
 /**
  * One tray test assessed.
@@ -9,4 +9,4 @@ import org.evenfall.trays.Evenness;
  * @param date as typed
  * @param evenness how even
  */
-public record TrayTestResult(int index, String date, Evenness evenness) {}
+public record TrayTestResult(int index, String date, Uniformity evenness) {}

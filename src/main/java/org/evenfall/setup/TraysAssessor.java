@@ -6,15 +6,15 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.flight.DrivingPattern;
-import org.evenfall.flight.Throws;
+import org.evenfall.flight.ThrowModel;
 import org.evenfall.granule.ParticleDensities;
 import org.evenfall.granule.SizeDistribution;
+import org.evenfall.machine.MachineCheck;
+import org.evenfall.machine.MachineCheckResult;
 import org.evenfall.machine.MachineProfile;
-import org.evenfall.machine.YardCheck;
-import org.evenfall.machine.YardResult;
 import org.evenfall.quantity.Unit;
+import org.evenfall.rate.BucketAssessment;
 import org.evenfall.rate.BucketResult;
-import org.evenfall.rate.BucketTests;
 import org.evenfall.reference.RankContext;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.Setup;
@@ -26,12 +26,12 @@ import org.evenfall.trays.Advisor;
 import org.evenfall.trays.CatchPlan;
 import org.evenfall.trays.CatchPlans;
 import org.evenfall.trays.CropLoss;
-import org.evenfall.trays.Evenness;
 import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.ShapeCurve;
 import org.evenfall.trays.ShapeCurves;
 import org.evenfall.trays.TrayLayout;
-import org.evenfall.trays.WeatherGate;
+import org.evenfall.trays.Uniformity;
+import org.evenfall.trays.WindLimits;
 import org.jspecify.annotations.Nullable;
 
 /** Step 6: the tray test. */
@@ -59,13 +59,14 @@ final class TraysAssessor {
             @Nullable Double tramlineWidthM,
             ProductResult product,
             RateResult rate,
-            YardResult yard,
+            MachineCheckResult machineCheck,
             EntryReader reader) {
-        return new TraysAssessor(setup, machine, reader).assess(tramlineWidthM, product, rate, yard);
+        return new TraysAssessor(setup, machine, reader).assess(tramlineWidthM, product, rate, machineCheck);
     }
 
-    private TraysResult assess(@Nullable Double widthM, ProductResult product, RateResult rate, YardResult yard) {
-        TestGround ground = TestGround.read(setup, yard, reader);
+    private TraysResult assess(
+            @Nullable Double widthM, ProductResult product, RateResult rate, MachineCheckResult machineCheck) {
+        TestGround ground = TestGround.read(setup, machineCheck, reader);
         Double boreMm = reader.read(entries.tubeBore(), Fields.TUBE_BORE, "/trays/tubeBore");
         reader.read(entries.switchOn(), Fields.SWITCH_DISTANCE, "/trays/switchOn");
         reader.read(entries.switchOff(), Fields.SWITCH_DISTANCE, "/trays/switchOff");
@@ -94,7 +95,7 @@ final class TraysAssessor {
                     MatchAssessor.settings(test.settings(), machine, at + "/settings", reader, Step.TRAYS);
             Double wind = reader.read(test.wind(), Fields.WIND, at + "/wind");
             windy(wind, ground.gate(), at);
-            Evenness evenness = tests.evenness(test, at);
+            Uniformity evenness = tests.evenness(test, at);
             if (evenness != null) {
                 results.add(new TrayTestResult(i, test.date(), evenness));
                 done.add(new AdviceInput.DoneTest(evenness, settings.levers(), wind));
@@ -113,19 +114,19 @@ final class TraysAssessor {
                                 done,
                                 machine.levers(),
                                 widthM,
-                                levelInOrder(yard),
-                                ptoInOrder(yard),
-                                outletsInOrder(rate, yard),
+                                levelInOrder(machineCheck),
+                                ptoInOrder(machineCheck),
+                                outletsInOrder(rate, machineCheck),
                                 entries.twoLevers() == YesNo.YES,
                                 driving(),
                                 ground.gate()),
                         () -> curves(product, widthM)),
-                LongPassAssessor.assess(entries, widthM, driving(), boreMm, density, reader));
+                SinglePassAssessor.assess(entries, widthM, driving(), boreMm, density, reader));
     }
 
     /** A test that was driven in too strong a wind proves little. */
-    private void windy(@Nullable Double wind, WeatherGate gate, String at) {
-        if (wind != null && gate.ask(wind) == WeatherGate.Answer.STOP) {
+    private void windy(@Nullable Double wind, WindLimits gate, String at) {
+        if (wind != null && gate.classify(wind) == WindLimits.Answer.STOP) {
             reader.add(Finding.warn(Step.TRAYS, "trays.drivenInWind", Arg.number(wind, 1, Unit.M_PER_S))
                     .at(at + "/wind")
                     .from("source.wind"));
@@ -143,12 +144,12 @@ final class TraysAssessor {
         if (product.sieve() == null || product.density() == null) {
             return ShapeCurves.broad();
         }
-        double radiusM = machine.discRadiusM() == null ? Throws.USUAL_DISC_RADIUS_M : machine.discRadiusM();
-        double rpm = machine.discSpeedAt540Rpm() == null ? Throws.USUAL_DISC_RPM : machine.discSpeedAt540Rpm();
+        double radiusM = machine.discRadiusM() == null ? ThrowModel.USUAL_DISC_RADIUS_M : machine.discRadiusM();
+        double rpm = machine.discSpeedAt540Rpm() == null ? ThrowModel.USUAL_DISC_RPM : machine.discSpeedAt540Rpm();
         return ShapeCurves.of(
                 product.sieve().distribution(),
                 1000 * product.density().meanKgPerL() / ParticleDensities.USUAL_PACKING,
-                Throws.outletSpeedMPerS(radiusM, rpm),
+                ThrowModel.outletSpeedMPerS(radiusM, rpm),
                 machine.wantedHeightM() == null ? RankContext.USUAL_HEIGHT_M : machine.wantedHeightM(),
                 widthM);
     }
@@ -173,29 +174,29 @@ final class TraysAssessor {
         reader.add(finding.at(at).from("source.cvLimits"));
     }
 
-    private static Evenness last(List<TrayTestResult> results) {
+    private static Uniformity last(List<TrayTestResult> results) {
         return results.get(results.size() - 1).evenness();
     }
 
-    private static boolean levelInOrder(YardResult yard) {
-        return yard.levelDifferenceM() != null
-                && Math.abs(yard.levelDifferenceM()) <= YardCheck.WORST_LEVEL_M + 1e-9
-                && (yard.tyreDifferenceBar() == null
-                        || Math.abs(yard.tyreDifferenceBar()) <= YardCheck.WORST_TYRE_BAR + 1e-9);
+    private static boolean levelInOrder(MachineCheckResult machineCheck) {
+        return machineCheck.levelDifferenceM() != null
+                && Math.abs(machineCheck.levelDifferenceM()) <= MachineCheck.WORST_LEVEL_M + 1e-9
+                && (machineCheck.tyreDifferenceBar() == null
+                        || Math.abs(machineCheck.tyreDifferenceBar()) <= MachineCheck.WORST_TYRE_BAR + 1e-9);
     }
 
-    private static boolean ptoInOrder(YardResult yard) {
-        return yard.ptoRpm() != null;
+    private static boolean ptoInOrder(MachineCheckResult machineCheck) {
+        return machineCheck.ptoRpm() != null;
     }
 
-    private static boolean outletsInOrder(RateResult rate, YardResult yard) {
+    private static boolean outletsInOrder(RateResult rate, MachineCheckResult machineCheck) {
         if (rate.bucketTests().isEmpty()) {
             return false;
         }
         BucketResult last = rate.bucketTests().get(rate.bucketTests().size() - 1);
         return last.leftRightPercent() != null
-                && Math.abs(last.leftRightPercent()) <= BucketTests.WORST_LEFT_RIGHT_PERCENT
-                && yard.vanes().stream().noneMatch(vane -> vane.failed());
+                && Math.abs(last.leftRightPercent()) <= BucketAssessment.WORST_LEFT_RIGHT_PERCENT
+                && machineCheck.vanes().stream().noneMatch(vane -> vane.failed());
     }
 
     /** Kinds in which a tray can be read. */

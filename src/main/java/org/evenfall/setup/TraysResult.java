@@ -25,7 +25,7 @@ public record TraysResult(
         List<TestComparison> comparisons,
         @Nullable CropLoss loss,
         @Nullable Advice advice,
-        @Nullable LongPass line) {
+        @Nullable SinglePassTest line) {
 
     public TraysResult {
         tests = List.copyOf(tests);

@@ -13,14 +13,14 @@ import java.util.Set;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.evenfall.granule.ProductForm;
-import org.evenfall.quantity.Figures;
+import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.quantity.NumberFormats;
 import org.evenfall.quantity.NumberReading;
 import org.evenfall.quantity.NumberText;
-import org.evenfall.quantity.Typed;
 import org.evenfall.setup.FieldSpec;
 import org.evenfall.setup.Fields;
-import org.evenfall.setup.entry.ReferenceEntry;
 import org.evenfall.setup.entry.SettingsEntries;
+import org.evenfall.setup.entry.TestedProductEntry;
 
 /**
  * Tested products as a table. Columns, in any order, separated by comma, semicolon or tab: {@code id, name, form, width_m,
@@ -50,7 +50,7 @@ public final class LibraryCsv {
 
     private LibraryCsv() {}
 
-    public static List<ReferenceEntry> read(String text, String name) throws SetupFileException {
+    public static List<TestedProductEntry> read(String text, String name) throws SetupFileException {
         try (CSVParser parser = CsvText.parse(text)) {
             for (String needed : NEEDED) {
                 if (!parser.getHeaderNames().contains(needed)) {
@@ -62,7 +62,7 @@ public final class LibraryCsv {
                     throw new SetupFileException(name, "line 1", "column " + column + " is not known");
                 }
             }
-            List<ReferenceEntry> entries = new ArrayList<>();
+            List<TestedProductEntry> entries = new ArrayList<>();
             Set<String> ids = new HashSet<>();
             for (CSVRecord row : parser) {
                 if (!ids.add(row.get("id"))) {
@@ -81,11 +81,11 @@ public final class LibraryCsv {
 
     private record Row(CSVRecord row, long line, String file, List<String> columns) {
 
-        ReferenceEntry entry() throws SetupFileException {
+        TestedProductEntry entry() throws SetupFileException {
             if (!row.isConsistent()) {
                 throw problem("", "the line has " + row.size() + " cells, the header " + columns.size());
             }
-            Map<String, Typed> levers = new LinkedHashMap<>();
+            Map<String, EnteredQuantity> levers = new LinkedHashMap<>();
             for (String column : columns) {
                 if (column.startsWith(LEVER) && !text(column).isEmpty()) {
                     levers.put(column.substring(LEVER.length()).strip(), number(column, Fields.LEVER_VALUE));
@@ -97,7 +97,7 @@ public final class LibraryCsv {
                 throw problem("shares_percent", shares + " shares; " + apertures + " apertures need one more");
             }
             String id = needed("id");
-            return new ReferenceEntry(
+            return new TestedProductEntry(
                     id,
                     needed("name"),
                     form(),
@@ -139,13 +139,13 @@ public final class LibraryCsv {
                             problem("form", "\"" + word + "\" is not one of " + Arrays.toString(ProductForm.values())));
         }
 
-        private Typed number(String column, FieldSpec spec) throws SetupFileException {
+        private EnteredQuantity number(String column, FieldSpec spec) throws SetupFileException {
             String word = text(column);
-            return word.isEmpty() ? Typed.EMPTY : checked(word, column, spec);
+            return word.isEmpty() ? EnteredQuantity.EMPTY : checked(word, column, spec);
         }
 
-        private List<Typed> numbers(String column, FieldSpec spec) throws SetupFileException {
-            List<Typed> numbers = new ArrayList<>();
+        private List<EnteredQuantity> numbers(String column, FieldSpec spec) throws SetupFileException {
+            List<EnteredQuantity> numbers = new ArrayList<>();
             for (String word :
                     text(column).isEmpty() ? new String[0] : text(column).split("\\s+", -1)) {
                 numbers.add(checked(word, column, spec));
@@ -153,7 +153,7 @@ public final class LibraryCsv {
             return numbers;
         }
 
-        private Typed checked(String word, String column, FieldSpec spec) throws SetupFileException {
+        private EnteredQuantity checked(String word, String column, FieldSpec spec) throws SetupFileException {
             NumberReading reading = NumberText.read(word);
             if (reading instanceof NumberReading.Ambiguous) {
                 throw problem(
@@ -166,11 +166,11 @@ public final class LibraryCsv {
                 throw problem(
                         column,
                         "\"" + word + "\"; allowed is "
-                                + Figures.decimals(spec.low(), spec.decimals(), Locale.ROOT) + " to "
-                                + Figures.decimals(spec.high(), spec.decimals(), Locale.ROOT) + " "
+                                + NumberFormats.decimals(spec.low(), spec.decimals(), Locale.ROOT) + " to "
+                                + NumberFormats.decimals(spec.high(), spec.decimals(), Locale.ROOT) + " "
                                 + spec.base().symbol());
             }
-            return new Typed(word, spec.base());
+            return new EnteredQuantity(word, spec.base());
         }
 
         private SetupFileException problem(String column, String what) {

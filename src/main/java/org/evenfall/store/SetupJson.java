@@ -1,5 +1,6 @@
 package org.evenfall.store;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -23,10 +24,11 @@ import java.io.IOException;
 import java.util.Arrays;
 import java.util.Iterator;
 import java.util.Map;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberReading;
 import org.evenfall.quantity.NumberText;
-import org.evenfall.quantity.Typed;
 import org.evenfall.quantity.Unit;
+import org.evenfall.setup.entry.MachineCheckEntries;
 import org.evenfall.setup.entry.Setup;
 
 /** JSON text to a {@link SetupFile} and back. The format is published as setup.schema.json. */
@@ -41,10 +43,11 @@ public final class SetupJson {
 
     public SetupJson() {
         SimpleModule typed = new SimpleModule()
-                .addSerializer(Typed.class, new TypedSerializer())
-                .addDeserializer(Typed.class, new TypedDeserializer());
+                .addSerializer(EnteredQuantity.class, new TypedSerializer())
+                .addDeserializer(EnteredQuantity.class, new TypedDeserializer());
         mapper = JsonMapper.builder()
                 .addModule(typed)
+                .addMixIn(Setup.class, FileKeys.class)
                 .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
                 .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
                 .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
@@ -75,7 +78,7 @@ public final class SetupJson {
                         (version == null ? "missing version" : "unknown version " + version) + "; allowed: " + VERSION);
             }
             Setup setup = mapper.treeToValue(root, Setup.class);
-            return new SetupFile(setup, Unknown.in(root, mapper.valueToTree(setup)));
+            return new SetupFile(setup, UnknownKeys.in(root, mapper.valueToTree(setup)));
         } catch (JsonMappingException mapping) {
             throw new SetupFileException(name, pointer(mapping), problem(mapping));
         } catch (JsonProcessingException syntax) {
@@ -94,7 +97,7 @@ public final class SetupJson {
         ObjectNode known = mapper.valueToTree(file.setup());
         prune(known);
         root.setAll(known);
-        Unknown.addTo(root, file.unknown());
+        UnknownKeys.addTo(root, file.unknown());
         return root.toPrettyString() + "\n";
     }
 
@@ -146,7 +149,7 @@ public final class SetupJson {
     }
 
     private static String expected(Class<?> type) {
-        if (type == Typed.class) {
+        if (type == EnteredQuantity.class) {
             return "a number or a text such as \"28 m\"";
         }
         if (Iterable.class.isAssignableFrom(type)) {
@@ -161,35 +164,42 @@ public final class SetupJson {
         return type.isEnum() ? "one of " + Arrays.toString(type.getEnumConstants()) : "an object";
     }
 
-    private static final class TypedSerializer extends StdSerializer<Typed> {
+    /** Keys of the file whose Java names have changed since; a file keeps its meaning. */
+    private interface FileKeys {
+        @JsonProperty("yard")
+        MachineCheckEntries machineCheck();
+    }
+
+    private static final class TypedSerializer extends StdSerializer<EnteredQuantity> {
 
         TypedSerializer() {
-            super(Typed.class);
+            super(EnteredQuantity.class);
         }
 
         @Override
-        public void serialize(Typed value, JsonGenerator json, SerializerProvider provider) throws IOException {
+        public void serialize(EnteredQuantity value, JsonGenerator json, SerializerProvider provider)
+                throws IOException {
             // the unit alone is nothing typed
             json.writeString(value.isBlank() ? "" : value.toString());
         }
     }
 
-    private static final class TypedDeserializer extends StdDeserializer<Typed> {
+    private static final class TypedDeserializer extends StdDeserializer<EnteredQuantity> {
 
         TypedDeserializer() {
-            super(Typed.class);
+            super(EnteredQuantity.class);
         }
 
         @Override
-        public Typed deserialize(JsonParser parser, DeserializationContext context) throws IOException {
+        public EnteredQuantity deserialize(JsonParser parser, DeserializationContext context) throws IOException {
             JsonToken token = parser.currentToken();
             if (token == JsonToken.VALUE_STRING) {
-                return Typed.parse(parser.getText());
+                return EnteredQuantity.parse(parser.getText());
             }
             if (token == JsonToken.VALUE_NUMBER_INT || token == JsonToken.VALUE_NUMBER_FLOAT) {
-                return new Typed(unambiguous(parser.getDecimalValue().toPlainString()), Unit.NONE);
+                return new EnteredQuantity(unambiguous(parser.getDecimalValue().toPlainString()), Unit.NONE);
             }
-            return (Typed) context.handleUnexpectedToken(Typed.class, parser);
+            return (EnteredQuantity) context.handleUnexpectedToken(EnteredQuantity.class, parser);
         }
 
         /** A JSON number has one meaning; its text must not be asked back as a group of thousands. */

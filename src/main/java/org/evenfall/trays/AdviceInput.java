@@ -28,7 +28,7 @@ public record AdviceInput(
         boolean outletsInOrder,
         boolean twoLevers,
         DrivingPattern driving,
-        WeatherGate gate) {
+        WindLimits gate) {
 
     /**
      * One test with how the machine stood.
@@ -38,7 +38,7 @@ public record AdviceInput(
      * @param windMPerS wind during it, or null
      */
     public record DoneTest(
-            Evenness evenness,
+            Uniformity evenness,
             Map<String, Double> settings,
             @Nullable Double windMPerS) {
 

@@ -54,10 +54,10 @@ public final class Advisor {
             return plain(AdviceKind.DO_A_TEST, Finding.note(TRAYS, "trays.advice.doATest"));
         }
         AdviceInput.DoneTest last = input.tests().get(input.tests().size() - 1);
-        Settings settings = new Settings(input.levers(), input.tramlineWidthM(), input.driving());
-        Settings.Pool pool = settings.pool(input.tests(), last);
-        Evenness evenness = pool.evenness();
-        if (last.windMPerS() != null && input.gate().ask(last.windMPerS()) == WeatherGate.Answer.STOP) {
+        TestsBySetting settings = new TestsBySetting(input.levers(), input.tramlineWidthM(), input.driving());
+        TestsBySetting.Pool pool = settings.pool(input.tests(), last);
+        Uniformity evenness = pool.evenness();
+        if (last.windMPerS() != null && input.gate().classify(last.windMPerS()) == WindLimits.Answer.STOP) {
             return plain(
                     AdviceKind.WAIT_FOR_WIND,
                     Finding.warn(TRAYS, "trays.advice.windy", Arg.number(last.windMPerS(), 1, Unit.M_PER_S)));
@@ -87,9 +87,9 @@ public final class Advisor {
             seen.add(Finding.warn(TRAYS, "trays.advice.noise", Arg.number(evenness.noisePercent(), 0, Unit.PERCENT)));
             return plain(AdviceKind.REPEAT_TEST, seen);
         }
-        Mode side = ResponseModel.mode(evenness, Shapes.LEFT_RIGHT);
-        Mode centre = ResponseModel.mode(evenness, Shapes.CENTRE_OVERLAP);
-        Mode quarter = ResponseModel.mode(evenness, Shapes.QUARTER_POINTS);
+        SpreadShape side = ResponseModel.mode(evenness, Shapes.LEFT_RIGHT);
+        SpreadShape centre = ResponseModel.mode(evenness, Shapes.CENTRE_OVERLAP);
+        SpreadShape quarter = ResponseModel.mode(evenness, Shapes.QUARTER_POINTS);
         double both = Math.max(told(centre), told(quarter));
         if (told(side) > ONE_SIDED * both) {
             boolean inOrder = input.levelInOrder() && input.ptoInOrder() && input.outletsInOrder();
@@ -111,17 +111,17 @@ public final class Advisor {
     private static @Nullable Advice justUnder(
             AdviceInput input,
             Supplier<List<ShapeCurve>> curves,
-            Settings settings,
+            TestsBySetting settings,
             AdviceInput.DoneTest last,
-            Evenness evenness,
+            Uniformity evenness,
             List<Finding> seen) {
-        Mode side = ResponseModel.mode(evenness, Shapes.LEFT_RIGHT);
-        Mode centre = ResponseModel.mode(evenness, Shapes.CENTRE_OVERLAP);
-        Mode quarter = ResponseModel.mode(evenness, Shapes.QUARTER_POINTS);
+        SpreadShape side = ResponseModel.mode(evenness, Shapes.LEFT_RIGHT);
+        SpreadShape centre = ResponseModel.mode(evenness, Shapes.CENTRE_OVERLAP);
+        SpreadShape quarter = ResponseModel.mode(evenness, Shapes.QUARTER_POINTS);
         double both = Math.max(told(centre), told(quarter));
         if (evenness.cvPercent() <= SURELY_GOOD_PERCENT
                 || centre == null
-                || !centre.told()
+                || !centre.significant()
                 || told(side) > ONE_SIDED * both) {
             return null;
         }
@@ -135,11 +135,11 @@ public final class Advisor {
     }
 
     /** Size of a shape that stands out of the noise, %; else 0. */
-    private static double told(@Nullable Mode mode) {
-        return mode != null && mode.told() ? Math.abs(mode.amplitudePercent()) : 0;
+    private static double told(@Nullable SpreadShape mode) {
+        return mode != null && mode.significant() ? Math.abs(mode.amplitudePercent()) : 0;
     }
 
-    private static Advice oneSided(AdviceInput input, Evenness evenness, List<Finding> seen) {
+    private static Advice oneSided(AdviceInput input, Uniformity evenness, List<Finding> seen) {
         seen.add(Finding.warn(
                 TRAYS,
                 "trays.advice.oneSide",
@@ -161,14 +161,14 @@ public final class Advisor {
     private static Advice lever(
             AdviceInput input,
             Supplier<List<ShapeCurve>> curves,
-            Settings settings,
+            TestsBySetting settings,
             AdviceInput.DoneTest last,
-            Evenness evenness,
-            Mode centre,
-            @Nullable Mode quarter,
+            Uniformity evenness,
+            SpreadShape centre,
+            @Nullable SpreadShape quarter,
             List<Finding> seen) {
         boolean wider = centre.amplitudePercent() > 0;
-        if (centre.told()) {
+        if (centre.significant()) {
             seen.add(Finding.note(
                     TRAYS,
                     wider ? "trays.advice.centreHeavy" : "trays.advice.overlapHeavy",
@@ -196,11 +196,11 @@ public final class Advisor {
                 return plain(AdviceKind.CONFIRM_DIRECTION, seen);
             }
         }
-        MoveChooser chooser =
-                new MoveChooser(usable, last.settings(), model, input.tests(), quarter != null && quarter.told());
+        MoveChooser chooser = new MoveChooser(
+                usable, last.settings(), model, input.tests(), quarter != null && quarter.significant());
         int[] best = chooser.best(input.twoLevers());
         if (best == null) {
-            boolean stuck = centre.told() && chooser.stuck(wider);
+            boolean stuck = centre.significant() && chooser.stuck(wider);
             seen.add(
                     stuck ? Finding.warn(TRAYS, "trays.advice.endStop") : Finding.note(TRAYS, "trays.advice.noBetter"));
             return back(input, settings, last, seen, stuck ? AdviceKind.NO_LEVER_LEFT : AdviceKind.CANNOT_TELL_BETTER);
@@ -210,12 +210,16 @@ public final class Advisor {
 
     /** Nothing better is in sight: where an earlier setting did clearly better, back to that one. */
     private static Advice back(
-            AdviceInput input, Settings settings, AdviceInput.DoneTest last, List<Finding> seen, AdviceKind otherwise) {
+            AdviceInput input,
+            TestsBySetting settings,
+            AdviceInput.DoneTest last,
+            List<Finding> seen,
+            AdviceKind otherwise) {
         AdviceInput.DoneTest better = settings.better(input.tests(), last);
         if (better == null) {
             return plain(otherwise, seen);
         }
-        Evenness then = settings.pool(input.tests(), better).evenness();
+        Uniformity then = settings.pool(input.tests(), better).evenness();
         List<LeverMove> moves = new ArrayList<>();
         for (Lever lever : input.levers()) {
             Double from = last.settings().get(lever.label());
@@ -237,7 +241,7 @@ public final class Advisor {
     }
 
     private static Advice move(
-            List<LeverMove> moves, ResponseModel.Outlook outlook, Evenness evenness, List<Finding> seen) {
+            List<LeverMove> moves, ResponseModel.Outlook outlook, Uniformity evenness, List<Finding> seen) {
         seen.add(Finding.note(TRAYS, moves.size() == 1 ? "trays.advice.oneLever" : "trays.advice.twoLevers"));
         if (evenness.verdict() == EvennessVerdict.DO_NOT_SPREAD) {
             seen.add(Finding.warn(TRAYS, "trays.advice.notYet"));

@@ -27,7 +27,7 @@ public final class CatchPlans {
                 * diameterM
                 * diameterM
                 * diameterM
-                * Math.exp(4.5 * sizes.lnSd() * sizes.lnSd());
+                * Math.exp(4.5 * sizes.sigma() * sizes.sigma());
     }
 
     /**

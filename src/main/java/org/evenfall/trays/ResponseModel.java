@@ -90,10 +90,10 @@ final class ResponseModel {
         weigh(curves);
     }
 
-    private double rest(Evenness evenness) {
+    private double rest(Uniformity evenness) {
         Double machine = evenness.machineCvPercent();
-        Mode centre = mode(evenness, Shapes.CENTRE_OVERLAP);
-        Mode quarter = mode(evenness, Shapes.QUARTER_POINTS);
+        SpreadShape centre = mode(evenness, Shapes.CENTRE_OVERLAP);
+        SpreadShape quarter = mode(evenness, Shapes.QUARTER_POINTS);
         if (machine == null || centre == null || quarter == null) {
             return 0;
         }
@@ -105,8 +105,8 @@ final class ResponseModel {
     }
 
     private @Nullable Seen seen(AdviceInput.DoneTest test, Map<String, Double> now) {
-        Mode centre = mode(test.evenness(), Shapes.CENTRE_OVERLAP);
-        Mode quarter = mode(test.evenness(), Shapes.QUARTER_POINTS);
+        SpreadShape centre = mode(test.evenness(), Shapes.CENTRE_OVERLAP);
+        SpreadShape quarter = mode(test.evenness(), Shapes.QUARTER_POINTS);
         if (centre == null || quarter == null) {
             return null;
         }
@@ -126,7 +126,7 @@ final class ResponseModel {
                 steps);
     }
 
-    static @Nullable Mode mode(Evenness evenness, String name) {
+    static @Nullable SpreadShape mode(Uniformity evenness, String name) {
         return evenness.modes().stream()
                 .filter(mode -> mode.name().equals(name))
                 .findFirst()

@@ -6,7 +6,7 @@ import java.util.List;
 import org.evenfall.flight.CalmPatterns;
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.flight.Overlap;
-import org.evenfall.flight.Throws;
+import org.evenfall.flight.ThrowModel;
 import org.evenfall.flight.TwinDisc;
 import org.evenfall.granule.SizeDistribution;
 
@@ -27,7 +27,7 @@ public final class ShapeCurves {
     private static final double LINE_REACH = 65;
 
     /** Variants of the model: take-off angle and scatter of the fans, degrees; throw as a share of the computed one. */
-    private static final double[][] VARIANTS = {{Throws.TAKE_OFF_DEG, TwinDisc.SPREAD_DEG}, {5, 17}, {14, 24}};
+    private static final double[][] VARIANTS = {{ThrowModel.TAKE_OFF_DEG, TwinDisc.SPREAD_DEG}, {5, 17}, {14, 24}};
 
     private ShapeCurves() {}
 

@@ -47,7 +47,7 @@ final class Shapes {
     }
 
     /** @param noisePercent noise of one tray, % of the mean */
-    static List<Mode> fit(
+    static List<SpreadShape> fit(
             List<Double> positionsM,
             List<Double> relativePercent,
             double width,
@@ -69,22 +69,22 @@ final class Shapes {
         }
         RealMatrix inverse = normal.getSolver().getInverse();
         RealVector amplitudes = inverse.operate(design.transpose().operate(new ArrayRealVector(values, false)));
-        List<Mode> modes = new ArrayList<>();
+        List<SpreadShape> modes = new ArrayList<>();
         for (int j = 1; j < shapes.size(); j++) {
             double error = noisePercent * Math.sqrt(Math.max(0, inverse.getEntry(j, j)));
             double amplitude = amplitudes.getEntry(j);
-            modes.add(new Mode(shapes.get(j).name(), amplitude, error, Math.abs(amplitude) > 2 * error));
+            modes.add(new SpreadShape(shapes.get(j).name(), amplitude, error, Math.abs(amplitude) > 2 * error));
         }
         return modes;
     }
 
     /** The shapes that stand out of the noise, together, at each tray, % of the mean round 100; empty where none does. */
-    static List<Double> told(List<Double> positionsM, List<Mode> modes, double width, DrivingPattern pattern) {
+    static List<Double> told(List<Double> positionsM, List<SpreadShape> modes, double width, DrivingPattern pattern) {
         double[] sum = new double[positionsM.size()];
         boolean any = false;
         for (Shape shape : shapes(width, pattern, positionsM.size())) {
-            for (Mode mode : modes) {
-                if (mode.told() && mode.name().equals(shape.name())) {
+            for (SpreadShape mode : modes) {
+                if (mode.significant() && mode.name().equals(shape.name())) {
                     any = true;
                     for (int i = 0; i < sum.length; i++) {
                         sum[i] += mode.amplitudePercent() * shape.at().applyAsDouble(positionsM.get(i));

@@ -15,7 +15,7 @@ public final class TestChanges {
      * The second test against the first. The chance takes the catches of each as normal round their mean, which is what
      * the interval of the CV does too: the ratio of two variances then follows the F distribution.
      */
-    public static TestChange of(Evenness first, Evenness second) {
+    public static TestChange of(Uniformity first, Uniformity second) {
         double one = first.cvPercent() * first.cvPercent();
         double two = second.cvPercent() * second.cvPercent();
         double expected = Math.sqrt(
@@ -41,7 +41,7 @@ public final class TestChanges {
         return two == 0 ? 1 : FDistribution.of(freeOne, freeTwo).cumulativeProbability(one / two);
     }
 
-    private static boolean samePlaces(Evenness first, Evenness second) {
+    private static boolean samePlaces(Uniformity first, Uniformity second) {
         if (first.trays() != second.trays()) {
             return false;
         }
@@ -54,7 +54,7 @@ public final class TestChanges {
     }
 
     /** Standard deviation of one tray of one test, from the differences of the two: each is relative to its own mean. */
-    private static double scatterPercent(Evenness first, Evenness second) {
+    private static double scatterPercent(Uniformity first, Uniformity second) {
         double squares = 0;
         for (int i = 0; i < first.trays(); i++) {
             double difference =

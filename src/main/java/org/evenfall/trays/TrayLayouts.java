@@ -52,6 +52,6 @@ public final class TrayLayouts {
         if (!(trayAcrossM > 0)) {
             throw new IllegalArgumentException("tray across above 0: " + trayAcrossM);
         }
-        return new WheelFree(even, marks, trayAcrossM).layout();
+        return new WheelMarkAvoidance(even, marks, trayAcrossM).layout();
     }
 }

@@ -9,7 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
-import org.evenfall.card.KeyTrouble;
+import org.evenfall.card.KeyException;
 import org.evenfall.card.NoPrinter;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
@@ -25,11 +25,11 @@ import org.evenfall.wizard.picture.CardPreview;
 /** Step 7: the card. The preview is the page itself; it is drawn, signed and printed off the window's thread. */
 final class CardStep implements StepView {
 
-    private static final Lens<CardEntries> CARD = Places.CARD;
+    private static final EntryPath<CardEntries> CARD = Places.CARD;
 
     private final Form form;
     private final WizardContext context;
-    private final Desk desk;
+    private final SetupDocument document;
     private final CardPreview preview;
     private final ScrollPane picture;
     private final CardWork work;
@@ -37,16 +37,16 @@ final class CardStep implements StepView {
     private final CheckForm checkForm;
     private boolean front;
 
-    CardStep(Form form, WizardContext context, Desk desk) {
+    CardStep(Form form, WizardContext context, SetupDocument document) {
         this.form = form;
         this.context = context;
-        this.desk = desk;
+        this.document = document;
         this.preview = new CardPreview(form.words());
         this.picture = new ScrollPane(preview);
         this.work = new CardWork(context, this::failed);
         this.checkForm = new CheckForm(form, context, work);
         this.keyForm = new KeyForm(form, context, work, () -> {
-            desk.tell("");
+            document.tell("");
             keyChanged();
         });
         picture.setFitToWidth(true);
@@ -144,7 +144,7 @@ final class CardStep implements StepView {
         });
         return form.group(
                 "card.sign",
-                Shown.sentence(form, "figure-line", this::state),
+                VisibleWhen.sentence(form, "figure-line", this::state),
                 open,
                 form.sentence("card.signWhy"),
                 form.row(
@@ -181,10 +181,10 @@ final class CardStep implements StepView {
     private Button lead(Finding finding) {
         Button lead = new Button(
                 form.words().choice(finding.step()) + ": " + form.words().of(finding));
-        lead.setGraphic(Told.mark(finding.severity()));
+        lead.setGraphic(FindingView.mark(finding.severity()));
         lead.setWrapText(true);
         lead.getStyleClass().add("lead");
-        lead.setOnAction(event -> desk.go(finding.step()));
+        lead.setOnAction(event -> document.go(finding.step()));
         return lead;
     }
 
@@ -212,14 +212,14 @@ final class CardStep implements StepView {
     }
 
     private void written(String file, String code) {
-        desk.tell(form.words().text("card.written", Arg.text(file), Arg.text(code)));
+        document.tell(form.words().text("card.written", Arg.text(file), Arg.text(code)));
         keyForm.refresh();
         keyChanged();
     }
 
     private void print() {
         work.print(form.model().setup(), form.model().assessment(), done -> {
-            desk.tell(form.words().text(done ? "card.printed" : "card.notPrinted"));
+            document.tell(form.words().text(done ? "card.printed" : "card.notPrinted"));
             keyForm.refresh();
         });
     }
@@ -230,13 +230,13 @@ final class CardStep implements StepView {
     }
 
     private void failed(IOException problem) {
-        if (problem instanceof KeyTrouble trouble) {
-            desk.tell(form.words().choice(trouble.kind()));
+        if (problem instanceof KeyException trouble) {
+            document.tell(form.words().choice(trouble.kind()));
             keyForm.refresh();
         } else if (problem instanceof NoPrinter) {
-            desk.tell(form.words().text("card.noPrinter"));
+            document.tell(form.words().text("card.noPrinter"));
         } else {
-            desk.tell(form.words().text("card.notWritten", Arg.text(String.valueOf(problem.getMessage()))));
+            document.tell(form.words().text("card.notWritten", Arg.text(String.valueOf(problem.getMessage()))));
         }
     }
 }

@@ -11,7 +11,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.FieldSpec;
 
@@ -24,7 +24,7 @@ final class CatchLine {
     private final Form form;
     private final String label;
     private final String pointer;
-    private final Lens<List<Typed>> list;
+    private final EntryPath<List<EnteredQuantity>> list;
     private final FieldSpec spec;
     private final IntFunction<String> names;
     private final List<TextField> fields = new ArrayList<>();
@@ -33,7 +33,7 @@ final class CatchLine {
     private final VBox box;
 
     /** Repeats: one blank field more than there are catches, at least two. */
-    CatchLine(Form form, String label, String pointer, Lens<List<Typed>> list, FieldSpec spec) {
+    CatchLine(Form form, String label, String pointer, EntryPath<List<EnteredQuantity>> list, FieldSpec spec) {
         this(form, label, pointer, list, spec, i -> "");
         form.follow(() -> fill(Math.max(2, list.get(form.model().setup()).size() + 1)));
     }
@@ -43,7 +43,7 @@ final class CatchLine {
             Form form,
             String label,
             String pointer,
-            Lens<List<Typed>> list,
+            EntryPath<List<EnteredQuantity>> list,
             FieldSpec spec,
             int count,
             IntFunction<String> names) {
@@ -55,7 +55,7 @@ final class CatchLine {
             Form form,
             String label,
             String pointer,
-            Lens<List<Typed>> list,
+            EntryPath<List<EnteredQuantity>> list,
             FieldSpec spec,
             IntFunction<String> names) {
         this.form = form;
@@ -64,7 +64,7 @@ final class CatchLine {
         this.list = list;
         this.spec = spec;
         this.names = names;
-        Label above = Shown.sentence(form, "entry-label", this::title);
+        Label above = VisibleWhen.sentence(form, "entry-label", this::title);
         line.getStyleClass().add("catch-line");
         told.getStyleClass().add("told");
         box = new VBox(above, line, told, form.told(pointer));
@@ -79,7 +79,7 @@ final class CatchLine {
     private String title() {
         Unit unit = list.get(form.model().setup()).stream()
                 .filter(typed -> !typed.isBlank() && typed.unit() != Unit.NONE)
-                .map(Typed::unit)
+                .map(EnteredQuantity::unit)
                 .findFirst()
                 .orElse(spec.base());
         return unit == Unit.NONE ? label : label + ", " + unit.symbol();
@@ -107,7 +107,7 @@ final class CatchLine {
         field.setPrefColumnCount(4);
         String name = names.apply(index);
         field.setAccessibleText(label + ", " + (name.isEmpty() ? Integer.toString(index + 1) : name));
-        form.bind(field, Lens.item(list, index, Typed.EMPTY), spec);
+        form.bind(field, EntryPath.item(list, index, EnteredQuantity.EMPTY), spec);
         field.addEventFilter(KeyEvent.KEY_PRESSED, event -> key(event, index));
         return field;
     }

@@ -23,8 +23,8 @@ import org.controlsfx.control.SegmentedButton;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Sentences;
-import org.evenfall.quantity.Figures;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.quantity.NumberFormats;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.FieldSpec;
 
@@ -88,28 +88,28 @@ final class Form {
     }
 
     /** A measured value with its unit. */
-    Node typed(String labelKey, FieldSpec spec, String pointer, Lens<Typed> place) {
+    Node typed(String labelKey, FieldSpec spec, String pointer, EntryPath<EnteredQuantity> place) {
         return typedNamed(words.text(labelKey), spec, pointer, place);
     }
 
     /** The same under a name of the owner's own. */
-    Node typedNamed(String label, FieldSpec spec, String pointer, Lens<Typed> place) {
-        TypedEntry entry = new TypedEntry(this, spec, place);
+    Node typedNamed(String label, FieldSpec spec, String pointer, EntryPath<EnteredQuantity> place) {
+        QuantityField entry = new QuantityField(this, spec, place);
         VBox box = labelled(label, pointer, hint(spec), entry.box(pointer, label));
         box.getChildren().add(entry.readings());
         return box;
     }
 
     /** Ties a field to a place: what is typed goes in with the unit in use, what changes elsewhere comes back. */
-    void bind(TextField field, Lens<Typed> place, FieldSpec spec) {
-        new TypedEntry(this, spec, place).bind(field);
+    void bind(TextField field, EntryPath<EnteredQuantity> place, FieldSpec spec) {
+        new QuantityField(this, spec, place).bind(field);
     }
 
-    Node text(String labelKey, String pointer, Lens<String> place) {
+    Node text(String labelKey, String pointer, EntryPath<String> place) {
         return labelled(words.text(labelKey), pointer, "", textField(pointer, place, words.text(labelKey), 18));
     }
 
-    TextField textField(String pointer, Lens<String> place, String label, int columns) {
+    TextField textField(String pointer, EntryPath<String> place, String label, int columns) {
         TextField field = new TextField();
         field.setId(pointer);
         field.setPrefColumnCount(columns);
@@ -129,12 +129,12 @@ final class Form {
     }
 
     /** One of a few words, side by side, under its label. */
-    <E extends Enum<E>> Node choice(String labelKey, String pointer, Lens<E> place, List<E> choices) {
+    <E extends Enum<E>> Node choice(String labelKey, String pointer, EntryPath<E> place, List<E> choices) {
         return labelled(words.text(labelKey), pointer, "", bareChoice(pointer, place, choices));
     }
 
     /** One of a few words, side by side. */
-    <E extends Enum<E>> Node bareChoice(String pointer, Lens<E> place, List<E> choices) {
+    <E extends Enum<E>> Node bareChoice(String pointer, EntryPath<E> place, List<E> choices) {
         List<ToggleButton> buttons =
                 choices.stream().map(choice -> toggle(pointer, place, choice)).toList();
         follow(() -> buttons.forEach(
@@ -150,7 +150,7 @@ final class Form {
         return holder;
     }
 
-    private <E extends Enum<E>> ToggleButton toggle(String pointer, Lens<E> place, E choice) {
+    private <E extends Enum<E>> ToggleButton toggle(String pointer, EntryPath<E> place, E choice) {
         ToggleButton button = new ToggleButton(words.choice(choice));
         button.setUserData(choice);
         button.setMinWidth(Region.USE_PREF_SIZE);
@@ -170,7 +170,7 @@ final class Form {
     }
 
     /** A choice in a table: a drop-down. */
-    <E extends Enum<E>> ChoiceBox<E> dropDown(Lens<E> place, Class<E> type, String label) {
+    <E extends Enum<E>> ChoiceBox<E> dropDown(EntryPath<E> place, Class<E> type, String label) {
         ChoiceBox<E> box = new ChoiceBox<>();
         box.getItems().setAll(type.getEnumConstants());
         box.setConverter(converter(words::choice));
@@ -254,7 +254,7 @@ final class Form {
             List<Node> lines = new ArrayList<>();
             for (Finding finding : model.assessment().findings()) {
                 if (finding.field().equals(pointer) && !finding.key().startsWith("missing.")) {
-                    lines.add(Told.line(words, finding));
+                    lines.add(FindingView.line(words, finding));
                 }
             }
             boolean any = !lines.isEmpty();
@@ -273,6 +273,6 @@ final class Form {
 
     /** A setting without more decimals than it needs, as it would be typed. */
     String plain(double value) {
-        return Figures.decimals(value, value == Math.rint(value) ? 0 : 1, words.locale());
+        return NumberFormats.decimals(value, value == Math.rint(value) ? 0 : 1, words.locale());
     }
 }

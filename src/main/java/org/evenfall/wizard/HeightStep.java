@@ -15,7 +15,7 @@ import org.evenfall.wizard.picture.HeightPicture;
 /** Step 4: height over the top of the crop. */
 final class HeightStep implements StepView {
 
-    private static final Lens<HeightEntries> HEIGHT = Places.HEIGHT;
+    private static final EntryPath<HeightEntries> HEIGHT = Places.HEIGHT;
 
     private final Form form;
     private final HeightPicture picture;
@@ -103,7 +103,7 @@ final class HeightStep implements StepView {
                                         "/height/rear",
                                         HEIGHT.then(HeightEntries::rear, HeightEntries::withRear))),
                         new FigureRow(form, this::figures),
-                        Shown.sentence(form, "figure-line", this::tenCentimetres)));
+                        VisibleWhen.sentence(form, "figure-line", this::tenCentimetres)));
     }
 
     private List<FigureRow.Figure> figures() {

@@ -116,7 +116,7 @@ final class KeyForm {
                 "key.choose",
                 () -> context.pick()
                         .pick(form.words().text("key.choose"), "p12", "pfx")
-                        .ifPresent(file -> bring(file, taken(passphrase), whole[0])));
+                        .ifPresent(file -> importKey(file, taken(passphrase), whole[0])));
         whole[0] = new Disclosure(
                 form,
                 "key.bringAsk",
@@ -125,9 +125,9 @@ final class KeyForm {
         return whole[0];
     }
 
-    private void bring(Path file, char[] passphrase, Disclosure whole) {
+    private void importKey(Path file, char[] passphrase, Disclosure whole) {
         whole.close();
-        with(keys -> keys.bring(file, passphrase, context.clock().instant()));
+        with(keys -> keys.importKey(file, passphrase, context.clock().instant()));
     }
 
     private Node renewing() {

@@ -21,8 +21,8 @@ import javafx.stage.FileChooser;
 import org.evenfall.finding.Arg;
 import org.evenfall.setup.KeptProducts;
 import org.evenfall.setup.entry.MatchEntries;
-import org.evenfall.setup.entry.ReferenceEntry;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.TestedProductEntry;
 import org.evenfall.store.LibraryCsv;
 import org.evenfall.store.SetupFileException;
 
@@ -32,11 +32,11 @@ final class LibraryForm {
     /** So many entries are listed at once; the search finds the rest. */
     static final int LISTED = 40;
 
-    private static final Lens<List<ReferenceEntry>> LIBRARY =
+    private static final EntryPath<List<TestedProductEntry>> LIBRARY =
             Places.MATCH.then(MatchEntries::library, MatchEntries::withLibrary);
 
     private final Form form;
-    private final Desk desk;
+    private final SetupDocument document;
     private final TextField search = new TextField();
     private final ChoiceBox<LibraryOrder> order = new ChoiceBox<>();
     private final GridPane list = new GridPane();
@@ -46,9 +46,9 @@ final class LibraryForm {
     private int listed;
     private List<Object> shown = List.of();
 
-    LibraryForm(Form form, Desk desk) {
+    LibraryForm(Form form, SetupDocument document) {
         this.form = form;
-        this.desk = desk;
+        this.document = document;
     }
 
     Node node() {
@@ -81,13 +81,13 @@ final class LibraryForm {
                 editor);
     }
 
-    private List<ReferenceEntry> library() {
+    private List<TestedProductEntry> library() {
         return LIBRARY.get(form.model().setup());
     }
 
     /** The list is only made anew when what it shows has changed. */
     private void refresh() {
-        List<ReferenceEntry> library = library();
+        List<TestedProductEntry> library = library();
         List<Object> now = List.of(library, search.getText(), order.getValue());
         if (now.equals(shown)) {
             return;
@@ -118,7 +118,7 @@ final class LibraryForm {
         }
     }
 
-    private void line(int row, int place, ReferenceEntry entry) {
+    private void line(int row, int place, TestedProductEntry entry) {
         Label name = new Label(entry.name().isBlank() ? form.words().text("library.unnamed") : entry.name());
         Label source = new Label(entry.source());
         source.getStyleClass().add("beneath");
@@ -146,7 +146,7 @@ final class LibraryForm {
         search.clear();
         form.model()
                 .change(setup ->
-                        LIBRARY.set(setup, KeptProducts.join(LIBRARY.get(setup), List.of(ReferenceEntry.EMPTY))));
+                        LIBRARY.set(setup, KeptProducts.join(LIBRARY.get(setup), List.of(TestedProductEntry.EMPTY))));
         edit(Math.min(place, library().size() - 1));
     }
 
@@ -154,16 +154,16 @@ final class LibraryForm {
         edited = place;
         editor.getChildren().clear();
         if (place >= 0) {
-            editor.getChildren().setAll(new ReferenceForm(form, LIBRARY, place, () -> edit(-1)).node());
+            editor.getChildren().setAll(new TestedProductForm(form, LIBRARY, place, () -> edit(-1)).node());
             editor.lookupAll("#/match/library/" + place + "/name").forEach(Node::requestFocus);
         }
     }
 
-    private void delete(int place, ReferenceEntry entry) {
+    private void delete(int place, TestedProductEntry entry) {
         edit(-1);
         Setup before = form.model().setup();
         form.model().change(setup -> {
-            List<ReferenceEntry> rest = new ArrayList<>(LIBRARY.get(setup));
+            List<TestedProductEntry> rest = new ArrayList<>(LIBRARY.get(setup));
             rest.remove(place);
             return LIBRARY.set(setup, rest);
         });
@@ -178,20 +178,20 @@ final class LibraryForm {
         undo.requestFocus();
     }
 
-    private static Setup back(Setup setup, int place, ReferenceEntry entry) {
-        List<ReferenceEntry> all = new ArrayList<>(LIBRARY.get(setup));
+    private static Setup back(Setup setup, int place, TestedProductEntry entry) {
+        List<TestedProductEntry> all = new ArrayList<>(LIBRARY.get(setup));
         all.add(Math.min(place, all.size()), entry);
         return LIBRARY.set(setup, all);
     }
 
-    private Optional<ReferenceEntry> kept() {
+    private Optional<TestedProductEntry> kept() {
         return KeptProducts.of(form.model().setup(), form.model().assessment());
     }
 
     private void keep() {
         kept().ifPresent(entry -> {
             form.model().change(setup -> LIBRARY.set(setup, KeptProducts.join(LIBRARY.get(setup), List.of(entry))));
-            desk.tell(form.words().text("library.keptNow", Arg.text(entry.name())));
+            document.tell(form.words().text("library.keptNow", Arg.text(entry.name())));
         });
     }
 
@@ -208,11 +208,11 @@ final class LibraryForm {
     /** Adds the products of a table; a bad line refuses it whole and says where. */
     void take(Path file) {
         try {
-            List<ReferenceEntry> more = LibraryCsv.read(Files.readString(file), String.valueOf(file.getFileName()));
+            List<TestedProductEntry> more = LibraryCsv.read(Files.readString(file), String.valueOf(file.getFileName()));
             form.model().change(setup -> LIBRARY.set(setup, KeptProducts.join(LIBRARY.get(setup), more)));
-            desk.tell(form.words().text("match.imported", Arg.count(more.size())));
+            document.tell(form.words().text("match.imported", Arg.count(more.size())));
         } catch (SetupFileException | IOException problem) {
-            desk.tell(form.words().text("desk.unreadable", Arg.text(String.valueOf(problem.getMessage()))));
+            document.tell(form.words().text("desk.unreadable", Arg.text(String.valueOf(problem.getMessage()))));
         }
     }
 }

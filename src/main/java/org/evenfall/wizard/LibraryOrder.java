@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberReading;
 import org.evenfall.quantity.NumberText;
-import org.evenfall.quantity.Typed;
-import org.evenfall.setup.entry.ReferenceEntry;
+import org.evenfall.setup.entry.TestedProductEntry;
 
 /** Which tested products are listed and in which order: places in the library, for it keeps the order they came in. */
 enum LibraryOrder {
@@ -16,7 +16,7 @@ enum LibraryOrder {
     WIDTH,
     DENSITY;
 
-    private Comparator<ReferenceEntry> order() {
+    private Comparator<TestedProductEntry> order() {
         return switch (this) {
             // every entry equals every other: a stable sort leaves them as they came
             case AS_ENTERED -> Comparator.comparingInt(entry -> 0);
@@ -28,11 +28,13 @@ enum LibraryOrder {
 
     /** Places of the entries that hold every word of the search, in this order; entries of no name stay in. */
     List<Integer> places(
-            List<ReferenceEntry> library, String search, java.util.function.Function<ReferenceEntry, String> kind) {
+            List<TestedProductEntry> library,
+            String search,
+            java.util.function.Function<TestedProductEntry, String> kind) {
         List<Integer> places = new ArrayList<>();
         String[] words = search.strip().toLowerCase(Locale.ROOT).split("\\s+", -1);
         for (int i = 0; i < library.size(); i++) {
-            ReferenceEntry entry = library.get(i);
+            TestedProductEntry entry = library.get(i);
             String text = String.join(
                             " ",
                             entry.id(),
@@ -54,7 +56,7 @@ enum LibraryOrder {
     }
 
     /** A number to sort by; what cannot be read comes last. */
-    private static double number(Typed typed) {
+    private static double number(EnteredQuantity typed) {
         return NumberText.read(typed.text()) instanceof NumberReading.Value value ? value.value() : Double.MAX_VALUE;
     }
 }

@@ -4,8 +4,8 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Step;
-import org.evenfall.reference.LaidOver;
 import org.evenfall.reference.MatchResult;
+import org.evenfall.reference.PatternOverlay;
 import org.evenfall.setup.entry.MatchEntries;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.wizard.picture.MatchPicture;
@@ -16,14 +16,14 @@ import org.evenfall.wizard.picture.PictureStack;
 final class MatchStep implements StepView {
 
     private final Form form;
-    private final Desk desk;
+    private final SetupDocument document;
     private final MatchPicture match;
     private final PatternPicture pattern;
     private final PictureStack picture;
 
-    MatchStep(Form form, Desk desk) {
+    MatchStep(Form form, SetupDocument document) {
         this.form = form;
-        this.desk = desk;
+        this.document = document;
         this.match = new MatchPicture(form.words());
         this.pattern = new PatternPicture(form.words());
         this.picture = new PictureStack(match, pattern);
@@ -39,7 +39,7 @@ final class MatchStep implements StepView {
     /** The landing patterns of the product and of what it is compared with, both with the same settings. */
     private List<PatternPicture.Pattern> laidOver() {
         MatchResult result = form.model().assessment().match();
-        LaidOver laid = result == null ? null : result.laidOver();
+        PatternOverlay laid = result == null ? null : result.laidOver();
         if (laid == null) {
             return List.of();
         }
@@ -97,6 +97,6 @@ final class MatchStep implements StepView {
                                         Places.MATCH.then(MatchEntries::trayTestOnly, MatchEntries::withTrayTestOnly),
                                         Form.answers(YesNo.class)))),
                 form.group("match.settings", form.sentence("match.settingsWhy"), settings),
-                new LibraryForm(form, desk).node());
+                new LibraryForm(form, document).node());
     }
 }

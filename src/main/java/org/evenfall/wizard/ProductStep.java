@@ -10,7 +10,7 @@ import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Step;
 import org.evenfall.granule.ProductForm;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.FieldSpec;
 import org.evenfall.setup.Fields;
@@ -27,9 +27,11 @@ import org.evenfall.wizard.picture.SievePicture;
 /** Step 1: what is in the bag. */
 final class ProductStep implements StepView {
 
-    private static final Lens<ProductEntries> PRODUCT = Places.PRODUCT;
-    private static final List<Typed> USUAL_APERTURES =
-            List.of(new Typed("2.00", Unit.MM), new Typed("3.15", Unit.MM), new Typed("4.50", Unit.MM));
+    private static final EntryPath<ProductEntries> PRODUCT = Places.PRODUCT;
+    private static final List<EnteredQuantity> USUAL_APERTURES = List.of(
+            new EnteredQuantity("2.00", Unit.MM),
+            new EnteredQuantity("3.15", Unit.MM),
+            new EnteredQuantity("4.50", Unit.MM));
 
     private final Form form;
     private final SievePicture sieve;
@@ -190,7 +192,7 @@ final class ProductStep implements StepView {
     }
 
     private Node sieve() {
-        Lens<List<Typed>> apertures = PRODUCT.then(
+        EntryPath<List<EnteredQuantity>> apertures = PRODUCT.then(
                 product -> product.apertures().isEmpty() ? USUAL_APERTURES : product.apertures(),
                 ProductEntries::withApertures);
         Label result = new Label();
@@ -245,7 +247,7 @@ final class ProductStep implements StepView {
         };
         GridPane grid = new GridPane();
         grid.getStyleClass().add("rows");
-        Lens<List<SievingEntry>> sievings = PRODUCT.then(ProductEntries::sievings, (product, list) -> {
+        EntryPath<List<SievingEntry>> sievings = PRODUCT.then(ProductEntries::sievings, (product, list) -> {
             ProductEntries with = product.withSievings(list);
             return product.apertures().isEmpty() ? with.withApertures(USUAL_APERTURES) : with;
         });
@@ -254,14 +256,14 @@ final class ProductStep implements StepView {
                     + spec.base().symbol());
             header.getStyleClass().add("column-header");
             grid.add(header, sample + 1, 0);
-            Lens<List<Typed>> amounts = Lens.item(sievings, sample, SievingEntry.EMPTY)
+            EntryPath<List<EnteredQuantity>> amounts = EntryPath.item(sievings, sample, SievingEntry.EMPTY)
                     .then(SievingEntry::amounts, SievingEntry::withAmounts);
             for (int c = 0; c <= sieves; c++) {
                 TextField field = new TextField();
                 String pointer = "/product/sievings/" + sample + "/amounts/" + c;
                 field.setId(pointer);
                 field.setPrefColumnCount(6);
-                form.bind(field, Lens.item(amounts, c, Typed.EMPTY), spec);
+                form.bind(field, EntryPath.item(amounts, c, EnteredQuantity.EMPTY), spec);
                 int below = c + 1;
                 int column = sample;
                 field.setOnAction(event -> {
@@ -284,9 +286,10 @@ final class ProductStep implements StepView {
     }
 
     private String className(int at) {
-        List<Typed> apertures = form.model().setup().product().apertures().isEmpty()
-                ? USUAL_APERTURES
-                : form.model().setup().product().apertures();
+        List<EnteredQuantity> apertures =
+                form.model().setup().product().apertures().isEmpty()
+                        ? USUAL_APERTURES
+                        : form.model().setup().product().apertures();
         if (at == 0) {
             return form.words()
                     .text("product.through", Arg.text(apertures.get(0).text()));

@@ -37,7 +37,7 @@ final class Rail extends VBox {
             int index = i;
             Text name = text("rail-name");
             Text detail = text("rail-detail");
-            HBox graphic = new HBox(Told.shape(StepState.OPEN), new VBox(name, detail));
+            HBox graphic = new HBox(FindingView.shape(StepState.OPEN), new VBox(name, detail));
             graphic.getStyleClass().add("rail-line");
             Button button = new Button();
             button.setGraphic(graphic);
@@ -72,7 +72,7 @@ final class Rail extends VBox {
             line.detail().setManaged(!numbersOnly);
             if (!state.equals(line.graphic().getUserData())) {
                 line.graphic().setUserData(state);
-                line.graphic().getChildren().set(0, Told.shape(state));
+                line.graphic().getChildren().set(0, FindingView.shape(state));
             }
             line.button().setAccessibleText(name + ", " + detail);
             line.button().pseudoClassStateChanged(FRONT, i == front);

@@ -9,10 +9,10 @@ import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.quantity.Unit;
 import org.evenfall.reference.MatchResult;
-import org.evenfall.reference.RankedReference;
+import org.evenfall.reference.RankedProduct;
 import org.evenfall.setup.entry.MatchEntries;
-import org.evenfall.setup.entry.ReferenceEntry;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.TestedProductEntry;
 import org.jspecify.annotations.Nullable;
 
 /** The tested products, nearest first, one to choose; and how often each would be the nearest. */
@@ -31,11 +31,11 @@ final class RankedForm {
 
     private final Form form;
     private final VBox ranked = new VBox();
-    private final CloserLook closer;
+    private final MatchSimulation closer;
 
     RankedForm(Form form) {
         this.form = form;
-        this.closer = new CloserLook(form, this::refresh);
+        this.closer = new MatchSimulation(form, this::refresh);
         ranked.getStyleClass().add("ranked");
     }
 
@@ -47,7 +47,7 @@ final class RankedForm {
 
     private void refresh() {
         ranked.getChildren().setAll(table(closer.match()));
-        closer.node().setDisable(!(ranked.getChildren().get(0) instanceof Sideways));
+        closer.node().setDisable(!(ranked.getChildren().get(0) instanceof HorizontalScrollPane));
     }
 
     private Node table(@Nullable MatchResult match) {
@@ -65,7 +65,7 @@ final class RankedForm {
         }
         ToggleGroup group = new ToggleGroup();
         for (int r = 0; r < match.ranked().size(); r++) {
-            RankedReference reference = match.ranked().get(r);
+            RankedProduct reference = match.ranked().get(r);
             RadioButton choose = new RadioButton(reference.name());
             choose.setId("choose-" + reference.id());
             choose.setToggleGroup(group);
@@ -85,10 +85,10 @@ final class RankedForm {
                     kept(reference),
                     new Label(form.words().number(100 * reference.closestShare(), 0, Unit.PERCENT)));
         }
-        return new Sideways(grid);
+        return new HorizontalScrollPane(grid);
     }
 
-    private Label kept(RankedReference reference) {
+    private Label kept(RankedProduct reference) {
         return new Label(
                 reference.pattern() == null
                         ? "–"
@@ -112,7 +112,7 @@ final class RankedForm {
     private static Setup chosen(Setup setup, String id) {
         MatchEntries match = setup.match().withChosen(id);
         if (match.settings().levers().isEmpty()) {
-            for (ReferenceEntry entry : match.library()) {
+            for (TestedProductEntry entry : match.library()) {
                 if (entry.id().equals(id)) {
                     match = match.withSettings(entry.settings());
                 }

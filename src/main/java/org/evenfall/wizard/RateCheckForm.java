@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 /** Step 5, the check: speed over a measured length, bucket tests, later the hopper. */
 final class RateCheckForm {
 
-    private static final Lens<List<BucketEntry>> TESTS =
+    private static final EntryPath<List<BucketEntry>> TESTS =
             Places.RATE.then(RateEntries::bucketTests, RateEntries::withBucketTests);
 
     private final Form form;
@@ -89,7 +89,7 @@ final class RateCheckForm {
                 tests.getChildren().add(test(tests.getChildren().size()));
             }
         });
-        Label next = Shown.sentence(form, "figure-line", () -> nextOpening(form.words(), last()));
+        Label next = VisibleWhen.sentence(form, "figure-line", () -> nextOpening(form.words(), last()));
         next.getStyleClass().add("next");
         return form.group(
                 "rate.bucketTitle",
@@ -97,13 +97,13 @@ final class RateCheckForm {
                 new FigureRow(form, this::expected),
                 tests,
                 next,
-                form.row(Shown.when(
+                form.row(VisibleWhen.when(
                         form,
                         () -> last() != null,
                         form.button(
                                 "rate.nextTest",
                                 () -> form.model()
-                                        .change(setup -> NextBucketTest.added(
+                                        .change(setup -> BucketTestDraft.added(
                                                 setup,
                                                 form.model().assessment(),
                                                 form.words().locale()))))));
@@ -149,7 +149,7 @@ final class RateCheckForm {
     /** One test: openings, time, bucket; then every repeat of each outlet. Enter goes to the next field. */
     private Node test(int index) {
         String at = "/rate/bucketTests/" + index;
-        Lens<BucketEntry> place = Lens.item(TESTS, index, BucketEntry.EMPTY);
+        EntryPath<BucketEntry> place = EntryPath.item(TESTS, index, BucketEntry.EMPTY);
         Label title = new Label(form.words().text("rate.test", Arg.count(index + 1L)));
         title.getStyleClass().add("test-title");
         VBox box = new VBox(
@@ -190,7 +190,7 @@ final class RateCheckForm {
                                 Fields.BUCKET_MASS)
                         .node(),
                 form.told(at),
-                form.row(Shown.when(
+                form.row(VisibleWhen.when(
                         form, () -> index < TESTS.get(form.model().setup()).size(), remove(index))));
         box.getStyleClass().add("test");
         return box;
@@ -240,7 +240,7 @@ final class RateCheckForm {
                 lines.getChildren().add(line);
             }
         });
-        return Shown.when(
+        return VisibleWhen.when(
                 form,
                 () -> !form.model().assessment().rate().bucketTests().isEmpty(),
                 form.group("rate.attempts", lines));

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 /** Step 5, the plan: how much, how fast, on what, and what it costs. */
 final class RatePlanForm {
 
-    private static final Lens<PlanEntries> PLAN = Places.PLAN;
+    private static final EntryPath<PlanEntries> PLAN = Places.PLAN;
 
     private final Form form;
 
@@ -45,7 +45,7 @@ final class RatePlanForm {
                         PLAN.then(PlanEntries::basis, PlanEntries::withBasis),
                         Form.answers(RateBasis.class)),
                 form.row(
-                        Shown.when(
+                        VisibleWhen.when(
                                 form,
                                 () -> !byProduct(),
                                 form.typed(
@@ -53,7 +53,7 @@ final class RatePlanForm {
                                         Fields.NITROGEN_RATE,
                                         "/rate/plan/nitrogenRate",
                                         PLAN.then(PlanEntries::nitrogenRate, PlanEntries::withNitrogenRate))),
-                        Shown.when(
+                        VisibleWhen.when(
                                 form,
                                 () -> !byProduct() && inUnits(),
                                 form.choice(
@@ -61,7 +61,7 @@ final class RatePlanForm {
                                         "/rate/plan/unitsBasis",
                                         PLAN.then(PlanEntries::unitsBasis, PlanEntries::withUnitsBasis),
                                         Form.answers(UnitsBasis.class))),
-                        Shown.when(
+                        VisibleWhen.when(
                                 form,
                                 this::byProduct,
                                 form.typed(

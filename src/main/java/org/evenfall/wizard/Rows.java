@@ -16,7 +16,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.FieldSpec;
 import org.jspecify.annotations.Nullable;
@@ -41,20 +41,20 @@ final class Rows<R> {
     /** Makes a cell for the row at a place in the setup. */
     @FunctionalInterface
     interface Cell<R> {
-        Node of(Lens<R> row, String pointer);
+        Node of(EntryPath<R> row, String pointer);
     }
 
     private final Form form;
-    private final Lens<List<R>> list;
+    private final EntryPath<List<R>> list;
     private final R blank;
     private final String pointer;
     private final List<Column<R>> columns;
     private final boolean grows;
     private final GridPane grid = new GridPane();
-    private final VBox box = new VBox(new Sideways(grid));
+    private final VBox box = new VBox(new HorizontalScrollPane(grid));
     private int shown = -1;
 
-    Rows(Form form, Lens<List<R>> list, R blank, String pointer, boolean grows, List<Column<R>> columns) {
+    Rows(Form form, EntryPath<List<R>> list, R blank, String pointer, boolean grows, List<Column<R>> columns) {
         this.form = form;
         this.list = list;
         this.blank = blank;
@@ -112,7 +112,7 @@ final class Rows<R> {
         number.getStyleClass().add("row-number");
         number.setMinWidth(Region.USE_PREF_SIZE);
         grid.add(number, 0, r + 1);
-        Lens<R> place = Lens.item(list, r, blank);
+        EntryPath<R> place = EntryPath.item(list, r, blank);
         for (int c = 0; c < columns.size(); c++) {
             Node cell = columns.get(c).cell().of(place, pointer + "/" + r);
             int column = c;
@@ -201,8 +201,8 @@ final class Rows<R> {
             String header,
             FieldSpec spec,
             String name,
-            Function<R, Typed> get,
-            BiFunction<R, Typed, R> with) {
+            Function<R, EnteredQuantity> get,
+            BiFunction<R, EnteredQuantity, R> with) {
         String unit = spec.base() == Unit.NONE ? "" : ", " + spec.base().symbol();
         return new Column<>(header + unit, (row, pointer) -> {
             TextField field = new TextField();
@@ -229,8 +229,14 @@ final class Rows<R> {
     }
 
     /** A list of plain values under one heading. */
-    static Rows<Typed> values(Form form, Lens<List<Typed>> list, String pointer, String header, FieldSpec spec) {
+    static Rows<EnteredQuantity> values(
+            Form form, EntryPath<List<EnteredQuantity>> list, String pointer, String header, FieldSpec spec) {
         return new Rows<>(
-                form, list, Typed.EMPTY, pointer, true, List.of(typed(form, header, spec, "", t -> t, (old, t) -> t)));
+                form,
+                list,
+                EnteredQuantity.EMPTY,
+                pointer,
+                true,
+                List.of(typed(form, header, spec, "", t -> t, (old, t) -> t)));
     }
 }

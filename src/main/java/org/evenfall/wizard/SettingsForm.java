@@ -7,7 +7,7 @@ import java.util.Map;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.machine.Lever;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.SettingsEntries;
 
@@ -17,7 +17,7 @@ final class SettingsForm {
     private SettingsForm() {}
 
     /** Fills a box and fills it anew whenever the machine has other levers. */
-    static void follow(Form form, VBox box, String pointer, Lens<SettingsEntries> place) {
+    static void follow(Form form, VBox box, String pointer, EntryPath<SettingsEntries> place) {
         List<List<String>> shown = new ArrayList<>();
         form.follow(() -> {
             List<String> labels = form.model().assessment().machine().levers().stream()
@@ -31,7 +31,7 @@ final class SettingsForm {
         });
     }
 
-    private static Node node(Form form, List<String> labels, String pointer, Lens<SettingsEntries> place) {
+    private static Node node(Form form, List<String> labels, String pointer, EntryPath<SettingsEntries> place) {
         List<Node> entries = new ArrayList<>();
         for (String label : labels) {
             String at = pointer + "/levers/" + label.replace("~", "~0").replace("/", "~1");
@@ -55,11 +55,12 @@ final class SettingsForm {
         return form.row(entries.toArray(new Node[0]));
     }
 
-    private static Lens<Typed> lever(Lens<SettingsEntries> place, String label) {
-        return place.then(settings -> settings.levers().getOrDefault(label, Typed.EMPTY), (settings, value) -> {
-            Map<String, Typed> levers = new LinkedHashMap<>(settings.levers());
-            levers.put(label, value);
-            return settings.withLevers(levers);
-        });
+    private static EntryPath<EnteredQuantity> lever(EntryPath<SettingsEntries> place, String label) {
+        return place.then(
+                settings -> settings.levers().getOrDefault(label, EnteredQuantity.EMPTY), (settings, value) -> {
+                    Map<String, EnteredQuantity> levers = new LinkedHashMap<>(settings.levers());
+                    levers.put(label, value);
+                    return settings.withLevers(levers);
+                });
     }
 }

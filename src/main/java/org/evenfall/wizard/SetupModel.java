@@ -62,7 +62,7 @@ final class SetupModel {
         }
     }
 
-    <T> void set(Lens<T> lens, T value) {
+    <T> void set(EntryPath<T> lens, T value) {
         change(current -> lens.set(current, value));
     }
 

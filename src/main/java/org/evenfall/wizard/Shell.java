@@ -121,7 +121,7 @@ final class Shell extends BorderPane {
     private Node caution(String sentence) {
         Label text = new Label(sentence);
         text.setWrapText(true);
-        HBox band = new HBox(Told.shape(StepState.WARNED), text);
+        HBox band = new HBox(FindingView.shape(StepState.WARNED), text);
         HBox.setHgrow(text, Priority.ALWAYS);
         band.getStyleClass().add("caution");
         return band;
@@ -225,7 +225,9 @@ final class Shell extends BorderPane {
                 .limit(MOST_TOLD)
                 .toList();
         findings.getChildren()
-                .setAll(shown.stream().map(finding -> Told.line(words, finding)).toList());
+                .setAll(shown.stream()
+                        .map(finding -> FindingView.line(words, finding))
+                        .toList());
         meaning.setText(meaning(own));
         undo.setDisable(!model.canUndo());
         back.setDisable(front == 0);

@@ -30,12 +30,12 @@ final class StartStep implements StepView {
     private static final OpeningEntry NO_OPENING = OpeningEntry.EMPTY;
 
     private final Form form;
-    private final Desk desk;
+    private final SetupDocument document;
     private final StartPicture picture;
 
-    StartStep(Form form, Desk desk) {
+    StartStep(Form form, SetupDocument document) {
         this.form = form;
-        this.desk = desk;
+        this.document = document;
         this.picture = new StartPicture(form.words());
         form.follow(() -> picture.show(form.model().assessment().tramlineWidthM()));
     }
@@ -101,13 +101,13 @@ final class StartStep implements StepView {
 
     private Node files() {
         FlowPane buttons = form.row(
-                form.button("start.new", desk::fresh),
-                recent("start.goOn", desk::open),
-                recent("start.again", desk::again),
-                form.button("start.demo", desk::demo),
-                recent("start.borrowMachine", desk::borrowMachine),
-                recent("start.borrowProduct", desk::borrowProduct),
-                recent("start.borrowRate", desk::borrowRate));
+                form.button("start.new", document::createNew),
+                recent("start.goOn", document::open),
+                recent("start.again", document::reopen),
+                form.button("start.demo", document::demo),
+                recent("start.borrowMachine", document::borrowMachine),
+                recent("start.borrowProduct", document::borrowProduct),
+                recent("start.borrowRate", document::borrowRate));
         return form.group("start.begin", buttons, form.sentence("start.saves"));
     }
 
@@ -136,7 +136,7 @@ final class StartStep implements StepView {
     }
 
     private List<MenuItem> items(Consumer<Path> chosen) {
-        List<Path> files = desk.recent();
+        List<Path> files = document.recent();
         if (files.isEmpty()) {
             MenuItem none = new MenuItem(form.words().text("start.none"));
             none.setDisable(true);
@@ -144,7 +144,7 @@ final class StartStep implements StepView {
         }
         return files.stream()
                 .map(file -> {
-                    MenuItem item = new MenuItem(desk.name(file));
+                    MenuItem item = new MenuItem(document.name(file));
                     item.setMnemonicParsing(false);
                     item.setOnAction(event -> chosen.accept(file));
                     return item;
@@ -153,7 +153,7 @@ final class StartStep implements StepView {
     }
 
     private Node machine() {
-        Lens<MachineEntries> machine = Places.MACHINE;
+        EntryPath<MachineEntries> machine = Places.MACHINE;
         return form.group(
                 "start.machine",
                 form.row(
@@ -254,7 +254,7 @@ final class StartStep implements StepView {
     }
 
     private Node openings() {
-        Lens<MachineEntries> machine = Places.MACHINE;
+        EntryPath<MachineEntries> machine = Places.MACHINE;
         return form.group(
                 "start.openings",
                 form.row(

@@ -7,15 +7,15 @@ final class StepViews {
 
     private StepViews() {}
 
-    static List<StepView> all(Form form, WizardContext context, Desk desk) {
+    static List<StepView> all(Form form, WizardContext context, SetupDocument document) {
         return List.of(
-                new StartStep(form, desk),
+                new StartStep(form, document),
                 new ProductStep(form),
-                new MatchStep(form, desk),
-                new YardStep(form),
+                new MatchStep(form, document),
+                new MachineCheckStep(form),
                 new HeightStep(form),
                 new RateStep(form),
-                new TraysStep(form, context, desk),
-                new CardStep(form, context, desk));
+                new TraysStep(form, context, document),
+                new CardStep(form, context, document));
     }
 }

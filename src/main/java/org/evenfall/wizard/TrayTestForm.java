@@ -7,7 +7,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.FieldSpec;
 import org.evenfall.setup.Fields;
@@ -19,7 +19,7 @@ import org.evenfall.trays.TrayLayout;
 /** Step 6, while testing: every test with how the machine stood and what the trays caught. */
 final class TrayTestForm {
 
-    private static final Lens<List<TrayTestEntry>> TESTS =
+    private static final EntryPath<List<TrayTestEntry>> TESTS =
             Places.TRAYS.then(TrayEntries::tests, TrayEntries::withTests);
 
     private final Form form;
@@ -53,7 +53,7 @@ final class TrayTestForm {
         Button begin = form.button(
                 "trays.newTest",
                 () -> form.model()
-                        .change(setup -> NextTrayTest.added(
+                        .change(setup -> TrayTestDraft.added(
                                 setup, form.model().assessment(), form.words().locale())));
         return form.group("trays.tests", form.sentence("trays.testsHow"), tests, form.row(begin));
     }
@@ -65,7 +65,7 @@ final class TrayTestForm {
 
     private Node test(int index) {
         String at = "/trays/tests/" + index;
-        Lens<TrayTestEntry> place = Lens.item(TESTS, index, TrayTestEntry.EMPTY);
+        EntryPath<TrayTestEntry> place = EntryPath.item(TESTS, index, TrayTestEntry.EMPTY);
         VBox settings = new VBox();
         SettingsForm.follow(
                 form, settings, at + "/settings", place.then(TrayTestEntry::settings, TrayTestEntry::withSettings));
@@ -114,7 +114,7 @@ final class TrayTestForm {
         };
     }
 
-    private Node catches(Lens<TrayTestEntry> place, String at) {
+    private Node catches(EntryPath<TrayTestEntry> place, String at) {
         FieldSpec spec = catchSpec(form.model().setup().trays().catchKind());
         var list = place.then(TrayTestEntry::catches, TrayTestEntry::withCatches);
         int trays = Math.max(count(), list.get(form.model().setup()).size());
@@ -134,7 +134,7 @@ final class TrayTestForm {
     }
 
     /** True positions where trays had to be moved; hidden until asked for. */
-    private Node moved(int index, Lens<TrayTestEntry> place, String at) {
+    private Node moved(int index, EntryPath<TrayTestEntry> place, String at) {
         var list = place.then(TrayTestEntry::positions, TrayTestEntry::withPositions);
         Node line = new CatchLine(
                         form,
@@ -150,16 +150,16 @@ final class TrayTestForm {
         ask.getStyleClass().add("quiet");
         ask.setOnAction(event -> form.model().change(setup -> list.set(setup, layoutPositions())));
         return new VBox(
-                Shown.when(form, () -> list.get(form.model().setup()).isEmpty(), ask),
-                Shown.when(form, () -> !list.get(form.model().setup()).isEmpty(), line));
+                VisibleWhen.when(form, () -> list.get(form.model().setup()).isEmpty(), ask),
+                VisibleWhen.when(form, () -> !list.get(form.model().setup()).isEmpty(), line));
     }
 
     /** The layout's own positions as typed text, to be changed where a tray was moved. */
-    private List<Typed> layoutPositions() {
+    private List<EnteredQuantity> layoutPositions() {
         TrayLayout layout = form.model().assessment().trays().layout();
         return layout == null
                 ? List.of()
-                : NextTrayTest.typed(layout, form.words().locale());
+                : TrayTestDraft.typed(layout, form.words().locale());
     }
 
     private Node remove(int index) {

@@ -7,7 +7,7 @@ import java.util.function.Function;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import org.evenfall.quantity.Dimension;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.AmountKind;
@@ -22,10 +22,10 @@ import org.evenfall.trays.Surface;
 /** Step 6, before driving: the trays, how they are read, the weather, the ground. */
 final class TraysBeforeForm {
 
-    private static final Lens<TrayEntries> TRAYS = Places.TRAYS;
+    private static final EntryPath<TrayEntries> TRAYS = Places.TRAYS;
 
-    private static final Lens<WheelEntries> WHEELS = TRAYS.then(TrayEntries::wheels, TrayEntries::withWheels);
-    private static final Lens<WindLimitEntries> LIMITS =
+    private static final EntryPath<WheelEntries> WHEELS = TRAYS.then(TrayEntries::wheels, TrayEntries::withWheels);
+    private static final EntryPath<WindLimitEntries> LIMITS =
             TRAYS.then(TrayEntries::windLimits, TrayEntries::withWindLimits);
 
     private final Form form;
@@ -65,7 +65,7 @@ final class TraysBeforeForm {
                                 Fields.READING_STEP,
                                 "/trays/readingStep",
                                 TRAYS.then(TrayEntries::readingStep, TrayEntries::withReadingStep)),
-                        Shown.when(
+                        VisibleWhen.when(
                                 form,
                                 () -> form.model().setup().trays().catchKind() == AmountKind.HEIGHT,
                                 form.typed(
@@ -137,8 +137,8 @@ final class TraysBeforeForm {
     private Node limit(
             String label,
             String name,
-            Function<WindLimitEntries, Typed> get,
-            BiFunction<WindLimitEntries, Typed, WindLimitEntries> with) {
+            Function<WindLimitEntries, EnteredQuantity> get,
+            BiFunction<WindLimitEntries, EnteredQuantity, WindLimitEntries> with) {
         return form.typed(label, Fields.WIND_LIMIT, "/trays/windLimits/" + name, LIMITS.then(get, with));
     }
 
@@ -181,7 +181,7 @@ final class TraysBeforeForm {
                 .withReadingStep(fitting(entries.readingStep(), dimension));
     }
 
-    private static Typed fitting(Typed typed, Dimension dimension) {
+    private static EnteredQuantity fitting(EnteredQuantity typed, Dimension dimension) {
         return typed.unit().dimension() == dimension ? typed : typed.withUnit(base(dimension));
     }
 

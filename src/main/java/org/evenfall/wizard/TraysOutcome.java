@@ -18,9 +18,9 @@ import org.evenfall.setup.entry.YesNo;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.AdviceKind;
 import org.evenfall.trays.CropLoss;
-import org.evenfall.trays.Evenness;
 import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.LeverMove;
+import org.evenfall.trays.Uniformity;
 import org.jspecify.annotations.Nullable;
 
 /** Step 6, after: how even it is, how the tests compare, and what to turn next. */
@@ -32,7 +32,7 @@ final class TraysOutcome {
         this.form = form;
     }
 
-    private @Nullable Evenness last() {
+    private @Nullable Uniformity last() {
         List<TrayTestResult> tests = form.model().assessment().trays().tests();
         return tests.isEmpty() ? null : tests.get(tests.size() - 1).evenness();
     }
@@ -41,21 +41,21 @@ final class TraysOutcome {
         Sentences words = form.words();
         return form.group(
                 "trays.result",
-                Shown.sentence(form, "result-figure", () -> {
-                    Evenness last = last();
+                VisibleWhen.sentence(form, "result-figure", () -> {
+                    Uniformity last = last();
                     return last == null ? "" : cv(words, last);
                 }),
                 new FigureRow(form, () -> {
-                    Evenness last = last();
+                    Uniformity last = last();
                     return last == null ? List.of() : figures(words, last);
                 }),
                 comparison(),
-                Shown.sentence(
+                VisibleWhen.sentence(
                         form,
                         "sentence",
                         () -> loss(words, form.model().assessment().trays())),
-                Shown.sentence(form, "sentence", () -> {
-                    Evenness last = last();
+                VisibleWhen.sentence(form, "sentence", () -> {
+                    Uniformity last = last();
                     return last == null || last.meanRateKgPerHa() == null
                             ? ""
                             : words.text("trays.meanRate", Arg.number(last.meanRateKgPerHa(), 0, Unit.KG_PER_HA));
@@ -78,7 +78,7 @@ final class TraysOutcome {
                         Arg.number(loss.highKgPerHa(), 0, Unit.KG_PER_HA));
     }
 
-    static String cv(Sentences words, Evenness last) {
+    static String cv(Sentences words, Uniformity last) {
         return words.text(
                 "trays.cvResult",
                 Arg.number(last.cvPercent(), 0, Unit.PERCENT),
@@ -87,7 +87,7 @@ final class TraysOutcome {
                 Arg.word("choice.EvennessVerdict." + last.verdict()));
     }
 
-    static List<FigureRow.Figure> figures(Sentences words, Evenness last) {
+    static List<FigureRow.Figure> figures(Sentences words, Uniformity last) {
         List<FigureRow.Figure> figures = new ArrayList<>();
         figures.add(new FigureRow.Figure(
                 words.text("trays.figure.machine"),
@@ -135,7 +135,8 @@ final class TraysOutcome {
                 }
             }
         });
-        return Shown.when(form, () -> form.model().assessment().trays().tests().size() > 1, grid);
+        return VisibleWhen.when(
+                form, () -> form.model().assessment().trays().tests().size() > 1, grid);
     }
 
     /** Levers of a test as they were typed. */
@@ -162,7 +163,7 @@ final class TraysOutcome {
     }
 
     static List<String> cells(Sentences words, TrayTestResult test, String settings) {
-        Evenness evenness = test.evenness();
+        Uniformity evenness = test.evenness();
         return List.of(
                 Integer.toString(test.index() + 1),
                 words.number(evenness.cvPercent(), 0, Unit.PERCENT),
@@ -182,18 +183,18 @@ final class TraysOutcome {
             reasons.getChildren().clear();
             if (advice != null) {
                 for (Finding reason : advice.reasons()) {
-                    reasons.getChildren().add(Told.line(form.words(), reason));
+                    reasons.getChildren().add(FindingView.line(form.words(), reason));
                 }
             }
         });
-        Label next = Shown.sentence(form, "figure-line", () -> headline(form.words(), advised()));
+        Label next = VisibleWhen.sentence(form, "figure-line", () -> headline(form.words(), advised()));
         next.getStyleClass().add("next");
         return form.group(
                 "trays.next",
                 next,
                 reasons,
-                Shown.sentence(form, "figure-line", () -> expected(form.words(), advised())),
-                Shown.when(
+                VisibleWhen.sentence(form, "figure-line", () -> expected(form.words(), advised())),
+                VisibleWhen.when(
                         form,
                         () -> form.model().assessment().machine().levers().size() > 1,
                         form.choice(

@@ -9,7 +9,7 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Fields;
 import org.evenfall.setup.TraysResult;
 import org.evenfall.setup.entry.TrayEntries;
-import org.evenfall.trays.Evenness;
+import org.evenfall.trays.Uniformity;
 import org.evenfall.wizard.picture.CvPicture;
 import org.evenfall.wizard.picture.PictureStack;
 import org.evenfall.wizard.picture.TrayPlanPicture;
@@ -18,17 +18,17 @@ import org.evenfall.wizard.picture.TubesPicture;
 /** Step 6: the tray test, before, while and after. */
 final class TraysStep implements StepView {
 
-    private static final Lens<TrayEntries> TRAYS = Places.TRAYS;
+    private static final EntryPath<TrayEntries> TRAYS = Places.TRAYS;
 
     private final Form form;
     private final WizardContext context;
-    private final Desk desk;
+    private final SetupDocument document;
     private final PictureStack picture;
 
-    TraysStep(Form form, WizardContext context, Desk desk) {
+    TraysStep(Form form, WizardContext context, SetupDocument document) {
         this.form = form;
         this.context = context;
-        this.desk = desk;
+        this.document = document;
         TrayPlanPicture plan = new TrayPlanPicture(form.words());
         TubesPicture tubes = new TubesPicture(form.words());
         CvPicture cv = new CvPicture(form.words());
@@ -57,7 +57,7 @@ final class TraysStep implements StepView {
         if (trays.tests().isEmpty()) {
             return "";
         }
-        Evenness last = trays.tests().get(trays.tests().size() - 1).evenness();
+        Uniformity last = trays.tests().get(trays.tests().size() - 1).evenness();
         return form.words().text("trays.cvShort", Arg.number(last.cvPercent(), 0, Unit.PERCENT));
     }
 
@@ -71,8 +71,8 @@ final class TraysStep implements StepView {
                 new TrayTestForm(form).tests(),
                 outcome.result(),
                 outcome.advice(),
-                new BesideForm(form, context, desk).node(),
-                new LongPassForm(form).node(),
+                new TestComparisonForm(form, context, document).node(),
+                new SinglePassForm(form).node(),
                 edges());
     }
 

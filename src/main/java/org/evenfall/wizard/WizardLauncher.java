@@ -88,7 +88,7 @@ public final class WizardLauncher {
             WizardWindow window = new WizardWindow(context, file);
             Stage stage = new Stage();
             stage.setOnHidden(event -> {
-                window.keeper().close();
+                window.saver().close();
                 closed.countDown();
             });
             window.show(stage);

@@ -29,7 +29,7 @@ final class WizardWindow {
     };
 
     private final WizardContext context;
-    private final Keeper keeper;
+    private final AutoSaver saver;
     private final SetupModel model;
     private final Shell shell;
     private final Scene scene;
@@ -43,19 +43,19 @@ final class WizardWindow {
                     Objects.requireNonNull(WizardWindow.class.getResourceAsStream("/org/evenfall/fonts/" + font)), 15);
         }
         SetupFile first = file.isPresent() ? context.store().read(file.get()) : SetupFile.of(Setup.EMPTY);
-        Path where = file.isPresent() ? file.get() : Desk.newFile(context, "setup");
-        Desk[] desk = new Desk[1];
-        keeper = new Keeper(
+        Path where = file.isPresent() ? file.get() : SetupDocument.newFile(context, "setup");
+        SetupDocument[] document = new SetupDocument[1];
+        saver = new AutoSaver(
                 context.store(),
                 where,
                 first,
-                problem -> Platform.runLater(() -> desk[0].tell(
+                problem -> Platform.runLater(() -> document[0].tell(
                         context.words().text("desk.notSaved", Arg.text(String.valueOf(problem.getMessage()))))));
-        desk[0] = new Desk(context, keeper);
-        model = new SetupModel(dated(first.setup()), context.assess(), keeper::keep);
+        document[0] = new SetupDocument(context, saver);
+        model = new SetupModel(dated(first.setup()), context.assess(), saver::keep);
         Form form = new Form(model, context.words());
-        shell = new Shell(model, context.words(), StepViews.all(form, context, desk[0]));
-        desk[0].tie(model, shell::tell, step -> shell.go(step.number()));
+        shell = new Shell(model, context.words(), StepViews.all(form, context, document[0]));
+        document[0].attach(model, shell::tell, step -> shell.go(step.number()));
         scene = new Scene(shell, 1280, 800);
         scene.getStylesheets()
                 .add(Objects.requireNonNull(WizardWindow.class.getResource("/org/evenfall/wizard/evenfall.css"))
@@ -83,8 +83,8 @@ final class WizardWindow {
         return model;
     }
 
-    Keeper keeper() {
-        return keeper;
+    AutoSaver saver() {
+        return saver;
     }
 
     void show(Stage stage) {

@@ -6,18 +6,18 @@ import java.util.concurrent.TimeUnit;
 import org.evenfall.flight.Air;
 import org.evenfall.flight.Flight;
 import org.evenfall.flight.LandingPattern;
-import org.evenfall.flight.Pass;
-import org.evenfall.flight.PassPattern;
+import org.evenfall.flight.PassConditions;
 import org.evenfall.flight.SeededFlights;
+import org.evenfall.flight.SpreadPattern;
 import org.evenfall.flight.TwinDisc;
 import org.evenfall.granule.SizeDistribution;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
-import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.runner.Runner;
@@ -39,7 +39,8 @@ public class FlightBenchmark {
 
     private static final double WANTED = 1e-5;
     private static final SizeDistribution UREA = new SizeDistribution(3.2, 1.2, 0.03, 0.05, false);
-    private static final Pass PASS = new Pass(TwinDisc.usual(0.4, 850).fans(), 0.75, 1, 3.3, 1, 3);
+    private static final PassConditions PASS =
+            new PassConditions(TwinDisc.usual(0.4, 850).fans(), 0.75, 1, 3.3, 1, 3);
 
     private final List<SeededFlights.Case> cases = SeededFlights.of(500, 500);
     private final double tolerance = loosest(cases);
@@ -95,7 +96,7 @@ public class FlightBenchmark {
 
     /** The whole landing pattern of one pass in cross wind, both discs, long and short vanes. */
     @Benchmark
-    public PassPattern patternInWind() {
+    public SpreadPattern patternInWind() {
         return LandingPattern.of(UREA, 1340, PASS);
     }
 

@@ -28,7 +28,7 @@ import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.xmpbox.XMPMetadata;
 import org.apache.xmpbox.xml.DomXmpParser;
 import org.evenfall.finding.Sentences;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.CardLanguage;
@@ -134,7 +134,7 @@ class CardTest {
         for (int i = 0; i < 6; i++) {
             contents.add(CardLayoutTest.seeded(random));
         }
-        Setup far = demo.withStart(demo.start().withTramlineWidth(new Typed("54", Unit.M)));
+        Setup far = demo.withStart(demo.start().withTramlineWidth(new EnteredQuantity("54", Unit.M)));
         contents.add(Cards.of(far, key.code()));
         assertThat(contents.get(6).findingOnly()).isTrue();
         for (CardContent content : contents) {
@@ -204,7 +204,8 @@ class CardTest {
                 .withPlan(demo.rate()
                         .plan()
                         .withBasis(org.evenfall.setup.entry.RateBasis.NITROGEN)
-                        .withNitrogenRate(new org.evenfall.quantity.Typed("64", org.evenfall.quantity.Unit.UNITS))
+                        .withNitrogenRate(
+                                new org.evenfall.quantity.EnteredQuantity("64", org.evenfall.quantity.Unit.UNITS))
                         .withUnitsBasis(org.evenfall.rate.UnitsBasis.HUNDREDTH_OF_HUNDREDWEIGHT_PER_ACRE)));
         Sentences words = new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.UK);
         List<String> proof = CardContents.of(units, Assessor.assess(units), words, "").proof().stream()

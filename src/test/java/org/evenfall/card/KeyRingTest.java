@@ -41,7 +41,7 @@ class KeyRingTest {
         folder = temp.resolve("evenfall");
     }
 
-    private SigningKey made(KeyRing ring) throws KeyTrouble {
+    private SigningKey made(KeyRing ring) throws KeyException {
         return ring.signing("A. Marlow", "farm manager", WHEN);
     }
 
@@ -73,8 +73,8 @@ class KeyRingTest {
         assertThat(ring.status().closed()).isTrue();
         KeyRing later = new KeyRing(folder);
         assertThat(later.status().state()).isEqualTo(KeyRing.State.LOCKED);
-        assertThat(trouble(() -> made(later))).isEqualTo(KeyTrouble.Kind.LOCKED);
-        assertThat(trouble(() -> later.unlock("wrong".toCharArray()))).isEqualTo(KeyTrouble.Kind.WRONG_PASSPHRASE);
+        assertThat(trouble(() -> made(later))).isEqualTo(KeyException.Kind.LOCKED);
+        assertThat(trouble(() -> later.unlock("wrong".toCharArray()))).isEqualTo(KeyException.Kind.WRONG_PASSPHRASE);
         assertThat(later.status().state()).isEqualTo(KeyRing.State.LOCKED);
         later.unlock(SECRET);
         assertThat(made(later).code()).isEqualTo(code);
@@ -104,9 +104,9 @@ class KeyRingTest {
         made(ring);
         for (String algorithm : List.of("RSA", "EC")) {
             Path file = imported(algorithm, 2048);
-            assertThat(trouble(() -> ring.bring(file, "no".toCharArray(), WHEN)))
-                    .isEqualTo(KeyTrouble.Kind.WRONG_PASSPHRASE);
-            ring.bring(file, SECRET, Instant.now());
+            assertThat(trouble(() -> ring.importKey(file, "no".toCharArray(), WHEN)))
+                    .isEqualTo(KeyException.Kind.WRONG_PASSPHRASE);
+            ring.importKey(file, SECRET, Instant.now());
             SigningKey key = ring.signing("", "", WHEN);
             assertThat(key.name()).isEqualTo("Saltreed group");
             byte[] card = Cards.signed(key);
@@ -116,9 +116,9 @@ class KeyRingTest {
             assertThat(new KeyRing(folder).status().state()).isEqualTo(KeyRing.State.LOCKED);
         }
         Path weak = imported("RSA", 1024);
-        assertThat(trouble(() -> ring.bring(weak, SECRET, WHEN))).isEqualTo(KeyTrouble.Kind.NO_KEY);
+        assertThat(trouble(() -> ring.importKey(weak, SECRET, WHEN))).isEqualTo(KeyException.Kind.NO_KEY);
         Path text = Files.writeString(temp.resolve("text.p12"), "no key at all");
-        assertThat(trouble(() -> ring.bring(text, SECRET, WHEN))).isEqualTo(KeyTrouble.Kind.UNREADABLE);
+        assertThat(trouble(() -> ring.importKey(text, SECRET, WHEN))).isEqualTo(KeyException.Kind.UNREADABLE);
     }
 
     private Path imported(String algorithm, int bits) throws Exception {
@@ -163,19 +163,19 @@ class KeyRingTest {
         Files.writeString(folder.resolve("signing-key.p12"), "broken");
         KeyRing ring = new KeyRing(folder);
         assertThat(ring.status().state()).isEqualTo(KeyRing.State.UNREADABLE);
-        assertThatThrownBy(() -> made(ring)).isInstanceOf(KeyTrouble.class);
+        assertThatThrownBy(() -> made(ring)).isInstanceOf(KeyException.class);
         ring.renew("A. Marlow", "", new char[0], WHEN);
         assertThat(ring.status().state()).isEqualTo(KeyRing.State.OPEN);
     }
 
     private interface Work {
-        void run() throws KeyTrouble;
+        void run() throws KeyException;
     }
 
-    private static KeyTrouble.Kind trouble(Work work) {
+    private static KeyException.Kind trouble(Work work) {
         try {
             work.run();
-        } catch (KeyTrouble trouble) {
+        } catch (KeyException trouble) {
             return trouble.kind();
         }
         throw new AssertionError("no trouble");

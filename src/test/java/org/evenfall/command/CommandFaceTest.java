@@ -49,7 +49,7 @@ class CommandFaceTest {
     }
 
     private int run(String... args) {
-        Surroundings around = new Surroundings(
+        CommandContext context = new CommandContext(
                 new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
                 new PrintWriter(out),
                 new PrintWriter(err),
@@ -59,7 +59,7 @@ class CommandFaceTest {
                 new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.UK),
                 new SetupJson(),
                 file -> Optional.of("No window here."));
-        return CommandFace.run(around, List.of(args));
+        return CommandFace.run(context, List.of(args));
     }
 
     private JsonNode json() throws Exception {

@@ -12,11 +12,11 @@ class LandingPatternTest {
 
     private static final SizeDistribution UREA = new SizeDistribution(3.2, 1.2, 0.03, 0.05, false);
 
-    private static Pass pass(List<Fan> fans, double forward, double along, double across) {
-        return new Pass(fans, 0.75, TwinDisc.DISC_SPACING_M, forward, along, across);
+    private static PassConditions pass(List<Fan> fans, double forward, double along, double across) {
+        return new PassConditions(fans, 0.75, TwinDisc.DISC_SPACING_M, forward, along, across);
     }
 
-    private static Pass seeded(Random random) {
+    private static PassConditions seeded(Random random) {
         TwinDisc machine = new TwinDisc(
                 0.3 + 0.15 * random.nextDouble(),
                 0.28,
@@ -27,7 +27,7 @@ class LandingPatternTest {
                 -5 + 10 * random.nextDouble(),
                 0.3 + 0.4 * random.nextDouble(),
                 0.2 * random.nextDouble());
-        return new Pass(
+        return new PassConditions(
                 machine.fans(),
                 0.4 + random.nextDouble(),
                 1.4 * random.nextDouble(),
@@ -42,14 +42,14 @@ class LandingPatternTest {
         for (int i = 0; i < 300; i++) {
             SizeDistribution sizes =
                     new SizeDistribution(1 + 4 * random.nextDouble(), 1 + 0.6 * random.nextDouble(), 0.03, 0.05, false);
-            PassPattern pattern = LandingPattern.of(sizes, 900 + 1200 * random.nextDouble(), seeded(random));
+            SpreadPattern pattern = LandingPattern.of(sizes, 900 + 1200 * random.nextDouble(), seeded(random));
             assertThat(pattern.area()).isCloseTo(1, within(1e-9));
         }
     }
 
     @Test
     void inCalmAirBothSidesAreAlike() {
-        PassPattern pattern =
+        SpreadPattern pattern =
                 LandingPattern.of(UREA, 1340, pass(TwinDisc.usual(0.4, 850).fans(), 0, 0, 0));
         for (double x = 0.1; x < 25; x += 0.37) {
             assertThat(pattern.at(x)).isCloseTo(pattern.at(-x), within(1e-12));
@@ -60,8 +60,8 @@ class LandingPatternTest {
     void theQuickCalmPatternIsTheSame() {
         Fan left = new Fan(false, 41, 33, 22, 6, 0.5);
         Fan right = new Fan(true, 41, 33, 22, 6, 0.5);
-        PassPattern whole = LandingPattern.of(UREA, 1340, pass(List.of(left, right), 0, 0, 0));
-        PassPattern quick = new CalmPatterns(UREA, 1340, 41, 6, 0.75).of(33, 22, TwinDisc.DISC_SPACING_M);
+        SpreadPattern whole = LandingPattern.of(UREA, 1340, pass(List.of(left, right), 0, 0, 0));
+        SpreadPattern quick = new CalmPatterns(UREA, 1340, 41, 6, 0.75).of(33, 22, TwinDisc.DISC_SPACING_M);
         assertThat(quick.amounts()).hasSameSizeAs(whole.amounts());
         assertThat(quick.area()).isCloseTo(1, within(1e-9));
         for (double width = 12; width <= 36; width += 1.5) {
@@ -76,8 +76,8 @@ class LandingPatternTest {
     void granulesDrawnOneByOneLandAlike() {
         Random random = new Random(4711);
         for (int machine = 0; machine < 6; machine++) {
-            Pass pass = seeded(random);
-            PassPattern pattern = LandingPattern.of(UREA, 1340, pass);
+            PassConditions pass = seeded(random);
+            SpreadPattern pattern = LandingPattern.of(UREA, 1340, pass);
             int draws = 40_000;
             double[] landed = new double[draws];
             for (int i = 0; i < draws; i++) {
@@ -94,7 +94,7 @@ class LandingPatternTest {
         }
     }
 
-    private static double draw(Pass pass, Random random) {
+    private static double draw(PassConditions pass, Random random) {
         double pick = random.nextDouble();
         Fan fan = pass.fans().get(0);
         for (Fan one : pass.fans()) {
@@ -115,7 +115,7 @@ class LandingPatternTest {
         double side = (fan.right() ? 1 : -1) * level * Math.sin(angle) - pass.windAcrossMPerS();
         double speed = Math.hypot(along, side);
         double rise = fan.outletSpeedMPerS() * Math.sin(up);
-        Granule granule = new Granule(3.2 * Math.exp(UREA.lnSd() * random.nextGaussian()), 1340);
+        Granule granule = new Granule(3.2 * Math.exp(UREA.sigma() * random.nextGaussian()), 1340);
         Landing landing = Flight.fly(
                 granule,
                 new Launch(Math.hypot(speed, rise), Math.toDegrees(Math.atan2(rise, speed)), pass.heightM()),
@@ -136,18 +136,18 @@ class LandingPatternTest {
                 // a tenth more of the stream, less what each disc throws past the middle
                 .isBetween(0.03, 0.1);
         // a shorter long vane on the left throws less far there
-        PassPattern worn = LandingPattern.of(
+        SpreadPattern worn = LandingPattern.of(
                 UREA, 1340, pass(new TwinDisc(0.4, 0.32, 850, 0, 0, 0, 0, 0.5, 0.15).fans(), 3, 0, 0));
         assertThat(worn.area(-40, -15)).isLessThan(worn.area(15, 40));
         // the raised side throws further
-        PassPattern tilted =
+        SpreadPattern tilted =
                 LandingPattern.of(UREA, 1340, pass(new TwinDisc(0.4, 0.32, 850, 0, 0, 0, 4, 0.5, 0).fans(), 3, 0, 0));
         assertThat(tilted.area(15, 40)).isGreaterThan(tilted.area(-40, -15));
     }
 
     /** Right less left, share of all. */
-    private static double balance(Pass pass) {
-        PassPattern pattern = LandingPattern.of(UREA, 1340, pass);
+    private static double balance(PassConditions pass) {
+        SpreadPattern pattern = LandingPattern.of(UREA, 1340, pass);
         return pattern.area(0, 60) - pattern.area(-60, 0);
     }
 

@@ -18,7 +18,7 @@ class OverlapTest {
     void oneDirectionAsPublished(int row, double bout, String amounts, String overlapped, String source) {
         assertThat(source).isNotBlank();
         double[] positions = {-35, -25, -15, -5, 5, 15, 25};
-        PassPattern line = new PassPattern(positions, numbers(amounts));
+        SpreadPattern line = new SpreadPattern(positions, numbers(amounts));
         Overlap overlap = new Overlap(line, DrivingPattern.ROUND_AND_ROUND);
         List<Double> found = overlap.at(bout, overlap.placesM(bout));
         double[] expected = numbers(overlapped);
@@ -46,7 +46,7 @@ class OverlapTest {
     @ParameterizedTest
     @EnumSource(names = {"BACK_AND_FORTH", "ROUND_AND_ROUND"})
     void aTriangleLiesFlatAtItsHalfRateWidth(DrivingPattern driving) {
-        PassPattern triangle = new PassPattern(new double[] {-24, 0, 24}, new double[] {0, 1, 0});
+        SpreadPattern triangle = new SpreadPattern(new double[] {-24, 0, 24}, new double[] {0, 1, 0});
         Overlap overlap = new Overlap(triangle, driving);
         assertThat(overlap.cvPercent(24)).isCloseTo(0, within(1e-9));
         assertThat(mean(overlap, 30)).isCloseTo(0.8, within(1e-4));
@@ -57,7 +57,7 @@ class OverlapTest {
         WidthScan scan = WidthScan.of(triangle, driving, 8, 40);
         assertThat(scan.atMost10()).anyMatch(one -> one.from() < 24 && one.to() > 24);
         // a slab 24 m wide lies flat at 24, 12 and 8 m and doubles up between: every interval is told
-        PassPattern slab = new PassPattern(new double[] {-12.5, -11.5, 11.5, 12.5}, new double[] {0, 1, 1, 0});
+        SpreadPattern slab = new SpreadPattern(new double[] {-12.5, -11.5, 11.5, 12.5}, new double[] {0, 1, 1, 0});
         List<WidthScan.Interval> flat = WidthScan.of(slab, driving, 7, 30).atMost10();
         assertThat(flat).hasSize(3);
         for (int i = 0; i < 3; i++) {
@@ -81,7 +81,7 @@ class OverlapTest {
     @Test
     void backAndForthASideMeetsItsOwnKind() {
         // all on the right: driven back and forth it lies double beside every second gap
-        PassPattern right = new PassPattern(new double[] {0, 0.01, 9.99, 10}, new double[] {0, 1, 1, 0});
+        SpreadPattern right = new SpreadPattern(new double[] {0, 0.01, 9.99, 10}, new double[] {0, 1, 1, 0});
         Overlap back = new Overlap(right, DrivingPattern.BACK_AND_FORTH);
         assertThat(back.at(10, 5)).isCloseTo(2, within(1e-9));
         assertThat(back.at(10, -5)).isCloseTo(0, within(1e-9));
@@ -103,7 +103,7 @@ class OverlapTest {
                 at += 0.2 + 2 * random.nextDouble();
                 y[k] = k == 0 || k == n - 1 ? 0 : random.nextDouble();
             }
-            PassPattern pass = new PassPattern(x, y);
+            SpreadPattern pass = new SpreadPattern(x, y);
             DrivingPattern driving =
                     random.nextBoolean() ? DrivingPattern.BACK_AND_FORTH : DrivingPattern.ROUND_AND_ROUND;
             double width = 5 + 30 * random.nextDouble();

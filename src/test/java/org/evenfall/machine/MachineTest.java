@@ -38,9 +38,10 @@ class MachineTest {
                 .isFalse();
     }
 
-    private static YardCheck.Found found(Map<CheckItem, CheckAnswer> answers, Set<CheckItem> reasons, double rightM) {
-        return new YardCheck.Found(
-                List.of(new YardCheck.MeasuredVane(Side.LEFT, "long", 0.330, 0.332, CheckAnswer.GOOD)),
+    private static MachineCheck.Found found(
+            Map<CheckItem, CheckAnswer> answers, Set<CheckItem> reasons, double rightM) {
+        return new MachineCheck.Found(
+                List.of(new MachineCheck.MeasuredVane(Side.LEFT, "long", 0.330, 0.332, CheckAnswer.GOOD)),
                 answers,
                 reasons,
                 false,
@@ -55,7 +56,7 @@ class MachineTest {
 
     @Test
     void aMissingGuardIsNeverOverridden() {
-        YardResult result = YardCheck.assess(
+        MachineCheckResult result = MachineCheck.assess(
                 found(Map.of(CheckItem.GUARDS, CheckAnswer.FAILED), Set.of(CheckItem.GUARDS), 0.80), 900.0);
         assertThat(result.failed()).containsExactly(CheckItem.GUARDS);
         assertThat(result.blocksFieldTest()).isTrue();
@@ -64,9 +65,9 @@ class MachineTest {
     @Test
     void aTypedReasonLetsOtherPartsPass() {
         Map<CheckItem, CheckAnswer> answers = Map.of(CheckItem.DISCS, CheckAnswer.FAILED);
-        assertThat(YardCheck.assess(found(answers, Set.of(), 0.80), 900.0).blocksFieldTest())
+        assertThat(MachineCheck.assess(found(answers, Set.of(), 0.80), 900.0).blocksFieldTest())
                 .isTrue();
-        YardResult passed = YardCheck.assess(found(answers, Set.of(CheckItem.DISCS), 0.80), 900.0);
+        MachineCheckResult passed = MachineCheck.assess(found(answers, Set.of(CheckItem.DISCS), 0.80), 900.0);
         assertThat(passed.blocksFieldTest()).isFalse();
         assertThat(passed.overridden()).containsExactly(CheckItem.DISCS);
         assertThat(passed.discRpm()).isCloseTo(900, within(1e-9));
@@ -74,16 +75,16 @@ class MachineTest {
 
     @Test
     void outOfLevelStopsTheFieldTest() {
-        assertThat(YardCheck.assess(found(Map.of(), Set.of(), 0.78), 900.0).blocksFieldTest())
+        assertThat(MachineCheck.assess(found(Map.of(), Set.of(), 0.78), 900.0).blocksFieldTest())
                 .isFalse();
-        assertThat(YardCheck.assess(found(Map.of(), Set.of(), 0.76), 900.0).blocksFieldTest())
+        assertThat(MachineCheck.assess(found(Map.of(), Set.of(), 0.76), 900.0).blocksFieldTest())
                 .isTrue();
     }
 
     @Test
     void heightsOverTheCrop() {
-        HeightResult result = Heights.assess(
-                new Heights.Measured(List.of(0.30, 0.34, 0.32), 0.10, 0.75, 1.02, 1.04, null, null, -0.05, 0.3));
+        HeightResult result = HeightCalculator.assess(new HeightCalculator.Measured(
+                List.of(0.30, 0.34, 0.32), 0.10, 0.75, 1.02, 1.04, null, null, -0.05, 0.3));
         assertThat(result.cropM()).isCloseTo(0.32, within(1e-9));
         assertThat(result.overGroundM()).isCloseTo(1.12, within(1e-9));
         assertThat(result.correctionM()).isCloseTo(0.09, within(1e-9));

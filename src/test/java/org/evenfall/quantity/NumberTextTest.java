@@ -87,7 +87,7 @@ class NumberTextTest {
         for (Locale locale : new Locale[] {Locale.ENGLISH, Locale.GERMANY, Locale.FRANCE}) {
             for (int i = 0; i < 1000; i++) {
                 double value = Math.rint(random.nextDouble() * 1e6) / 100;
-                String printed = Figures.decimals(value, 2, locale);
+                String printed = NumberFormats.decimals(value, 2, locale);
                 assertThat(NumberText.read(printed)).as(printed).isEqualTo(new NumberReading.Value(value));
             }
         }

@@ -51,8 +51,8 @@ class UnitTest {
                 "1 250 kg|1 250|KG"
             })
     void oneLineHoldsTextAndUnit(String line, String text, Unit unit) {
-        Typed typed = Typed.parse(line);
-        assertThat(typed).isEqualTo(new Typed(text, unit));
+        EnteredQuantity typed = EnteredQuantity.parse(line);
+        assertThat(typed).isEqualTo(new EnteredQuantity(text, unit));
         assertThat(typed).hasToString(line);
     }
 }

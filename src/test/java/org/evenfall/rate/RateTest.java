@@ -120,12 +120,12 @@ class RateTest {
         }
     }
 
-    private static BucketTests.Wanted wanted(@Nullable OpeningTable table) {
-        return new BucketTests.Wanted(80.0, 200.0, 24.0, 10.0, 2, 5, table);
+    private static BucketAssessment.Wanted wanted(@Nullable OpeningTable table) {
+        return new BucketAssessment.Wanted(80.0, 200.0, 24.0, 10.0, 2, 5, table);
     }
 
-    private static BucketTests.Catch caught(double opening, double kg) {
-        return new BucketTests.Catch(opening, opening, 30, List.of(kg, kg * 1.01), List.of(kg * 1.005, kg));
+    private static BucketAssessment.Catch caught(double opening, double kg) {
+        return new BucketAssessment.Catch(opening, opening, 30, List.of(kg, kg * 1.01), List.of(kg * 1.005, kg));
     }
 
     private static final OpeningTable TABLE = new OpeningTable(
@@ -133,8 +133,8 @@ class RateTest {
 
     @Test
     void oneTestScalesTheTable() {
-        BucketResult result =
-                BucketTests.assess(List.of(caught(20, 16.5)), wanted(TABLE)).get(0);
+        BucketResult result = BucketAssessment.assess(List.of(caught(20, 16.5)), wanted(TABLE))
+                .get(0);
         assertThat(result.kgPerMin()).isCloseTo(66.25, within(0.2));
         assertThat(result.withinTolerance()).isFalse();
         assertThat(result.nextFrom()).isEqualTo(OpeningSource.TABLE_SCALED);
@@ -144,7 +144,8 @@ class RateTest {
 
     @Test
     void twoTestsEnclose() {
-        List<BucketResult> results = BucketTests.assess(List.of(caught(20, 16.5), caught(26, 22.0)), wanted(TABLE));
+        List<BucketResult> results =
+                BucketAssessment.assess(List.of(caught(20, 16.5), caught(26, 22.0)), wanted(TABLE));
         assertThat(results.get(1).nextFrom()).isEqualTo(OpeningSource.BETWEEN_MEASURED);
         assertThat(results.get(1).nextOpeningLeft()).isBetween(20.0, 26.0);
     }
@@ -152,7 +153,7 @@ class RateTest {
     @Test
     void neverBeyondTheTable() {
         BucketResult result =
-                BucketTests.assess(List.of(caught(35, 8)), wanted(TABLE)).get(0);
+                BucketAssessment.assess(List.of(caught(35, 8)), wanted(TABLE)).get(0);
         assertThat(result.nextFrom()).isEqualTo(OpeningSource.BEYOND_TABLE);
         assertThat(result.nextOpeningLeft()).isNull();
     }
@@ -160,7 +161,7 @@ class RateTest {
     @Test
     void withinToleranceKeepsTheOpening() {
         BucketResult result =
-                BucketTests.assess(List.of(caught(24, 20)), wanted(TABLE)).get(0);
+                BucketAssessment.assess(List.of(caught(24, 20)), wanted(TABLE)).get(0);
         assertThat(result.withinTolerance()).isTrue();
         assertThat(result.nextOpeningLeft()).isEqualTo(24);
         assertThat(result.nextFrom()).isNull();
@@ -168,8 +169,9 @@ class RateTest {
 
     @Test
     void unequalSidesAreNotWithinTolerance() {
-        BucketTests.Catch uneven = new BucketTests.Catch(24, 24, 30, List.of(21.0), List.of(19.0));
-        BucketResult result = BucketTests.assess(List.of(uneven), wanted(null)).get(0);
+        BucketAssessment.Catch uneven = new BucketAssessment.Catch(24, 24, 30, List.of(21.0), List.of(19.0));
+        BucketResult result =
+                BucketAssessment.assess(List.of(uneven), wanted(null)).get(0);
         assertThat(result.leftRightPercent()).isCloseTo(10, within(1e-9));
         assertThat(result.withinTolerance()).isFalse();
         assertThat(result.nextOpeningLeft()).isLessThan(24);

@@ -18,7 +18,7 @@ import java.util.ResourceBundle;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Severity;
 import org.evenfall.finding.Step;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.Condition;
 import org.evenfall.setup.entry.Setup;
@@ -102,7 +102,7 @@ class AssessorTest {
                 last,
                 tests.get(last)
                         .withCatches(java.util.Arrays.stream(grams)
-                                .map(one -> new Typed(one, Unit.G))
+                                .map(one -> new EnteredQuantity(one, Unit.G))
                                 .toList()));
         return setup.withTrays(setup.trays().withTests(tests));
     }
@@ -141,21 +141,21 @@ class AssessorTest {
     @Test
     void aMistypedEntryIsAFindingAtItsPlaceWithLimits() throws Exception {
         Setup demo = demo();
-        Finding finding =
-                Assessor.assess(demo.withStart(demo.start().withTramlineWidth(new Typed("280", Unit.M))))
-                        .findings()
-                        .stream()
-                        .filter(one -> one.key().equals("entry.impossible"))
-                        .findFirst()
-                        .orElseThrow();
+        Finding finding = Assessor.assess(
+                        demo.withStart(demo.start().withTramlineWidth(new EnteredQuantity("280", Unit.M))))
+                .findings()
+                .stream()
+                .filter(one -> one.key().equals("entry.impossible"))
+                .findFirst()
+                .orElseThrow();
         assertThat(finding.field()).isEqualTo("/start/tramlineWidth");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.args()).hasSize(4);
-        assertThat(keys(demo.withStart(demo.start().withTramlineWidth(new Typed("1,250", Unit.M)))))
+        assertThat(keys(demo.withStart(demo.start().withTramlineWidth(new EnteredQuantity("1,250", Unit.M)))))
                 .contains("entry.ambiguous");
-        assertThat(keys(demo.withStart(demo.start().withTramlineWidth(new Typed("wide", Unit.M)))))
+        assertThat(keys(demo.withStart(demo.start().withTramlineWidth(new EnteredQuantity("wide", Unit.M)))))
                 .contains("entry.notANumber");
-        assertThat(Assessor.assess(demo.withStart(demo.start().withTramlineWidth(new Typed("28 m", Unit.M))))
+        assertThat(Assessor.assess(demo.withStart(demo.start().withTramlineWidth(new EnteredQuantity("28 m", Unit.M))))
                         .tramlineWidthM())
                 .isEqualTo(28);
     }

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Severity;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TrayTestEntry;
@@ -29,8 +29,8 @@ class TestGroundTest {
                 .setup();
     }
 
-    private static Typed wind(String metresPerSecond) {
-        return new Typed(metresPerSecond, Unit.M_PER_S);
+    private static EnteredQuantity wind(String metresPerSecond) {
+        return new EnteredQuantity(metresPerSecond, Unit.M_PER_S);
     }
 
     private static List<Finding> told(Setup setup, String key) {
@@ -62,8 +62,8 @@ class TestGroundTest {
         assertThat(told(windy, "trays.drivenInWind")).hasSize(1);
         assertThat(told(demo, "trays.drivenInWind")).isEmpty();
         // the owner's own limit counts
-        Setup own = windy.withTrays(
-                windy.trays().withWindLimits(new WindLimitEntries(Typed.EMPTY, Typed.EMPTY, wind("5"))));
+        Setup own = windy.withTrays(windy.trays()
+                .withWindLimits(new WindLimitEntries(EnteredQuantity.EMPTY, EnteredQuantity.EMPTY, wind("5"))));
         assertThat(told(own, "trays.drivenInWind")).isEmpty();
     }
 
@@ -71,7 +71,7 @@ class TestGroundTest {
     void limitsThatDoNotRiseAreNotTaken() {
         Setup odd = demo.withTrays(demo.trays()
                 .withWind(wind("2.5"))
-                .withWindLimits(new WindLimitEntries(wind("4"), wind("3"), Typed.EMPTY)));
+                .withWindLimits(new WindLimitEntries(wind("4"), wind("3"), EnteredQuantity.EMPTY)));
         assertThat(told(odd, "trays.windLimitsRise")).hasSize(1);
         assertThat(told(odd, "trays.windNote")).hasSize(1);
     }
@@ -87,13 +87,13 @@ class TestGroundTest {
         tests.set(
                 2,
                 last.withCatches(List.of(
-                        new Typed("12", Unit.G),
-                        new Typed("23", Unit.G),
-                        new Typed("11", Unit.G),
-                        new Typed("22", Unit.G),
-                        new Typed("12", Unit.G),
-                        new Typed("24", Unit.G),
-                        new Typed("13", Unit.G))));
+                        new EnteredQuantity("12", Unit.G),
+                        new EnteredQuantity("23", Unit.G),
+                        new EnteredQuantity("11", Unit.G),
+                        new EnteredQuantity("22", Unit.G),
+                        new EnteredQuantity("12", Unit.G),
+                        new EnteredQuantity("24", Unit.G),
+                        new EnteredQuantity("13", Unit.G))));
         assertThat(told(demo.withTrays(demo.trays().withTests(tests)), "trays.repeatsBadly"))
                 .hasSize(1);
     }
@@ -109,8 +109,8 @@ class TestGroundTest {
 
     @Test
     void aSieveWithoutApertureIsTold() {
-        List<Typed> apertures = new ArrayList<>(demo.product().apertures());
-        apertures.set(1, Typed.EMPTY);
+        List<EnteredQuantity> apertures = new ArrayList<>(demo.product().apertures());
+        apertures.set(1, EnteredQuantity.EMPTY);
         Setup blank = demo.withProduct(demo.product().withApertures(apertures));
         assertThat(told(blank, "product.apertureBlank"))
                 .singleElement()

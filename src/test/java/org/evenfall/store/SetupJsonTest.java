@@ -8,12 +8,12 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberReading;
 import org.evenfall.quantity.NumberText;
-import org.evenfall.quantity.Typed;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.entry.ReferenceEntry;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.TestedProductEntry;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,12 +35,14 @@ class SetupJsonTest {
         Setup setup = Setup.EMPTY
                 .withStart(Setup.EMPTY
                         .start()
-                        .withTramlineWidth(new Typed("92", Unit.FT))
+                        .withTramlineWidth(new EnteredQuantity("92", Unit.FT))
                         .withFarm("Thornmarsh Farm"))
                 .withProduct(Setup.EMPTY
                         .product()
-                        .withContainerFull(
-                                List.of(new Typed("0,98", Unit.KG), Typed.EMPTY, new Typed("about 1", Unit.KG))));
+                        .withContainerFull(List.of(
+                                new EnteredQuantity("0,98", Unit.KG),
+                                EnteredQuantity.EMPTY,
+                                new EnteredQuantity("about 1", Unit.KG))));
         String text = json.write(SetupFile.of(setup));
         assertThat(text).contains("\"92 ft\"").contains("\"0,98 kg\"").contains("\"about 1 kg\"");
         assertThat(json.read(text, "x").setup()).isEqualTo(setup);
@@ -110,12 +112,13 @@ class SetupJsonTest {
 
     @Test
     void theLibraryReadsADecimalCommaAndAnyApertures() throws Exception {
-        List<ReferenceEntry> library = LibraryCsv.read(
+        List<TestedProductEntry> library = LibraryCsv.read(
                 "id;name;form;width_m;bulk_density_kg_per_l;apertures_mm;shares_percent;lever:long vane;pto_rpm\n"
                         + "u1;Granular urea;GRANULAR_UREA;28;0,76;2 3,15 4,5;4 44 47 5;12,5;540\n",
                 "lib.csv");
         assertThat(library).hasSize(1);
-        assertThat(library.get(0).settings().levers()).containsEntry("long vane", new Typed("12,5", Unit.NONE));
+        assertThat(library.get(0).settings().levers())
+                .containsEntry("long vane", new EnteredQuantity("12,5", Unit.NONE));
         assertThat(library.get(0).apertures()).hasSize(3);
     }
 

@@ -45,7 +45,7 @@ interface MachineUnderTest {
 
     /** CV of the seven trays if nothing were counted or read, %. */
     default double trueCv(Map<String, Double> settings) {
-        return Evennesses.cvPercent(truth(settings));
+        return UniformityCalculator.cvPercent(truth(settings));
     }
 
     /** A test as it comes out in the field: whole granules, the scale, the runs the plan asks. */

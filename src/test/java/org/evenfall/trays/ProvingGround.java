@@ -58,7 +58,8 @@ public final class ProvingGround {
         double afterThree = before;
         int adjustments = 0;
         while (tests.size() < MOST_TESTS) {
-            tests.add(new AdviceInput.DoneTest(Evennesses.of(machine.test(now, seed + tests.size())), now, 1.0));
+            tests.add(new AdviceInput.DoneTest(
+                    UniformityCalculator.of(machine.test(now, seed + tests.size())), now, 1.0));
             Map<String, Double> next = rule.next(machine, tests, curves);
             if (next == null) {
                 break;
@@ -86,7 +87,7 @@ public final class ProvingGround {
                         true,
                         false,
                         org.evenfall.flight.DrivingPattern.BACK_AND_FORTH,
-                        WeatherGate.USUAL),
+                        WindLimits.USUAL),
                 () -> curves);
         Map<String, Double> now = tests.get(tests.size() - 1).settings();
         return switch (advice.kind()) {
@@ -106,7 +107,7 @@ public final class ProvingGround {
         if (last.evenness().cvPercent() <= GOOD) {
             return null;
         }
-        Mode centre = ResponseModel.mode(last.evenness(), Shapes.CENTRE_OVERLAP);
+        SpreadShape centre = ResponseModel.mode(last.evenness(), Shapes.CENTRE_OVERLAP);
         Map<String, Double> next = new LinkedHashMap<>(last.settings());
         int step = machine.levers().get(0).widerSign() * (centre.amplitudePercent() > 0 ? 1 : -1);
         next.put(VirtualMachine.LONG, Math.max(0, Math.min(20, next.get(VirtualMachine.LONG) + step)));

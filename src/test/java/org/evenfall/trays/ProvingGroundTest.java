@@ -50,7 +50,7 @@ class ProvingGroundTest {
                 Advice advice = Advisor.advise(
                         new AdviceInput(
                                 List.of(new AdviceInput.DoneTest(
-                                        Evennesses.of(machine.test(machine.start(), random.nextLong())),
+                                        UniformityCalculator.of(machine.test(machine.start(), random.nextLong())),
                                         machine.start(),
                                         1.0)),
                                 machine.levers(),
@@ -60,7 +60,7 @@ class ProvingGroundTest {
                                 true,
                                 two,
                                 DrivingPattern.BACK_AND_FORTH,
-                                WeatherGate.USUAL),
+                                WindLimits.USUAL),
                         machine::curves);
                 int steps = 0;
                 for (LeverMove move : advice.moves()) {

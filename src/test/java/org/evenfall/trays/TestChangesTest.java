@@ -11,19 +11,20 @@ import org.junit.jupiter.api.Test;
 
 class TestChangesTest {
 
-    private static Evenness test(double... grams) {
+    private static Uniformity test(double... grams) {
         List<Double> list = new ArrayList<>();
         for (double gram : grams) {
             list.add(gram);
         }
         List<Double> places = TrayLayouts.of(28, grams.length, 0.25, DrivingPattern.BACK_AND_FORTH)
                 .positionsM();
-        return Evennesses.of(new TrayCatches(places, list, 28, DrivingPattern.BACK_AND_FORTH, 0.25, 3, 0.028, 0));
+        return UniformityCalculator.of(
+                new TrayCatches(places, list, 28, DrivingPattern.BACK_AND_FORTH, 0.25, 3, 0.028, 0));
     }
 
     @Test
     void theSameTestTwiceTellsNothing() {
-        Evenness once = test(10, 11, 9, 10, 12, 9, 10);
+        Uniformity once = test(10, 11, 9, 10, 12, 9, 10);
         TestChange change = TestChanges.of(once, once);
         assertThat(change.cvChangePercent()).isZero();
         assertThat(change.chanceSecondMoreEven()).isCloseTo(0.5, within(1e-12));
@@ -34,7 +35,7 @@ class TestChangesTest {
     /** With six degrees of freedom each, variances in the ratio 4.28 stand at 95 % (F table, 6 and 6: 4.28). */
     @Test
     void theChanceIsThatOfTheFDistribution() {
-        Evenness first = test(6, 8, 10, 14, 10, 8, 7);
+        Uniformity first = test(6, 8, 10, 14, 10, 8, 7);
         double shrink = Math.sqrt(1 / 4.2839);
         double mean = first.meanG();
         double[] calmer = first.relativePercent().stream()
@@ -95,7 +96,7 @@ class TestChangesTest {
     /** Exact: the trapezium rule on seven trays halves the outermost. */
     @Test
     void theWeightedMeanHalvesTheOutermost() {
-        Evenness test = test(6, 12, 12, 12, 12, 12, 18);
+        Uniformity test = test(6, 12, 12, 12, 12, 12, 18);
         assertThat(test.meanG()).isCloseTo(12, within(1e-12));
         assertThat(test.weightedMeanG()).isCloseTo(12, within(1e-12));
         assertThat(test(6, 12, 12, 12, 12, 12, 12).weightedMeanG()).isCloseTo((3 + 60 + 6) / 6.0, within(1e-12));

@@ -29,13 +29,15 @@ class TraysTest {
         assertThat(source).isNotBlank();
         List<Double> numbers =
                 List.of(values.split(" ")).stream().map(Double::valueOf).toList();
-        assertThat(Evennesses.cvPercent(numbers)).isCloseTo(cvPercent, within(tolerance));
+        assertThat(UniformityCalculator.cvPercent(numbers)).isCloseTo(cvPercent, within(tolerance));
     }
 
     @Test
     void noMeanNoCv() {
-        assertThatThrownBy(() -> Evennesses.cvPercent(List.of(0.0, 0.0))).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Evennesses.cvPercent(List.of(-1.0, 0.5))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> UniformityCalculator.cvPercent(List.of(0.0, 0.0)))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> UniformityCalculator.cvPercent(List.of(-1.0, 0.5)))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     /** Modified McKay interval, computed apart with a reference library: n 7, K 10 and 15 %. */
@@ -60,7 +62,7 @@ class TraysTest {
             for (int k = 0; k < 7; k++) {
                 values.add(1 + 0.12 * random.nextGaussian());
             }
-            double cv = Evennesses.cvPercent(values);
+            double cv = UniformityCalculator.cvPercent(values);
             if (interval.lowPercent(cv) <= 12 && 12 <= interval.highPercent(cv)) {
                 covered++;
             }
@@ -114,9 +116,9 @@ class TraysTest {
                 double x = W * (i / 6.0 - 0.5);
                 grams[i] = 10 * (1 + 0.2 * Math.cos(2 * Math.PI * x / W));
             }
-            Evenness evenness = Evennesses.of(catches(pattern, grams));
+            Uniformity evenness = UniformityCalculator.of(catches(pattern, grams));
             double scale = 10 / evenness.meanG();
-            for (Mode mode : evenness.modes()) {
+            for (SpreadShape mode : evenness.modes()) {
                 double expected = mode.name().equals(Shapes.CENTRE_OVERLAP) ? 20 * scale : 0;
                 assertThat(mode.amplitudePercent()).as(mode.name()).isCloseTo(expected, within(1e-6));
             }
@@ -127,7 +129,7 @@ class TraysTest {
 
     @Test
     void theEvennessOfACentreHeavyTest() {
-        Evenness evenness = Evennesses.of(catches(DrivingPattern.BACK_AND_FORTH, 8, 9, 11, 13, 11, 9, 8));
+        Uniformity evenness = UniformityCalculator.of(catches(DrivingPattern.BACK_AND_FORTH, 8, 9, 11, 13, 11, 9, 8));
         assertThat(evenness.highestTray()).isEqualTo(3);
         assertThat(evenness.cvPercent()).isGreaterThan(evenness.machineCvPercent());
         assertThat(evenness.cvLowPercent()).isLessThan(evenness.cvPercent());
@@ -139,7 +141,7 @@ class TraysTest {
     @Test
     void fiveTraysAreEnoughAndFourAreNot() {
         List<Double> positions = List.of(-14.0, -9.3, 0.0, 4.7, 14.0);
-        Evenness five = Evennesses.of(new TrayCatches(
+        Uniformity five = UniformityCalculator.of(new TrayCatches(
                 positions, List.of(9.0, 10.0, 12.0, 11.0, 9.0), W, DrivingPattern.BACK_AND_FORTH, 0.25, 1, 0.028, 0));
         assertThat(five.trays()).isEqualTo(5);
         assertThat(five.modes()).isNotEmpty();
@@ -169,12 +171,14 @@ class TraysTest {
                 machineInOrder,
                 false,
                 DrivingPattern.BACK_AND_FORTH,
-                WeatherGate.USUAL);
+                WindLimits.USUAL);
     }
 
     private static AdviceInput.DoneTest test(double lever, double... grams) {
         return new AdviceInput.DoneTest(
-                Evennesses.of(catches(DrivingPattern.BACK_AND_FORTH, grams)), Map.of("long vane", lever), 1.0);
+                UniformityCalculator.of(catches(DrivingPattern.BACK_AND_FORTH, grams)),
+                Map.of("long vane", lever),
+                1.0);
     }
 
     private static Lever lever(Widening widening) {
@@ -296,7 +300,9 @@ class TraysTest {
                         .kind())
                 .isEqualTo(AdviceKind.KEEP);
         AdviceInput.DoneTest windy = new AdviceInput.DoneTest(
-                Evennesses.of(catches(DrivingPattern.BACK_AND_FORTH, CENTRE_HEAVY)), Map.of("long vane", 10.0), 5.0);
+                UniformityCalculator.of(catches(DrivingPattern.BACK_AND_FORTH, CENTRE_HEAVY)),
+                Map.of("long vane", 10.0),
+                5.0);
         assertThat(advised(advice(List.of(lever(Widening.HIGHER)), true, windy)).kind())
                 .isEqualTo(AdviceKind.WAIT_FOR_WIND);
     }
@@ -311,8 +317,8 @@ class TraysTest {
         Advice advice = advised(advice(List.of(lever(Widening.HIGHER)), true, one, other));
         assertThat(advice.kind()).isEqualTo(AdviceKind.KEEP);
         assertThat(advice.reasons()).anyMatch(reason -> reason.key().equals("trays.advice.pooled"));
-        Evenness pooled =
-                Evennesses.pooled(List.of(one.evenness(), other.evenness()), W, DrivingPattern.BACK_AND_FORTH);
+        Uniformity pooled = UniformityCalculator.pooled(
+                List.of(one.evenness(), other.evenness()), W, DrivingPattern.BACK_AND_FORTH);
         assertThat(pooled.noisePercent()).isCloseTo(one.evenness().noisePercent() / Math.sqrt(2), within(0.1));
     }
 

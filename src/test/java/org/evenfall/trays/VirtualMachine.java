@@ -9,8 +9,8 @@ import org.evenfall.flight.DrivingPattern;
 import org.evenfall.flight.Fan;
 import org.evenfall.flight.LandingPattern;
 import org.evenfall.flight.Overlap;
-import org.evenfall.flight.Pass;
-import org.evenfall.flight.Throws;
+import org.evenfall.flight.PassConditions;
+import org.evenfall.flight.ThrowModel;
 import org.evenfall.flight.TwinDisc;
 import org.evenfall.granule.SizeDistribution;
 import org.evenfall.machine.Lever;
@@ -142,7 +142,7 @@ final class VirtualMachine implements MachineUnderTest {
                     fan.takeOffDeg(),
                     fan.share()));
         }
-        Pass pass = new Pass(fans, heightM, TwinDisc.DISC_SPACING_M, 3.3, 0, 0);
+        PassConditions pass = new PassConditions(fans, heightM, TwinDisc.DISC_SPACING_M, 3.3, 0, 0);
         return new Overlap(LandingPattern.of(sizes, densityKgPerM3, pass), DrivingPattern.BACK_AND_FORTH);
     }
 
@@ -154,6 +154,6 @@ final class VirtualMachine implements MachineUnderTest {
 
     @Override
     public List<ShapeCurve> curves() {
-        return ShapeCurves.of(sizes, densityKgPerM3, Throws.outletSpeedMPerS(radiusM, rpm), heightM, widthM);
+        return ShapeCurves.of(sizes, densityKgPerM3, ThrowModel.outletSpeedMPerS(radiusM, rpm), heightM, widthM);
     }
 }

@@ -84,7 +84,7 @@ class KeyFormTest {
             try {
                 later.unlock("new gate".toCharArray());
                 return true;
-            } catch (org.evenfall.card.KeyTrouble notYet) {
+            } catch (org.evenfall.card.KeyException notYet) {
                 return false;
             }
         });

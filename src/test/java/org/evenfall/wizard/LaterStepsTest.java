@@ -20,7 +20,7 @@ import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.evenfall.card.CardVerifier;
 import org.evenfall.finding.Step;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.HeightEntries;
@@ -158,7 +158,7 @@ class LaterStepsTest {
         robot.press(KeyCode.CONTROL).type(KeyCode.V).release(KeyCode.CONTROL);
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(window.model().setup().trays().tests().get(0).catches())
-                .extracting(Typed::text)
+                .extracting(EnteredQuantity::text)
                 .containsExactly("16.4", "17.8", "18.1", "18.6", "16.7", "17.1", "15.9");
         typing.press("trays.moved.0");
         typing.type("/trays/tests/0/positions/3", "1.1");
@@ -208,14 +208,18 @@ class LaterStepsTest {
         typing.press("/trays/catchKind/HEIGHT");
         assertThat(window.model().setup().trays().catchKind()).isEqualTo(AmountKind.HEIGHT);
         typing.type("/trays/tubeBore", "20");
-        assertThat(window.model().setup().trays().tests().get(0).catches()).contains(new Typed("18", Unit.MM));
+        assertThat(window.model().setup().trays().tests().get(0).catches())
+                .contains(new EnteredQuantity("18", Unit.MM));
         assertThat(window.model().assessment().trays().tests()).hasSize(1);
     }
 
     /** A triangle 48 m wide: by arithmetic it lies flat at 24 m, its half-rate width. */
     @Test
     void oneLongPassIsLaidOverItselfWhileItIsTyped(FxRobot robot) throws Exception {
-        open(robot, Step.TRAYS, setup -> setup.withStart(setup.start().withTramlineWidth(new Typed("24", Unit.M))));
+        open(
+                robot,
+                Step.TRAYS,
+                setup -> setup.withStart(setup.start().withTramlineWidth(new EnteredQuantity("24", Unit.M))));
         typing.typeOn("/trays/line/0/position", "-24", "-18", "-12", "-6", "0", "6", "12", "18", "24");
         typing.typeOn("/trays/line/0/amount", "0", "5", "10", "15", "20", "15", "10", "5", "0");
         var line = window.model().assessment().trays().line();
@@ -298,7 +302,7 @@ class LaterStepsTest {
         open(
                 robot,
                 Step.CARD,
-                setup -> setup.withStart(setup.start().withTramlineWidth(new Typed("54", Unit.M)))
+                setup -> setup.withStart(setup.start().withTramlineWidth(new EnteredQuantity("54", Unit.M)))
                         .withMatch(setup.match().withTrayTestOnly(YesNo.NO)));
         assertThat(window.model().assessment().card().findingOnly()).isTrue();
         assertThat(typing.words()).anyMatch(word -> word.startsWith("Out of reach by the model: no card"));

@@ -11,7 +11,7 @@ import org.evenfall.finding.Finding;
 import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Severity;
 import org.evenfall.finding.Step;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
@@ -41,13 +41,13 @@ class LaterStepsWordsTest {
                 demo().withTrays(demo().trays().withTests(demo().trays().tests().subList(0, 1)));
         Assessment assessment = Assessor.assess(uneven);
         double advised = assessment.trays().advice().moves().get(0).to();
-        Setup next = NextTrayTest.added(uneven, assessment, Locale.GERMANY);
+        Setup next = TrayTestDraft.added(uneven, assessment, Locale.GERMANY);
         var test = next.trays().tests().get(1);
         assertThat(test.settings().levers().get("long vane").text())
                 .isEqualTo(GERMAN_NUMBERS.number(advised, advised == Math.rint(advised) ? 0 : 1, Unit.NONE));
         assertThat(test.settings().levers().get("drop point"))
                 .isEqualTo(uneven.trays().tests().get(0).settings().levers().get("drop point"));
-        assertThat(test.openingLeft()).isEqualTo(new Typed("27,5", Unit.NONE));
+        assertThat(test.openingLeft()).isEqualTo(new EnteredQuantity("27,5", Unit.NONE));
         assertThat(test.catches()).isEmpty();
         assertThat(next.trays().tests().get(0)).isEqualTo(uneven.trays().tests().get(0));
         // what is prefilled can be read again
@@ -59,7 +59,7 @@ class LaterStepsWordsTest {
     @Test
     void theFirstTrayTestBeginsWithTheSettingsOfTheMatch() throws Exception {
         Setup blank = demo().withTrays(TrayEntries.EMPTY);
-        Setup next = NextTrayTest.added(blank, Assessor.assess(blank), Locale.ENGLISH);
+        Setup next = TrayTestDraft.added(blank, Assessor.assess(blank), Locale.ENGLISH);
         assertThat(next.trays().tests().get(0).settings())
                 .isEqualTo(blank.match().settings());
         assertThat(next.trays().tests().get(0).runs().isBlank()).isFalse();
@@ -69,11 +69,11 @@ class LaterStepsWordsTest {
     void theFirstBucketTestBeginsWithTheHandbooksOpening() throws Exception {
         Setup blank = demo().withRate(demo().rate().withBucketTests(List.of()));
         Assessment assessment = Assessor.assess(blank);
-        Setup next = NextBucketTest.added(blank, assessment, Locale.ENGLISH);
+        Setup next = BucketTestDraft.added(blank, assessment, Locale.ENGLISH);
         var test = next.rate().bucketTests().get(0);
         assertThat(test.openingLeft().text())
                 .isEqualTo(WORDS.number(assessment.rate().plan().firstOpening(), 1, Unit.NONE));
-        assertThat(test.time()).isEqualTo(new Typed("20", Unit.S));
+        assertThat(test.time()).isEqualTo(new EnteredQuantity("20", Unit.S));
     }
 
     @Test
@@ -100,7 +100,8 @@ class LaterStepsWordsTest {
     void thePlanIsToldOnlyAsFarAsItIsKnown() throws Exception {
         assertThat(RatePlanForm.figures(WORDS, null)).isEmpty();
         Setup bare = demo().withRate(demo().rate()
-                .withPlan(demo().rate().plan().withArea(Typed.EMPTY).withHopperVolume(Typed.EMPTY)));
+                .withPlan(
+                        demo().rate().plan().withArea(EnteredQuantity.EMPTY).withHopperVolume(EnteredQuantity.EMPTY)));
         assertThat(RatePlanForm.figures(WORDS, Assessor.assess(bare).rate().plan()))
                 .extracting(FigureRow.Figure::name)
                 .contains("Product", "Nitrogen", "One outlet")
@@ -113,7 +114,7 @@ class LaterStepsWordsTest {
     @Test
     void anotherWayOfReadingTurnsTheUnitsAndNothingElse() throws Exception {
         TrayEntries volumes = TraysBeforeForm.withKind(demo().trays(), AmountKind.VOLUME);
-        assertThat(volumes.tests().get(0).catches().get(0)).isEqualTo(new Typed("12.9", Unit.ML));
+        assertThat(volumes.tests().get(0).catches().get(0)).isEqualTo(new EnteredQuantity("12.9", Unit.ML));
         assertThat(TraysBeforeForm.withKind(volumes, AmountKind.MASS))
                 .isEqualTo(demo().trays().withCatchKind(AmountKind.MASS));
     }
@@ -136,7 +137,8 @@ class LaterStepsWordsTest {
     @Test
     void whatStopsACardComesBeforeWhatIsMissing() throws Exception {
         Setup bad = demo().withCard(demo().card().withMeasuredBy(""))
-                .withRate(demo().rate().withPlan(demo().rate().plan().withSpeed(new Typed("300", Unit.KM_PER_H))));
+                .withRate(demo().rate()
+                        .withPlan(demo().rate().plan().withSpeed(new EnteredQuantity("300", Unit.KM_PER_H))));
         List<Finding> open = CardStep.open(Assessor.assess(bad));
         assertThat(open.get(0).severity()).isEqualTo(Severity.STOP);
         assertThat(open.get(0).step()).isEqualTo(Step.RATE);

@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Optional;
 import javafx.stage.Stage;
 import org.evenfall.finding.Step;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.entry.ReferenceEntry;
+import org.evenfall.setup.entry.TestedProductEntry;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -45,7 +45,7 @@ class LibraryFormTest {
         WaitForAsyncUtils.waitForFxEvents();
     }
 
-    private List<ReferenceEntry> library() {
+    private List<TestedProductEntry> library() {
         return window.model().setup().match().library();
     }
 
@@ -61,10 +61,10 @@ class LibraryFormTest {
         typing.typeOn(at + "/apertures/0", "2.0", "3.15", "4.5");
         typing.typeOn(at + "/shares/0", "3", "48", "46", "3");
         typing.type(at + "/settings/levers/long vane", "8");
-        ReferenceEntry added = library().get(before);
+        TestedProductEntry added = library().get(before);
         assertThat(added.id()).isNotBlank();
         assertThat(added.shares()).hasSize(4);
-        assertThat(added.settings().levers()).containsEntry("long vane", new Typed("8", Unit.NONE));
+        assertThat(added.settings().levers()).containsEntry("long vane", new EnteredQuantity("8", Unit.NONE));
         assertThat(window.model().assessment().match().ranked())
                 .anyMatch(ranked -> ranked.name().equals("Urea from the co-operative")
                         && ranked.d50Mm() != null
@@ -107,7 +107,7 @@ class LibraryFormTest {
 
     @Test
     void whatIsDeletedCanBePutBackEvenAfterOtherChanges(FxRobot robot) {
-        List<ReferenceEntry> before = library();
+        List<TestedProductEntry> before = library();
         typing.press("library.delete/2");
         assertThat(library()).hasSize(before.size() - 1).doesNotContain(before.get(2));
         assertThat(typing.words()).contains("“" + before.get(2).name() + "” is deleted.");
@@ -131,7 +131,7 @@ class LibraryFormTest {
         int before = library().size();
         typing.press("library.keep");
         assertThat(library()).hasSize(before + 1);
-        ReferenceEntry kept = library().get(before);
+        TestedProductEntry kept = library().get(before);
         assertThat(kept.source()).startsWith("own tray test");
         assertThat(kept.shares()).hasSizeGreaterThan(2);
         assertThat(typing.node("library.keep").isDisabled()).isTrue();
@@ -143,7 +143,7 @@ class LibraryFormTest {
 
     @Test
     void aLargeLibraryListsTheFirstAndAnEmptyOneIsNormal(FxRobot robot) {
-        List<ReferenceEntry> many = new ArrayList<>();
+        List<TestedProductEntry> many = new ArrayList<>();
         for (int i = 0; i < 300; i++) {
             many.add(library().get(0).withId("p" + i).withName("Product " + i));
         }

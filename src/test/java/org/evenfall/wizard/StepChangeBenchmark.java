@@ -34,7 +34,7 @@ public final class StepChangeBenchmark {
         WizardWindow window = new WizardWindow(
                 Stage0.context(Files.createTempDirectory("evenfall-bench")),
                 Optional.of(Path.of("demo", "setup.json")));
-        window.keeper()
+        window.saver()
                 .keepAt(
                         Files.createTempFile("evenfall", ".json"),
                         org.evenfall.store.SetupFile.of(window.model().setup()));

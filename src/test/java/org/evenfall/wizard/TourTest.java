@@ -36,7 +36,7 @@ class TourTest {
         Path folder = Files.createTempDirectory("evenfall-tour");
         window = new WizardWindow(Stage0.context(folder), Optional.of(Path.of("demo", "setup.json")));
         stage = shown;
-        window.keeper()
+        window.saver()
                 .keepAt(
                         folder.resolve("setups").resolve("demo.json"),
                         org.evenfall.store.SetupFile.of(window.model().setup()));

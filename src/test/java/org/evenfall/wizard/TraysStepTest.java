@@ -10,7 +10,7 @@ import java.util.concurrent.TimeUnit;
 import javafx.scene.control.MenuButton;
 import javafx.stage.Stage;
 import org.evenfall.finding.Step;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.junit.jupiter.api.BeforeEach;
@@ -60,7 +60,7 @@ class TraysStepTest {
         typing.press("trays.newTest");
         TrayTestEntry test = window.model().setup().trays().tests().get(0);
         assertThat(test.positions()).hasSize(21);
-        Typed moved = test.positions().get(11);
+        EnteredQuantity moved = test.positions().get(11);
         assertThat(moved.unit()).isEqualTo(Unit.M);
         assertThat(Double.parseDouble(moved.text())).isGreaterThan(1.7);
         // another tractor later does not move what was driven

@@ -16,7 +16,7 @@ import javafx.stage.Stage;
 import org.evenfall.card.CardVerifier;
 import org.evenfall.card.VerifyResult;
 import org.evenfall.finding.Step;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.StepState;
 import org.evenfall.store.SetupJson;
@@ -118,7 +118,7 @@ class WholeWalkTest {
         type(robot, "/product/containerEmpty", "212");
         typeDown(robot, "/product/containerFull/0", "1722", "1731", "1726");
         assertThat(window.model().setup().product().containerFull())
-                .extracting(Typed::text)
+                .extracting(EnteredQuantity::text)
                 .containsExactly("1722", "1731", "1726");
         press(robot, "/product/sieveAmounts/PERCENT");
         typeDown(robot, "/product/sievings/0/amounts/0", "4", "46", "46", "4");
@@ -160,7 +160,7 @@ class WholeWalkTest {
         type(robot, "/trays/wind", "1.2");
         press(robot, "trays.newTest");
         assertThat(window.model().setup().trays().tests().get(0).settings().levers())
-                .containsEntry("long vane", new Typed("9", Unit.NONE));
+                .containsEntry("long vane", new EnteredQuantity("9", Unit.NONE));
         typeDown(robot, "/trays/tests/0/catches/0", "12.9", "15.4", "18.9", "22.6", "19.6", "15.1", "13.4");
         assertThat(window.model().assessment().states().get(Step.TRAYS)).isEqualTo(StepState.STOPPED);
         press(robot, "trays.newTest");
@@ -194,8 +194,8 @@ class WholeWalkTest {
         assertThat(result.signedBy()).isEqualTo("A. Marlow");
 
         // everything typed is on disk
-        robot.interact(() -> window.keeper().save());
-        assertThat(new SetupStore(new SetupJson()).read(window.keeper().file()).setup())
+        robot.interact(() -> window.saver().save());
+        assertThat(new SetupStore(new SetupJson()).read(window.saver().file()).setup())
                 .isEqualTo(window.model().setup());
     }
 

@@ -2,7 +2,7 @@ package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 
 /**
  * One bucket test: every attempt is kept.
@@ -16,18 +16,28 @@ import org.evenfall.quantity.Typed;
  */
 @RecordBuilder
 public record BucketEntry(
-        Typed openingLeft, Typed openingRight, Typed time, Typed bucketEmpty, List<Typed> left, List<Typed> right)
+        EnteredQuantity openingLeft,
+        EnteredQuantity openingRight,
+        EnteredQuantity time,
+        EnteredQuantity bucketEmpty,
+        List<EnteredQuantity> left,
+        List<EnteredQuantity> right)
         implements BucketEntryBuilder.With {
 
     /** Nothing typed yet. */
-    public static final BucketEntry EMPTY =
-            new BucketEntry(Typed.EMPTY, Typed.EMPTY, Typed.EMPTY, Typed.EMPTY, List.of(), List.of());
+    public static final BucketEntry EMPTY = new BucketEntry(
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            List.of(),
+            List.of());
 
     public BucketEntry {
-        openingLeft = Typed.orEmpty(openingLeft);
-        openingRight = Typed.orEmpty(openingRight);
-        time = Typed.orEmpty(time);
-        bucketEmpty = Typed.orEmpty(bucketEmpty);
+        openingLeft = EnteredQuantity.orEmpty(openingLeft);
+        openingRight = EnteredQuantity.orEmpty(openingRight);
+        time = EnteredQuantity.orEmpty(time);
+        bucketEmpty = EnteredQuantity.orEmpty(bucketEmpty);
         left = Lists.typed(left);
         right = Lists.typed(right);
     }

@@ -2,7 +2,7 @@ package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Objects;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 
 /**
  * Step 7: the card.
@@ -26,13 +26,13 @@ public record CardEntries(
         String role,
         String date,
         int revision,
-        Typed windStop,
+        EnteredQuantity windStop,
         String remarks)
         implements CardEntriesBuilder.With {
 
     /** Nothing typed yet. */
     public static final CardEntries EMPTY =
-            new CardEntries(Paper.A5_LANDSCAPE, CardLanguage.UNANSWERED, "", "", "", "", 0, Typed.EMPTY, "");
+            new CardEntries(Paper.A5_LANDSCAPE, CardLanguage.UNANSWERED, "", "", "", "", 0, EnteredQuantity.EMPTY, "");
 
     public CardEntries {
         language = Objects.requireNonNullElse(language, CardLanguage.UNANSWERED);
@@ -41,7 +41,7 @@ public record CardEntries(
         signedBy = Objects.requireNonNullElse(signedBy, "");
         role = Objects.requireNonNullElse(role, "");
         date = Objects.requireNonNullElse(date, "");
-        windStop = Typed.orEmpty(windStop);
+        windStop = EnteredQuantity.orEmpty(windStop);
         remarks = Objects.requireNonNullElse(remarks, "");
     }
 }

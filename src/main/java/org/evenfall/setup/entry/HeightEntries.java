@@ -3,7 +3,7 @@ package org.evenfall.setup.entry;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Objects;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 
 /**
  * Step 4: height over the crop.
@@ -20,30 +20,38 @@ import org.evenfall.quantity.Typed;
  */
 @RecordBuilder
 public record HeightEntries(
-        List<Typed> cropHeights,
-        Typed growth,
-        Typed wanted,
+        List<EnteredQuantity> cropHeights,
+        EnteredQuantity growth,
+        EnteredQuantity wanted,
         String referencePoint,
-        Typed left,
-        Typed right,
-        Typed front,
-        Typed rear,
-        Typed chainPoint)
+        EnteredQuantity left,
+        EnteredQuantity right,
+        EnteredQuantity front,
+        EnteredQuantity rear,
+        EnteredQuantity chainPoint)
         implements HeightEntriesBuilder.With {
 
     /** Nothing typed yet. */
     public static final HeightEntries EMPTY = new HeightEntries(
-            List.of(), Typed.EMPTY, Typed.EMPTY, "", Typed.EMPTY, Typed.EMPTY, Typed.EMPTY, Typed.EMPTY, Typed.EMPTY);
+            List.of(),
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            "",
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY);
 
     public HeightEntries {
         cropHeights = Lists.typed(cropHeights);
-        growth = Typed.orEmpty(growth);
-        wanted = Typed.orEmpty(wanted);
+        growth = EnteredQuantity.orEmpty(growth);
+        wanted = EnteredQuantity.orEmpty(wanted);
         referencePoint = Objects.requireNonNullElse(referencePoint, "");
-        left = Typed.orEmpty(left);
-        right = Typed.orEmpty(right);
-        front = Typed.orEmpty(front);
-        rear = Typed.orEmpty(rear);
-        chainPoint = Typed.orEmpty(chainPoint);
+        left = EnteredQuantity.orEmpty(left);
+        right = EnteredQuantity.orEmpty(right);
+        front = EnteredQuantity.orEmpty(front);
+        rear = EnteredQuantity.orEmpty(rear);
+        chainPoint = EnteredQuantity.orEmpty(chainPoint);
     }
 }

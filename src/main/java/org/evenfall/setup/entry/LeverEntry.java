@@ -3,7 +3,7 @@ package org.evenfall.setup.entry;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Objects;
 import org.evenfall.machine.Widening;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 
 /**
  * One lever of the machine, in the owner's words.
@@ -16,19 +16,25 @@ import org.evenfall.quantity.Typed;
  * @param widerWhen which way throws wider
  */
 @RecordBuilder
-public record LeverEntry(String label, String unit, Typed lowest, Typed highest, Typed step, Widening widerWhen)
+public record LeverEntry(
+        String label,
+        String unit,
+        EnteredQuantity lowest,
+        EnteredQuantity highest,
+        EnteredQuantity step,
+        Widening widerWhen)
         implements LeverEntryBuilder.With {
 
     /** Nothing typed yet. */
-    public static final LeverEntry EMPTY =
-            new LeverEntry("", "", Typed.EMPTY, Typed.EMPTY, Typed.EMPTY, Widening.UNANSWERED);
+    public static final LeverEntry EMPTY = new LeverEntry(
+            "", "", EnteredQuantity.EMPTY, EnteredQuantity.EMPTY, EnteredQuantity.EMPTY, Widening.UNANSWERED);
 
     public LeverEntry {
         label = Objects.requireNonNullElse(label, "");
         unit = Objects.requireNonNullElse(unit, "");
-        lowest = Typed.orEmpty(lowest);
-        highest = Typed.orEmpty(highest);
-        step = Typed.orEmpty(step);
+        lowest = EnteredQuantity.orEmpty(lowest);
+        highest = EnteredQuantity.orEmpty(highest);
+        step = EnteredQuantity.orEmpty(step);
         widerWhen = Objects.requireNonNullElse(widerWhen, Widening.UNANSWERED);
     }
 }

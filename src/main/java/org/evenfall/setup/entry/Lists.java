@@ -5,7 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.jspecify.annotations.Nullable;
 
 /** Immutable copies in which what is missing in a file counts as not yet typed. */
@@ -17,19 +17,19 @@ final class Lists {
         return list == null ? List.of() : List.copyOf(list);
     }
 
-    static List<Typed> typed(@Nullable List<Typed> list) {
+    static List<EnteredQuantity> typed(@Nullable List<EnteredQuantity> list) {
         if (list == null) {
             return List.of();
         }
-        List<Typed> copy = new ArrayList<>();
-        for (Typed typed : list) {
-            copy.add(Typed.orEmpty(typed));
+        List<EnteredQuantity> copy = new ArrayList<>();
+        for (EnteredQuantity typed : list) {
+            copy.add(EnteredQuantity.orEmpty(typed));
         }
         return Collections.unmodifiableList(copy);
     }
 
     /** Keeps the order of the file. */
-    static Map<String, Typed> map(@Nullable Map<String, Typed> map) {
+    static Map<String, EnteredQuantity> map(@Nullable Map<String, EnteredQuantity> map) {
         return map == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(map));
     }
 }

@@ -3,7 +3,7 @@ package org.evenfall.setup.entry;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Objects;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 
 /**
  * The machine, entered once and then chosen.
@@ -26,17 +26,17 @@ import org.evenfall.quantity.Typed;
 @RecordBuilder
 public record MachineEntries(
         String name,
-        List<Typed> workingWidths,
-        Typed discRadius,
-        Typed discSpeedAt540,
-        Typed ptoLowest,
-        Typed ptoHighest,
-        Typed outlets,
-        Typed wantedHeight,
+        List<EnteredQuantity> workingWidths,
+        EnteredQuantity discRadius,
+        EnteredQuantity discSpeedAt540,
+        EnteredQuantity ptoLowest,
+        EnteredQuantity ptoHighest,
+        EnteredQuantity outlets,
+        EnteredQuantity wantedHeight,
         String referencePoint,
         List<LeverEntry> levers,
         FlowTableBasis flowTableBasis,
-        Typed flowTableDensity,
+        EnteredQuantity flowTableDensity,
         List<OpeningEntry> openings,
         String handbook)
         implements MachineEntriesBuilder.With {
@@ -45,32 +45,32 @@ public record MachineEntries(
     public static final MachineEntries EMPTY = new MachineEntries(
             "",
             List.of(),
-            Typed.EMPTY,
-            Typed.EMPTY,
-            Typed.EMPTY,
-            Typed.EMPTY,
-            Typed.EMPTY,
-            Typed.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
             "",
             List.of(),
             FlowTableBasis.UNANSWERED,
-            Typed.EMPTY,
+            EnteredQuantity.EMPTY,
             List.of(),
             "");
 
     public MachineEntries {
         name = Objects.requireNonNullElse(name, "");
         workingWidths = Lists.typed(workingWidths);
-        discRadius = Typed.orEmpty(discRadius);
-        discSpeedAt540 = Typed.orEmpty(discSpeedAt540);
-        ptoLowest = Typed.orEmpty(ptoLowest);
-        ptoHighest = Typed.orEmpty(ptoHighest);
-        outlets = Typed.orEmpty(outlets);
-        wantedHeight = Typed.orEmpty(wantedHeight);
+        discRadius = EnteredQuantity.orEmpty(discRadius);
+        discSpeedAt540 = EnteredQuantity.orEmpty(discSpeedAt540);
+        ptoLowest = EnteredQuantity.orEmpty(ptoLowest);
+        ptoHighest = EnteredQuantity.orEmpty(ptoHighest);
+        outlets = EnteredQuantity.orEmpty(outlets);
+        wantedHeight = EnteredQuantity.orEmpty(wantedHeight);
         referencePoint = Objects.requireNonNullElse(referencePoint, "");
         levers = Lists.of(levers);
         flowTableBasis = Objects.requireNonNullElse(flowTableBasis, FlowTableBasis.UNANSWERED);
-        flowTableDensity = Typed.orEmpty(flowTableDensity);
+        flowTableDensity = EnteredQuantity.orEmpty(flowTableDensity);
         openings = Lists.of(openings);
         handbook = Objects.requireNonNullElse(handbook, "");
     }

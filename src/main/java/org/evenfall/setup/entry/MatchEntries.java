@@ -15,7 +15,7 @@ import java.util.Objects;
  */
 @RecordBuilder
 public record MatchEntries(
-        List<ReferenceEntry> library,
+        List<TestedProductEntry> library,
         String chosen,
         YesNo startWithoutReference,
         YesNo trayTestOnly,

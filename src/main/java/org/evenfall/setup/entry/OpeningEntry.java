@@ -1,7 +1,7 @@
 package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 
 /**
  * One row of the handbook's opening table.
@@ -10,13 +10,13 @@ import org.evenfall.quantity.Typed;
  * @param flow flow at it, kg/min or lb/min
  */
 @RecordBuilder
-public record OpeningEntry(Typed opening, Typed flow) implements OpeningEntryBuilder.With {
+public record OpeningEntry(EnteredQuantity opening, EnteredQuantity flow) implements OpeningEntryBuilder.With {
 
     /** Nothing typed yet. */
-    public static final OpeningEntry EMPTY = new OpeningEntry(Typed.EMPTY, Typed.EMPTY);
+    public static final OpeningEntry EMPTY = new OpeningEntry(EnteredQuantity.EMPTY, EnteredQuantity.EMPTY);
 
     public OpeningEntry {
-        opening = Typed.orEmpty(opening);
-        flow = Typed.orEmpty(flow);
+        opening = EnteredQuantity.orEmpty(opening);
+        flow = EnteredQuantity.orEmpty(flow);
     }
 }

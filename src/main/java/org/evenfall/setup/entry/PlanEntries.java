@@ -2,7 +2,7 @@ package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Objects;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.rate.UnitsBasis;
 
 /**
@@ -26,52 +26,52 @@ import org.evenfall.rate.UnitsBasis;
 @RecordBuilder
 public record PlanEntries(
         RateBasis basis,
-        Typed nitrogenRate,
+        EnteredQuantity nitrogenRate,
         UnitsBasis unitsBasis,
-        Typed productRate,
-        Typed speed,
-        Typed area,
-        Typed bagMass,
-        Typed hopperVolume,
-        Typed bucketVolume,
-        Typed price,
-        Typed otherPrice,
-        Typed otherNitrogen,
-        Typed effectiveness,
-        Typed tolerance)
+        EnteredQuantity productRate,
+        EnteredQuantity speed,
+        EnteredQuantity area,
+        EnteredQuantity bagMass,
+        EnteredQuantity hopperVolume,
+        EnteredQuantity bucketVolume,
+        EnteredQuantity price,
+        EnteredQuantity otherPrice,
+        EnteredQuantity otherNitrogen,
+        EnteredQuantity effectiveness,
+        EnteredQuantity tolerance)
         implements PlanEntriesBuilder.With {
 
     /** Nothing typed yet. */
     public static final PlanEntries EMPTY = new PlanEntries(
             RateBasis.UNANSWERED,
-            Typed.EMPTY,
+            EnteredQuantity.EMPTY,
             UnitsBasis.UNANSWERED,
-            Typed.EMPTY,
-            Typed.EMPTY,
-            Typed.EMPTY,
-            Typed.EMPTY,
-            Typed.EMPTY,
-            Typed.EMPTY,
-            Typed.EMPTY,
-            Typed.EMPTY,
-            Typed.EMPTY,
-            Typed.EMPTY,
-            Typed.EMPTY);
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY);
 
     public PlanEntries {
         basis = Objects.requireNonNullElse(basis, RateBasis.UNANSWERED);
-        nitrogenRate = Typed.orEmpty(nitrogenRate);
+        nitrogenRate = EnteredQuantity.orEmpty(nitrogenRate);
         unitsBasis = Objects.requireNonNullElse(unitsBasis, UnitsBasis.UNANSWERED);
-        productRate = Typed.orEmpty(productRate);
-        speed = Typed.orEmpty(speed);
-        area = Typed.orEmpty(area);
-        bagMass = Typed.orEmpty(bagMass);
-        hopperVolume = Typed.orEmpty(hopperVolume);
-        bucketVolume = Typed.orEmpty(bucketVolume);
-        price = Typed.orEmpty(price);
-        otherPrice = Typed.orEmpty(otherPrice);
-        otherNitrogen = Typed.orEmpty(otherNitrogen);
-        effectiveness = Typed.orEmpty(effectiveness);
-        tolerance = Typed.orEmpty(tolerance);
+        productRate = EnteredQuantity.orEmpty(productRate);
+        speed = EnteredQuantity.orEmpty(speed);
+        area = EnteredQuantity.orEmpty(area);
+        bagMass = EnteredQuantity.orEmpty(bagMass);
+        hopperVolume = EnteredQuantity.orEmpty(hopperVolume);
+        bucketVolume = EnteredQuantity.orEmpty(bucketVolume);
+        price = EnteredQuantity.orEmpty(price);
+        otherPrice = EnteredQuantity.orEmpty(otherPrice);
+        otherNitrogen = EnteredQuantity.orEmpty(otherNitrogen);
+        effectiveness = EnteredQuantity.orEmpty(effectiveness);
+        tolerance = EnteredQuantity.orEmpty(tolerance);
     }
 }

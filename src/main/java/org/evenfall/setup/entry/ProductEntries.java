@@ -4,7 +4,7 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Objects;
 import org.evenfall.granule.ProductForm;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 
 /**
  * Step 1: what is in the bag.
@@ -36,18 +36,18 @@ public record ProductEntries(
         YesNo treated,
         String inhibitor,
         String useBy,
-        Typed nitrogen,
+        EnteredQuantity nitrogen,
         String delivery,
         Condition condition,
         YesNo blend,
         YesNo nitrateBefore,
         YesNo cleanAndDry,
-        Typed bagsSampled,
-        Typed bagsDelivered,
-        Typed containerVolume,
-        Typed containerEmpty,
-        List<Typed> containerFull,
-        List<Typed> apertures,
+        EnteredQuantity bagsSampled,
+        EnteredQuantity bagsDelivered,
+        EnteredQuantity containerVolume,
+        EnteredQuantity containerEmpty,
+        List<EnteredQuantity> containerFull,
+        List<EnteredQuantity> apertures,
         AmountKind sieveAmounts,
         List<SievingEntry> sievings)
         implements ProductEntriesBuilder.With {
@@ -59,16 +59,16 @@ public record ProductEntries(
             YesNo.UNANSWERED,
             "",
             "",
-            Typed.EMPTY,
+            EnteredQuantity.EMPTY,
             "",
             Condition.UNANSWERED,
             YesNo.UNANSWERED,
             YesNo.UNANSWERED,
             YesNo.UNANSWERED,
-            Typed.EMPTY,
-            Typed.EMPTY,
-            Typed.EMPTY,
-            Typed.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
             List.of(),
             List.of(),
             AmountKind.UNANSWERED,
@@ -80,16 +80,16 @@ public record ProductEntries(
         treated = Objects.requireNonNullElse(treated, YesNo.UNANSWERED);
         inhibitor = Objects.requireNonNullElse(inhibitor, "");
         useBy = Objects.requireNonNullElse(useBy, "");
-        nitrogen = Typed.orEmpty(nitrogen);
+        nitrogen = EnteredQuantity.orEmpty(nitrogen);
         delivery = Objects.requireNonNullElse(delivery, "");
         condition = Objects.requireNonNullElse(condition, Condition.UNANSWERED);
         blend = Objects.requireNonNullElse(blend, YesNo.UNANSWERED);
         nitrateBefore = Objects.requireNonNullElse(nitrateBefore, YesNo.UNANSWERED);
         cleanAndDry = Objects.requireNonNullElse(cleanAndDry, YesNo.UNANSWERED);
-        bagsSampled = Typed.orEmpty(bagsSampled);
-        bagsDelivered = Typed.orEmpty(bagsDelivered);
-        containerVolume = Typed.orEmpty(containerVolume);
-        containerEmpty = Typed.orEmpty(containerEmpty);
+        bagsSampled = EnteredQuantity.orEmpty(bagsSampled);
+        bagsDelivered = EnteredQuantity.orEmpty(bagsDelivered);
+        containerVolume = EnteredQuantity.orEmpty(containerVolume);
+        containerEmpty = EnteredQuantity.orEmpty(containerEmpty);
         containerFull = Lists.typed(containerFull);
         apertures = Lists.typed(apertures);
         sieveAmounts = Objects.requireNonNullElse(sieveAmounts, AmountKind.UNANSWERED);

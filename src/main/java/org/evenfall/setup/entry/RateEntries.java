@@ -3,7 +3,7 @@ package org.evenfall.setup.entry;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Objects;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 
 /**
  * Step 5: plan and check.
@@ -19,19 +19,19 @@ public record RateEntries(
         PlanEntries plan,
         List<SpeedRunEntry> speedRuns,
         List<BucketEntry> bucketTests,
-        Typed hopperUsed,
-        Typed areaDone)
+        EnteredQuantity hopperUsed,
+        EnteredQuantity areaDone)
         implements RateEntriesBuilder.With {
 
     /** Nothing typed yet. */
     public static final RateEntries EMPTY =
-            new RateEntries(PlanEntries.EMPTY, List.of(), List.of(), Typed.EMPTY, Typed.EMPTY);
+            new RateEntries(PlanEntries.EMPTY, List.of(), List.of(), EnteredQuantity.EMPTY, EnteredQuantity.EMPTY);
 
     public RateEntries {
         plan = Objects.requireNonNullElse(plan, PlanEntries.EMPTY);
         speedRuns = Lists.of(speedRuns);
         bucketTests = Lists.of(bucketTests);
-        hopperUsed = Typed.orEmpty(hopperUsed);
-        areaDone = Typed.orEmpty(areaDone);
+        hopperUsed = EnteredQuantity.orEmpty(hopperUsed);
+        areaDone = EnteredQuantity.orEmpty(areaDone);
     }
 }

@@ -2,7 +2,7 @@ package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Map;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 
 /**
  * How the machine is set: one place in which every step keeps settings.
@@ -13,16 +13,21 @@ import org.evenfall.quantity.Typed;
  * @param tilt tilt, °; positive: rear higher
  */
 @RecordBuilder
-public record SettingsEntries(Map<String, Typed> levers, Typed ptoSpeed, Typed heightOverCrop, Typed tilt)
+public record SettingsEntries(
+        Map<String, EnteredQuantity> levers,
+        EnteredQuantity ptoSpeed,
+        EnteredQuantity heightOverCrop,
+        EnteredQuantity tilt)
         implements SettingsEntriesBuilder.With {
 
     /** Nothing typed yet. */
-    public static final SettingsEntries EMPTY = new SettingsEntries(Map.of(), Typed.EMPTY, Typed.EMPTY, Typed.EMPTY);
+    public static final SettingsEntries EMPTY =
+            new SettingsEntries(Map.of(), EnteredQuantity.EMPTY, EnteredQuantity.EMPTY, EnteredQuantity.EMPTY);
 
     public SettingsEntries {
         levers = Lists.map(levers);
-        ptoSpeed = Typed.orEmpty(ptoSpeed);
-        heightOverCrop = Typed.orEmpty(heightOverCrop);
-        tilt = Typed.orEmpty(tilt);
+        ptoSpeed = EnteredQuantity.orEmpty(ptoSpeed);
+        heightOverCrop = EnteredQuantity.orEmpty(heightOverCrop);
+        tilt = EnteredQuantity.orEmpty(tilt);
     }
 }

@@ -10,7 +10,7 @@ import java.util.Objects;
  * @param machine the machine
  * @param product step 1
  * @param match step 2
- * @param yard step 3
+ * @param machineCheck step 3
  * @param height step 4
  * @param rate step 5
  * @param trays step 6
@@ -22,7 +22,7 @@ public record Setup(
         MachineEntries machine,
         ProductEntries product,
         MatchEntries match,
-        YardEntries yard,
+        MachineCheckEntries machineCheck,
         HeightEntries height,
         RateEntries rate,
         TrayEntries trays,
@@ -35,7 +35,7 @@ public record Setup(
             MachineEntries.EMPTY,
             ProductEntries.EMPTY,
             MatchEntries.EMPTY,
-            YardEntries.EMPTY,
+            MachineCheckEntries.EMPTY,
             HeightEntries.EMPTY,
             RateEntries.EMPTY,
             TrayEntries.EMPTY,
@@ -46,7 +46,7 @@ public record Setup(
         machine = Objects.requireNonNullElse(machine, MachineEntries.EMPTY);
         product = Objects.requireNonNullElse(product, ProductEntries.EMPTY);
         match = Objects.requireNonNullElse(match, MatchEntries.EMPTY);
-        yard = Objects.requireNonNullElse(yard, YardEntries.EMPTY);
+        machineCheck = Objects.requireNonNullElse(machineCheck, MachineCheckEntries.EMPTY);
         height = Objects.requireNonNullElse(height, HeightEntries.EMPTY);
         rate = Objects.requireNonNullElse(rate, RateEntries.EMPTY);
         trays = Objects.requireNonNullElse(trays, TrayEntries.EMPTY);

@@ -2,7 +2,7 @@ package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 
 /**
  * One sieved sample, or one that was read as a column.
@@ -10,7 +10,7 @@ import org.evenfall.quantity.Typed;
  * @param amounts amount in each class, finest class (through the finest sieve) first; one more than there are apertures; one unit throughout
  */
 @RecordBuilder
-public record SievingEntry(List<Typed> amounts) implements SievingEntryBuilder.With {
+public record SievingEntry(List<EnteredQuantity> amounts) implements SievingEntryBuilder.With {
 
     /** Nothing typed yet. */
     public static final SievingEntry EMPTY = new SievingEntry(List.of());

@@ -1,7 +1,7 @@
 package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 
 /**
  * One run over a measured length.
@@ -10,13 +10,13 @@ import org.evenfall.quantity.Typed;
  * @param time s
  */
 @RecordBuilder
-public record SpeedRunEntry(Typed distance, Typed time) implements SpeedRunEntryBuilder.With {
+public record SpeedRunEntry(EnteredQuantity distance, EnteredQuantity time) implements SpeedRunEntryBuilder.With {
 
     /** Nothing typed yet. */
-    public static final SpeedRunEntry EMPTY = new SpeedRunEntry(Typed.EMPTY, Typed.EMPTY);
+    public static final SpeedRunEntry EMPTY = new SpeedRunEntry(EnteredQuantity.EMPTY, EnteredQuantity.EMPTY);
 
     public SpeedRunEntry {
-        distance = Typed.orEmpty(distance);
-        time = Typed.orEmpty(time);
+        distance = EnteredQuantity.orEmpty(distance);
+        time = EnteredQuantity.orEmpty(time);
     }
 }

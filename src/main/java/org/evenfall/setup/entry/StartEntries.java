@@ -3,7 +3,7 @@ package org.evenfall.setup.entry;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Objects;
 import org.evenfall.flight.DrivingPattern;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 
 /**
  * Step 0: where and what for.
@@ -17,18 +17,24 @@ import org.evenfall.quantity.Typed;
  */
 @RecordBuilder
 public record StartEntries(
-        String farm, String field, String crop, String season, Typed tramlineWidth, DrivingPattern drivingPattern)
+        String farm,
+        String field,
+        String crop,
+        String season,
+        EnteredQuantity tramlineWidth,
+        DrivingPattern drivingPattern)
         implements StartEntriesBuilder.With {
 
     /** Nothing typed yet. */
-    public static final StartEntries EMPTY = new StartEntries("", "", "", "", Typed.EMPTY, DrivingPattern.UNANSWERED);
+    public static final StartEntries EMPTY =
+            new StartEntries("", "", "", "", EnteredQuantity.EMPTY, DrivingPattern.UNANSWERED);
 
     public StartEntries {
         farm = Objects.requireNonNullElse(farm, "");
         field = Objects.requireNonNullElse(field, "");
         crop = Objects.requireNonNullElse(crop, "");
         season = Objects.requireNonNullElse(season, "");
-        tramlineWidth = Typed.orEmpty(tramlineWidth);
+        tramlineWidth = EnteredQuantity.orEmpty(tramlineWidth);
         drivingPattern = Objects.requireNonNullElse(drivingPattern, DrivingPattern.UNANSWERED);
     }
 }

@@ -4,7 +4,7 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Objects;
 import org.evenfall.machine.Side;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.trays.Surface;
 
 /**
@@ -33,38 +33,38 @@ import org.evenfall.trays.Surface;
  */
 @RecordBuilder
 public record TrayEntries(
-        Typed trayLength,
-        Typed trayWidth,
-        Typed trayCount,
+        EnteredQuantity trayLength,
+        EnteredQuantity trayWidth,
+        EnteredQuantity trayCount,
         AmountKind catchKind,
-        Typed tubeBore,
-        Typed readingStep,
+        EnteredQuantity tubeBore,
+        EnteredQuantity readingStep,
         WheelEntries wheels,
-        Typed wind,
+        EnteredQuantity wind,
         WindLimitEntries windLimits,
         Surface surface,
         YesNo traysLevel,
         YesNo tubesDry,
         YesNo clearOfWheelmarks,
         List<TrayTestEntry> tests,
-        List<LineTrayEntry> line,
+        List<SinglePassTrayEntry> line,
         YesNo twoLevers,
         String borderDevice,
         Side borderSide,
-        Typed switchOn,
-        Typed switchOff)
+        EnteredQuantity switchOn,
+        EnteredQuantity switchOff)
         implements TrayEntriesBuilder.With {
 
     /** Nothing typed yet. */
     public static final TrayEntries EMPTY = new TrayEntries(
-            Typed.EMPTY,
-            Typed.EMPTY,
-            Typed.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
             AmountKind.UNANSWERED,
-            Typed.EMPTY,
-            Typed.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
             WheelEntries.EMPTY,
-            Typed.EMPTY,
+            EnteredQuantity.EMPTY,
             WindLimitEntries.EMPTY,
             Surface.UNANSWERED,
             YesNo.UNANSWERED,
@@ -75,19 +75,19 @@ public record TrayEntries(
             YesNo.UNANSWERED,
             "",
             Side.UNANSWERED,
-            Typed.EMPTY,
-            Typed.EMPTY);
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY);
 
     public TrayEntries {
         borderSide = Objects.requireNonNullElse(borderSide, Side.UNANSWERED);
-        trayLength = Typed.orEmpty(trayLength);
-        trayWidth = Typed.orEmpty(trayWidth);
-        trayCount = Typed.orEmpty(trayCount);
+        trayLength = EnteredQuantity.orEmpty(trayLength);
+        trayWidth = EnteredQuantity.orEmpty(trayWidth);
+        trayCount = EnteredQuantity.orEmpty(trayCount);
         catchKind = Objects.requireNonNullElse(catchKind, AmountKind.UNANSWERED);
-        tubeBore = Typed.orEmpty(tubeBore);
-        readingStep = Typed.orEmpty(readingStep);
+        tubeBore = EnteredQuantity.orEmpty(tubeBore);
+        readingStep = EnteredQuantity.orEmpty(readingStep);
         wheels = Objects.requireNonNullElse(wheels, WheelEntries.EMPTY);
-        wind = Typed.orEmpty(wind);
+        wind = EnteredQuantity.orEmpty(wind);
         windLimits = Objects.requireNonNullElse(windLimits, WindLimitEntries.EMPTY);
         surface = Objects.requireNonNullElse(surface, Surface.UNANSWERED);
         traysLevel = Objects.requireNonNullElse(traysLevel, YesNo.UNANSWERED);
@@ -97,7 +97,7 @@ public record TrayEntries(
         line = Lists.of(line);
         twoLevers = Objects.requireNonNullElse(twoLevers, YesNo.UNANSWERED);
         borderDevice = Objects.requireNonNullElse(borderDevice, "");
-        switchOn = Typed.orEmpty(switchOn);
-        switchOff = Typed.orEmpty(switchOff);
+        switchOn = EnteredQuantity.orEmpty(switchOn);
+        switchOff = EnteredQuantity.orEmpty(switchOff);
     }
 }

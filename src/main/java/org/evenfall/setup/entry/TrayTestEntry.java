@@ -3,7 +3,7 @@ package org.evenfall.setup.entry;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Objects;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 
 /**
  * One tray test. Catches are listed from left to right in the direction of travel of the middle pass.
@@ -22,26 +22,34 @@ import org.evenfall.quantity.Typed;
 public record TrayTestEntry(
         String date,
         SettingsEntries settings,
-        Typed openingLeft,
-        Typed openingRight,
-        Typed runs,
-        Typed wind,
-        List<Typed> positions,
-        List<Typed> catches,
+        EnteredQuantity openingLeft,
+        EnteredQuantity openingRight,
+        EnteredQuantity runs,
+        EnteredQuantity wind,
+        List<EnteredQuantity> positions,
+        List<EnteredQuantity> catches,
         String remark)
         implements TrayTestEntryBuilder.With {
 
     /** Nothing typed yet. */
     public static final TrayTestEntry EMPTY = new TrayTestEntry(
-            "", SettingsEntries.EMPTY, Typed.EMPTY, Typed.EMPTY, Typed.EMPTY, Typed.EMPTY, List.of(), List.of(), "");
+            "",
+            SettingsEntries.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            EnteredQuantity.EMPTY,
+            List.of(),
+            List.of(),
+            "");
 
     public TrayTestEntry {
         date = Objects.requireNonNullElse(date, "");
         settings = Objects.requireNonNullElse(settings, SettingsEntries.EMPTY);
-        openingLeft = Typed.orEmpty(openingLeft);
-        openingRight = Typed.orEmpty(openingRight);
-        runs = Typed.orEmpty(runs);
-        wind = Typed.orEmpty(wind);
+        openingLeft = EnteredQuantity.orEmpty(openingLeft);
+        openingRight = EnteredQuantity.orEmpty(openingRight);
+        runs = EnteredQuantity.orEmpty(runs);
+        wind = EnteredQuantity.orEmpty(wind);
         positions = Lists.typed(positions);
         catches = Lists.typed(catches);
         remark = Objects.requireNonNullElse(remark, "");

@@ -4,7 +4,7 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Objects;
 import org.evenfall.machine.CheckAnswer;
 import org.evenfall.machine.Side;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 
 /**
  * One vane on one disc.
@@ -16,18 +16,19 @@ import org.evenfall.quantity.Typed;
  * @param straightSmoothUnholed straight, smooth and without holes
  */
 @RecordBuilder
-public record VaneEntry(Side disc, String label, Typed length, Typed lengthNew, CheckAnswer straightSmoothUnholed)
+public record VaneEntry(
+        Side disc, String label, EnteredQuantity length, EnteredQuantity lengthNew, CheckAnswer straightSmoothUnholed)
         implements VaneEntryBuilder.With {
 
     /** Nothing typed yet. */
     public static final VaneEntry EMPTY =
-            new VaneEntry(Side.UNANSWERED, "", Typed.EMPTY, Typed.EMPTY, CheckAnswer.UNANSWERED);
+            new VaneEntry(Side.UNANSWERED, "", EnteredQuantity.EMPTY, EnteredQuantity.EMPTY, CheckAnswer.UNANSWERED);
 
     public VaneEntry {
         disc = Objects.requireNonNullElse(disc, Side.UNANSWERED);
         label = Objects.requireNonNullElse(label, "");
-        length = Typed.orEmpty(length);
-        lengthNew = Typed.orEmpty(lengthNew);
+        length = EnteredQuantity.orEmpty(length);
+        lengthNew = EnteredQuantity.orEmpty(lengthNew);
         straightSmoothUnholed = Objects.requireNonNullElse(straightSmoothUnholed, CheckAnswer.UNANSWERED);
     }
 }

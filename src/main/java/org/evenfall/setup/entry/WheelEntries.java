@@ -1,7 +1,7 @@
 package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 
 /**
  * Where the tractor's wheels run.
@@ -10,13 +10,13 @@ import org.evenfall.quantity.Typed;
  * @param tyre width of a tyre or pair of tyres, cm, mm or in
  */
 @RecordBuilder
-public record WheelEntries(Typed track, Typed tyre) implements WheelEntriesBuilder.With {
+public record WheelEntries(EnteredQuantity track, EnteredQuantity tyre) implements WheelEntriesBuilder.With {
 
     /** Nothing typed yet. */
-    public static final WheelEntries EMPTY = new WheelEntries(Typed.EMPTY, Typed.EMPTY);
+    public static final WheelEntries EMPTY = new WheelEntries(EnteredQuantity.EMPTY, EnteredQuantity.EMPTY);
 
     public WheelEntries {
-        track = Typed.orEmpty(track);
-        tyre = Typed.orEmpty(tyre);
+        track = EnteredQuantity.orEmpty(track);
+        tyre = EnteredQuantity.orEmpty(tyre);
     }
 }

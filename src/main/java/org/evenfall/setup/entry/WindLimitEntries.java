@@ -1,7 +1,7 @@
 package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
-import org.evenfall.quantity.Typed;
+import org.evenfall.quantity.EnteredQuantity;
 
 /**
  * The owner's own limits for the wind at a tray test, m/s, km/h or mph.
@@ -11,14 +11,16 @@ import org.evenfall.quantity.Typed;
  * @param stop above this no test, 4 m/s unless told
  */
 @RecordBuilder
-public record WindLimitEntries(Typed note, Typed warn, Typed stop) implements WindLimitEntriesBuilder.With {
+public record WindLimitEntries(EnteredQuantity note, EnteredQuantity warn, EnteredQuantity stop)
+        implements WindLimitEntriesBuilder.With {
 
     /** Nothing typed yet. */
-    public static final WindLimitEntries EMPTY = new WindLimitEntries(Typed.EMPTY, Typed.EMPTY, Typed.EMPTY);
+    public static final WindLimitEntries EMPTY =
+            new WindLimitEntries(EnteredQuantity.EMPTY, EnteredQuantity.EMPTY, EnteredQuantity.EMPTY);
 
     public WindLimitEntries {
-        note = Typed.orEmpty(note);
-        warn = Typed.orEmpty(warn);
-        stop = Typed.orEmpty(stop);
+        note = EnteredQuantity.orEmpty(note);
+        warn = EnteredQuantity.orEmpty(warn);
+        stop = EnteredQuantity.orEmpty(stop);
     }
 }

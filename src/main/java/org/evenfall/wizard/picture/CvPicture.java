@@ -8,8 +8,8 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.TrayTestResult;
 import org.evenfall.trays.Advice;
-import org.evenfall.trays.Evenness;
 import org.evenfall.trays.EvennessVerdict;
+import org.evenfall.trays.Uniformity;
 import org.jspecify.annotations.Nullable;
 
 /** CV of each test with its 90 % interval on one axis from 0 to 30 %, the bands at 10, 15 and 20 % named. */
@@ -34,7 +34,7 @@ public final class CvPicture extends Picture {
     }
 
     private String spoken() {
-        Evenness last = tests.get(tests.size() - 1).evenness();
+        Uniformity last = tests.get(tests.size() - 1).evenness();
         return words.text(
                 "picture.cv.spoken",
                 Arg.number(last.cvPercent(), 0, Unit.PERCENT),
@@ -124,7 +124,7 @@ public final class CvPicture extends Picture {
     }
 
     private void row(Brush brush, Scale across, double y, double row, TrayTestResult test) {
-        Evenness evenness = test.evenness();
+        Uniformity evenness = test.evenness();
         boolean last = test.equals(tests.get(tests.size() - 1));
         interval(
                 brush,

@@ -9,7 +9,7 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.reference.MatchResult;
-import org.evenfall.reference.RankedReference;
+import org.evenfall.reference.RankedProduct;
 import org.evenfall.setup.ProductResult;
 import org.jspecify.annotations.Nullable;
 
@@ -35,14 +35,14 @@ public final class MatchPicture extends Picture {
         match = result;
         product = measured;
         name = productName.isBlank() ? words.text("picture.match.product") : productName;
-        RankedReference best = best(result);
+        RankedProduct best = best(result);
         redraw(
                 best == null
                         ? alone()
                         : words.text("picture.match.spoken", Arg.text(best.name()), Arg.text(difference(best))));
     }
 
-    private static @Nullable RankedReference best(@Nullable MatchResult result) {
+    private static @Nullable RankedProduct best(@Nullable MatchResult result) {
         return result == null || result.ranked().isEmpty()
                 ? null
                 : result.ranked().get(0);
@@ -69,7 +69,7 @@ public final class MatchPicture extends Picture {
             nothingYet(brush, width, height, alone());
             return;
         }
-        List<RankedReference> best =
+        List<RankedProduct> best =
                 result.ranked().subList(0, Math.min(SHOWN, result.ranked().size()));
         List<Panel> panels = panels(best);
         double em = brush.em();
@@ -88,7 +88,7 @@ public final class MatchPicture extends Picture {
         throwing(brush, best, y, height, width);
     }
 
-    private List<Panel> panels(List<RankedReference> best) {
+    private List<Panel> panels(List<RankedProduct> best) {
         ProductResult own = product;
         List<Panel> panels = new ArrayList<>();
         panels.add(panel(
@@ -99,7 +99,7 @@ public final class MatchPicture extends Picture {
                         ? null
                         : Double.valueOf(own.density().meanKgPerL()),
                 best,
-                RankedReference::bulkDensityKgPerL));
+                RankedProduct::bulkDensityKgPerL));
         panels.add(panel(
                 "picture.match.median",
                 Unit.MM,
@@ -108,7 +108,7 @@ public final class MatchPicture extends Picture {
                         ? null
                         : Double.valueOf(own.sieve().d50Mm()),
                 best,
-                RankedReference::d50Mm));
+                RankedProduct::d50Mm));
         panels.add(panel(
                 "picture.match.spread",
                 Unit.NONE,
@@ -117,7 +117,7 @@ public final class MatchPicture extends Picture {
                         ? null
                         : Double.valueOf(own.sieve().spreadIndexPercent()),
                 best,
-                RankedReference::spreadIndexPercent));
+                RankedProduct::spreadIndexPercent));
         return panels;
     }
 
@@ -126,17 +126,17 @@ public final class MatchPicture extends Picture {
             Unit unit,
             int decimals,
             @Nullable Double own,
-            List<RankedReference> best,
-            Function<RankedReference, @Nullable Double> value) {
+            List<RankedProduct> best,
+            Function<RankedProduct, @Nullable Double> value) {
         List<@Nullable Double> values = new ArrayList<>();
         values.add(own);
-        for (RankedReference reference : best) {
+        for (RankedProduct reference : best) {
             values.add(value.apply(reference));
         }
         return new Panel(words.text(key), unit, decimals, values);
     }
 
-    private void panel(Brush brush, Panel panel, List<RankedReference> best, double top, double high, double width) {
+    private void panel(Brush brush, Panel panel, List<RankedProduct> best, double top, double high, double width) {
         double em = brush.em();
         Palette palette = brush.palette();
         brush.within(
@@ -175,7 +175,7 @@ public final class MatchPicture extends Picture {
         }
     }
 
-    private void throwing(Brush brush, List<RankedReference> best, double top, double height, double width) {
+    private void throwing(Brush brush, List<RankedProduct> best, double top, double height, double width) {
         double em = brush.em();
         brush.within(
                 words.text("picture.match.throw"),
@@ -186,7 +186,7 @@ public final class MatchPicture extends Picture {
                 0.3 * em,
                 width);
         double most = 1;
-        for (RankedReference reference : best) {
+        for (RankedProduct reference : best) {
             for (Double end :
                     new @Nullable Double[] {reference.throwLowM(), reference.throwHighM(), reference.throwDifferenceM()
                     }) {
@@ -199,7 +199,7 @@ public final class MatchPicture extends Picture {
         brush.line(zero, top + 1.6 * em, zero, floor, brush.palette().straw(), 2);
         double row = (floor - top - 1.6 * em) / best.size();
         for (int i = 0; i < best.size(); i++) {
-            RankedReference reference = best.get(i);
+            RankedProduct reference = best.get(i);
             double y = top + 1.6 * em + (i + 0.5) * row;
             Lettering lettering = brush.note().in(brush.palette().ink());
             String against = words.text("picture.match.row", Arg.text(""), Arg.text(difference(reference)));
@@ -237,7 +237,7 @@ public final class MatchPicture extends Picture {
         new Marks(brush).axis(across, floor, words.text("picture.match.axis"), words);
     }
 
-    private String difference(RankedReference reference) {
+    private String difference(RankedProduct reference) {
         Double metres = reference.throwDifferenceM();
         if (metres == null) {
             return words.text("picture.match.unknown");

@@ -9,9 +9,9 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.TrayTestResult;
-import org.evenfall.trays.Evenness;
 import org.evenfall.trays.EvennessVerdict;
-import org.evenfall.trays.Mode;
+import org.evenfall.trays.SpreadShape;
+import org.evenfall.trays.Uniformity;
 
 /**
  * The tubes side by side as they stood across the tramline: the last test filled, up to two earlier ones as empty
@@ -37,7 +37,7 @@ public final class TubesPicture extends Picture {
     }
 
     private String spoken() {
-        Evenness last = last();
+        Uniformity last = last();
         return words.text(
                 "picture.tubes.spoken",
                 Arg.count(last.trays()),
@@ -45,7 +45,7 @@ public final class TubesPicture extends Picture {
                 Arg.number(last.relativePercent().get(last.highestTray()), 0, Unit.PERCENT));
     }
 
-    private Evenness last() {
+    private Uniformity last() {
         return tests.get(tests.size() - 1).evenness();
     }
 
@@ -116,7 +116,7 @@ public final class TubesPicture extends Picture {
         int glasses = compared.size();
         double glass = glass(brush, slot, glasses);
         for (int k = 0; k < glasses; k++) {
-            Evenness evenness = compared.get(k).evenness();
+            Uniformity evenness = compared.get(k).evenness();
             if (i >= evenness.relativePercent().size()) {
                 continue;
             }
@@ -167,14 +167,14 @@ public final class TubesPicture extends Picture {
             return "";
         }
         return last().modes().stream()
-                .filter(Mode::told)
+                .filter(SpreadShape::significant)
                 .filter(mode -> words.has(shapeKey(mode)))
                 .max(Comparator.comparingDouble(mode -> Math.abs(mode.amplitudePercent())))
                 .map(mode -> words.text(shapeKey(mode), Arg.number(Math.abs(mode.amplitudePercent()), 0, Unit.PERCENT)))
                 .orElse("");
     }
 
-    private static String shapeKey(Mode mode) {
+    private static String shapeKey(SpreadShape mode) {
         return "picture.tubes.shape." + mode.name() + (mode.amplitudePercent() > 0 ? ".more" : ".less");
     }
 
@@ -184,7 +184,7 @@ public final class TubesPicture extends Picture {
 
     /** Lowest and highest of the last test, told beside their level. */
     private void extremes(Brush brush, Scale up, double left, double slot, double width) {
-        Evenness last = last();
+        Uniformity last = last();
         mark(brush, up, left, slot, width, last.lowestTray(), "picture.tubes.lowest", false);
         mark(brush, up, left, slot, width, last.highestTray(), "picture.tubes.highest", true);
     }

@@ -75,7 +75,7 @@ class PictureGalleryTest {
     }
 
     @Test
-    void yard() throws Exception {
+    void machineCheck() throws Exception {
         look("yard", Samples.yards(WORDS));
     }
 

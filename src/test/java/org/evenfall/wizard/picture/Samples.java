@@ -16,22 +16,22 @@ import org.evenfall.granule.PublishedBands;
 import org.evenfall.granule.Sieves;
 import org.evenfall.machine.CheckItem;
 import org.evenfall.machine.HeightResult;
+import org.evenfall.machine.MachineCheckResult;
 import org.evenfall.machine.Side;
 import org.evenfall.machine.VaneCheck;
-import org.evenfall.machine.YardResult;
 import org.evenfall.rate.BucketResult;
 import org.evenfall.reference.Direction;
 import org.evenfall.reference.MatchResult;
-import org.evenfall.reference.RankedReference;
+import org.evenfall.reference.RankedProduct;
 import org.evenfall.reference.Verdict;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.TrayTestResult;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.SetupJson;
-import org.evenfall.trays.Evennesses;
 import org.evenfall.trays.TrayCatches;
 import org.evenfall.trays.TrayLayouts;
+import org.evenfall.trays.UniformityCalculator;
 import org.evenfall.trays.WheelMarks;
 import org.evenfall.wizard.picture.PictureGalleryTest.Variant;
 
@@ -131,7 +131,7 @@ final class Samples {
             all.put("demo " + size[0] + " " + size[1], new Variant(picture, size[0], size[1], size[2]));
         }
         MatchPicture one = new MatchPicture(words);
-        RankedReference bare = new RankedReference(
+        RankedProduct bare = new RankedProduct(
                 "x",
                 LONG,
                 24,
@@ -152,7 +152,7 @@ final class Samples {
                 null,
                 null,
                 null);
-        RankedReference far = new RankedReference(
+        RankedProduct far = new RankedProduct(
                 "y",
                 LONG + " (2)",
                 24,
@@ -194,10 +194,10 @@ final class Samples {
 
     static Map<String, Variant> yards(Sentences words) throws Exception {
         Map<String, Variant> all = new LinkedHashMap<>();
-        YardPicture usual = new YardPicture(words);
-        usual.show(demoAssessed().yard());
+        MachineCheckPicture usual = new MachineCheckPicture(words);
+        usual.show(demoAssessed().machineCheck());
         all.put("demo", new Variant(usual, 28, 26, 15));
-        YardResult bad = new YardResult(
+        MachineCheckResult bad = new MachineCheckResult(
                 List.of(
                         new VaneCheck(Side.LEFT, "long", 0.006, 2.0, true),
                         new VaneCheck(Side.LEFT, "short", 0.001, 0.4, false),
@@ -212,14 +212,14 @@ final class Samples {
                 853.0,
                 true);
         for (double wide : new double[] {28, 17, 44}) {
-            YardPicture picture = new YardPicture(words);
+            MachineCheckPicture picture = new MachineCheckPicture(words);
             picture.show(bad);
             all.put("bad " + wide, new Variant(picture, wide, wide < 20 ? 28 : 26, 15));
         }
-        YardPicture open = new YardPicture(words);
-        open.show(assessed(Setup.EMPTY).yard());
+        MachineCheckPicture open = new MachineCheckPicture(words);
+        open.show(assessed(Setup.EMPTY).machineCheck());
         all.put("open", new Variant(open, 28, 26, 15));
-        all.put("empty", new Variant(new YardPicture(words), 17, 12, 15));
+        all.put("empty", new Variant(new MachineCheckPicture(words), 17, 12, 15));
         return all;
     }
 
@@ -322,7 +322,7 @@ final class Samples {
         return new TrayTestResult(
                 index,
                 "2027-03-18",
-                Evennesses.of(
+                UniformityCalculator.of(
                         new TrayCatches(positions, catches, width, DrivingPattern.BACK_AND_FORTH, 0.25, 2, 0.02, 0.1)));
     }
 
@@ -335,16 +335,16 @@ final class Samples {
                 beside(words, own, "this setup", other, "Thornmarsh Farm · winter wheat · urea of last year", 36));
         all.put("narrow", beside(words, own, "this setup", other, "another setup with a long name", 18));
         all.put("hall", beside(words, own, "this setup", test(0, 28, 0, 0, 80, 3, 5, 2, 1), "spilt on", 60));
-        all.put("empty", new Variant(new BesidePicture(words), 28, 12, 15));
+        all.put("empty", new Variant(new TestComparisonPicture(words), 28, 12, 15));
         return all;
     }
 
     private static Variant beside(
             Sentences words, TrayTestResult own, String name, TrayTestResult other, String otherName, double wide) {
-        BesidePicture picture = new BesidePicture(words);
+        TestComparisonPicture picture = new TestComparisonPicture(words);
         picture.show(
-                new BesidePicture.Test(name, own.evenness(), 28),
-                new BesidePicture.Test(otherName, other.evenness(), 28));
+                new TestComparisonPicture.Test(name, own.evenness(), 28),
+                new TestComparisonPicture.Test(otherName, other.evenness(), 28));
         return new Variant(picture, wide, 20, 15);
     }
 

@@ -1,0 +1,132 @@
+package org.evenfall.wizard;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Sentences;
+import org.evenfall.flight.WidthScan;
+import org.evenfall.quantity.Unit;
+import org.evenfall.setup.FieldSpec;
+import org.evenfall.setup.Fields;
+import org.evenfall.setup.SinglePassTest;
+import org.evenfall.setup.entry.AmountKind;
+import org.evenfall.setup.entry.SinglePassTrayEntry;
+import org.evenfall.setup.entry.TrayEntries;
+import org.evenfall.wizard.picture.PatternPicture;
+import org.jspecify.annotations.Nullable;
+
+/** Step 6, the other way: one pass over a long line of trays, laid over itself for any width. */
+final class SinglePassForm {
+
+    private final Form form;
+
+    SinglePassForm(Form form) {
+        this.form = form;
+    }
+
+    private @Nullable SinglePassTest line() {
+        return form.model().assessment().trays().line();
+    }
+
+    Node node() {
+        EntryPath<List<SinglePassTrayEntry>> list = Places.TRAYS.then(TrayEntries::line, TrayEntries::withLine);
+        // made anew when catches are read another way, for then they have other units
+        VBox rows = new VBox();
+        List<AmountKind> shown = new ArrayList<>();
+        form.follow(() -> {
+            AmountKind kind = form.model().setup().trays().catchKind();
+            if (!shown.contains(kind)) {
+                shown.clear();
+                shown.add(kind);
+                rows.getChildren().setAll(rows(list, TrayTestForm.catchSpec(kind)));
+            }
+        });
+        PatternPicture picture = new PatternPicture(form.words());
+        picture.setMinHeight(Region.USE_PREF_SIZE);
+        form.follow(() -> {
+            SinglePassTest line = line();
+            picture.show(
+                    line == null
+                            ? List.of()
+                            : List.of(new PatternPicture.Pattern(
+                                    form.words().text("trays.line.caught"), line.positionsM(), line.amountsG())),
+                    form.model().assessment().tramlineWidthM());
+        });
+        return form.group(
+                "trays.line",
+                form.sentence("trays.line.how"),
+                rows,
+                VisibleWhen.when(form, () -> line() != null, new FigureRow(form, this::figures)),
+                VisibleWhen.when(form, () -> line() != null, picture));
+    }
+
+    private Node rows(EntryPath<List<SinglePassTrayEntry>> list, FieldSpec amount) {
+        return new Rows<>(
+                        form,
+                        list,
+                        SinglePassTrayEntry.EMPTY,
+                        "/trays/line",
+                        true,
+                        List.of(
+                                Rows.typed(
+                                        form,
+                                        form.words().text("trays.line.position"),
+                                        Fields.TRAY_POSITION,
+                                        "position",
+                                        SinglePassTrayEntry::position,
+                                        SinglePassTrayEntry::withPosition),
+                                Rows.typed(
+                                        form,
+                                        form.words().text("trays.line.amount"),
+                                        amount,
+                                        "amount",
+                                        SinglePassTrayEntry::amount,
+                                        SinglePassTrayEntry::withAmount)))
+                .node();
+    }
+
+    private List<FigureRow.Figure> figures() {
+        SinglePassTest line = line();
+        List<FigureRow.Figure> figures = new ArrayList<>();
+        if (line == null) {
+            return figures;
+        }
+        Sentences words = form.words();
+        if (line.laid().cvPercent() != null) {
+            figures.add(new FigureRow.Figure(
+                    words.text("trays.line.at", Arg.number(line.laid().width(), 0, Unit.M)),
+                    words.text("trays.cvShort", Arg.number(line.laid().cvPercent(), 0, Unit.PERCENT))));
+        }
+        figures.add(new FigureRow.Figure(words.text("trays.line.ten"), widths(line.atMost10())));
+        figures.add(new FigureRow.Figure(words.text("trays.line.fifteen"), widths(line.atMost15())));
+        if (line.laid().halfRateWidth() != null) {
+            figures.add(new FigureRow.Figure(
+                    words.text("trays.line.half"), words.number(line.laid().halfRateWidth(), 0, Unit.M)));
+        }
+        double lean = line.laid().leftRightPercent();
+        figures.add(new FigureRow.Figure(
+                words.text("trays.figure.sides"),
+                Math.abs(lean) < 0.5
+                        ? words.text("trays.alike")
+                        : words.text(
+                                lean > 0 ? "trays.leftMore" : "trays.rightMore",
+                                Arg.number(Math.abs(lean), 0, Unit.PERCENT))));
+        return figures;
+    }
+
+    private String widths(List<WidthScan.Interval> intervals) {
+        return intervals.isEmpty()
+                ? form.words().text("trays.line.none")
+                : intervals.stream()
+                        .map(one -> form.words()
+                                .text(
+                                        "trays.line.interval",
+                                        Arg.number(one.from(), 0, Unit.NONE),
+                                        Arg.number(one.to(), 0, Unit.M)))
+                        .collect(Collectors.joining(", "));
+    }
+}

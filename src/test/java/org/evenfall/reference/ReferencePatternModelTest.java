@@ -1,0 +1,123 @@
+package org.evenfall.reference;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.evenfall.granule.ProductForm;
+import org.evenfall.granule.SizeDistribution;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ReferencePatternModelTest {
+
+    private static final RankContext FIELD = RankContext.of(28, 0.40, 850.0, null, 0.75, "");
+
+    private static Candidate urea(double density) {
+        return new Candidate(ProductForm.GRANULAR_UREA, density, 0.005, sizes(3.2));
+    }
+
+    private static SizeDistribution sizes(double d50) {
+        return new SizeDistribution(d50, 1.2, 0.015, 0.01, false);
+    }
+
+    private static TestedProduct tested(String id, double width, double density) {
+        return new TestedProduct(id, id, ProductForm.GRANULAR_UREA, width, density, sizes(3.2));
+    }
+
+    private static PatternChange change(double density, double reference) {
+        return Objects.requireNonNull(
+                ProductRanking.rank(urea(density), List.of(tested("a", 28, reference)), FIELD, 1, 50)
+                        .ranked()
+                        .get(0)
+                        .pattern());
+    }
+
+    @Test
+    void theSameProductLiesTheSame() {
+        PatternChange same = change(0.76, 0.76);
+        assertThat(same.cvChangePercent()).isCloseTo(0, within(1e-9));
+        assertThat(same.resetCvPercent()).isCloseTo(same.referenceCvPercent(), within(1e-9));
+        assertThat(same.keptCvLowPercent()).isLessThanOrEqualTo(same.keptCvPercent());
+        assertThat(same.keptCvHighPercent()).isGreaterThan(same.keptCvPercent());
+    }
+
+    /** The shorter it falls against what the discs are set for, the less even, and setting anew mends most of it. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1.0, 0.9})
+    void theLighterTheLessEven(double reference) {
+        double before = 0;
+        for (double lighter : new double[] {0.90, 0.80, 0.70}) {
+            PatternChange change = change(lighter * reference, reference);
+            assertThat(change.keptCvPercent()).isGreaterThan(before);
+            assertThat(change.cvChangePercent())
+                    .isCloseTo(change.keptCvPercent() - change.referenceCvPercent(), within(1e-9));
+            before = change.keptCvPercent();
+        }
+        PatternChange urea = change(0.72 * reference, reference);
+        assertThat(urea.keptCvPercent()).isGreaterThan(10);
+        assertThat(urea.resetCvPercent()).isLessThan(urea.keptCvPercent() / 2);
+    }
+
+    @Test
+    void anotherWidthHasNoPatternAndTheDenseProductStandsIn() {
+        MatchResult match = ProductRanking.rank(urea(0.74), List.of(tested("wide", 36, 0.74)), FIELD, 1, 50);
+        assertThat(match.ranked().get(0).pattern()).isNull();
+        PatternOverlay laid = Objects.requireNonNull(match.laidOver());
+        assertThat(laid.otherId()).isEmpty();
+        assertThat(Objects.requireNonNull(match.pattern()).cvChangePercent()).isPositive();
+    }
+
+    @Test
+    void withoutALibraryItIsLaidOverADenseProduct() {
+        MatchResult match = ProductRanking.rank(urea(0.74), List.of(), FIELD, 1, 50);
+        PatternOverlay laid = Objects.requireNonNull(match.laidOver());
+        int middle = laid.positionsM().size() / 2;
+        assertThat(laid.positionsM().get(middle)).isZero();
+        // thrown short, it lies heavier in the middle
+        assertThat(laid.productPerM().get(middle))
+                .isGreaterThan(laid.otherPerM().get(middle));
+        assertThat(laid.productPerM().stream().mapToDouble(v -> v).sum() * 0.25).isCloseTo(1, within(1e-9));
+        assertThat(laid.otherPerM().stream().mapToDouble(v -> v).sum() * 0.25).isCloseTo(1, within(1e-9));
+        assertThat(match.direction()).isEqualTo(Direction.WIDER);
+    }
+
+    @Test
+    void theChosenOneIsLaidOver() {
+        RankContext chosen = RankContext.of(28, 0.40, 850.0, null, 0.75, "b");
+        MatchResult match =
+                ProductRanking.rank(urea(0.74), List.of(tested("a", 28, 0.74), tested("b", 28, 1.0)), chosen, 1, 50);
+        assertThat(Objects.requireNonNull(match.laidOver()).otherId()).isEqualTo("b");
+    }
+
+    @Test
+    void whoLooksOnIsToldAndMayEndIt() {
+        List<TestedProduct> library = List.of(tested("a", 28, 0.74), tested("b", 28, 0.76));
+        List<Double> told = new ArrayList<>();
+        MatchResult whole = ProductRanking.rank(urea(0.75), library, FIELD, 1, 5000, told::add);
+        assertThat(told).isSorted().hasSizeGreaterThan(10).allMatch(done -> done >= 0 && done < 1);
+        assertThat(whole.redraws()).isEqualTo(5000);
+        MatchResult ended = ProductRanking.rank(urea(0.75), library, FIELD, 1, 5000, done -> done < 0.5);
+        assertThat(ended.redraws()).isBetween(2500, 3000);
+        assertThat(ended.ranked().stream()
+                        .mapToDouble(RankedProduct::closestShare)
+                        .sum())
+                .isCloseTo(1, within(1e-9));
+        assertThat(ProductRanking.rank(urea(0.75), library, FIELD, 1, 5000, done -> false)
+                        .redraws())
+                .isEqualTo(256);
+    }
+
+    /** A narrow or a wide tramline: the model always finds settings that lay the reference fairly even within its reach. */
+    @ParameterizedTest
+    @ValueSource(doubles = {12, 18, 24, 30, 36})
+    void theModelCanBeSetForEveryOrdinaryWidth(double width) {
+        RankContext field = RankContext.of(width, 0.40, 850.0, null, 0.75, "");
+        MatchResult match = ProductRanking.rank(urea(1.0), List.of(tested("a", width, 1.0)), field, 1, 50);
+        assertThat(Objects.requireNonNull(match.ranked().get(0).pattern()).referenceCvPercent())
+                .isLessThan(10);
+    }
+}
