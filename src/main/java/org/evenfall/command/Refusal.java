@@ -17,7 +17,7 @@ final class Refusal {
                 .filter(finding -> finding.severity() == Severity.STOP)
                 .toList();
         List<Finding> missing = assessment.findings().stream()
-                .filter(finding -> finding.key().startsWith("missing."))
+                .filter(finding -> finding.severity() == Severity.MISSING)
                 .toList();
         List<Finding> first = stops.isEmpty() ? missing : stops;
         StringBuilder line = new StringBuilder(file);

@@ -72,7 +72,9 @@ final class ResultJson {
         ArrayNode list = mapper.createArrayNode();
         for (Finding finding : findings) {
             ObjectNode json = list.addObject();
-            json.put("severity", finding.severity().name());
+            // what is missing is published as a note; its kind says more
+            json.put("severity", (finding.severity() == Severity.MISSING ? Severity.NOTE : finding.severity()).name());
+            json.put("kind", finding.severity().name());
             json.put("step", finding.step().name());
             json.put("key", finding.key());
             json.put("field", finding.field());
@@ -84,10 +86,8 @@ final class ResultJson {
                     args.addObject()
                             .put("value", figure.value())
                             .put("unit", figure.unit().symbol());
-                } else if (arg instanceof Arg.Text text) {
-                    args.add(text.text());
-                } else if (arg instanceof Arg.Word word) {
-                    args.add(context.words().text(word.key()));
+                } else {
+                    args.add(context.words().word(arg));
                 }
             }
         }

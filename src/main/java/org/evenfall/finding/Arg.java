@@ -1,5 +1,6 @@
 package org.evenfall.finding;
 
+import java.util.List;
 import org.evenfall.quantity.Unit;
 
 /** One argument of a finding's sentence, formatted only where the sentence is shown. */
@@ -13,6 +14,16 @@ public sealed interface Arg {
 
     /** A word of the bundle, by its key. */
     record Word(String key) implements Arg {}
+
+    /** Whole numbers from one to another, for example "24–28". */
+    record Span(double low, double high) implements Arg {}
+
+    /** Several arguments with a comma between them. */
+    record Series(List<Arg> args) implements Arg {
+        public Series {
+            args = List.copyOf(args);
+        }
+    }
 
     static Arg text(String text) {
         return new Text(text);

@@ -32,6 +32,11 @@ public record Finding(Severity severity, Step step, String key, List<Arg> args, 
         return new Finding(Severity.WARN, step, key, List.of(args), "", "");
     }
 
+    /** Something that the card still needs. */
+    public static Finding missing(Step step, String key, Arg... args) {
+        return new Finding(Severity.MISSING, step, key, List.of(args), "", "");
+    }
+
     public static Finding note(Step step, String key, Arg... args) {
         return new Finding(Severity.NOTE, step, key, List.of(args), "", "");
     }

@@ -4,6 +4,7 @@ import java.text.MessageFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.stream.Collectors;
 import org.evenfall.quantity.NumberFormats;
 import org.evenfall.quantity.Unit;
 import org.jspecify.annotations.Nullable;
@@ -78,12 +79,19 @@ public final class Sentences {
         return text("choice." + value.getDeclaringClass().getSimpleName() + "." + value.name());
     }
 
-    private String word(Arg arg) {
+    /** An argument as it is written in this language. */
+    public String word(Arg arg) {
         if (arg instanceof Arg.Text text) {
             return text.text();
         }
         if (arg instanceof Arg.Word word) {
             return text(word.key());
+        }
+        if (arg instanceof Arg.Span span) {
+            return Math.round(span.low()) + "\u2013" + Math.round(span.high());
+        }
+        if (arg instanceof Arg.Series series) {
+            return series.args().stream().map(this::word).collect(Collectors.joining(", "));
         }
         Arg.Figure number = (Arg.Figure) arg;
         return number(number.value(), number.decimals(), number.unit());

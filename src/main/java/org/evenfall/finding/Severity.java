@@ -1,11 +1,24 @@
 package org.evenfall.finding;
 
-/** How much a finding weighs; the order is from worst to least. */
+/** How much a finding weighs. */
 public enum Severity {
     /** The job must not go on until this is put right (or, where allowed, overridden with a reason). */
-    STOP,
+    STOP(0),
     /** Goes on the card. */
-    WARN,
+    WARN(1),
+    /** Something that the card still needs. */
+    MISSING(2),
     /** Good to know. */
-    NOTE
+    NOTE(2);
+
+    private final int weight;
+
+    Severity(int weight) {
+        this.weight = weight;
+    }
+
+    /** Order in a list: the worst is 0. What is missing weighs no more than a note. */
+    public int weight() {
+        return weight;
+    }
 }

@@ -1,81 +1,80 @@
 package org.evenfall.setup;
 
+import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import org.evenfall.finding.Finding;
-import org.evenfall.finding.Severity;
-import org.evenfall.finding.Step;
 import org.evenfall.machine.HeightResult;
 import org.evenfall.machine.MachineCheckResult;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.path.MatchPaths;
+import org.evenfall.setup.path.StartPaths;
+import org.jspecify.annotations.Nullable;
 
 /** Entries in, one immutable assessment out. Pure: the same setup gives the same assessment. */
 public final class Assessor {
 
+    private final List<Finding> findings = new ArrayList<>();
+
     private Assessor() {}
 
+    /** Assesses a setup with the usual amount of simulation. */
     public static Assessment assess(Setup setup) {
         return assess(setup, AssessOptions.USUAL);
     }
 
+    /** Assesses a setup: reads every entry once, then computes step by step what follows from what was read. */
     public static Assessment assess(Setup setup, AssessOptions options) {
-        EntryReader reader = new EntryReader();
-        Double width = StartAssessor.tramlineWidthM(setup, reader);
-        MachineProfile machine = StartAssessor.machine(setup, width, reader);
-        ProductResult product = ProductAssessor.assess(setup, machine, reader);
-        MatchResult match = MatchAssessor.assess(setup, machine, width, product, options, reader);
-        ReadSettings start =
-                MatchAssessor.settings(setup.match().settings(), machine, "", new EntryReader(), Step.MATCH);
-        MachineCheckResult machineCheck = MachineCheckAssessor.assess(setup, machine, start.ptoRpm(), reader);
-        HeightResult height = HeightAssessor.assess(setup, machine, product, start.heightOverCropM(), reader);
-        RateResult rate = RateAssessor.assess(setup, machine, width, product, reader);
-        TraysResult trays = TraysAssessor.assess(setup, machine, width, product, rate, machineCheck, reader);
-        CardResult card = CardAssessor.assess(setup, machine, match, machineCheck, height, rate, trays, reader);
-        List<Finding> findings = reader.findings().stream()
-                .distinct()
-                .sorted(Comparator.comparing(Finding::step).thenComparing(Finding::severity))
-                .toList();
-        return new Assessment(
-                states(findings, card),
+        return new Assessor().assessment(ReadingPass.read(setup), options);
+    }
+
+    private Assessment assessment(ReadSetup read, AssessOptions options) {
+        findings.addAll(read.findings());
+        MachineProfile machine = take(MachineAssessor.assess(read));
+        ProductResult product = take(ProductAssessor.assess(read, machine));
+        MatchResult match = takeOrNull(MatchAssessor.assess(read, machine, product, options));
+        ReadSettings start = take(SettingsAssessor.assess(read, MatchPaths.SETTINGS.only(), machine));
+        MachineCheckResult check = take(MachineCheckAssessor.assess(read, machine, start.ptoRpm()));
+        HeightResult height =
+                takeOrNull(HeightAssessor.assess(read, machine, product, start.heightOverCropM()));
+        RateResult rate = take(RateAssessor.assess(read, machine, product));
+        TraysResult trays = take(TraysAssessor.assess(
+                read,
                 machine,
-                width,
+                product,
+                rate,
+                OrderOfCure.of(machine, check, rate, start.ptoRpm()),
+                check.blocksFieldTest()));
+        List<Finding> all = findings.stream()
+                .distinct()
+                .sorted(Comparator.comparing(Finding::step)
+                        .thenComparing(finding -> finding.severity().weight()))
+                .toList();
+        CardResult card = CardAssessor.assess(
+                read, match, CardAssessor.settings(machine, start, check, height, rate, trays), all);
+        return new Assessment(
+                StepState.of(all, card),
+                machine,
+                read.number(StartPaths.TRAMLINE_WIDTH),
                 product,
                 match,
-                machineCheck,
+                check,
                 height,
                 rate,
                 trays,
                 card,
-                findings);
+                all);
     }
 
-    private static Map<Step, StepState> states(List<Finding> findings, CardResult card) {
-        Map<Step, StepState> states = new EnumMap<>(Step.class);
-        for (Step step : Step.values()) {
-            states.put(step, state(step, findings, card));
-        }
-        return states;
+    private <T> T take(Assessed<T> assessed) {
+        findings.addAll(assessed.findings());
+        return assessed.result();
     }
 
-    private static StepState state(Step step, List<Finding> findings, CardResult card) {
-        Severity worst = null;
-        boolean open = step == Step.CARD && !card.cardAllowed() && !card.findingOnly();
-        for (Finding finding : findings) {
-            if (finding.step() == step) {
-                worst = worst == null || finding.severity().compareTo(worst) < 0 ? finding.severity() : worst;
-                open |= finding.key().startsWith("missing.");
-            }
-        }
-        if (worst == Severity.STOP) {
-            return StepState.STOPPED;
-        }
-        if (open) {
-            return StepState.OPEN;
-        }
-        return worst == Severity.WARN ? StepState.WARNED : StepState.DONE;
+    private <T> @Nullable T takeOrNull(Assessed<@Nullable T> assessed) {
+        findings.addAll(assessed.findings());
+        return assessed.result();
     }
 }

@@ -1,5 +1,6 @@
 package org.evenfall.setup;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
@@ -8,87 +9,107 @@ import org.evenfall.flight.ThrowModel;
 import org.evenfall.machine.HeightCalculator;
 import org.evenfall.machine.HeightResult;
 import org.evenfall.machine.MachineProfile;
-import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.entry.HeightEntries;
-import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.path.Entry;
+import org.evenfall.setup.path.HeightPaths;
 import org.jspecify.annotations.Nullable;
 
-/** Step 4: height over the crop. */
+/** Step 4: height above the crop canopy. */
 final class HeightAssessor {
 
-    /** Left and right, front and rear may differ by this before it is told, m. Ours. */
-    private static final double TOLD_DIFFERENCE_M = 0.02;
+    /** Assumption: left and right may differ by this before it is reported, m. */
+    static final double REPORTED_LEFT_RIGHT_M = 0.02;
 
-    /** The height may be off by this before it is told, m. Ours. */
-    private static final double TOLD_CORRECTION_M = 0.05;
+    /** Assumption: the height may be off by this before it is reported, m. */
+    static final double REPORTED_CORRECTION_M = 0.05;
 
-    private HeightAssessor() {}
+    /** Assumption: the crop may differ from place to place by this before it is reported, m. */
+    static final double REPORTED_CROP_SPREAD_M = 0.15;
 
-    static @Nullable HeightResult assess(
-            Setup setup,
-            MachineProfile machine,
-            ProductResult product,
-            @Nullable Double settingHeightM,
-            EntryReader reader) {
-        HeightEntries entries = setup.height();
-        List<Double> crop = reader.readAll(entries.cropHeights(), Fields.CROP_HEIGHT, "/height/cropHeights").stream()
-                .map(cm -> cm / 100)
-                .toList();
-        Double growth = metres(reader.read(entries.growth(), Fields.GROWTH, "/height/growth"));
-        Double wanted = metres(reader.read(entries.wanted(), Fields.HEIGHT_OVER_CROP, "/height/wanted"));
-        Double left = hitch(entries.left(), "/height/left", reader);
-        Double right = hitch(entries.right(), "/height/right", reader);
-        Double front = hitch(entries.front(), "/height/front", reader);
-        Double rear = hitch(entries.rear(), "/height/rear", reader);
-        Double chain = metres(reader.read(entries.chainPoint(), Fields.CHAIN_POINT, "/height/chainPoint"));
-        reader.need(!crop.isEmpty(), Step.HEIGHT, "missing.cropHeight", "/height/cropHeights");
-        reader.need(left != null && right != null, Step.HEIGHT, "missing.hitchHeight", "/height/left");
-        if (wanted == null && entries.wanted().isBlank()) {
+    /** Rounding room in which a difference still counts as within its limit, m. */
+    private static final double ROUNDING_M = 1e-9;
+
+    /** Half of the 10 cm for which the change of the throw is given, m. */
+    private static final double FIVE_CM_M = 0.05;
+
+    private final ReadSetup read;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private HeightAssessor(ReadSetup read) {
+        this.read = read;
+    }
+
+    /** @param settingHeightM height of the settings to start from; null while it is not typed */
+    static Assessed<@Nullable HeightResult> assess(
+            ReadSetup read, MachineProfile machine, ProductResult product, @Nullable Double settingHeightM) {
+        HeightAssessor assessor = new HeightAssessor(read);
+        HeightResult result = assessor.height(machine, product, settingHeightM);
+        return new Assessed<>(result, assessor.findings);
+    }
+
+    private @Nullable HeightResult height(
+            MachineProfile machine, ProductResult product, @Nullable Double settingHeightM) {
+        List<Double> crop = read.numbers(HeightPaths.CROP_HEIGHTS);
+        Double left = read.number(HeightPaths.LEFT);
+        Double right = read.number(HeightPaths.RIGHT);
+        Double wanted = read.number(HeightPaths.WANTED);
+        if (wanted == null && read.isBlank(HeightPaths.WANTED)) {
             wanted = settingHeightM == null ? machine.wantedHeightM() : settingHeightM;
         }
-        reader.need(wanted != null, Step.HEIGHT, "missing.wantedHeight", "/height/wanted");
+        missing(crop.isEmpty(), "missing.cropHeight", HeightPaths.CROP_HEIGHTS);
+        missing(left == null || right == null, "missing.hitchHeight", HeightPaths.LEFT);
+        missing(wanted == null, "missing.wantedHeight", HeightPaths.WANTED);
         if (crop.isEmpty() || wanted == null) {
             return null;
         }
         HeightResult result = HeightCalculator.assess(new HeightCalculator.Measured(
                 crop,
-                growth == null ? 0 : growth,
+                orZero(read.number(HeightPaths.GROWTH)),
                 wanted,
                 left,
                 right,
-                front,
-                rear,
-                chain == null ? 0 : chain,
+                read.number(HeightPaths.FRONT),
+                read.number(HeightPaths.REAR),
+                orZero(read.number(HeightPaths.CHAIN_POINT)),
                 throwPer10Cm(product, wanted)));
-        tell(result, reader);
+        addFindings(result);
         return result;
     }
 
-    private static void tell(HeightResult result, EntryReader reader) {
-        if (result.correctionM() != null && Math.abs(result.correctionM()) > TOLD_CORRECTION_M) {
-            reader.add(Finding.warn(
-                            Step.HEIGHT,
-                            result.correctionM() > 0 ? "height.raise" : "height.lower",
-                            Arg.number(100 * Math.abs(result.correctionM()), 0, Unit.CM),
-                            Arg.number(100 * result.overGroundM(), 0, Unit.CM))
-                    .at("/height/left"));
-        }
-        if (result.leftRightM() != null && Math.abs(result.leftRightM()) > TOLD_DIFFERENCE_M + 1e-9) {
-            reader.add(Finding.warn(
-                            Step.HEIGHT,
-                            "height.leftRight",
-                            Arg.number(100 * Math.abs(result.leftRightM()), 0, Unit.CM))
-                    .at("/height/right"));
-        }
-        if (result.cropSpreadM() > 0.15) {
-            reader.add(
-                    Finding.note(Step.HEIGHT, "height.unevenCrop", Arg.number(100 * result.cropSpreadM(), 0, Unit.CM))
-                            .at("/height/cropHeights"));
+    private static double orZero(@Nullable Double value) {
+        return value == null ? 0 : value;
+    }
+
+    private void missing(boolean missing, String key, Entry<?, ?> entry) {
+        if (missing) {
+            findings.add(Finding.missing(Step.HEIGHT, key).at(entry.pointer()));
         }
     }
 
-    /** What 10 cm of height do to the throw of this product, by the flight model. */
+    private void addFindings(HeightResult result) {
+        if (result.correctionM() != null && Math.abs(result.correctionM()) > REPORTED_CORRECTION_M + ROUNDING_M) {
+            findings.add(Finding.warn(
+                            Step.HEIGHT,
+                            result.correctionM() > 0 ? "height.raise" : "height.lower",
+                            cm(Math.abs(result.correctionM())),
+                            cm(result.overGroundM()))
+                    .at(HeightPaths.LEFT.pointer()));
+        }
+        if (result.leftRightM() != null && Math.abs(result.leftRightM()) > REPORTED_LEFT_RIGHT_M + ROUNDING_M) {
+            findings.add(Finding.warn(Step.HEIGHT, "height.leftRight", cm(Math.abs(result.leftRightM())))
+                    .at(HeightPaths.RIGHT.pointer()));
+        }
+        if (result.cropSpreadM() > REPORTED_CROP_SPREAD_M + ROUNDING_M) {
+            findings.add(Finding.note(Step.HEIGHT, "height.unevenCrop", cm(result.cropSpreadM()))
+                    .at(HeightPaths.CROP_HEIGHTS.pointer()));
+        }
+    }
+
+    private static Arg cm(double metres) {
+        return Arg.number(Unit.M.to(Unit.CM, metres), 0, Unit.CM);
+    }
+
+    /** What 10 cm of height do to the throw of this product, by the flight model, m. */
     private static @Nullable Double throwPer10Cm(ProductResult product, double wantedM) {
         if (product.particle() == null || product.sieve() == null || product.flight() == null) {
             return null;
@@ -96,15 +117,7 @@ final class HeightAssessor {
         double speed = product.flight().outletSpeedMPerS();
         double d50 = product.sieve().d50Mm();
         double density = product.particle().kgPerM3();
-        return (ThrowModel.distanceM(d50, density, speed, wantedM + 0.05)
-                - ThrowModel.distanceM(d50, density, speed, Math.max(0.05, wantedM - 0.05)));
-    }
-
-    private static @Nullable Double hitch(EnteredQuantity typed, String pointer, EntryReader reader) {
-        return metres(reader.read(typed, Fields.HITCH_HEIGHT, pointer));
-    }
-
-    private static @Nullable Double metres(@Nullable Double cm) {
-        return cm == null ? null : Double.valueOf(cm / 100);
+        return ThrowModel.distanceM(d50, density, speed, wantedM + FIVE_CM_M)
+                - ThrowModel.distanceM(d50, density, speed, Math.max(FIVE_CM_M, wantedM - FIVE_CM_M));
     }
 }

@@ -7,64 +7,55 @@ import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.machine.OpeningTable;
-import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.BucketAssessment;
 import org.evenfall.rate.BucketResult;
 import org.evenfall.rate.Flows;
 import org.evenfall.rate.HopperCheck;
-import org.evenfall.rate.Nutrients;
-import org.evenfall.rate.PlanInput;
-import org.evenfall.rate.Plans;
 import org.evenfall.rate.RatePlan;
 import org.evenfall.rate.SpeedCheck;
 import org.evenfall.rate.SpeedRuns;
-import org.evenfall.rate.UnitsBasis;
-import org.evenfall.setup.entry.BucketEntry;
-import org.evenfall.setup.entry.PlanEntries;
-import org.evenfall.setup.entry.RateBasis;
-import org.evenfall.setup.entry.RateEntries;
-import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.SpeedRunEntry;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.RatePaths;
+import org.evenfall.setup.path.StartPaths;
 import org.jspecify.annotations.Nullable;
 
 /** Step 5: the plan and the checks of it. */
 final class RateAssessor {
 
-    /** Allowed deviation of the rate where none was typed, %. UMass Extension, rotary spreader calibration. */
+    /** Source: UMass Extension, rotary spreader calibration. Allowed deviation of the rate where none is typed, %. */
     static final double USUAL_TOLERANCE_PERCENT = 5;
 
-    private RateAssessor() {}
+    /** Assumption: a measured speed that differs by more is reported, %; the rate differs by as much. */
+    static final double REPORTED_SPEED_PERCENT = 3;
 
-    static RateResult assess(
-            Setup setup,
-            MachineProfile machine,
-            @Nullable Double tramlineWidthM,
-            ProductResult product,
-            EntryReader reader) {
-        RateEntries entries = setup.rate();
-        Double tolerance = reader.read(entries.plan().tolerance(), Fields.TOLERANCE, "/rate/plan/tolerance");
-        double tolerancePercent = tolerance == null ? USUAL_TOLERANCE_PERCENT : tolerance;
+    private final ReadSetup read;
+    private final double tolerancePercent;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private RateAssessor(ReadSetup read) {
+        this.read = read;
+        Double tolerance = read.number(RatePaths.TOLERANCE);
+        this.tolerancePercent = tolerance == null ? USUAL_TOLERANCE_PERCENT : tolerance;
+    }
+
+    static Assessed<RateResult> assess(ReadSetup read, MachineProfile machine, ProductResult product) {
+        RateAssessor assessor = new RateAssessor(read);
+        return new Assessed<>(assessor.rate(machine, product), assessor.findings);
+    }
+
+    private RateResult rate(MachineProfile machine, ProductResult product) {
         OpeningTable table = table(machine, product);
-        RatePlan plan = plan(entries.plan(), machine, tramlineWidthM, product, tolerancePercent, table, reader);
-        SpeedCheck speed = speed(entries.speedRuns(), plan, reader);
-        Double speedKmPerH =
-                speed != null ? Double.valueOf(speed.meanKmPerH()) : plan == null ? null : plan.speedKmPerH();
-        List<BucketResult> tests = buckets(
-                entries.bucketTests(),
-                new BucketAssessment.Wanted(
-                        plan == null || tramlineWidthM == null || speedKmPerH == null
-                                ? null
-                                : Double.valueOf(Flows.kgPerMin(plan.productKgPerHa(), tramlineWidthM, speedKmPerH)),
-                        plan == null ? null : plan.productKgPerHa(),
-                        tramlineWidthM,
-                        speedKmPerH,
-                        machine.outlets(),
-                        tolerancePercent,
-                        table),
-                reader);
-        tell(plan, tests, tolerancePercent, reader);
-        return new RateResult(plan, speed, tests, hopper(entries, plan, tolerancePercent, reader));
+        Assessed<@Nullable RatePlan> planned =
+                PlanAssessor.assess(read, machine, product, tolerancePercent, table);
+        findings.addAll(planned.findings());
+        RatePlan plan = planned.result();
+        SpeedCheck speed = speed(plan);
+        Assessed<List<BucketResult>> buckets =
+                BucketTestsAssessor.assess(read, wanted(plan, speed, machine, table), plan != null);
+        findings.addAll(buckets.findings());
+        return new RateResult(plan, speed, buckets.result(), hopper(plan));
     }
 
     /** The handbook's table for this product: flow in proportion to bulk density, a first guess. */
@@ -78,101 +69,32 @@ final class RateAssessor {
                 : table.scaled(product.density().meanKgPerL() / machine.tableDensityKgPerL());
     }
 
-    private static @Nullable RatePlan plan(
-            PlanEntries entries,
+    private BucketAssessment.Wanted wanted(
+            @Nullable RatePlan plan,
+            @Nullable SpeedCheck speed,
             MachineProfile machine,
-            @Nullable Double widthM,
-            ProductResult product,
-            double tolerancePercent,
-            @Nullable OpeningTable table,
-            EntryReader reader) {
-        String at = "/rate/plan/";
-        Double speed = reader.read(entries.speed(), Fields.SPEED, at + "speed");
-        Double area = reader.read(entries.area(), Fields.AREA, at + "area");
-        Double bag = reader.read(entries.bagMass(), Fields.BAG_MASS, at + "bagMass");
-        Double hopper = reader.read(entries.hopperVolume(), Fields.HOPPER_VOLUME, at + "hopperVolume");
-        Double bucket = reader.read(entries.bucketVolume(), Fields.BUCKET_VOLUME, at + "bucketVolume");
-        Double price = reader.read(entries.price(), Fields.PRICE, at + "price");
-        Double otherPrice = reader.read(entries.otherPrice(), Fields.PRICE, at + "otherPrice");
-        Double otherNitrogen =
-                reader.read(entries.otherNitrogen(), Fields.NITROGEN_SHARE, at + "otherNitrogen", Step.RATE);
-        Double effectiveness = reader.read(entries.effectiveness(), Fields.EFFECTIVENESS, at + "effectiveness");
-        reader.need(speed != null || !entries.speed().isBlank(), Step.RATE, "missing.speed", at + "speed");
-        Double nitrogenPercent = product.nitrogenPercent();
-        Double nitrogen = nitrogenKgPerHa(entries, reader);
-        Double rate = reader.read(entries.productRate(), Fields.PRODUCT_RATE, at + "productRate");
-        boolean byProduct = entries.basis() == RateBasis.PRODUCT;
-        reader.need(
-                byProduct ? rate != null : nitrogen != null,
-                Step.RATE,
-                "missing.rate",
-                at + (byProduct ? "productRate" : "nitrogenRate"));
-        if (nitrogenPercent == null || (byProduct ? rate == null : nitrogen == null)) {
-            return null;
-        }
-        double productRate = byProduct && rate != null
-                ? rate
-                : Nutrients.productKgPerHa(nitrogen == null ? 0 : nitrogen, nitrogenPercent);
-        if (!byProduct) {
-            reader.read(
-                    new EnteredQuantity(Double.toString(Math.rint(productRate * 10) / 10), Unit.KG_PER_HA),
-                    Fields.PRODUCT_RATE,
-                    at + "nitrogenRate");
-        }
-        RatePlan plan = Plans.of(new PlanInput(
-                Nutrients.nitrogenKgPerHa(productRate, nitrogenPercent),
-                productRate,
-                nitrogenPercent,
+            @Nullable OpeningTable table) {
+        Double widthM = read.number(StartPaths.TRAMLINE_WIDTH);
+        Double kmPerH = speed != null ? Double.valueOf(speed.meanKmPerH()) : plan == null ? null : plan.speedKmPerH();
+        Double flow = plan == null || widthM == null || kmPerH == null
+                ? null
+                : Double.valueOf(Flows.kgPerMin(plan.productKgPerHa(), widthM, kmPerH));
+        return new BucketAssessment.Wanted(
+                flow,
+                plan == null ? null : plan.productKgPerHa(),
                 widthM,
-                speed,
-                area,
-                bag,
-                hopper,
-                bucket,
-                product.density() == null ? null : product.density().meanKgPerL(),
+                kmPerH,
                 machine.outlets(),
                 tolerancePercent,
-                table,
-                price,
-                otherPrice,
-                otherNitrogen,
-                effectiveness == null ? 100 : effectiveness));
-        if (plan.flowPerOutletKgPerMin() != null && plan.bucketSeconds() == null) {
-            reader.add(Finding.note(
-                            Step.RATE,
-                            "rate.noBucket",
-                            Arg.number(plan.bucket30L() == null ? 0 : plan.bucket30L(), 0, Unit.L))
-                    .at(at + "bucketVolume"));
-        }
-        if (table != null && plan.flowKgPerMin() != null && plan.firstOpening() == null) {
-            reader.add(Finding.warn(Step.RATE, "rate.beyondTable", Arg.number(plan.flowKgPerMin(), 0, Unit.KG_PER_MIN))
-                    .at("/machine/openings"));
-        }
-        return plan;
+                table);
     }
 
-    private static @Nullable Double nitrogenKgPerHa(PlanEntries entries, EntryReader reader) {
-        String at = "/rate/plan/nitrogenRate";
-        EnteredQuantity typed = entries.nitrogenRate();
-        if (typed.unit() != Unit.UNITS) {
-            return reader.read(typed, Fields.NITROGEN_RATE, at);
-        }
-        if (entries.unitsBasis() == UnitsBasis.UNANSWERED) {
-            if (!typed.isBlank()) {
-                reader.add(Finding.stop(Step.RATE, "rate.unitsBasis").at("/rate/plan/unitsBasis"));
-            }
-            return null;
-        }
-        Double units = reader.read(typed.withUnit(Unit.KG_PER_HA), Fields.NITROGEN_RATE, at);
-        return units == null ? null : Double.valueOf(units * Nutrients.unitKgPerHa(entries.unitsBasis()));
-    }
-
-    private static @Nullable SpeedCheck speed(List<SpeedRunEntry> runs, @Nullable RatePlan plan, EntryReader reader) {
+    private @Nullable SpeedCheck speed(@Nullable RatePlan plan) {
         List<Double> kmPerH = new ArrayList<>();
-        for (int i = 0; i < runs.size(); i++) {
-            Double distance =
-                    reader.read(runs.get(i).distance(), Fields.DISTANCE, "/rate/speedRuns/" + i + "/distance");
-            Double time = reader.read(runs.get(i).time(), Fields.RUN_TIME, "/rate/speedRuns/" + i + "/time");
+        for (int i = 0; i < read.get(RatePaths.SPEED_RUNS).size(); i++) {
+            EntryPath<SpeedRunEntry> at = RatePaths.SPEED_RUNS.item(i);
+            Double distance = read.number(RatePaths.RUN_DISTANCE, at);
+            Double time = read.number(RatePaths.RUN_TIME, at);
             if (distance != null && time != null) {
                 kmPerH.add(Flows.kmPerH(distance, time));
             }
@@ -181,101 +103,31 @@ final class RateAssessor {
             return null;
         }
         SpeedCheck check = SpeedRuns.of(kmPerH, plan == null ? null : plan.speedKmPerH());
-        if (check.deviationPercent() != null && Math.abs(check.deviationPercent()) > 3) {
-            reader.add(Finding.warn(
+        if (check.deviationPercent() != null && Math.abs(check.deviationPercent()) > REPORTED_SPEED_PERCENT) {
+            findings.add(Finding.warn(
                             Step.RATE,
                             "rate.speedOff",
                             Arg.number(check.meanKmPerH(), 1, Unit.KM_PER_H),
                             Arg.number(Math.abs(check.deviationPercent()), 0, Unit.PERCENT))
-                    .at("/rate/speedRuns"));
+                    .at(RatePaths.SPEED_RUNS.pointer()));
         }
         return check;
     }
 
-    private static List<BucketResult> buckets(
-            List<BucketEntry> entries, BucketAssessment.Wanted wanted, EntryReader reader) {
-        List<BucketAssessment.Catch> catches = new ArrayList<>();
-        for (int i = 0; i < entries.size(); i++) {
-            BucketEntry entry = entries.get(i);
-            String at = "/rate/bucketTests/" + i + "/";
-            Double left = reader.read(entry.openingLeft(), Fields.OPENING, at + "openingLeft", Step.RATE);
-            Double right = reader.read(entry.openingRight(), Fields.OPENING, at + "openingRight", Step.RATE);
-            Double time = reader.read(entry.time(), Fields.BUCKET_TIME, at + "time");
-            Double empty = reader.read(entry.bucketEmpty(), Fields.BUCKET_EMPTY, at + "bucketEmpty");
-            double tare = empty == null ? 0 : empty;
-            List<Double> leftKg =
-                    net(reader.readAll(entry.left(), Fields.BUCKET_MASS, at + "left"), tare, at + "left", reader);
-            List<Double> rightKg =
-                    net(reader.readAll(entry.right(), Fields.BUCKET_MASS, at + "right"), tare, at + "right", reader);
-            if (time != null && (left != null || right != null) && !(leftKg.isEmpty() && rightKg.isEmpty())) {
-                double openingLeft = left == null ? right == null ? 0 : right : left;
-                catches.add(new BucketAssessment.Catch(
-                        openingLeft, right == null ? openingLeft : right, time, leftKg, rightKg));
-            }
-        }
-        return BucketAssessment.assess(catches, wanted);
-    }
-
-    private static List<Double> net(List<Double> gross, double tareKg, String pointer, EntryReader reader) {
-        List<Double> net = new ArrayList<>();
-        for (double kg : gross) {
-            if (kg <= tareKg) {
-                reader.add(Finding.stop(Step.RATE, "rate.lighterThanBucket", Arg.number(kg, 1, Unit.KG))
-                        .at(pointer));
-            } else {
-                net.add(kg - tareKg);
-            }
-        }
-        return net;
-    }
-
-    private static void tell(
-            @Nullable RatePlan plan, List<BucketResult> tests, double tolerancePercent, EntryReader reader) {
-        if (tests.isEmpty()) {
-            reader.need(false, Step.RATE, "missing.bucketTest", "/rate/bucketTests");
-            return;
-        }
-        BucketResult last = tests.get(tests.size() - 1);
-        String at = "/rate/bucketTests/" + (tests.size() - 1);
-        if (plan == null || last.deviationPercent() == null) {
-            return;
-        }
-        if (Math.abs(last.deviationPercent()) > tolerancePercent + 1e-9) {
-            reader.add(Finding.warn(
-                            Step.RATE,
-                            last.deviationPercent() > 0 ? "rate.tooMuch" : "rate.tooLittle",
-                            Arg.number(Math.abs(last.deviationPercent()), 0, Unit.PERCENT),
-                            Arg.number(tolerancePercent, 0, Unit.PERCENT))
-                    .at(at));
-        }
-        if (last.leftRightPercent() != null
-                && Math.abs(last.leftRightPercent()) > BucketAssessment.WORST_LEFT_RIGHT_PERCENT + 1e-9) {
-            reader.add(Finding.warn(
-                            Step.RATE, "rate.leftRight", Arg.number(Math.abs(last.leftRightPercent()), 0, Unit.PERCENT))
-                    .at(at));
-        }
-        if (last.repeatSpreadPercent() != null
-                && last.repeatSpreadPercent() > BucketAssessment.WORST_REPEAT_PERCENT + 1e-9) {
-            reader.add(Finding.warn(Step.RATE, "rate.repeats", Arg.number(last.repeatSpreadPercent(), 1, Unit.PERCENT))
-                    .at(at));
-        }
-    }
-
-    private static @Nullable HopperCheck hopper(
-            RateEntries entries, @Nullable RatePlan plan, double tolerancePercent, EntryReader reader) {
-        Double used = reader.read(entries.hopperUsed(), Fields.HOPPER_USED, "/rate/hopperUsed");
-        Double area = reader.read(entries.areaDone(), Fields.AREA, "/rate/areaDone");
+    private @Nullable HopperCheck hopper(@Nullable RatePlan plan) {
+        Double used = read.number(RatePaths.HOPPER_USED);
+        Double area = read.number(RatePaths.AREA_DONE);
         if (used == null || area == null || plan == null) {
             return null;
         }
         HopperCheck check = SpeedRuns.hopper(used, area, plan.productKgPerHa());
         if (Math.abs(check.deviationPercent()) > tolerancePercent) {
-            reader.add(Finding.warn(
+            findings.add(Finding.warn(
                             Step.RATE,
                             "rate.hopper",
                             Arg.number(check.kgPerHa(), 0, Unit.KG_PER_HA),
                             Arg.number(check.deviationPercent(), 0, Unit.PERCENT))
-                    .at("/rate/hopperUsed"));
+                    .at(RatePaths.HOPPER_USED.pointer()));
         }
         return check;
     }

@@ -24,4 +24,9 @@ public record RateResult(
     public RateResult {
         bucketTests = List.copyOf(bucketTests);
     }
+
+    /** The last bucket test that can be read; null while there is none. */
+    public @Nullable BucketResult lastBucket() {
+        return bucketTests.isEmpty() ? null : bucketTests.get(bucketTests.size() - 1);
+    }
 }

@@ -6,20 +6,20 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Settings as numbers.
+ * How the machine is set, as numbers.
  *
  * @param levers lever label to setting, only those typed and within limits
  * @param ptoRpm shaft speed
  * @param heightOverCropM height over the crop
  * @param tiltDeg tilt
  */
-record ReadSettings(
+public record ReadSettings(
         Map<String, Double> levers,
         @Nullable Double ptoRpm,
         @Nullable Double heightOverCropM,
         @Nullable Double tiltDeg) {
 
-    ReadSettings {
+    public ReadSettings {
         levers = Collections.unmodifiableMap(new LinkedHashMap<>(levers));
     }
 }

@@ -7,143 +7,74 @@ import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.granule.SieveResult;
 import org.evenfall.granule.Sieves;
-import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.entry.AmountKind;
-import org.evenfall.setup.entry.ProductEntries;
+import org.evenfall.setup.entry.SievingEntry;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.ProductPaths;
 import org.jspecify.annotations.Nullable;
 
-/** The sieve box, for the product and for a reference that was typed in. */
+/** Step 1: the sieved samples. */
 final class SieveAssessor {
 
-    /** Percent typed may miss 100 by this. */
-    private static final double PERCENT_SLACK = 2.5;
+    /** Assumption: a class whose measured and fitted shares differ by more does not belong to one log-normal, points. */
+    private static final double WORST_RESIDUAL_PERCENT = 6;
+
+    /** Source: science.md, good sign for wide work: 80–90 % of urea above 2 mm (farm press). Share under 2 mm, %. */
+    private static final double MOST_UNDER_2_MM_PERCENT = 10;
+
+    private static final String AT = ProductPaths.SIEVINGS.pointer();
 
     private SieveAssessor() {}
 
-    static @Nullable SieveResult assess(ProductEntries entries, EntryReader reader) {
-        List<Double> apertures = apertures(entries.apertures(), "/product/apertures", Step.PRODUCT, reader);
-        boolean anything = entries.sievings().stream().anyMatch(one -> ProductAssessor.anyTyped(one.amounts()));
-        if (apertures == null || !anything) {
-            reader.need(anything && apertures != null, Step.PRODUCT, "missing.sieve", "/product/sievings");
+    static Assessed<@Nullable SieveResult> assess(ReadSetup read) {
+        List<Finding> findings = new ArrayList<>();
+        SieveResult result = result(read, findings);
+        if (result != null) {
+            addFindings(result, findings);
+        }
+        return new Assessed<>(result, findings);
+    }
+
+    private static @Nullable SieveResult result(ReadSetup read, List<Finding> findings) {
+        SieveClasses classes = new SieveClasses(read, findings);
+        List<Double> apertures = classes.apertures(ProductPaths.APERTURES.path());
+        boolean anyAmount = read.get(ProductPaths.SIEVINGS).stream()
+                .anyMatch(sieving -> !ProductPaths.SIEVING_AMOUNTS.isBlank(sieving.amounts()));
+        if (apertures == null || !anyAmount) {
+            findings.add(Finding.missing(Step.PRODUCT, "missing.sieve").at(AT));
             return null;
         }
-        FieldSpec spec = spec(entries.sieveAmounts());
         List<List<Double>> samples = new ArrayList<>();
-        for (int i = 0; i < entries.sievings().size(); i++) {
-            List<Double> sample = sample(
-                    entries.sievings().get(i).amounts(),
+        for (int i = 0; i < read.get(ProductPaths.SIEVINGS).size(); i++) {
+            EntryPath<SievingEntry> at = ProductPaths.SIEVINGS.item(i);
+            List<Double> sample = classes.sample(
+                    ProductPaths.SIEVING_AMOUNTS.at(at),
                     apertures.size() + 1,
-                    spec,
-                    "/product/sievings/" + i + "/amounts",
-                    Step.PRODUCT,
-                    reader);
+                    ProductPaths.SIEVING_AMOUNTS.range(read.setup()));
             if (sample != null) {
                 samples.add(sample);
             }
         }
-        if (samples.isEmpty()) {
-            return null;
-        }
-        SieveResult result = Sieves.analyse(apertures, samples);
-        tell(result, reader);
-        return result;
+        return samples.isEmpty() ? null : Sieves.analyse(apertures, samples);
     }
 
-    private static void tell(SieveResult result, EntryReader reader) {
+    private static void addFindings(SieveResult result, List<Finding> findings) {
         if (result.distribution().spreadIsBound()) {
-            reader.add(Finding.note(Step.PRODUCT, "product.spreadIsBound").at("/product/sievings"));
+            findings.add(Finding.note(Step.PRODUCT, "product.spreadIsBound").at(AT));
         }
-        if (result.worstResidualPercent() > 6) {
-            reader.add(Finding.warn(
+        if (result.worstResidualPercent() > WORST_RESIDUAL_PERCENT) {
+            findings.add(Finding.warn(
                             Step.PRODUCT, "product.notOneHump", Arg.number(result.worstResidualPercent(), 0, Unit.NONE))
-                    .at("/product/sievings"));
+                    .at(AT));
         }
-        if (result.shareUnder2MmPercent() > 10) {
-            reader.add(Finding.warn(
+        if (result.shareUnder2MmPercent() > MOST_UNDER_2_MM_PERCENT) {
+            findings.add(Finding.warn(
                             Step.PRODUCT, "product.fines", Arg.number(result.shareUnder2MmPercent(), 0, Unit.PERCENT))
-                    .at("/product/sievings")
+                    .at(AT)
                     .from("source.ureaSize"));
         }
         if (result.samples() == 1) {
-            reader.add(Finding.note(Step.PRODUCT, "product.oneSample").at("/product/sievings"));
+            findings.add(Finding.note(Step.PRODUCT, "product.oneSample").at(AT));
         }
-    }
-
-    private static FieldSpec spec(AmountKind kind) {
-        return switch (kind) {
-            case MASS -> Fields.SIEVE_MASS;
-            case HEIGHT -> Fields.SIEVE_HEIGHT;
-            case PERCENT, VOLUME, UNANSWERED -> Fields.SIEVE_SHARE;
-        };
-    }
-
-    /** Apertures in mm, rising; null with a finding when they cannot be used, null without one when there are none. */
-    static @Nullable List<Double> apertures(
-            List<EnteredQuantity> typed, String pointer, Step step, EntryReader reader) {
-        if (!ProductAssessor.anyTyped(typed)) {
-            return null;
-        }
-        List<Double> apertures = new ArrayList<>();
-        for (int i = 0; i < typed.size(); i++) {
-            Double aperture = reader.read(typed.get(i), Fields.APERTURE, pointer + "/" + i, step);
-            if (aperture == null) {
-                if (typed.get(i).isBlank()) {
-                    reader.add(Finding.warn(step, "product.apertureBlank", Arg.count(i + 1L))
-                            .at(pointer + "/" + i));
-                }
-                return null;
-            }
-            if (!apertures.isEmpty() && aperture <= apertures.get(apertures.size() - 1)) {
-                reader.add(Finding.stop(step, "product.aperturesOrder").at(pointer));
-                return null;
-            }
-            apertures.add(aperture);
-        }
-        if (apertures.size() < 2 || apertures.size() > 8) {
-            reader.add(Finding.stop(step, "product.aperturesCount", Arg.count(apertures.size()))
-                    .at(pointer));
-            return null;
-        }
-        return apertures;
-    }
-
-    /** Amounts of one sample, finest first; null when it is blank or, with a finding, when it cannot be used. */
-    static @Nullable List<Double> sample(
-            List<EnteredQuantity> typed, int classes, FieldSpec spec, String pointer, Step step, EntryReader reader) {
-        if (!ProductAssessor.anyTyped(typed)) {
-            return null;
-        }
-        if (typed.size() < classes) {
-            reader.add(Finding.note(step, "product.classOpen").at(pointer + "/" + typed.size()));
-            return null;
-        }
-        if (typed.size() > classes) {
-            reader.add(Finding.stop(step, "product.classCount", Arg.count(classes), Arg.count(typed.size()))
-                    .at(pointer));
-            return null;
-        }
-        List<Double> amounts = new ArrayList<>();
-        for (int i = 0; i < typed.size(); i++) {
-            if (typed.get(i).isBlank()) {
-                reader.add(Finding.note(step, "product.classOpen").at(pointer + "/" + i));
-                return null;
-            }
-            Double amount = reader.read(typed.get(i), spec, pointer + "/" + i, step);
-            if (amount == null) {
-                return null;
-            }
-            amounts.add(amount);
-        }
-        double sum = amounts.stream().mapToDouble(Double::doubleValue).sum();
-        if (sum <= 0) {
-            reader.add(Finding.stop(step, "product.nothingSieved").at(pointer));
-            return null;
-        }
-        if (spec.equals(Fields.SIEVE_SHARE) && Math.abs(sum - 100) > PERCENT_SLACK) {
-            reader.add(Finding.warn(step, "product.notHundred", Arg.number(sum, 1, Unit.PERCENT))
-                    .at(pointer));
-        }
-        return amounts;
     }
 }

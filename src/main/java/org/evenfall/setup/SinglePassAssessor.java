@@ -1,61 +1,46 @@
 package org.evenfall.setup;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
-import org.evenfall.flight.DrivingPattern;
 import org.evenfall.flight.SpreadPattern;
 import org.evenfall.flight.WidthScan;
-import org.evenfall.quantity.EnteredQuantity;
-import org.evenfall.quantity.NumberReading;
-import org.evenfall.quantity.NumberText;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.SinglePassTrayEntry;
-import org.evenfall.setup.entry.TrayEntries;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.OverlapResult;
 import org.jspecify.annotations.Nullable;
 
-/** Step 6, the other way: one pass over a long line of trays. */
+/** Step 6, the other way: one pass over a long line of trays, overlapped by arithmetic. */
 final class SinglePassAssessor {
 
-    private static final String AT = "/trays/line";
+    private static final String AT = TrayPaths.LINE.pointer();
 
-    private SinglePassAssessor() {}
+    private final ReadSetup read;
+    private final List<Finding> findings = new ArrayList<>();
 
-    static @Nullable SinglePassTest assess(
-            TrayEntries entries,
-            double widthM,
-            DrivingPattern driving,
-            @Nullable Double boreMm,
-            @Nullable Double densityKgPerL,
-            EntryReader reader) {
-        SortedMap<Double, Double> line = new TreeMap<>();
-        for (int i = 0; i < entries.line().size(); i++) {
-            SinglePassTrayEntry tray = entries.line().get(i);
-            Double position = reader.read(tray.position(), Fields.TRAY_POSITION, AT + "/" + i + "/position");
-            Double grams = nothing(tray.amount())
-                    ? Double.valueOf(0)
-                    : CatchReader.grams(
-                            tray.amount(),
-                            entries.catchKind(),
-                            boreMm,
-                            densityKgPerL,
-                            AT + "/" + i + "/amount",
-                            reader);
-            if (position != null && grams != null && line.put(position, grams) != null) {
-                reader.add(Finding.warn(Step.TRAYS, "trays.line.twice", Arg.number(position, 1, Unit.M))
-                        .at(AT));
-            }
-        }
+    private SinglePassAssessor(ReadSetup read) {
+        this.read = read;
+    }
+
+    static Assessed<@Nullable SinglePassTest> assess(
+            ReadSetup read, ProductResult product, double widthM, TestGround ground) {
+        SinglePassAssessor assessor = new SinglePassAssessor(read);
+        return new Assessed<>(assessor.test(product, widthM, ground), assessor.findings);
+    }
+
+    private @Nullable SinglePassTest test(ProductResult product, double widthM, TestGround ground) {
+        SortedMap<Double, Double> line = line(new CatchReader(read, product, findings));
         if (line.isEmpty()) {
             return null;
         }
         if (line.size() < OverlapResult.USUAL_FEWEST || line.size() > OverlapResult.MOST) {
-            reader.add(Finding.note(
+            findings.add(Finding.note(
                             Step.TRAYS,
                             "trays.line.count",
                             Arg.count(line.size()),
@@ -63,47 +48,57 @@ final class SinglePassAssessor {
                             Arg.count(OverlapResult.MOST))
                     .at(AT));
         }
-        boolean caught = line.values().stream().anyMatch(grams -> grams > 0);
-        if (line.size() < OverlapResult.FEWEST || !caught) {
+        boolean anyCaught = line.values().stream().anyMatch(grams -> grams > 0);
+        if (line.size() < OverlapResult.FEWEST || !anyCaught) {
             return null;
         }
         SpreadPattern pattern = new SpreadPattern(
                 line.keySet().stream().mapToDouble(Double::doubleValue).toArray(),
                 line.values().stream().mapToDouble(Double::doubleValue).toArray());
-        OverlapResult laid = OverlapResult.of(pattern, driving, widthM);
-        WidthScan scan = OverlapResult.scan(pattern, driving);
-        tell(laid, scan, widthM, reader);
-        return new SinglePassTest(laid, scan.atMost10(), scan.atMost15(), pattern.positionsM(), pattern.amounts());
+        OverlapResult overlap = OverlapResult.of(pattern, ground.driving(), widthM);
+        WidthScan scan = OverlapResult.scan(pattern, ground.driving());
+        addFindings(overlap, scan, widthM);
+        return new SinglePassTest(
+                overlap, scan.atMost10(), scan.atMost15(), pattern.positionsM(), pattern.amounts());
     }
 
-    /** At the ends of the line an empty tray is what one wants, not something to look at again. */
-    private static boolean nothing(EnteredQuantity amount) {
-        return NumberText.read(amount.text()) instanceof NumberReading.Value value && value.value() == 0;
+    /** What each tray caught, g, by its position, m, from left to right. */
+    private SortedMap<Double, Double> line(CatchReader catches) {
+        SortedMap<Double, Double> line = new TreeMap<>();
+        for (int i = 0; i < read.get(TrayPaths.LINE).size(); i++) {
+            EntryPath<SinglePassTrayEntry> at = TrayPaths.LINE.item(i);
+            Double position = read.number(TrayPaths.LINE_POSITION, at);
+            Double grams = catches.grams(TrayPaths.LINE_AMOUNT.at(at));
+            if (position != null && grams != null && line.put(position, grams) != null) {
+                findings.add(Finding.warn(Step.TRAYS, "trays.line.twice", Arg.number(position, 1, Unit.M))
+                        .at(TrayPaths.LINE_POSITION.at(at).pointer()));
+            }
+        }
+        return line;
     }
 
-    private static void tell(OverlapResult laid, WidthScan scan, double widthM, EntryReader reader) {
-        if (laid.cvPercent() != null) {
-            reader.add(Finding.note(
+    private void addFindings(OverlapResult overlap, WidthScan scan, double widthM) {
+        if (overlap.cvPercent() != null) {
+            findings.add(Finding.note(
                             Step.TRAYS,
                             "trays.line.cv",
                             Arg.number(widthM, 0, Unit.M),
-                            Arg.number(laid.cvPercent(), 0, Unit.PERCENT))
+                            Arg.number(overlap.cvPercent(), 0, Unit.PERCENT))
                     .at(AT));
         }
         List<WidthScan.Interval> even = scan.atMost15();
-        reader.add((even.isEmpty()
+        findings.add((even.isEmpty()
                         ? Finding.note(Step.TRAYS, "trays.line.noWidth")
-                        : Finding.note(Step.TRAYS, "trays.line.widths", Arg.text(told(even))))
+                        : Finding.note(
+                                Step.TRAYS,
+                                "trays.line.widths",
+                                new Arg.Series(even.stream()
+                                        .<Arg>map(one -> new Arg.Span(one.from(), one.to()))
+                                        .toList())))
                 .at(AT));
-        if (laid.edgePercent() > OverlapResult.EDGE_PERCENT) {
-            reader.add(Finding.warn(Step.TRAYS, "trays.line.edge", Arg.number(laid.edgePercent(), 0, Unit.PERCENT))
+        if (overlap.edgePercent() > OverlapResult.EDGE_PERCENT) {
+            findings.add(Finding.warn(Step.TRAYS, "trays.line.edge", Arg.number(overlap.edgePercent(), 0, Unit.PERCENT))
                     .at(AT));
         }
-    }
-
-    private static String told(List<WidthScan.Interval> widths) {
-        return widths.stream()
-                .map(one -> Math.round(one.from()) + "–" + Math.round(one.to()))
-                .collect(Collectors.joining(", "));
     }
 }

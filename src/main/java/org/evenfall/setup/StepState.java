@@ -1,9 +1,45 @@
 package org.evenfall.setup;
 
-/** How a step stands: each shown by shape, word and colour. */
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.Set;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Severity;
+import org.evenfall.finding.Step;
+
+/** The state of a step: each shown by shape, word and colour. */
 public enum StepState {
+    /** Something that the card needs is missing. */
     OPEN,
+    /** Everything that the card needs is there. */
     DONE,
+    /** Done, with something that goes on the card as a warning. */
     WARNED,
-    STOPPED
+    /** Something stops the job until it is put right. */
+    STOPPED;
+
+    /** The state of each step. */
+    static Map<Step, StepState> of(List<Finding> findings, CardResult card) {
+        Map<Step, StepState> states = new EnumMap<>(Step.class);
+        for (Step step : Step.values()) {
+            Set<Severity> kinds = findings.stream()
+                    .filter(finding -> finding.step() == step)
+                    .map(Finding::severity)
+                    .collect(Collectors.toSet());
+            states.put(step, of(kinds, step == Step.CARD && !card.cardAllowed() && !card.findingOnly()));
+        }
+        return states;
+    }
+
+    private static StepState of(Set<Severity> kinds, boolean open) {
+        if (kinds.contains(Severity.STOP)) {
+            return STOPPED;
+        }
+        if (open || kinds.contains(Severity.MISSING)) {
+            return OPEN;
+        }
+        return kinds.contains(Severity.WARN) ? WARNED : DONE;
+    }
 }

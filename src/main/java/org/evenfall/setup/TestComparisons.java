@@ -2,39 +2,39 @@ package org.evenfall.setup;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.machine.Lever;
 import org.evenfall.quantity.Unit;
-import org.evenfall.trays.AdviceInput;
+import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.LeverSettings;
 import org.evenfall.trays.TestChange;
 import org.evenfall.trays.TestChanges;
 
-/** Each tray test beside the one before it: more even or not, and whether a repeat repeats. */
+/** Each tray test compared with the one before it: more even or not, and whether a repeat repeats. */
 final class TestComparisons {
 
     private TestComparisons() {}
 
-    static List<TestComparison> of(
-            List<TrayTestResult> tests, List<AdviceInput.DoneTest> done, List<Lever> levers, EntryReader reader) {
+    static Assessed<List<TestComparison>> of(List<TrayTestResult> tests, List<Lever> levers) {
         List<TestComparison> comparisons = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
         for (int i = 1; i < tests.size(); i++) {
             TrayTestResult before = tests.get(i - 1);
             TrayTestResult after = tests.get(i);
-            Map<String, Double> stood = done.get(i - 1).settings();
-            boolean same = LeverSettings.same(levers, stood, done.get(i).settings());
+            boolean same = LeverSettings.same(
+                    levers, before.settings().levers(), after.settings().levers());
             TestComparison comparison = new TestComparison(
                     before.index(), after.index(), same, TestChanges.of(before.evenness(), after.evenness()));
             comparisons.add(comparison);
-            reader.add(told(comparison).at("/trays/tests/" + after.index()));
+            findings.add(finding(comparison)
+                    .at(TrayPaths.TESTS.item(after.index()).pointer()));
         }
-        return comparisons;
+        return new Assessed<>(comparisons, findings);
     }
 
-    private static Finding told(TestComparison comparison) {
+    private static Finding finding(TestComparison comparison) {
         Arg first = Arg.count(comparison.first() + 1L);
         Arg second = Arg.count(comparison.second() + 1L);
         TestChange change = comparison.change();

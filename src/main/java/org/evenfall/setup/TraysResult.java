@@ -31,4 +31,9 @@ public record TraysResult(
         tests = List.copyOf(tests);
         comparisons = List.copyOf(comparisons);
     }
+
+    /** The last tray test that can be read; null while there is none. */
+    public @Nullable TrayTestResult last() {
+        return tests.isEmpty() ? null : tests.get(tests.size() - 1);
+    }
 }

@@ -168,7 +168,7 @@ final class CardStep implements StepView {
             for (Finding finding : assessment.findings()) {
                 boolean wanted = stops
                         ? finding.severity() == Severity.STOP
-                        : finding.severity() != Severity.STOP && finding.key().startsWith("missing.");
+                        : finding.severity() == Severity.MISSING;
                 if (wanted && seen.add(finding.step() + finding.key() + finding.args())) {
                     open.add(finding);
                 }

@@ -37,7 +37,7 @@ final class FindingView {
         return switch (severity) {
             case STOP -> square();
             case WARN -> triangle();
-            case NOTE -> ring();
+            case MISSING, NOTE -> ring();
         };
     }
 

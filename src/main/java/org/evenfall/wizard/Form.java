@@ -22,6 +22,7 @@ import javafx.util.StringConverter;
 import org.controlsfx.control.SegmentedButton;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
+import org.evenfall.finding.Severity;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberFormats;
@@ -253,7 +254,7 @@ final class Form {
         follow(() -> {
             List<Node> lines = new ArrayList<>();
             for (Finding finding : model.assessment().findings()) {
-                if (finding.field().equals(pointer) && !finding.key().startsWith("missing.")) {
+                if (finding.field().equals(pointer) && finding.severity() != Severity.MISSING) {
                     lines.add(FindingView.line(words, finding));
                 }
             }

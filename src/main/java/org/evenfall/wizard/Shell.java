@@ -221,7 +221,7 @@ final class Shell extends BorderPane {
                 .filter(finding -> finding.step() == step)
                 .toList();
         List<Finding> shown = own.stream()
-                .filter(finding -> !finding.key().startsWith("missing."))
+                .filter(finding -> finding.severity() != Severity.MISSING)
                 .limit(MOST_TOLD)
                 .toList();
         findings.getChildren()
@@ -237,10 +237,10 @@ final class Shell extends BorderPane {
     /** The worst thing first, else what to do next, else that the step is done. */
     private String meaning(List<Finding> own) {
         Optional<Finding> worst = own.stream()
-                .filter(finding -> finding.severity() != Severity.NOTE)
+                .filter(finding -> finding.severity() == Severity.STOP || finding.severity() == Severity.WARN)
                 .findFirst();
         Optional<Finding> open = own.stream()
-                .filter(finding -> finding.key().startsWith("missing."))
+                .filter(finding -> finding.severity() == Severity.MISSING)
                 .findFirst();
         if (worst.isPresent() && worst.get().severity() == Severity.STOP) {
             return words.of(worst.get());

@@ -44,7 +44,7 @@ class AssessorTest {
     @Test
     void nothingTypedIsOpenAndNothingElse() {
         Assessment assessment = Assessor.assess(Setup.EMPTY);
-        assertThat(assessment.findings()).isNotEmpty().allMatch(finding -> finding.severity() == Severity.NOTE);
+        assertThat(assessment.findings()).isNotEmpty().allMatch(finding -> finding.severity() == Severity.MISSING);
         assertThat(assessment.states())
                 .containsEntry(Step.START, StepState.OPEN)
                 .containsEntry(Step.CARD, StepState.OPEN);

@@ -1,0 +1,135 @@
+package org.evenfall.setup;
+
+import java.util.List;
+import java.util.function.Consumer;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Severity;
+import org.evenfall.quantity.Dimension;
+import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.quantity.NumberReading;
+import org.evenfall.quantity.NumberText;
+import org.evenfall.quantity.Unit;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.Limits;
+import org.evenfall.setup.path.Range;
+import org.jspecify.annotations.Nullable;
+
+/** Turns one typed quantity into a number in its core unit, or into a finding that says why it cannot be used. */
+final class NumberReader {
+
+    /** Decimals of the two values of an ambiguous number, so that none is ambiguous itself. */
+    private static final int AMBIGUOUS_DECIMALS = 4;
+
+    private final Consumer<Finding> findings;
+
+    /** @param findings takes what is to be reported */
+    NumberReader(Consumer<Finding> findings) {
+        this.findings = findings;
+    }
+
+    /** The sum of several amounts with a plus between them; null when one of them cannot be used. */
+    @Nullable
+    Double sum(EnteredQuantity typed, Range range, EntryPath<EnteredQuantity> path) {
+        double sum = 0;
+        for (String amount : typed.text().split("\\+", -1)) {
+            Double value = read(typed.withText(amount.strip()), range, path);
+            if (value == null) {
+                return null;
+            }
+            sum += value;
+        }
+        return sum;
+    }
+
+    /** The value in the core unit; null when nothing was typed or when it cannot be used, with a finding for the latter. */
+    @Nullable
+    Double read(EnteredQuantity given, Range range, EntryPath<?> path) {
+        EnteredQuantity typed = withUnitFromText(given, range);
+        NumberReading reading = NumberText.read(typed.text());
+        if (reading instanceof NumberReading.Empty) {
+            return null;
+        }
+        if (reading instanceof NumberReading.NotANumber) {
+            report(
+                    path,
+                    Finding.stop(
+                            path.step(), "entry.notANumber", Arg.text(typed.text()), Arg.word(range.nameKey())));
+            return null;
+        }
+        if (reading instanceof NumberReading.Ambiguous twice) {
+            report(
+                    path,
+                    Finding.stop(
+                            path.step(),
+                            "entry.ambiguous",
+                            Arg.text(typed.text()),
+                            Arg.number(twice.asDecimal(), AMBIGUOUS_DECIMALS, Unit.NONE),
+                            Arg.number(twice.asThousands(), 0, Unit.NONE)));
+            return null;
+        }
+        Unit unit = typed.unit() == Unit.NONE ? range.shown() : typed.unit();
+        if (unit.dimension() != range.core().dimension()) {
+            report(
+                    path,
+                    Finding.stop(
+                            path.step(),
+                            "entry.wrongUnit",
+                            Arg.text(typed.unit().symbol()),
+                            Arg.word(range.nameKey()),
+                            Arg.text(range.shown().symbol())));
+            return null;
+        }
+        double value = unit.to(range.core(), ((NumberReading.Value) reading).value());
+        return check(value, unit, range, path) ? Double.valueOf(value) : null;
+    }
+
+    /**
+     * Reports a value outside its limits, in the unit in which it was typed.
+     *
+     * @param value in the core unit
+     * @return whether the value is possible
+     */
+    boolean check(double value, Unit typed, Range range, EntryPath<?> path) {
+        boolean possible = range.possible().contain(value);
+        if (!possible || !range.usual().contain(value)) {
+            Limits limits = possible ? range.usual() : range.possible();
+            double low = range.core().to(typed, limits.low());
+            double high = range.core().to(typed, limits.high());
+            int decimals = decimals(low, high, range);
+            findings.accept(new Finding(
+                    possible ? Severity.WARN : Severity.STOP,
+                    path.step(),
+                    possible ? "entry.unusual" : "entry.impossible",
+                    List.of(
+                            Arg.word(range.nameKey()),
+                            Arg.number(range.core().to(typed, value), Math.max(1, decimals), typed),
+                            Arg.number(low, decimals, typed),
+                            Arg.number(high, decimals, typed)),
+                    path.pointer(),
+                    ""));
+        }
+        return possible;
+    }
+
+    private static int decimals(double low, double high, Range range) {
+        double smallest = Math.min(Math.abs(low), Math.abs(high));
+        if (range.core().dimension() != Dimension.COUNT && high < 10) {
+            return smallest > 0 && smallest < 0.1 ? 3 : Math.max(1, range.decimals());
+        }
+        return low == Math.rint(low) && high == Math.rint(high) ? 0 : Math.max(1, range.decimals());
+    }
+
+    /** A unit that was typed behind the number counts: "28 m" or "92 ft" in a field whose unit is m. */
+    private static EnteredQuantity withUnitFromText(EnteredQuantity given, Range range) {
+        if (!(NumberText.read(given.text()) instanceof NumberReading.NotANumber)) {
+            return given;
+        }
+        EnteredQuantity parsed = EnteredQuantity.parse(given.text().strip());
+        return range.units().contains(parsed.unit()) ? parsed : given;
+    }
+
+    private void report(EntryPath<?> path, Finding finding) {
+        findings.accept(finding.at(path.pointer()));
+    }
+}

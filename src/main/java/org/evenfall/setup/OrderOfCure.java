@@ -1,0 +1,56 @@
+package org.evenfall.setup;
+
+import org.evenfall.machine.MachineCheck;
+import org.evenfall.machine.MachineCheckResult;
+import org.evenfall.machine.MachineProfile;
+import org.evenfall.machine.VaneCheck;
+import org.evenfall.rate.BucketAssessment;
+import org.evenfall.rate.BucketResult;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What must be in order before a lever is moved: measured, and within its limits.
+ *
+ * @param levelInOrder left and right frame height and, where measured, tyre pressures
+ * @param ptoInOrder PTO speed
+ * @param outletsInOrder outlets alike in the last bucket test, no vane failed
+ */
+record OrderOfCure(boolean levelInOrder, boolean ptoInOrder, boolean outletsInOrder) {
+
+    /** Rounding room in which a difference still counts as within its limit. */
+    private static final double ROUNDING = 1e-9;
+
+    /** @param ptoWantedRpm PTO speed of the settings to start from; null while it is not typed */
+    static OrderOfCure of(
+            MachineProfile machine, MachineCheckResult check, RateResult rate, @Nullable Double ptoWantedRpm) {
+        return new OrderOfCure(
+                within(check.levelDifferenceM(), MachineCheck.WORST_LEVEL_M)
+                        && (check.tyreDifferenceBar() == null
+                                || within(check.tyreDifferenceBar(), MachineCheck.WORST_TYRE_BAR)),
+                ptoInOrder(machine, check.ptoRpm(), ptoWantedRpm),
+                outletsInOrder(machine, rate.lastBucket(), check));
+    }
+
+    private static boolean ptoInOrder(
+            MachineProfile machine, @Nullable Double measuredRpm, @Nullable Double wantedRpm) {
+        return measuredRpm != null
+                && !SettingsAssessor.beyond(machine, measuredRpm)
+                && (wantedRpm == null
+                        || within(
+                                MachineCheck.ptoDeviationPercent(measuredRpm, wantedRpm),
+                                MachineCheck.WORST_PTO_PERCENT));
+    }
+
+    /** A machine with one outlet has no other to differ from. */
+    private static boolean outletsInOrder(
+            MachineProfile machine, @Nullable BucketResult last, MachineCheckResult check) {
+        return last != null
+                && (machine.outlets() == 1
+                        || within(last.leftRightPercent(), BucketAssessment.WORST_LEFT_RIGHT_PERCENT))
+                && check.vanes().stream().noneMatch(VaneCheck::failed);
+    }
+
+    private static boolean within(@Nullable Double value, double limit) {
+        return value != null && Math.abs(value) <= limit + ROUNDING;
+    }
+}

@@ -1,0 +1,131 @@
+package org.evenfall.setup;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Step;
+import org.evenfall.machine.MachineProfile;
+import org.evenfall.machine.OpeningTable;
+import org.evenfall.quantity.Unit;
+import org.evenfall.rate.Nutrients;
+import org.evenfall.rate.PlanInput;
+import org.evenfall.rate.Plans;
+import org.evenfall.rate.RatePlan;
+import org.evenfall.rate.UnitsBasis;
+import org.evenfall.setup.entry.RateBasis;
+import org.evenfall.setup.path.MachinePaths;
+import org.evenfall.setup.path.Quantity;
+import org.evenfall.setup.path.RatePaths;
+import org.evenfall.setup.path.StartPaths;
+import org.jspecify.annotations.Nullable;
+
+/** Step 5: how much product, how fast, on what, and what it costs. */
+final class PlanAssessor {
+
+    /** The whole nitrogen is counted on where no share is typed, %. */
+    private static final double WHOLE_PERCENT = 100;
+
+    private final ReadSetup read;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private PlanAssessor(ReadSetup read) {
+        this.read = read;
+    }
+
+    /**
+     * @param tolerancePercent allowed deviation of the rate, %
+     * @param table opening table for this product; null while there is none
+     */
+    static Assessed<@Nullable RatePlan> assess(
+            ReadSetup read,
+            MachineProfile machine,
+            ProductResult product,
+            double tolerancePercent,
+            @Nullable OpeningTable table) {
+        PlanAssessor assessor = new PlanAssessor(read);
+        RatePlan plan = assessor.plan(machine, product, tolerancePercent, table);
+        return new Assessed<>(plan, assessor.findings);
+    }
+
+    private @Nullable RatePlan plan(
+            MachineProfile machine, ProductResult product, double tolerancePercent, @Nullable OpeningTable table) {
+        Double nitrogenPercent = product.nitrogenPercent();
+        Double productRate = productRateKgPerHa(nitrogenPercent);
+        if (nitrogenPercent == null || productRate == null) {
+            return null;
+        }
+        Double effectiveness = read.number(RatePaths.EFFECTIVENESS);
+        RatePlan plan = Plans.of(new PlanInput(
+                Nutrients.nitrogenKgPerHa(productRate, nitrogenPercent),
+                productRate,
+                nitrogenPercent,
+                read.number(StartPaths.TRAMLINE_WIDTH),
+                read.number(RatePaths.SPEED),
+                read.number(RatePaths.AREA),
+                read.number(RatePaths.BAG_MASS),
+                read.number(RatePaths.HOPPER_VOLUME),
+                read.number(RatePaths.BUCKET_VOLUME),
+                product.density() == null ? null : product.density().meanKgPerL(),
+                machine.outlets(),
+                tolerancePercent,
+                table,
+                read.number(RatePaths.PRICE),
+                read.number(RatePaths.OTHER_PRICE),
+                read.number(RatePaths.OTHER_NITROGEN),
+                effectiveness == null ? WHOLE_PERCENT : effectiveness));
+        addFindings(plan, table);
+        return plan;
+    }
+
+    /** The product rate as typed, or from the nitrogen wanted; null while it cannot be known. */
+    private @Nullable Double productRateKgPerHa(@Nullable Double nitrogenPercent) {
+        boolean byProduct = read.get(RatePaths.BASIS) == RateBasis.PRODUCT;
+        Quantity<?> entry = byProduct ? RatePaths.PRODUCT_RATE : RatePaths.NITROGEN_RATE;
+        Double rate = byProduct ? read.number(RatePaths.PRODUCT_RATE) : nitrogenKgPerHa();
+        if (rate == null) {
+            findings.add(Finding.missing(Step.RATE, "missing.rate").at(entry.pointer()));
+            return null;
+        }
+        if (byProduct || nitrogenPercent == null) {
+            return rate;
+        }
+        double product = Nutrients.productKgPerHa(rate, nitrogenPercent);
+        new NumberReader(findings::add)
+                .check(
+                        product,
+                        Unit.KG_PER_HA,
+                        RatePaths.PRODUCT_RATE.range(read.setup()),
+                        RatePaths.NITROGEN_RATE.path());
+        return product;
+    }
+
+    /** Nitrogen wanted; fertiliser units by the basis that was chosen for them. */
+    private @Nullable Double nitrogenKgPerHa() {
+        Double typed = read.number(RatePaths.NITROGEN_RATE);
+        if (typed == null || !read.isInFertiliserUnits()) {
+            return typed;
+        }
+        UnitsBasis basis = read.get(RatePaths.UNITS_BASIS);
+        if (basis == UnitsBasis.UNANSWERED) {
+            findings.add(Finding.stop(Step.RATE, "rate.unitsBasis").at(RatePaths.UNITS_BASIS.pointer()));
+            return null;
+        }
+        return typed * Nutrients.unitKgPerHa(basis);
+    }
+
+    private void addFindings(RatePlan plan, @Nullable OpeningTable table) {
+        if (plan.flowPerOutletKgPerMin() != null && plan.bucketSeconds() == null) {
+            findings.add(Finding.note(
+                            Step.RATE,
+                            "rate.noBucket",
+                            Arg.number(plan.bucket30L() == null ? 0 : plan.bucket30L(), 0, Unit.L))
+                    .at(RatePaths.BUCKET_VOLUME.pointer()));
+        }
+        if (table != null && plan.flowKgPerMin() != null && plan.firstOpening() == null) {
+            findings.add(Finding.warn(
+                            Step.RATE, "rate.beyondTable", Arg.number(plan.flowKgPerMin(), 0, Unit.KG_PER_MIN))
+                    .at(MachinePaths.OPENINGS.pointer()));
+        }
+    }
+}

@@ -1,0 +1,134 @@
+package org.evenfall.setup;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Step;
+import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.setup.entry.TrayTestEntry;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.QuantityList;
+import org.evenfall.setup.path.TrayPaths;
+import org.evenfall.trays.CatchPlan;
+import org.evenfall.trays.TrayCatches;
+import org.evenfall.trays.TrayLayout;
+import org.evenfall.trays.TrayLayouts;
+import org.evenfall.trays.Uniformity;
+import org.evenfall.trays.UniformityCalculator;
+import org.jspecify.annotations.Nullable;
+
+/** Step 6: how even one tray test is, and what looks odd in it. */
+final class TrayTestAssessor {
+
+    private final ReadSetup read;
+    private final TestGround ground;
+    private final TrayLayout layout;
+    private final @Nullable CatchPlan plan;
+    private final TrayNoise noise;
+    private final CatchReader catches;
+    private final List<Finding> findings;
+
+    /**
+     * @param layout where the trays are unless their true positions are typed
+     * @param plan runs needed; null without a rate
+     * @param noise what the noise of a catch is computed from
+     * @param findings takes what is to be reported
+     */
+    TrayTestAssessor(
+            ReadSetup read,
+            ProductResult product,
+            TestGround ground,
+            TrayLayout layout,
+            @Nullable CatchPlan plan,
+            TrayNoise noise,
+            List<Finding> findings) {
+        this.read = read;
+        this.ground = ground;
+        this.layout = layout;
+        this.plan = plan;
+        this.noise = noise;
+        this.catches = new CatchReader(read, product, findings);
+        this.findings = findings;
+    }
+
+    /** How even the test is; null while it is blank or, with a finding, when it cannot be used. */
+    @Nullable
+    Uniformity evenness(EntryPath<TrayTestEntry> at) {
+        EntryPath<List<EnteredQuantity>> list = TrayPaths.TEST_CATCHES.at(at);
+        List<EnteredQuantity> typed = list.get(read.setup());
+        if (TrayPaths.TEST_CATCHES.isBlank(typed)) {
+            return null;
+        }
+        List<Double> places = places(at, typed.size(), list.pointer());
+        if (places == null) {
+            return null;
+        }
+        List<Double> positions = new ArrayList<>();
+        List<CatchSlips.Catch> caught = new ArrayList<>();
+        for (int i = 0; i < typed.size(); i++) {
+            EntryPath<EnteredQuantity> one = QuantityList.item(list, i);
+            Double grams = catches.grams(one);
+            if (grams != null) {
+                positions.add(places.get(i));
+                caught.add(new CatchSlips.Catch(typed.get(i).text().strip(), grams, one.pointer()));
+            }
+        }
+        return usable(caught, typed.size(), list.pointer()) ? evenness(at, positions, caught) : null;
+    }
+
+    private boolean usable(List<CatchSlips.Catch> caught, int trays, String at) {
+        if (caught.size() < TrayLayouts.FEWEST_TRAYS) {
+            findings.add(Finding.note(
+                            Step.TRAYS,
+                            "trays.tooFew",
+                            Arg.count(caught.size()),
+                            Arg.count(TrayLayouts.FEWEST_TRAYS))
+                    .at(at));
+            return false;
+        }
+        if (caught.stream().mapToDouble(CatchSlips.Catch::grams).sum() <= 0) {
+            findings.add(Finding.stop(Step.TRAYS, "trays.nothingCaught").at(at));
+            return false;
+        }
+        if (caught.size() < trays) {
+            findings.add(Finding.note(Step.TRAYS, "trays.spilt", Arg.count((long) trays - caught.size()))
+                    .at(at));
+        }
+        return true;
+    }
+
+    private Uniformity evenness(
+            EntryPath<TrayTestEntry> at, List<Double> positions, List<CatchSlips.Catch> caught) {
+        findings.addAll(CatchSlips.of(caught));
+        Double typedRuns = read.number(TrayPaths.TEST_RUNS, at);
+        int runs = typedRuns == null ? 1 : (int) Math.round(typedRuns);
+        if (plan != null && runs < plan.runsNeeded()) {
+            findings.add(Finding.note(Step.TRAYS, "trays.fewRuns", Arg.count(runs), Arg.count(plan.runsNeeded()))
+                    .at(TrayPaths.TEST_RUNS.at(at).pointer()));
+        }
+        return UniformityCalculator.of(new TrayCatches(
+                positions,
+                caught.stream().map(CatchSlips.Catch::grams).toList(),
+                layout.tramlineWidthM(),
+                ground.driving(),
+                layout.trayAreaM2(),
+                runs,
+                noise.granuleG(),
+                noise.stepG()));
+    }
+
+    /** True positions where they were typed, else the layout's own; null with a finding when the counts differ. */
+    private @Nullable List<Double> places(EntryPath<TrayTestEntry> at, int catchCount, String catchesPointer) {
+        EntryPath<List<EnteredQuantity>> positions = TrayPaths.TEST_POSITIONS.at(at);
+        List<Double> places = TrayPaths.TEST_POSITIONS.isBlank(positions.get(read.setup()))
+                ? layout.positionsM()
+                : read.numbers(positions);
+        if (places.size() != catchCount) {
+            findings.add(Finding.stop(Step.TRAYS, "trays.count", Arg.count(places.size()), Arg.count(catchCount))
+                    .at(catchesPointer));
+            return null;
+        }
+        return places;
+    }
+}

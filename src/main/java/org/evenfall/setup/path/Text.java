@@ -1,0 +1,36 @@
+package org.evenfall.setup.path;
+
+/**
+ * A text in the person's own words, or a date.
+ *
+ * @param <R> the record it belongs to
+ */
+public final class Text<R> extends Entry<R, String> {
+
+    private final boolean date;
+
+    Text(Part<R> part, Component<R, String> component, boolean date, Need need) {
+        super(part, component, need);
+        this.date = date;
+    }
+
+    /** The same entry, needed for the card; the finding while nothing is typed has this key. */
+    public Text<R> needed(String missingKey) {
+        return new Text<>(part(), component(), date, Need.always(missingKey));
+    }
+
+    /** The same entry, needed for the card under a condition that the assessment of its step knows. */
+    public Text<R> neededByAssessment() {
+        return new Text<>(part(), component(), date, Need.BY_ASSESSMENT);
+    }
+
+    /** Whether it must be a date (ISO 8601, for example 2027-04-30). */
+    public boolean isDate() {
+        return date;
+    }
+
+    @Override
+    public boolean isBlank(String value) {
+        return value.isBlank();
+    }
+}
