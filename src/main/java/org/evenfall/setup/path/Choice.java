@@ -29,9 +29,8 @@ public final class Choice<R, E extends Enum<E>> extends Entry<R, E> {
     }
 
     /** The same entry with some of the words only. */
-    @SafeVarargs
-    public final Choice<R, E> only(E... some) {
-        return new Choice<>(part(), component(), List.of(some), new Need(neededForCard(), missingKey()));
+    public Choice<R, E> only(List<E> some) {
+        return new Choice<>(part(), component(), some, new Need(neededForCard(), missingKey()));
     }
 
     /** The same entry, needed for the card; the finding while nothing is chosen has this key. */

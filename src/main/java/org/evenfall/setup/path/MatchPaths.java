@@ -15,7 +15,7 @@ public final class MatchPaths {
     public static final Part<MatchEntries> MATCH = Part.top("match", Step.MATCH, Setup::match, Setup::withMatch);
 
     /** Products tested on this machine. */
-    public static final Rows<MatchEntries, TestedProductEntry> LIBRARY = MATCH.rows("library", "library.title", TestedProductEntry.EMPTY, MatchEntries::library, MatchEntries::withLibrary);
+    public static final Rows<MatchEntries, TestedProductEntry> LIBRARY = MATCH.rows("library", "match.library", TestedProductEntry.EMPTY, MatchEntries::library, MatchEntries::withLibrary);
 
     /** Id of the chosen reference, empty while none is chosen. */
     public static final Text<MatchEntries> CHOSEN = MATCH.text("chosen", "match.ranked", MatchEntries::chosen, MatchEntries::withChosen).neededByAssessment();

@@ -1,5 +1,6 @@
 package org.evenfall.setup.path;
 
+import java.util.List;
 import org.evenfall.finding.Step;
 import org.evenfall.granule.ProductForm;
 import org.evenfall.setup.entry.AmountKind;
@@ -67,7 +68,7 @@ public final class ProductPaths {
     public static final QuantityList<ProductEntries> APERTURES = PRODUCT.quantities("apertures", "field.aperture", Ranges.APERTURE, ProductEntries::apertures, ProductEntries::withApertures);
 
     /** How the classes were read: MASS, PERCENT or HEIGHT. */
-    public static final Choice<ProductEntries, AmountKind> SIEVE_AMOUNTS = PRODUCT.choice("sieveAmounts", "product.sieveAmounts", AmountKind.class, ProductEntries::sieveAmounts, ProductEntries::withSieveAmounts).only(AmountKind.MASS, AmountKind.PERCENT, AmountKind.HEIGHT);
+    public static final Choice<ProductEntries, AmountKind> SIEVE_AMOUNTS = PRODUCT.choice("sieveAmounts", "product.sieveAmounts", AmountKind.class, ProductEntries::sieveAmounts, ProductEntries::withSieveAmounts).only(List.of(AmountKind.MASS, AmountKind.PERCENT, AmountKind.HEIGHT));
 
     /** One or more samples. */
     public static final Rows<ProductEntries, SievingEntry> SIEVINGS = PRODUCT.rows("sievings", "product.sieveTitle", SievingEntry.EMPTY, ProductEntries::sievings, ProductEntries::withSievings).neededByAssessment();

@@ -1,5 +1,6 @@
 package org.evenfall.setup.path;
 
+import java.util.List;
 import org.evenfall.finding.Step;
 import org.evenfall.machine.Side;
 import org.evenfall.setup.entry.AmountKind;
@@ -29,7 +30,7 @@ public final class TrayPaths {
     public static final Quantity<TrayEntries> TRAY_COUNT = TRAYS.quantity("trayCount", Ranges.TRAY_COUNT, TrayEntries::trayCount, TrayEntries::withTrayCount);
 
     /** MASS, VOLUME or HEIGHT. */
-    public static final Choice<TrayEntries, AmountKind> CATCH_KIND = TRAYS.choice("catchKind", "trays.kind", AmountKind.class, TrayEntries::catchKind, TrayEntries::withCatchKind).only(AmountKind.MASS, AmountKind.VOLUME, AmountKind.HEIGHT);
+    public static final Choice<TrayEntries, AmountKind> CATCH_KIND = TRAYS.choice("catchKind", "trays.kind", AmountKind.class, TrayEntries::catchKind, TrayEntries::withCatchKind).only(List.of(AmountKind.MASS, AmountKind.VOLUME, AmountKind.HEIGHT));
 
     /** Inner diameter of the tube, mm. */
     public static final Quantity<TrayEntries> TUBE_BORE = TRAYS.quantity("tubeBore", Ranges.TUBE_BORE, TrayEntries::tubeBore, TrayEntries::withTubeBore);
@@ -62,7 +63,7 @@ public final class TrayPaths {
     public static final Rows<TrayEntries, TrayTestEntry> TESTS = TRAYS.rows("tests", "trays.tests", TrayTestEntry.EMPTY, TrayEntries::tests, TrayEntries::withTests).neededByAssessment();
 
     /** Trays of the long line under one pass, in any order. */
-    public static final Rows<TrayEntries, SinglePassTrayEntry> LINE = TRAYS.rows("line", "trays.line.title", SinglePassTrayEntry.EMPTY, TrayEntries::line, TrayEntries::withLine);
+    public static final Rows<TrayEntries, SinglePassTrayEntry> LINE = TRAYS.rows("line", "trays.line", SinglePassTrayEntry.EMPTY, TrayEntries::line, TrayEntries::withLine);
 
     /** Whether two levers may be moved at once. */
     public static final Choice<TrayEntries, YesNo> TWO_LEVERS = TRAYS.choice("twoLevers", "trays.twoLevers", YesNo.class, TrayEntries::twoLevers, TrayEntries::withTwoLevers);
