@@ -8,6 +8,7 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.flight.Throw;
+import org.evenfall.flight.ThrowConditions;
 import org.evenfall.flight.ThrowModel;
 import org.evenfall.granule.BulkDensities;
 import org.evenfall.granule.BulkDensity;
@@ -50,12 +51,18 @@ final class ProductAssessor {
         Throw flight = particle == null || sieve == null
                 ? null
                 : ThrowModel.of(
-                        sieve.distribution(),
-                        particle.kgPerM3(),
-                        particle.standardErrorKgPerM3(),
-                        machine.discRadiusM() == null ? ThrowModel.USUAL_DISC_RADIUS_M : machine.discRadiusM(),
-                        machine.discSpeedAt540Rpm() == null ? ThrowModel.USUAL_DISC_RPM : machine.discSpeedAt540Rpm(),
-                        machine.wantedHeightM() == null ? RankContext.USUAL_HEIGHT_M : machine.wantedHeightM());
+                        new ThrowConditions(
+                                sieve.distribution(),
+                                particle.kgPerM3(),
+                                ThrowModel.outletSpeedMPerS(
+                                        machine.discRadiusM() == null
+                                                ? ThrowModel.USUAL_DISC_RADIUS_M
+                                                : machine.discRadiusM(),
+                                        machine.discSpeedAt540Rpm() == null
+                                                ? ThrowModel.USUAL_DISC_RPM
+                                                : machine.discSpeedAt540Rpm()),
+                                machine.wantedHeightM() == null ? RankContext.USUAL_HEIGHT_M : machine.wantedHeightM()),
+                        particle.standardErrorKgPerM3());
         return new ProductResult(
                 density, sieve, particle, nitrogen, flight, PublishedBands.of(entries.form()), bagsToSample);
     }

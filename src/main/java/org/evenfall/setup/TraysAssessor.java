@@ -6,6 +6,7 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.flight.DrivingPattern;
+import org.evenfall.flight.ThrowConditions;
 import org.evenfall.flight.ThrowModel;
 import org.evenfall.granule.ParticleDensities;
 import org.evenfall.granule.SizeDistribution;
@@ -147,10 +148,11 @@ final class TraysAssessor {
         double radiusM = machine.discRadiusM() == null ? ThrowModel.USUAL_DISC_RADIUS_M : machine.discRadiusM();
         double rpm = machine.discSpeedAt540Rpm() == null ? ThrowModel.USUAL_DISC_RPM : machine.discSpeedAt540Rpm();
         return ShapeCurves.of(
-                product.sieve().distribution(),
-                1000 * product.density().meanKgPerL() / ParticleDensities.USUAL_PACKING,
-                ThrowModel.outletSpeedMPerS(radiusM, rpm),
-                machine.wantedHeightM() == null ? RankContext.USUAL_HEIGHT_M : machine.wantedHeightM(),
+                new ThrowConditions(
+                        product.sieve().distribution(),
+                        1000 * product.density().meanKgPerL() / ParticleDensities.USUAL_PACKING,
+                        ThrowModel.outletSpeedMPerS(radiusM, rpm),
+                        machine.wantedHeightM() == null ? RankContext.USUAL_HEIGHT_M : machine.wantedHeightM()),
                 widthM);
     }
 
