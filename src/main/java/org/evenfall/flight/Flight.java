@@ -54,7 +54,7 @@ public final class Flight {
             double windAcrossMPerS,
             double gravityMPerS2,
             Air air) {
-        return fly(Trajectory.sphere(granule, air), launch, windAlongMPerS, windAcrossMPerS, gravityMPerS2);
+        return land(Trajectory.sphere(granule, air), launch, windAlongMPerS, windAcrossMPerS, gravityMPerS2);
     }
 
     /**
@@ -71,11 +71,11 @@ public final class Flight {
             double speed = Math.sqrt(speedSquare);
             return speed > 0 ? drag.perM(speed) * speed : 0;
         };
-        return fly(rate, launch, windAlongMPerS, windAcrossMPerS, gravityMPerS2);
+        return land(rate, launch, windAlongMPerS, windAcrossMPerS, gravityMPerS2);
     }
 
     /** In the moving air the flight stays in the plane of its start; the air carries that plane along. */
-    private static Landing fly(
+    private static Landing land(
             Trajectory.RelaxationRate rate, Launch launch, double windAlong, double windAcross, double gravity) {
         Ranges.positive("gravityMPerS2", gravity);
         double angle = Math.toRadians(launch.angleDeg());
@@ -87,14 +87,14 @@ public final class Flight {
                 rate, gravity, launch.heightM(), level, launch.speedMPerS() * Math.sin(angle));
         double groundAlong = end.u() * cosine + windAlong;
         double groundAcross = end.u() * sine + windAcross;
-        // without wind across, a granule that comes down against the throw has a negative level speed
-        double level2 = windAcross == 0 ? groundAlong : Math.hypot(groundAlong, groundAcross);
+        // without wind across, a granule that comes down against the throw has a negative speed
+        double forward = windAcross == 0 ? groundAlong : Math.hypot(groundAlong, groundAcross);
         return new Landing(
                 end.x() * cosine + windAlong * end.timeS(),
                 end.x() * sine + windAcross * end.timeS(),
                 end.timeS(),
-                Math.hypot(level2, end.w()),
-                Math.toDegrees(Math.atan2(-end.w(), level2)));
+                Math.hypot(forward, end.w()),
+                Math.toDegrees(Math.atan2(-end.w(), forward)));
     }
 
     /**
