@@ -1,5 +1,6 @@
 package org.evenfall.command;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -92,6 +93,23 @@ final class ResultJson {
             }
         }
         return list;
+    }
+
+    /** Prints a result of figures: as JSON, or a line for each figure with four decimals. */
+    static void print(CommandContext context, boolean json, Object result) throws JsonProcessingException {
+        if (json) {
+            context.out().println(context.json().mapper().writeValueAsString(result));
+            return;
+        }
+        new ResultJson(context)
+                .tree(result)
+                .properties()
+                .forEach(entry -> context.out()
+                        .printf(
+                                context.locale(),
+                                "%s  %.4f%n",
+                                entry.getKey(),
+                                entry.getValue().doubleValue()));
     }
 
     /** Records become trees by their components' names; what has no finite value becomes null. */

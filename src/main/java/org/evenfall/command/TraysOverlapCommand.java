@@ -70,7 +70,7 @@ final class TraysOverlapCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        FlightCommand.within(spec, "--width", width, 0.01, 1000);
+        OptionRange.within(spec, "--width", width, 0.01, 1000);
         SpreadPattern line = SinglePassCsv.read(text(), file);
         OverlapResult laid = OverlapResult.of(line, driving, width);
         WidthScan widths = scan ? OverlapResult.scan(line, driving) : null;

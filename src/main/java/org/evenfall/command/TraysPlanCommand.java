@@ -1,14 +1,9 @@
 package org.evenfall.command;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.Callable;
-import org.evenfall.finding.Arg;
-import org.evenfall.finding.Sentences;
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.granule.SizeDistribution;
-import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.TraysResult;
 import org.evenfall.store.SetupFileException;
@@ -25,7 +20,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Where the trays stand and how often the three passes must be driven. */
+/** Places of the trays and the number of runs of the three passes. */
 @Command(
         name = "plan",
         mixinStandardHelpOptions = true,
@@ -127,25 +122,25 @@ final class TraysPlanCommand implements Callable<Integer> {
                         file, "/start/tramlineWidth", context.words().text("missing.widthFirst"));
             }
         } else {
-            double width = FlightCommand.within(spec, "--width-m", widthM, 4, 60);
-            double rate = FlightCommand.within(spec, "--rate-kg-ha", rateKgPerHa, 5, 1000);
-            double areaM2 = FlightCommand.within(spec, "--tray-length-cm", lengthCm, 10, 200)
-                    * FlightCommand.within(spec, "--tray-width-cm", acrossCm, 10, 200)
+            double width = OptionRange.within(spec, "--width-m", widthM, 4, 60);
+            double rate = OptionRange.within(spec, "--rate-kg-ha", rateKgPerHa, 5, 1000);
+            double areaM2 = OptionRange.within(spec, "--tray-length-cm", lengthCm, 10, 200)
+                    * OptionRange.within(spec, "--tray-width-cm", acrossCm, 10, 200)
                     / 1e4;
-            int count = (int) FlightCommand.within(
+            int count = (int) OptionRange.within(
                     spec, "--trays", (double) trays, TrayLayouts.FEWEST_TRAYS, TrayLayouts.MOST_TRAYS);
             SizeDistribution sizes = new SizeDistribution(
-                    FlightCommand.within(spec, "--d50-mm", d50Mm, 0.3, 8),
-                    FlightCommand.within(spec, "--geometric-sd", geometricSd, 1, 2.5),
+                    OptionRange.within(spec, "--d50-mm", d50Mm, 0.3, 8),
+                    OptionRange.within(spec, "--geometric-sd", geometricSd, 1, 2.5),
                     0,
                     0,
                     false);
             double granuleG = CatchPlans.meanGranuleG(
-                    sizes, FlightCommand.within(spec, "--density-kg-m3", densityKgPerM3, 500, 3000));
+                    sizes, OptionRange.within(spec, "--density-kg-m3", densityKgPerM3, 500, 3000));
             layout = TrayLayouts.asideFrom(
                     new WheelMarks(
-                            FlightCommand.within(spec, "--track-m", trackM, 0.8, 4),
-                            FlightCommand.within(spec, "--tyre-cm", tyreCm, 10, 200) / 100),
+                            OptionRange.within(spec, "--track-m", trackM, 0.8, 4),
+                            OptionRange.within(spec, "--tyre-cm", tyreCm, 10, 200) / 100),
                     TrayLayouts.of(width, count, areaM2, driving),
                     acrossCm / 100);
             plan = CatchPlans.of(rate, areaM2, granuleG, readingStepG());
@@ -156,51 +151,19 @@ final class TraysPlanCommand implements Callable<Integer> {
             result.set("plan", new ResultJson(context).tree(plan));
             context.out().println(result.toPrettyString());
         } else {
-            context.out().println(words(layout, plan));
+            context.out().println(TraysPlanText.of(layout, plan, context.words()));
         }
         return CommandFace.OK;
     }
 
-    /** What the smallest step on scale or tube weighs, g. */
+    /** Mass of the smallest step read on scale or tube, g. */
     private double readingStepG() {
         if (boreMm == null && stepMm == null) {
-            return FlightCommand.within(spec, "--reading-step-g", stepG, 0, 20);
+            return OptionRange.within(spec, "--reading-step-g", stepG, 0, 20);
         }
         return CatchConversion.gramsOfHeightMm(
-                FlightCommand.within(spec, "--reading-step-mm", stepMm, 0, 50),
-                FlightCommand.within(spec, "--tube-bore-mm", boreMm, 4, 100),
-                FlightCommand.within(spec, "--bulk-density-kg-l", bulkKgPerL, 0.4, 1.6));
-    }
-
-    private String words(TrayLayout layout, @Nullable CatchPlan plan) {
-        Sentences words = context.words();
-        List<String> lines = new ArrayList<>();
-        for (int i = 0; i < layout.positionsM().size(); i++) {
-            double moved = layout.movedM().get(i);
-            lines.add(words.text(
-                    layout.inWheelMarks().contains(i) ? "plan.trayInMark" : moved == 0 ? "plan.tray" : "plan.trayMoved",
-                    Arg.count(i + 1L),
-                    Arg.number(layout.positionsM().get(i), 2, Unit.M),
-                    Arg.number(moved, 2, Unit.M)));
-        }
-        for (int i = 0; i < layout.passesM().size(); i++) {
-            lines.add(words.text(
-                    layout.passForward().get(i) ? "plan.forth" : "plan.back",
-                    Arg.count(i + 1L),
-                    Arg.number(layout.passesM().get(i), 2, Unit.M)));
-        }
-        if (plan == null) {
-            lines.add(words.text("plan.needs"));
-        } else {
-            lines.add(words.text(
-                    "plan.run",
-                    Arg.number(plan.catchPerRunG(), 1, Unit.G),
-                    Arg.number(plan.granulesPerRun(), 0, Unit.NONE),
-                    Arg.number(plan.countingNoisePercent(), 1, Unit.PERCENT),
-                    Arg.number(plan.readingNoisePercent(), 1, Unit.PERCENT)));
-            lines.add(words.text(
-                    "plan.runs", Arg.count(plan.runsNeeded()), Arg.number(plan.noiseAtRunsPercent(), 1, Unit.PERCENT)));
-        }
-        return String.join(System.lineSeparator(), lines);
+                OptionRange.within(spec, "--reading-step-mm", stepMm, 0, 50),
+                OptionRange.within(spec, "--tube-bore-mm", boreMm, 4, 100),
+                OptionRange.within(spec, "--bulk-density-kg-l", bulkKgPerL, 0.4, 1.6));
     }
 }

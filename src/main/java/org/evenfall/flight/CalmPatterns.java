@@ -1,53 +1,46 @@
 package org.evenfall.flight;
 
-import org.evenfall.granule.SizeDistribution;
-
 /**
  * The landing patterns of one product in calm air from two mirrored discs, for any direction and spread of the fans: the
- * flights do not depend on the direction and are flown once. The same quadrature as {@link LandingPattern} with half as
- * many sectors: a CV at any ordinary width is within 0.5 points.
+ * flights do not depend on the direction and are computed once. The same quadrature as {@link LandingPattern} with half as
+ * many sectors: the CV at ordinary widths is within 0.5 points of that one's.
  */
 public final class CalmPatterns {
 
+    private static final int SECTORS = 24;
+    private static final double[] SECTOR_SHARES = PatternGrid.shares(SECTORS, Fan.CUT);
+
     private final double[] throwsM;
 
-    /**
-     * @param particleDensityKgPerM3 apparent density of a granule, kg/m³, above 0
-     * @param outletSpeedMPerS speed at the vane tip, m/s, above 0
-     * @param takeOffDeg angle above the horizontal, degrees
-     * @param heightM height of the discs over the crop, m, above 0
-     */
-    public CalmPatterns(
-            SizeDistribution sizes,
-            double particleDensityKgPerM3,
-            double outletSpeedMPerS,
-            double takeOffDeg,
-            double heightM) {
+    /** @param takeOffDeg angle above the horizontal, degrees */
+    public CalmPatterns(ThrowConditions conditions, double takeOffDeg) {
         double takeOff = Math.toRadians(takeOffDeg);
-        double level = outletSpeedMPerS * Math.cos(takeOff);
-        double up = outletSpeedMPerS * Math.sin(takeOff);
-        throwsM = new double[LandingPattern.BOUNDS.length];
+        double level = conditions.outletSpeedMPerS() * Math.cos(takeOff);
+        double up = conditions.outletSpeedMPerS() * Math.sin(takeOff);
+        throwsM = new double[PatternGrid.BOUNDS.length];
         for (int i = 0; i < throwsM.length; i++) {
-            Granule granule = new Granule(
-                    sizes.d50Mm() * Math.exp(sizes.sigma() * LandingPattern.BOUNDS[i]), particleDensityKgPerM3);
-            throwsM[i] = ThrowCurve.of(granule, level, level, 1, up, heightM).distanceM(level);
+            Granule granule =
+                    new Granule(PatternGrid.boundMm(conditions.sizes(), i), conditions.particleDensityKgPerM3());
+            throwsM[i] = ThrowCurve.of(granule, level, level, 1, up, conditions.heightM())
+                    .distanceM(level);
         }
     }
 
     /**
+     * The pattern for one setting, as share of the stream for each metre across; its area is 1.
+     *
      * @param directionDeg mean direction of both fans, degrees from straight behind outward
      * @param spreadDeg its standard deviation, degrees
      * @param discSpacingM distance between the centres of the discs, m
      */
     public SpreadPattern of(double directionDeg, double spreadDeg, double discSpacingM) {
-        int sectors = LandingPattern.FEW_SECTORS;
-        double[][] right = new double[throwsM.length][sectors + 1];
-        for (int j = 0; j <= sectors; j++) {
-            double sine = Math.sin(Math.toRadians(LandingPattern.sectorDeg(directionDeg, spreadDeg, j, sectors)));
+        double[][] right = new double[throwsM.length][SECTORS + 1];
+        for (int j = 0; j <= SECTORS; j++) {
+            double sine = Math.sin(Math.toRadians(PatternGrid.sectorDeg(directionDeg, spreadDeg, j, SECTORS)));
             for (int i = 0; i < throwsM.length; i++) {
                 right[i][j] = discSpacingM / 2 + throwsM[i] * sine;
             }
         }
-        return LandingPattern.layMirrored(right);
+        return PatternGrid.mirrored(right, SECTOR_SHARES);
     }
 }

@@ -1,30 +1,42 @@
 package org.evenfall.flight;
 
+import org.hipparchus.analysis.solvers.BrentSolver;
+
 /**
  * Ballistic flight of one granule with drag, in a uniform wind. A model: a smooth sphere alone in still or evenly moving
  * air; bounce, roll, clouding, and the air that the disc drags along are left out.
  *
- * <p>Method: the flight is solved in the air's own frame, where it stays in one plane, with the Runge-Kutta pair of
- * Dormand and Prince 5(4) (J. Comput. Appl. Math. 6:19-26, 1980); steps end where one piece of the drag correlation
- * meets the next, and the landing is found on a quintic through both ends of the last step. Landing distance is within
- * 6e-6 of the exact solution of the same equations, relative.
+ * <p>Method: the flight is solved in the frame of the air, where it stays in one plane, by fixed steps of the classical
+ * fourth-order Runge-Kutta method; step variable and accuracy: {@link Trajectory}.
  */
 public final class Flight {
 
-    /** Standard gravity, m/s². */
+    /** Standard gravity, m/s². Source: BIPM, The International System of Units (SI), resolution of the 3rd CGPM 1901. */
     public static final double GRAVITY_M_PER_S2 = 9.80665;
+
+    // terminal velocities are sought between these, m/s
+    private static final double SLOWEST_FALL = 1e-6;
+    private static final double FASTEST_FALL = 500;
 
     private Flight() {}
 
-    /** Drag over the square of the speed, 1/m, at a speed through the air, m/s. */
+    /** Drag over the square of the speed, 1/m, at a speed through the air, m/s, above 0. */
     @FunctionalInterface
     public interface DragLaw {
+
+        /** The value at a speed. */
         double perM(double speedMPerS);
     }
 
-    /** Flight of a sphere along the wind; the wind is positive with the throw. */
+    /**
+     * Flight of a sphere along the wind.
+     *
+     * @param windMPerS uniform wind along the throw, m/s, positive with it
+     * @param gravityMPerS2 above 0
+     * @throws IllegalArgumentException when gravity is not above 0 or the flight does not land
+     */
     public static Landing fly(Granule granule, Launch launch, double windMPerS, double gravityMPerS2, Air air) {
-        return fly(new SphereLaw(granule, air), launch, windMPerS, gravityMPerS2);
+        return fly(granule, launch, windMPerS, 0, gravityMPerS2, air);
     }
 
     /**
@@ -32,6 +44,8 @@ public final class Flight {
      *
      * @param windAlongMPerS wind with the throw, m/s
      * @param windAcrossMPerS wind to the right of the throw, m/s
+     * @param gravityMPerS2 above 0
+     * @throws IllegalArgumentException when gravity is not above 0 or the flight does not land
      */
     public static Landing fly(
             Granule granule,
@@ -40,52 +54,61 @@ public final class Flight {
             double windAcrossMPerS,
             double gravityMPerS2,
             Air air) {
-        return fly(new SphereLaw(granule, air), launch, windAlongMPerS, windAcrossMPerS, gravityMPerS2);
-    }
-
-    /** Flight with a constant drag over the square of the speed, 1/m, at least 0. */
-    public static Landing flyConstantDrag(double dragPerM, Launch launch, double windMPerS, double gravityMPerS2) {
-        if (!(dragPerM >= 0)) {
-            throw new IllegalArgumentException("drag must be at least 0 per m: " + dragPerM);
-        }
-        return fly(speed -> dragPerM, launch, windMPerS, gravityMPerS2);
+        return land(Trajectory.sphere(granule, air), launch, windAlongMPerS, windAcrossMPerS, gravityMPerS2);
     }
 
     /**
-     * Flight under any drag law.
+     * Flight under any drag law in wind from any side. A drag of 0 is a flight in vacuum.
      *
-     * @param windMPerS uniform wind along the throw, m/s, positive with it
+     * @param windAlongMPerS wind with the throw, m/s
+     * @param windAcrossMPerS wind to the right of the throw, m/s
      * @param gravityMPerS2 above 0
-     */
-    public static Landing fly(DragLaw drag, Launch launch, double windMPerS, double gravityMPerS2) {
-        return fly(drag, launch, windMPerS, 0, gravityMPerS2);
-    }
-
-    /**
-     * Flight under any drag law in wind from any side. In the moving air the flight stays in the plane of its start; the
-     * air carries that plane with it.
+     * @throws IllegalArgumentException when gravity is not above 0 or the flight does not land
      */
     public static Landing fly(
             DragLaw drag, Launch launch, double windAlongMPerS, double windAcrossMPerS, double gravityMPerS2) {
-        if (!(gravityMPerS2 > 0)) {
-            throw new IllegalArgumentException("gravity must be above 0 m/s²: " + gravityMPerS2);
-        }
+        Trajectory.RelaxationRate rate = speedSquare -> {
+            double speed = Math.sqrt(speedSquare);
+            return speed > 0 ? drag.perM(speed) * speed : 0;
+        };
+        return land(rate, launch, windAlongMPerS, windAcrossMPerS, gravityMPerS2);
+    }
+
+    /** In the moving air the flight stays in the plane of its start; the air carries that plane along. */
+    private static Landing land(
+            Trajectory.RelaxationRate rate, Launch launch, double windAlong, double windAcross, double gravity) {
+        Ranges.positive("gravityMPerS2", gravity);
         double angle = Math.toRadians(launch.angleDeg());
-        double along = launch.speedMPerS() * Math.cos(angle) - windAlongMPerS;
-        double level = windAcrossMPerS == 0 ? along : Math.hypot(along, windAcrossMPerS);
-        double shareAlong = level == 0 ? 1 : along / level;
-        double shareAcross = level == 0 ? 0 : (windAcrossMPerS == 0 ? 0 : -windAcrossMPerS / level);
-        DormandPrince flight = new DormandPrince(drag, gravityMPerS2);
-        flight.fall(launch.heightM(), level, launch.speedMPerS() * Math.sin(angle));
-        double timeS = flight.timeS();
-        double groundAlong = flight.u() * shareAlong + windAlongMPerS;
-        double groundAcross = flight.u() * shareAcross + windAcrossMPerS;
-        double forward = windAcrossMPerS == 0 ? groundAlong : Math.hypot(groundAlong, groundAcross);
+        double along = launch.speedMPerS() * Math.cos(angle) - windAlong;
+        double level = Math.hypot(along, windAcross);
+        double cosine = level == 0 ? 1 : along / level;
+        double sine = level == 0 ? 0 : -windAcross / level;
+        Trajectory.State end = Trajectory.integrateToGround(
+                rate, gravity, launch.heightM(), level, launch.speedMPerS() * Math.sin(angle));
+        double groundAlong = end.u() * cosine + windAlong;
+        double groundAcross = end.u() * sine + windAcross;
+        // without wind across, a granule that comes down against the throw has a negative speed
+        double forward = windAcross == 0 ? groundAlong : Math.hypot(groundAlong, groundAcross);
         return new Landing(
-                flight.xM() * shareAlong + windAlongMPerS * timeS,
-                flight.xM() * shareAcross + windAcrossMPerS * timeS,
-                timeS,
-                Math.sqrt(forward * forward + flight.w() * flight.w()),
-                Math.toDegrees(Math.atan2(-flight.w(), forward)));
+                end.x() * cosine + windAlong * end.timeS(),
+                end.x() * sine + windAcross * end.timeS(),
+                end.timeS(),
+                Math.hypot(forward, end.w()),
+                Math.toDegrees(Math.atan2(-end.w(), forward)));
+    }
+
+    /**
+     * Speed of a steady fall, m/s: the root of K v² = g.
+     *
+     * @param gravityMPerS2 above 0
+     * @throws org.hipparchus.exception.MathIllegalArgumentException when it is not between 1e-6 and 500 m/s
+     */
+    public static double terminalVelocityMPerS(Granule granule, double gravityMPerS2, Air air) {
+        return new BrentSolver(1e-9)
+                .solve(
+                        200,
+                        v -> SphereDrag.dragPerM(granule, v, air) * v * v - gravityMPerS2,
+                        SLOWEST_FALL,
+                        FASTEST_FALL);
     }
 }

@@ -1,111 +1,96 @@
 package org.evenfall.flight;
 
+import org.hipparchus.analysis.UnivariateFunction;
+import org.hipparchus.analysis.solvers.BrentSolver;
+
 /**
- * A granule that slides on the disc without touching the vane: in the disc's frame with centrifugal and Coriolis
- * acceleration and friction on the disc, stepped by the classical fourth-order Runge-Kutta method in steps of a
- * two-thousandth of a turn. Ends when it meets the vane or passes the rim.
+ * A granule that slides on a flat turning disc without touching the vane. In the frame of the disc, x along the vane, y
+ * ahead of the radius to which the vane is parallel: r″ = ω² r − 2 ω × r′ − μ g r′/|r′|. Fixed steps of the classical
+ * fourth-order Runge-Kutta method; the last one ends where the granule meets the vane or the rim.
  */
 final class FreeSlide {
 
-    private final double radius;
+    /** Time, s, place, m, and velocity, m/s, in the frame of the disc. */
+    record State(double timeS, double x, double y, double vx, double vy) {
+
+        private State plus(double h, State slope) {
+            return new State(
+                    timeS + h * slope.timeS, x + h * slope.x, y + h * slope.y, vx + h * slope.vx, vy + h * slope.vy);
+        }
+
+        private double radius() {
+            return Math.hypot(x, y);
+        }
+    }
+
+    private static final int STEPS_PER_TURN = 500;
+
+    /** A granule leaves the disc or meets the vane within a turn; more turns are no slide. */
+    private static final int MOST_TURNS = 10;
+
+    private final double radiusM;
     private final double vaneY;
-    private final double friction;
+    private final double brake;
     private final double omega;
-    private final double gravity;
 
-    private double[] state = new double[4];
-    private double time;
-    private boolean left;
-
-    FreeSlide(double radius, double vaneY, double friction, double omega, double gravity) {
-        this.radius = radius;
+    FreeSlide(double radiusM, double vaneY, double friction, double omega, double gravity) {
+        this.radiusM = radiusM;
         this.vaneY = vaneY;
-        this.friction = friction;
+        this.brake = friction * gravity;
         this.omega = omega;
-        this.gravity = gravity;
     }
 
-    FreeSlide from(double start) {
-        state = new double[] {start, vaneY, 0, 0};
-        double h = 2 * Math.PI / omega / 2000;
-        for (int step = 0; step < 20_000; step++) {
-            double[] before = state;
-            state = step(state, h);
-            time += h;
-            if (Math.hypot(state[0], state[1]) >= radius) {
-                left = true;
-                back(before, h);
-                return this;
-            }
-            if (step > 0 && state[1] <= vaneY) {
-                return this;
-            }
+    /**
+     * The end of a slide from rest at the vane; the start itself where the granule meets the vane again within a step.
+     *
+     * @throws IllegalArgumentException when the granule neither meets the vane nor leaves the disc
+     */
+    State from(double startX) {
+        double h = 2 * Math.PI / omega / STEPS_PER_TURN;
+        State start = new State(0, startX, vaneY, 0, 0);
+        State state = step(start, h);
+        if (state.y <= vaneY) {
+            return start;
         }
-        return this;
-    }
-
-    /** Shortens the last step so that it ends on the rim. */
-    private void back(double[] before, double h) {
-        double low = 0;
-        double high = h;
-        for (int i = 0; i < 50; i++) {
-            double middle = (low + high) / 2;
-            double[] there = step(before, middle);
-            if (Math.hypot(there[0], there[1]) >= radius) {
-                high = middle;
-            } else {
-                low = middle;
+        for (int i = 0; i < MOST_TURNS * STEPS_PER_TURN; i++) {
+            State before = state;
+            state = step(before, h);
+            if (hasLeftDisc(state)) {
+                return cut(before, h, at -> step(before, at).radius() - radiusM);
+            }
+            if (state.y <= vaneY) {
+                return cut(before, h, at -> vaneY - step(before, at).y);
             }
         }
-        state = step(before, high);
-        time += high - h;
+        throw new IllegalArgumentException("the granule stays on the disc");
     }
 
-    private double[] step(double[] s, double h) {
-        double[] k1 = slope(s);
-        double[] k2 = slope(plus(s, h / 2, k1));
-        double[] k3 = slope(plus(s, h / 2, k2));
-        double[] k4 = slope(plus(s, h, k3));
-        double[] next = new double[4];
-        for (int i = 0; i < 4; i++) {
-            next[i] = s[i] + h / 6 * (k1[i] + 2 * k2[i] + 2 * k3[i] + k4[i]);
-        }
-        return next;
+    /** Whether a slide has ended on the rim, not at the vane. */
+    boolean hasLeftDisc(State state) {
+        return state.radius() >= radiusM * (1 - 1e-9);
     }
 
-    private double[] slope(double[] s) {
-        double speed = Math.hypot(s[2], s[3]);
-        double brakeX = speed > 1e-9 ? friction * gravity * s[2] / speed : 0;
-        double brakeY = speed > 1e-9 ? friction * gravity * s[3] / speed : 0;
-        return new double[] {
-            s[2],
-            s[3],
-            omega * omega * s[0] + 2 * omega * s[3] - brakeX,
-            omega * omega * s[1] - 2 * omega * s[2] - brakeY
-        };
+    /** The state within a step at which a distance passed becomes 0. */
+    private State cut(State before, double h, UnivariateFunction passed) {
+        return step(before, new BrentSolver(1e-15).solve(100, passed, 0, h));
     }
 
-    private static double[] plus(double[] s, double h, double[] k) {
-        return new double[] {s[0] + h * k[0], s[1] + h * k[1], s[2] + h * k[2], s[3] + h * k[3]};
+    private State step(State s, double h) {
+        State k1 = slope(s);
+        State k2 = slope(s.plus(h / 2, k1));
+        State k3 = slope(s.plus(h / 2, k2));
+        State k4 = slope(s.plus(h, k3));
+        return s.plus(h / 6, k1).plus(h / 3, k2).plus(h / 3, k3).plus(h / 6, k4);
     }
 
-    double x() {
-        return state[0];
-    }
-
-    double vx() {
-        return state[2];
-    }
-
-    double timeS() {
-        return time;
-    }
-
-    boolean hasLeftDisc() {
-        return left;
-    }
-
-    VaneOutlet outlet() {
-        return Vane.tip(time, state[0], state[1], state[2], state[3], omega, radius);
+    private State slope(State s) {
+        double speed = Math.hypot(s.vx, s.vy);
+        double perSpeed = speed > 0 ? brake / speed : 0;
+        return new State(
+                1,
+                s.vx,
+                s.vy,
+                omega * omega * s.x + 2 * omega * s.vy - perSpeed * s.vx,
+                omega * omega * s.y - 2 * omega * s.vx - perSpeed * s.vy);
     }
 }

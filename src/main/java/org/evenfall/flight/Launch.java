@@ -3,16 +3,16 @@ package org.evenfall.flight;
 /**
  * How a granule leaves the vane.
  *
- * @param speedMPerS speed, m/s
- * @param angleDeg angle above the horizontal, °
- * @param heightM height over where it lands, m
+ * @param speedMPerS speed, m/s, at least 0
+ * @param angleDeg angle above the horizontal, −90 to 90 degrees
+ * @param heightM height over where it lands, m, at least 0
  */
 public record Launch(double speedMPerS, double angleDeg, double heightM) {
 
+    /** @throws IllegalArgumentException when a part is out of its range */
     public Launch {
-        if (!(speedMPerS >= 0 && angleDeg >= -90 && angleDeg <= 90 && heightM >= 0)) {
-            throw new IllegalArgumentException("speed and height at least 0, angle -90 to 90 degrees: " + speedMPerS
-                    + ", " + angleDeg + ", " + heightM);
-        }
+        Ranges.within("speedMPerS", speedMPerS, 0, Double.MAX_VALUE);
+        Ranges.within("angleDeg", angleDeg, -90, 90);
+        Ranges.within("heightM", heightM, 0, Double.MAX_VALUE);
     }
 }

@@ -4,19 +4,24 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Pass laid beside pass: what lies on the field when one pattern is driven at a working width. Driven back and forth every
- * second pass is turned round, so a side meets its own kind; round and round all go the same way, so opposite sides meet
- * (Fertilizer Australia, seen). Superposition; the sum over a working width is the sum of one pass.
+ * The field that one pattern gives at a working width: the sum of the patterns of all passes. Driven back and forth every
+ * second pass is turned, so that a side meets its own kind; round and round all go the same way, so that opposite sides
+ * meet. The sum over a working width is the sum of one pass.
+ *
+ * <p>Source: Fertilizer Australia, on back-and-forth and round-and-round spreading.
  */
 public final class Overlap {
 
-    /** Places across a working width where a field is looked at closely. */
-    public static final int CLOSE = 96;
+    /** Places across a working width at which the coefficient of variation is taken. */
+    private static final int CV_PLACES = 96;
+
+    /** A position this little left of the middle counts as the middle, m: rounding. */
+    private static final double MIDDLE_M = 1e-9;
 
     private final SpreadPattern pass;
     private final boolean turned;
 
-    /** @param driving how the passes follow each other; taken as back and forth while unanswered */
+    /** @param driving how the passes follow each other; {@link DrivingPattern#UNANSWERED} counts as back and forth */
     public Overlap(SpreadPattern pass, DrivingPattern driving) {
         this.pass = pass;
         this.turned = driving != DrivingPattern.ROUND_AND_ROUND;
@@ -26,19 +31,18 @@ public final class Overlap {
      * Amount at a place with passes at every whole multiple of the width.
      *
      * @param widthM working width, m, above 0
-     * @param xM place, m, from the middle of a pass that goes forth
+     * @param xM place, m, from the middle of a pass that is not turned
+     * @throws IllegalArgumentException when the width is not above 0
      */
     public double at(double widthM, double xM) {
-        if (!(widthM > 0)) {
-            throw new IllegalArgumentException("widthM must be above 0: " + widthM);
-        }
+        Ranges.positive("widthM", widthM);
         double reach = Math.max(Math.abs(pass.leftmostM()), Math.abs(pass.rightmostM()));
         int first = (int) Math.ceil((xM - reach) / widthM);
         int last = (int) Math.floor((xM + reach) / widthM);
         double sum = 0;
         for (int k = first; k <= last; k++) {
-            double there = xM - k * widthM;
-            sum += pass.at(turned && k % 2 != 0 ? -there : there);
+            double fromPass = xM - k * widthM;
+            sum += pass.at(turned && k % 2 != 0 ? -fromPass : fromPass);
         }
         return sum;
     }
@@ -49,53 +53,49 @@ public final class Overlap {
     }
 
     /**
-     * Places at which the positions of the pattern meet themselves, where their spacing divides the width; else as many
-     * evenly spread. From the first position right of the middle over one whole repeat of the field: one working width
-     * round and round, two back and forth. Their mean is what one pass lays on a working width.
+     * Places at which the positions of the pattern meet each other, where their spacing divides the width; else about as
+     * many at even distances. From the first position right of the middle over one whole repeat of the field: one working
+     * width round and round, two back and forth. Their mean is what one pass gives on a working width.
+     *
+     * @param widthM working width, m, above 0
      */
     public List<Double> placesM(double widthM) {
         double spacing = (pass.rightmostM() - pass.leftmostM()) / (pass.size() - 1);
-        int places = (int) Math.max(2, Math.round(widthM / spacing));
-        double step = widthM / places;
-        double start = firstRight();
-        List<Double> found = new ArrayList<>();
-        for (int i = 0; i < (turned ? 2 : 1) * places; i++) {
-            found.add(start + i * step);
+        int perWidth = (int) Math.max(2, Math.round(widthM / spacing));
+        double step = widthM / perWidth;
+        double start = firstRightM();
+        List<Double> places = new ArrayList<>();
+        for (int i = 0; i < (turned ? 2 : 1) * perWidth; i++) {
+            places.add(start + i * step);
         }
-        return found;
+        return places;
     }
 
-    private double firstRight() {
+    private double firstRightM() {
         for (int i = 0; i < pass.size(); i++) {
-            if (pass.positionM(i) >= -1e-9) {
+            if (pass.positionM(i) >= -MIDDLE_M) {
                 return pass.positionM(i);
             }
         }
         return 0;
     }
 
-    /** Places across one working width, {@value #CLOSE} of them, at the middle of even cells about the pass. */
-    public static List<Double> closePlacesM(double widthM) {
-        List<Double> places = new ArrayList<>();
-        for (int i = 0; i < CLOSE; i++) {
-            places.add(widthM * ((i + 0.5) / CLOSE - 0.5));
-        }
-        return places;
-    }
-
-    /** Coefficient of variation looked at closely, n − 1, %; 0 catches nowhere: {@link Double#NaN}. */
+    /**
+     * Coefficient of variation over one working width about a pass, %, from {@value #CV_PLACES} places in the middle of even
+     * cells, with n − 1; {@link Double#NaN} where the pattern gives nothing.
+     */
     public double cvPercent(double widthM) {
         double sum = 0;
         double squares = 0;
-        double[] values = new double[CLOSE];
-        for (int i = 0; i < CLOSE; i++) {
-            values[i] = at(widthM, widthM * ((i + 0.5) / CLOSE - 0.5));
+        double[] values = new double[CV_PLACES];
+        for (int i = 0; i < CV_PLACES; i++) {
+            values[i] = at(widthM, widthM * ((i + 0.5) / CV_PLACES - 0.5));
             sum += values[i];
         }
-        double mean = sum / CLOSE;
+        double mean = sum / CV_PLACES;
         for (double value : values) {
             squares += (value - mean) * (value - mean);
         }
-        return mean > 0 ? 100 * Math.sqrt(squares / (CLOSE - 1)) / mean : Double.NaN;
+        return mean > 0 ? 100 * Math.sqrt(squares / (CV_PLACES - 1)) / mean : Double.NaN;
     }
 }

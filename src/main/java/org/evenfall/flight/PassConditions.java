@@ -20,29 +20,35 @@ public record PassConditions(
         double windAlongMPerS,
         double windAcrossMPerS) {
 
+    // Assumption: what any machine does at most
+    private static final double HIGHEST_M = 5;
+    private static final double WIDEST_SPACING_M = 4;
+    private static final double FASTEST_M_PER_S = 15;
+
+    /** Rounding allowed in the sum of the shares, a fan. */
+    private static final double SHARE_TOLERANCE = 1e-12;
+
+    /** @throws IllegalArgumentException when a part is out of its range */
     public PassConditions {
         fans = List.copyOf(fans);
         double shares = fans.stream().mapToDouble(Fan::share).sum();
-        if (fans.isEmpty() || Math.abs(shares - 1) > 1e-12 * fans.size()) {
+        if (fans.isEmpty() || Math.abs(shares - 1) > SHARE_TOLERANCE * fans.size()) {
             throw new IllegalArgumentException("the shares of the fans must add up to 1: " + shares);
         }
-        if (!(heightM > 0 && heightM <= 5 && discSpacingM >= 0 && discSpacingM <= 4)) {
-            throw new IllegalArgumentException(
-                    "height above 0 to 5 m, disc spacing 0 to 4 m: " + heightM + ", " + discSpacingM);
-        }
-        if (!(forwardMPerS >= 0 && forwardMPerS <= 15)
-                || !(Math.abs(windAlongMPerS) <= 15)
-                || !(Math.abs(windAcrossMPerS) <= 15)) {
-            throw new IllegalArgumentException("forward speed 0 to 15 m/s, wind within 15 m/s: " + forwardMPerS + ", "
-                    + windAlongMPerS + ", " + windAcrossMPerS);
-        }
+        Ranges.positive("heightM", heightM);
+        Ranges.within("heightM", heightM, 0, HIGHEST_M);
+        Ranges.within("discSpacingM", discSpacingM, 0, WIDEST_SPACING_M);
+        Ranges.within("forwardMPerS", forwardMPerS, 0, FASTEST_M_PER_S);
+        Ranges.within("windAlongMPerS", windAlongMPerS, -FASTEST_M_PER_S, FASTEST_M_PER_S);
+        Ranges.within("windAcrossMPerS", windAcrossMPerS, -FASTEST_M_PER_S, FASTEST_M_PER_S);
     }
 
-    /** Air that moves against the machine, along the travel, m/s. */
+    /** Speed of the air against the machine along the travel, m/s, positive: from behind. */
     double airAlongMPerS() {
         return windAlongMPerS - forwardMPerS;
     }
 
+    /** Whether the air does not move against the machine. */
     boolean calm() {
         return airAlongMPerS() == 0 && windAcrossMPerS == 0;
     }

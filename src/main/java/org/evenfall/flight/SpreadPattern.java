@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * What one pass lays down across the travel: amounts at rising positions, straight lines between them, nothing beyond
- * the outermost. From the landing model or from a line of trays. Immutable.
+ * What one pass gives across the travel: amounts at rising positions, straight lines between them, nothing beyond the
+ * outermost. From the landing model or from a line of trays. Immutable.
  */
 public final class SpreadPattern {
 
@@ -13,8 +13,12 @@ public final class SpreadPattern {
     private final double[] amounts;
 
     /**
+     * A pattern; the arrays are copied.
+     *
      * @param positionsM across the travel, m, rising, negative left of the pass
      * @param amounts amount at each, any one unit, at least 0, as many as positions and at least two
+     * @throws IllegalArgumentException when the numbers differ or are below two, positions do not rise or an amount is below
+     *     0 or NaN
      */
     public SpreadPattern(double[] positionsM, double[] amounts) {
         if (positionsM.length != amounts.length || positionsM.length < 2) {
@@ -31,30 +35,37 @@ public final class SpreadPattern {
         this.amounts = amounts.clone();
     }
 
+    /** Number of positions. */
     public int size() {
         return amounts.length;
     }
 
+    /** Position number i, m. */
     public double positionM(int i) {
         return positionsM[i];
     }
 
+    /** Amount at position number i. */
     public double amount(int i) {
         return amounts[i];
     }
 
+    /** All positions, m. */
     public List<Double> positionsM() {
         return Arrays.stream(positionsM).boxed().toList();
     }
 
+    /** All amounts. */
     public List<Double> amounts() {
         return Arrays.stream(amounts).boxed().toList();
     }
 
+    /** Leftmost position, m. */
     public double leftmostM() {
         return positionsM[0];
     }
 
+    /** Rightmost position, m. */
     public double rightmostM() {
         return positionsM[positionsM.length - 1];
     }
@@ -65,7 +76,7 @@ public final class SpreadPattern {
         if (!(xM >= positionsM[0] && xM <= positionsM[last])) {
             return 0;
         }
-        // an even grid is met at the first guess
+        // right at the first guess on an even grid
         int i = (int) ((xM - positionsM[0]) / (positionsM[last] - positionsM[0]) * last);
         i = Math.max(0, Math.min(last - 1, i));
         while (i > 0 && positionsM[i] > xM) {
@@ -78,7 +89,7 @@ public final class SpreadPattern {
         return amounts[i] + t * (amounts[i + 1] - amounts[i]);
     }
 
-    /** Area under the pattern between two places, amount × m. */
+    /** Area under the pattern between two places, amount × m; 0 where the second is not right of the first. */
     public double area(double fromM, double toM) {
         double sum = 0;
         for (int i = 0; i + 1 < positionsM.length; i++) {

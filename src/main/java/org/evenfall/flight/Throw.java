@@ -1,7 +1,7 @@
 package org.evenfall.flight;
 
 /**
- * How far this product is thrown by this disc, by the flight model: a model, for differences between products.
+ * How far a product is thrown by a disc, by the flight model: for differences between products, no setting.
  *
  * @param outletSpeedMPerS speed at the vane tip, m/s
  * @param medianM landing distance of the median granule, m

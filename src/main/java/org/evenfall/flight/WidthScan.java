@@ -2,22 +2,30 @@ package org.evenfall.flight;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.hipparchus.analysis.solvers.AllowedSolution;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /**
- * Which working widths one pattern holds even. Acceptable widths need not be one interval (Fertilizer Australia, seen), so
- * every one is told.
+ * The working widths at which one pattern gives an even field. They need not be one interval, so every interval is given.
+ * Source: Fertilizer Australia.
  *
- * @param widths widths looked at, in the unit of the pattern's positions, rising
+ * @param widths widths computed, in the unit of the pattern's positions, rising
  * @param cvPercent coefficient of variation at each, n − 1, %
  * @param atMost10 every interval in which it is at most 10 %
  * @param atMost15 every interval in which it is at most 15 %
  */
 public record WidthScan(List<Double> widths, List<Double> cvPercent, List<Interval> atMost10, List<Interval> atMost15) {
 
-    /** Looked at for each width between the narrowest and the widest. */
+    /** Steps between the narrowest and the widest; an interval narrower than a step may be missed. */
     private static final int STEPS = 240;
 
-    private static final int HALVINGS = 30;
+    /** Narrowest width of a scan, share of the pattern's reach. Assumption: nobody drives narrower. */
+    private static final double NARROWEST_SHARE = 1.0 / 8;
+
+    /** Ends of intervals are found within this, in the unit of the positions. */
+    private static final double END_TOLERANCE = 1e-9;
+
+    private static final int MOST_EVALUATIONS = 200;
 
     /**
      * One interval of widths.
@@ -27,6 +35,7 @@ public record WidthScan(List<Double> widths, List<Double> cvPercent, List<Interv
      */
     public record Interval(double from, double to) {}
 
+    /** Copies the lists. */
     public WidthScan {
         widths = List.copyOf(widths);
         cvPercent = List.copyOf(cvPercent);
@@ -35,10 +44,11 @@ public record WidthScan(List<Double> widths, List<Double> cvPercent, List<Interv
     }
 
     /**
-     * Scans widths in even steps; the ends of intervals are found by halving.
+     * Scans widths in even steps; at the ends of the intervals the limit still holds.
      *
      * @param narrowest above 0
      * @param widest above the narrowest
+     * @throws IllegalArgumentException when the widths are not in this order
      */
     public static WidthScan of(SpreadPattern pattern, DrivingPattern driving, double narrowest, double widest) {
         if (!(narrowest > 0 && widest > narrowest)) {
@@ -55,10 +65,10 @@ public record WidthScan(List<Double> widths, List<Double> cvPercent, List<Interv
         return new WidthScan(widths, cvs, intervals(overlap, widths, cvs, 10), intervals(overlap, widths, cvs, 15));
     }
 
-    /** From an eighth of the pattern's reach to all of it: narrower nobody drives, wider nothing meets. */
+    /** From an eighth of the pattern's reach to all of it, where neighbours cease to meet. */
     public static WidthScan of(SpreadPattern pattern, DrivingPattern driving) {
         double reach = pattern.rightmostM() - pattern.leftmostM();
-        return of(pattern, driving, reach / 8, reach);
+        return of(pattern, driving, reach * NARROWEST_SHARE, reach);
     }
 
     private static List<Interval> intervals(Overlap overlap, List<Double> widths, List<Double> cvs, double limit) {
@@ -67,7 +77,7 @@ public record WidthScan(List<Double> widths, List<Double> cvPercent, List<Interv
         for (int i = 0; i < widths.size(); i++) {
             boolean inside = cvs.get(i) <= limit;
             if (inside && Double.isNaN(from)) {
-                from = i == 0 ? widths.get(0) : end(overlap, widths.get(i), widths.get(i - 1), limit);
+                from = i == 0 ? widths.get(0) : end(overlap, widths.get(i - 1), widths.get(i), limit);
             } else if (!inside && !Double.isNaN(from)) {
                 intervals.add(new Interval(from, end(overlap, widths.get(i - 1), widths.get(i), limit)));
                 from = Double.NaN;
@@ -79,18 +89,14 @@ public record WidthScan(List<Double> widths, List<Double> cvPercent, List<Interv
         return intervals;
     }
 
-    /** The last width from an inside one towards an outside one at which the limit still holds. */
-    private static double end(Overlap overlap, double inside, double outside, double limit) {
-        double in = inside;
-        double out = outside;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (in + out) / 2;
-            if (overlap.cvPercent(middle) <= limit) {
-                in = middle;
-            } else {
-                out = middle;
-            }
-        }
-        return in;
+    /** Where between two widths, one within the limit and one not, the limit is reached, on the side within. */
+    private static double end(Overlap overlap, double low, double high, double limit) {
+        return new BracketingNthOrderBrentSolver(END_TOLERANCE, 5)
+                .solve(
+                        MOST_EVALUATIONS,
+                        width -> overlap.cvPercent(width) - limit,
+                        low,
+                        high,
+                        AllowedSolution.BELOW_SIDE);
     }
 }

@@ -6,6 +6,7 @@ import org.evenfall.flight.CalmPatterns;
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.flight.Overlap;
 import org.evenfall.flight.SpreadPattern;
+import org.evenfall.flight.ThrowConditions;
 import org.evenfall.flight.ThrowModel;
 import org.evenfall.flight.TwinDisc;
 import org.evenfall.granule.ParticleDensities;
@@ -92,11 +93,12 @@ final class ReferencePatternModel {
 
     private CalmPatterns patterns(EstimatedProperties product, double takeOff) {
         return new CalmPatterns(
-                new SizeDistribution(product.d50Mm(), Math.exp(product.sigma()), 0, 0, false),
-                1000 * product.bulkKgPerL() / ParticleDensities.USUAL_PACKING,
-                speedMPerS,
-                takeOff,
-                heightM);
+                new ThrowConditions(
+                        new SizeDistribution(product.d50Mm(), Math.exp(product.sigma()), 0, 0, false),
+                        1000 * product.bulkKgPerL() / ParticleDensities.USUAL_PACKING,
+                        speedMPerS,
+                        heightM),
+                takeOff);
     }
 
     /** CV at the width of the product they are set for, %. */

@@ -1,6 +1,8 @@
 package org.evenfall.setup;
 
+import org.evenfall.flight.ThrowConditions;
 import org.evenfall.flight.ThrowModel;
+import org.evenfall.granule.SizeDistribution;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.reference.RankContext;
 
@@ -20,8 +22,9 @@ record MachineDefaults(double discRadiusM, double discSpeedRpm, double heightM) 
                 machine.wantedHeightM() == null ? RankContext.USUAL_HEIGHT_M : machine.wantedHeightM());
     }
 
-    /** Speed of a granule where it leaves the disc, m/s. */
-    double outletSpeedMPerS() {
-        return ThrowModel.outletSpeedMPerS(discRadiusM, discSpeedRpm);
+    /** The throw of a product from this machine. */
+    ThrowConditions throwOf(SizeDistribution sizes, double particleKgPerM3) {
+        return new ThrowConditions(
+                sizes, particleKgPerM3, ThrowModel.outletSpeedMPerS(discRadiusM, discSpeedRpm), heightM);
     }
 }

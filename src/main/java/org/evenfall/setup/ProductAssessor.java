@@ -58,12 +58,7 @@ final class ProductAssessor {
         return particle == null || sieve == null
                 ? null
                 : ThrowModel.of(
-                        sieve.distribution(),
-                        particle.kgPerM3(),
-                        particle.standardErrorKgPerM3(),
-                        machine.discRadiusM(),
-                        machine.discSpeedRpm(),
-                        machine.heightM());
+                        machine.throwOf(sieve.distribution(), particle.kgPerM3()), particle.standardErrorKgPerM3());
     }
 
     /** How many bags should be sampled; null while the number delivered is not known. */

@@ -144,13 +144,10 @@ final class TraysAssessor {
         if (product.sieve() == null || product.density() == null) {
             return ShapeCurves.broad();
         }
-        MachineDefaults defaults = MachineDefaults.of(machine);
+        double particleKgPerM3 =
+                Unit.KG_PER_L.to(Unit.KG_PER_M3, product.density().meanKgPerL()) / ParticleDensities.USUAL_PACKING;
         return ShapeCurves.of(
-                product.sieve().distribution(),
-                Unit.KG_PER_L.to(Unit.KG_PER_M3, product.density().meanKgPerL()) / ParticleDensities.USUAL_PACKING,
-                defaults.outletSpeedMPerS(),
-                defaults.heightM(),
-                widthM);
+                MachineDefaults.of(machine).throwOf(product.sieve().distribution(), particleKgPerM3), widthM);
     }
 
     private void verdict(List<TrayTestResult> tests) {

@@ -6,9 +6,9 @@ import java.util.List;
 import org.evenfall.flight.CalmPatterns;
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.flight.Overlap;
+import org.evenfall.flight.ThrowConditions;
 import org.evenfall.flight.ThrowModel;
 import org.evenfall.flight.TwinDisc;
-import org.evenfall.granule.SizeDistribution;
 
 /**
  * What is known before any test of how a machine answers when it is set wider. From the landing model, for this product
@@ -43,21 +43,12 @@ public final class ShapeCurves {
     /**
      * The broad default and the landing model's variants.
      *
-     * @param particleDensityKgPerM3 apparent density of a granule, kg/m³
-     * @param outletSpeedMPerS speed at the vane tip, m/s
-     * @param heightM height of the discs over the crop, m
      * @param widthM tramline width, m
      */
-    public static List<ShapeCurve> of(
-            SizeDistribution sizes,
-            double particleDensityKgPerM3,
-            double outletSpeedMPerS,
-            double heightM,
-            double widthM) {
+    public static List<ShapeCurve> of(ThrowConditions conditions, double widthM) {
         List<ShapeCurve> curves = new ArrayList<>(broad());
         for (double[] variant : VARIANTS) {
-            CalmPatterns patterns =
-                    new CalmPatterns(sizes, particleDensityKgPerM3, outletSpeedMPerS, variant[0], heightM);
+            CalmPatterns patterns = new CalmPatterns(conditions, variant[0]);
             double[] centre = new double[POINTS];
             double[] quarter = new double[POINTS];
             for (int i = 0; i < POINTS; i++) {

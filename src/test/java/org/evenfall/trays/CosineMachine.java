@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.evenfall.flight.DrivingPattern;
+import org.evenfall.flight.ThrowConditions;
 import org.evenfall.granule.SizeDistribution;
 import org.evenfall.machine.Lever;
 import org.evenfall.machine.Widening;
@@ -67,7 +68,7 @@ final class CosineMachine implements MachineUnderTest {
 
     @Override
     public List<ShapeCurve> curves() {
-        return ShapeCurves.of(sizes, densityKgPerM3, 32, 0.75, widthM);
+        return ShapeCurves.of(new ThrowConditions(sizes, densityKgPerM3, 32, 0.75), widthM);
     }
 
     @Override

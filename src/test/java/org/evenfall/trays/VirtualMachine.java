@@ -10,8 +10,10 @@ import org.evenfall.flight.Fan;
 import org.evenfall.flight.LandingPattern;
 import org.evenfall.flight.Overlap;
 import org.evenfall.flight.PassConditions;
+import org.evenfall.flight.ThrowConditions;
 import org.evenfall.flight.ThrowModel;
 import org.evenfall.flight.TwinDisc;
+import org.evenfall.flight.VaneSetting;
 import org.evenfall.granule.SizeDistribution;
 import org.evenfall.machine.Lever;
 import org.evenfall.machine.Widening;
@@ -130,7 +132,9 @@ final class VirtualMachine implements MachineUnderTest {
         double byLong = turned(0, settings.get(LONG));
         double byDrop = turned(1, settings.get(DROP));
         List<Fan> fans = new ArrayList<>();
-        List<Fan> usual = new TwinDisc(radiusM, 0.8 * radiusM, rpm, 0, 0, 0, 0, rightShare, 0).fans();
+        List<Fan> usual = new TwinDisc(
+                        new VaneSetting(radiusM, 0), new VaneSetting(0.8 * radiusM, 0), rpm, 0, 0, rightShare, 0)
+                .fans();
         for (int i = 0; i < usual.size(); i++) {
             Fan fan = usual.get(i);
             double turn = baseDeg + byDrop + (i % 2 == 0 ? byLong : cross * byLong);
@@ -154,6 +158,7 @@ final class VirtualMachine implements MachineUnderTest {
 
     @Override
     public List<ShapeCurve> curves() {
-        return ShapeCurves.of(sizes, densityKgPerM3, ThrowModel.outletSpeedMPerS(radiusM, rpm), heightM, widthM);
+        return ShapeCurves.of(
+                new ThrowConditions(sizes, densityKgPerM3, ThrowModel.outletSpeedMPerS(radiusM, rpm), heightM), widthM);
     }
 }
