@@ -21,6 +21,7 @@ import org.evenfall.setup.FieldSpec;
 import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.SettingsEntries;
 import org.evenfall.setup.entry.TestedProductEntry;
+import org.evenfall.setup.entry.UnknownKeys;
 
 /**
  * Tested products as a table. Columns, in any order, separated by comma, semicolon or tab: {@code id, name, form, width_m,
@@ -50,23 +51,23 @@ public final class LibraryCsv {
 
     private LibraryCsv() {}
 
-    public static List<TestedProductEntry> read(String text, String name) throws SetupFileException {
+    public static List<TestedProductEntry> read(String text, String name) throws InputFileException {
         try (CSVParser parser = CsvText.parse(text)) {
             for (String needed : NEEDED) {
                 if (!parser.getHeaderNames().contains(needed)) {
-                    throw new SetupFileException(name, "line 1", "column " + needed + " is missing");
+                    throw new InputFileException(name, "line 1", "column " + needed + " is missing");
                 }
             }
             for (String column : parser.getHeaderNames()) {
                 if (!KNOWN.contains(column) && !column.startsWith(LEVER)) {
-                    throw new SetupFileException(name, "line 1", "column " + column + " is not known");
+                    throw new InputFileException(name, "line 1", "column " + column + " is not known");
                 }
             }
             List<TestedProductEntry> entries = new ArrayList<>();
             Set<String> ids = new HashSet<>();
             for (CSVRecord row : parser) {
                 if (!ids.add(row.get("id"))) {
-                    throw new SetupFileException(
+                    throw new InputFileException(
                             name,
                             "line " + parser.getCurrentLineNumber() + ", column id",
                             "\"" + row.get("id") + "\" stands twice");
@@ -75,13 +76,13 @@ public final class LibraryCsv {
             }
             return entries;
         } catch (UncheckedIOException | IllegalStateException | IllegalArgumentException | IOException broken) {
-            throw new SetupFileException(name, "", "not a table: " + broken.getMessage());
+            throw new InputFileException(name, "", "not a table: " + broken.getMessage());
         }
     }
 
     private record Row(CSVRecord row, long line, String file, List<String> columns) {
 
-        TestedProductEntry entry() throws SetupFileException {
+        TestedProductEntry entry() throws InputFileException {
             if (!row.isConsistent()) {
                 throw problem("", "the line has " + row.size() + " cells, the header " + columns.size());
             }
@@ -112,22 +113,24 @@ public final class LibraryCsv {
                             levers,
                             number("pto_rpm", Fields.PTO_SPEED),
                             number("height_over_crop_cm", Fields.HEIGHT_OVER_CROP),
-                            number("tilt_deg", Fields.TILT)),
-                    text("source"));
+                            number("tilt_deg", Fields.TILT),
+                            UnknownKeys.NONE),
+                    text("source"),
+                    UnknownKeys.NONE);
         }
 
         private String text(String column) {
             return columns.contains(column) ? row.get(column) : "";
         }
 
-        private String needed(String column) throws SetupFileException {
+        private String needed(String column) throws InputFileException {
             if (text(column).isEmpty()) {
                 throw problem(column, "is empty");
             }
             return text(column);
         }
 
-        private ProductForm form() throws SetupFileException {
+        private ProductForm form() throws InputFileException {
             String word = text("form");
             if (word.isEmpty()) {
                 return ProductForm.UNANSWERED;
@@ -139,12 +142,12 @@ public final class LibraryCsv {
                             problem("form", "\"" + word + "\" is not one of " + Arrays.toString(ProductForm.values())));
         }
 
-        private EnteredQuantity number(String column, FieldSpec spec) throws SetupFileException {
+        private EnteredQuantity number(String column, FieldSpec spec) throws InputFileException {
             String word = text(column);
             return word.isEmpty() ? EnteredQuantity.EMPTY : checked(word, column, spec);
         }
 
-        private List<EnteredQuantity> numbers(String column, FieldSpec spec) throws SetupFileException {
+        private List<EnteredQuantity> numbers(String column, FieldSpec spec) throws InputFileException {
             List<EnteredQuantity> numbers = new ArrayList<>();
             for (String word :
                     text(column).isEmpty() ? new String[0] : text(column).split("\\s+", -1)) {
@@ -153,7 +156,7 @@ public final class LibraryCsv {
             return numbers;
         }
 
-        private EnteredQuantity checked(String word, String column, FieldSpec spec) throws SetupFileException {
+        private EnteredQuantity checked(String word, String column, FieldSpec spec) throws InputFileException {
             NumberReading reading = NumberText.read(word);
             if (reading instanceof NumberReading.Ambiguous) {
                 throw problem(
@@ -173,8 +176,8 @@ public final class LibraryCsv {
             return new EnteredQuantity(word, spec.base());
         }
 
-        private SetupFileException problem(String column, String what) {
-            return new SetupFileException(file, "line " + line + (column.isEmpty() ? "" : ", column " + column), what);
+        private InputFileException problem(String column, String what) {
+            return new InputFileException(file, "line " + line + (column.isEmpty() ? "" : ", column " + column), what);
         }
     }
 }

@@ -18,15 +18,15 @@ public final class SetupStore {
         this.json = json;
     }
 
-    public SetupFile read(Path file) throws SetupFileException {
+    public SetupFile read(Path file) throws InputFileException {
         try {
             return json.read(Files.readString(file), file.toString());
         } catch (NoSuchFileException missing) {
-            throw new SetupFileException(file.toString(), "", "no such file");
+            throw new InputFileException(file.toString(), "", "no such file");
         } catch (MalformedInputException binary) {
-            throw new SetupFileException(file.toString(), "", "not a text file in UTF-8");
+            throw new InputFileException(file.toString(), "", "not a text file in UTF-8");
         } catch (IOException unreadable) {
-            throw new SetupFileException(file.toString(), "", "cannot be read: " + reason(unreadable));
+            throw new InputFileException(file.toString(), "", "cannot be read: " + reason(unreadable));
         }
     }
 

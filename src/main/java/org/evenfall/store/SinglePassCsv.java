@@ -22,13 +22,13 @@ public final class SinglePassCsv {
 
     private SinglePassCsv() {}
 
-    public static SpreadPattern read(String text, String name) throws SetupFileException {
+    public static SpreadPattern read(String text, String name) throws InputFileException {
         char separator = CsvText.separator(text);
         SortedMap<Double, Double> line = new TreeMap<>();
         try (CSVParser parser = CsvText.parse(text)) {
             for (String needed : new String[] {"position", "amount"}) {
                 if (!parser.getHeaderNames().contains(needed)) {
-                    throw new SetupFileException(
+                    throw new InputFileException(
                             name, "line 1", "column " + needed + " is missing; the header is position,amount");
                 }
             }
@@ -37,25 +37,25 @@ public final class SinglePassCsv {
                 double position = number(row, "position", separator, name, place);
                 double amount = number(row, "amount", separator, name, place);
                 if (amount < 0) {
-                    throw new SetupFileException(
+                    throw new InputFileException(
                             name, place + ", column amount", "\"" + row.get("amount") + "\" is below 0");
                 }
                 if (line.put(position, amount) != null) {
-                    throw new SetupFileException(name, place + ", column position", "two trays at one place");
+                    throw new InputFileException(name, place + ", column position", "two trays at one place");
                 }
             }
         } catch (UncheckedIOException | IllegalStateException | IllegalArgumentException | IOException broken) {
-            throw new SetupFileException(name, "", "not a table: " + broken.getMessage());
+            throw new InputFileException(name, "", "not a table: " + broken.getMessage());
         }
         if (line.size() < OverlapResult.FEWEST || line.size() > OverlapResult.MOST) {
-            throw new SetupFileException(
+            throw new InputFileException(
                     name,
                     "",
                     line.size() + " trays; allowed is " + OverlapResult.FEWEST + " to " + OverlapResult.MOST
                             + ", usual " + OverlapResult.USUAL_FEWEST + " or more");
         }
         if (line.values().stream().allMatch(amount -> amount == 0)) {
-            throw new SetupFileException(name, "column amount", "nothing was caught");
+            throw new InputFileException(name, "column amount", "nothing was caught");
         }
         return new SpreadPattern(
                 line.keySet().stream().mapToDouble(Double::doubleValue).toArray(),
@@ -63,7 +63,7 @@ public final class SinglePassCsv {
     }
 
     private static double number(CSVRecord row, String column, char separator, String name, String place)
-            throws SetupFileException {
+            throws InputFileException {
         String word = row.isSet(column) ? row.get(column) : "";
         if (separator == ',' && POINT.matcher(word).matches()) {
             // where a comma separates cells, a point can only be a decimal point
@@ -73,7 +73,7 @@ public final class SinglePassCsv {
         if (reading instanceof NumberReading.Value value) {
             return value.value();
         }
-        throw new SetupFileException(
+        throw new InputFileException(
                 name,
                 place + ", column " + column,
                 reading instanceof NumberReading.Ambiguous

@@ -88,8 +88,8 @@ class SetupJsonTest {
             })
     void aBadFileIsToldWithItsPlace(String text, String pointer, String told) {
         assertThatThrownBy(() -> json.read(text, "f.json"))
-                .isInstanceOfSatisfying(SetupFileException.class, problem -> {
-                    assertThat(problem.pointer()).isEqualTo(pointer == null ? "" : pointer);
+                .isInstanceOfSatisfying(InputFileException.class, problem -> {
+                    assertThat(problem.place()).isEqualTo(pointer == null ? "" : pointer);
                     assertThat(problem.getMessage())
                             .startsWith("f.json")
                             .contains(told)
@@ -140,7 +140,7 @@ class SetupJsonTest {
             })
     void aBadLineRefusesTheLibraryWithItsPlace(String text, String place, String told) {
         assertThatThrownBy(() -> LibraryCsv.read(text.replace("\\n", "\n").replace("\\t", "\t"), "lib.csv"))
-                .isInstanceOf(SetupFileException.class)
+                .isInstanceOf(InputFileException.class)
                 .hasMessageContaining(place)
                 .hasMessageContaining(told);
     }
