@@ -27,7 +27,7 @@ import org.evenfall.setup.entry.UnknownKeys;
  * Tested products as a table. Columns, in any order, separated by comma, semicolon or tab: {@code id, name, form, width_m,
  * nitrogen_percent, bulk_density_kg_per_l, apertures_mm, shares_percent, d50_mm, tested_cv_percent, pto_rpm,
  * height_over_crop_cm, tilt_deg, source} and one column {@code lever:LABEL} a lever. Lists of numbers are separated by
- * blanks. Only id, name and width_m must be there. A decimal comma is understood. One bad line refuses the whole file.
+ * blanks. Only id, name and width_m are needed. A decimal comma is read. One wrong line refuses the whole file.
  */
 public final class LibraryCsv {
 
@@ -51,13 +51,14 @@ public final class LibraryCsv {
 
     private LibraryCsv() {}
 
+    /**
+     * The tested products of a table, in its order.
+     *
+     * @param name what to call the file in a message
+     * @throws InputFileException for the first line or column that is wrong; nothing of the file is taken then
+     */
     public static List<TestedProductEntry> read(String text, String name) throws InputFileException {
-        try (CSVParser parser = CsvText.parse(text)) {
-            for (String needed : NEEDED) {
-                if (!parser.getHeaderNames().contains(needed)) {
-                    throw new InputFileException(name, "line 1", "column " + needed + " is missing");
-                }
-            }
+        try (CSVParser parser = CsvText.parse(text, name, NEEDED)) {
             for (String column : parser.getHeaderNames()) {
                 if (!KNOWN.contains(column) && !column.startsWith(LEVER)) {
                     throw new InputFileException(name, "line 1", "column " + column + " is not known");
@@ -69,8 +70,8 @@ public final class LibraryCsv {
                 if (!ids.add(row.get("id"))) {
                     throw new InputFileException(
                             name,
-                            "line " + parser.getCurrentLineNumber() + ", column id",
-                            "\"" + row.get("id") + "\" stands twice");
+                            CsvText.place(parser.getCurrentLineNumber(), "id"),
+                            "\"" + row.get("id") + "\" occurs twice");
                 }
                 entries.add(new Row(row, parser.getCurrentLineNumber(), name, parser.getHeaderNames()).entry());
             }
@@ -89,7 +90,10 @@ public final class LibraryCsv {
             Map<String, EnteredQuantity> levers = new LinkedHashMap<>();
             for (String column : columns) {
                 if (column.startsWith(LEVER) && !text(column).isEmpty()) {
-                    levers.put(column.substring(LEVER.length()).strip(), number(column, Fields.LEVER_VALUE));
+                    String lever = column.substring(LEVER.length()).strip();
+                    if (levers.put(lever, number(column, Fields.LEVER_VALUE)) != null) {
+                        throw problem(column, "the lever \"" + lever + "\" occurs twice");
+                    }
                 }
             }
             int apertures = numbers("apertures_mm", Fields.APERTURE).size();
@@ -158,12 +162,8 @@ public final class LibraryCsv {
 
         private EnteredQuantity checked(String word, String column, FieldSpec spec) throws InputFileException {
             NumberReading reading = NumberText.read(word);
-            if (reading instanceof NumberReading.Ambiguous) {
-                throw problem(
-                        column, "\"" + word + "\" could mean a thousand; write it with another count of decimals");
-            }
             if (!(reading instanceof NumberReading.Value value)) {
-                throw problem(column, "\"" + word + "\" is not a number");
+                throw problem(column, CsvText.notANumber(word, reading));
             }
             if (value.value() < spec.low() || value.value() > spec.high()) {
                 throw problem(
@@ -177,7 +177,7 @@ public final class LibraryCsv {
         }
 
         private InputFileException problem(String column, String what) {
-            return new InputFileException(file, "line " + line + (column.isEmpty() ? "" : ", column " + column), what);
+            return new InputFileException(file, CsvText.place(line, column), what);
         }
     }
 }

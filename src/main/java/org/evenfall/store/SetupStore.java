@@ -9,15 +9,21 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 
-/** Setup files on disk. A save is whole or not at all. */
+/** Setup files on disk. A save writes the whole file or changes nothing. */
 public final class SetupStore {
 
     private final SetupJson json;
 
+    /** A store of files in the format of {@link SetupJson}. */
     public SetupStore(SetupJson json) {
         this.json = json;
     }
 
+    /**
+     * The setup of a file.
+     *
+     * @throws InputFileException when the file is not there, cannot be read, or is no setup
+     */
     public SetupFile read(Path file) throws InputFileException {
         try {
             return json.read(Files.readString(file), file.toString());
@@ -30,6 +36,11 @@ public final class SetupStore {
         }
     }
 
+    /**
+     * Writes a setup in place of what the file had.
+     *
+     * @throws IOException when it cannot be written; the file is then as it was
+     */
     public void save(SetupFile setup, Path file) throws IOException {
         writeWhole(file, json.write(setup).getBytes(StandardCharsets.UTF_8));
     }

@@ -9,7 +9,7 @@ import org.evenfall.quantity.EnteredQuantity;
  *
  * @param openingLeft opening on the left, number on the opening scale
  * @param openingRight opening on the right, number on the opening scale
- * @param time time for which the outlets were open, s
+ * @param time time for which the outlets were open, s or min
  * @param bucketEmpty weight of the empty bucket, kg, g or lb
  * @param left weight of the bucket with its catch on the left, one for each repeat, kg, g or lb
  * @param right weight of the bucket with its catch on the right, one for each repeat, kg, g or lb

@@ -18,7 +18,7 @@ import org.evenfall.quantity.EnteredQuantity;
  * @param referencePoint point from which the handbook measures that height, free text
  * @param levers levers of the machine
  * @param flowTableBasis outlets that the flows of the opening table count
- * @param flowTableDensity bulk density of the product of the opening table, kg/L
+ * @param flowTableDensity bulk density of the product of the opening table, kg/L or kg/m³
  * @param openings opening table of the handbook
  * @param handbook handbook and page, free text
  * @param unknownKeys keys of this object in the file that this version does not know

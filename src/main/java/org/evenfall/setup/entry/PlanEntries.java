@@ -13,7 +13,7 @@ import org.evenfall.rate.UnitsBasis;
  * @param productRate product rate wanted, kg/ha or lb/ac
  * @param speed forward speed, km/h, m/s or mph
  * @param area area, ha or ac
- * @param bagMass mass of a bag, kg
+ * @param bagMass mass of a bag, kg, lb or t
  * @param hopperVolume volume of the hopper, L or m³
  * @param bucketVolume volume of the largest bucket, L
  * @param price price of the product, per tonne

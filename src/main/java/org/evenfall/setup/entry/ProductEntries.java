@@ -22,8 +22,8 @@ import org.evenfall.quantity.EnteredQuantity;
  * @param bagsSampled number of bags from which the sample was taken
  * @param bagsDelivered number of bags delivered
  * @param containerVolume volume of the container, L or ml
- * @param containerEmpty weight of the empty container, kg or g
- * @param containerFull weight of the container with each struck-level filling, kg or g
+ * @param containerEmpty weight of the empty container, g or kg
+ * @param containerFull weight of the container with each struck-level filling, g or kg
  * @param apertures sieve apertures, finest first, mm or in; 2 to 8
  * @param sieveAmounts how the sieve classes were measured: MASS, PERCENT or HEIGHT
  * @param sievings sieved samples, one or more

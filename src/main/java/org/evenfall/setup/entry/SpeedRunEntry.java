@@ -7,7 +7,7 @@ import org.evenfall.quantity.EnteredQuantity;
  * One run over a measured distance.
  *
  * @param distance distance, m or ft
- * @param time time, s
+ * @param time time, s or min
  * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder

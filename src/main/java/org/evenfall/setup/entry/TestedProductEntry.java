@@ -13,7 +13,7 @@ import org.evenfall.quantity.EnteredQuantity;
  * @param form kind of granules
  * @param width working width of the test, m or ft
  * @param nitrogen nitrogen content, %, may be empty
- * @param bulkDensity bulk density, kg/L
+ * @param bulkDensity bulk density, kg/L or kg/m³
  * @param apertures sieve apertures, finest first, mm or in, may be empty
  * @param shares share of each sieve class, finest first, %; one more than there are apertures
  * @param d50 median diameter, mm, where no sieve classes are given

@@ -13,7 +13,7 @@ import org.evenfall.trays.Surface;
  * @param trayWidth width of a tray across the travel, cm, m or in
  * @param trayCount number of trays; not typed: 7
  * @param catchKind how a catch is measured: MASS, VOLUME or HEIGHT
- * @param tubeBore inner diameter of the measuring tube, mm
+ * @param tubeBore inner diameter of the measuring tube, mm, cm or in
  * @param readingStep smallest step of the scale, cylinder or tube, in the unit of the catches
  * @param wheels wheels of the tractor
  * @param wind wind speed at the test site now, m/s, km/h or mph
