@@ -3,12 +3,15 @@ package org.evenfall.store;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.DeserializationContext;
-import com.fasterxml.jackson.databind.JavaType;
+import com.fasterxml.jackson.databind.JsonDeserializer;
 import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.deser.ResolvableDeserializer;
 import com.fasterxml.jackson.databind.deser.std.StdDeserializer;
 import java.io.IOException;
 import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.evenfall.setup.entry.Blank;
 import org.evenfall.setup.entry.UnknownKeys;
@@ -18,15 +21,32 @@ import org.jspecify.annotations.Nullable;
  * Reads one record of entries. A key that is absent or {@code null} is not yet typed; a key that no component has is
  * kept with the record.
  */
-final class EntriesDeserializer extends StdDeserializer<Record> {
+final class EntriesDeserializer extends StdDeserializer<Record> implements ResolvableDeserializer {
 
     private static final long serialVersionUID = 1;
 
     private final Class<? extends Record> type;
 
+    /** Key in the file to the place among the components; without that of the unknown keys. */
+    private final transient Map<String, Integer> places = new LinkedHashMap<>();
+
+    /** What each component is while nothing is typed. */
+    private final transient @Nullable Object[] blank;
+
+    private final transient List<JsonDeserializer<Object>> readers = new ArrayList<>();
+
     EntriesDeserializer(Class<? extends Record> type) {
         super(type);
         this.type = type;
+        List<RecordComponent> components = Blank.components(type);
+        this.blank = new @Nullable Object[components.size()];
+        for (int i = 0; i < blank.length; i++) {
+            RecordComponent component = components.get(i);
+            blank[i] = Blank.value(component.getType());
+            if (component.getType() != UnknownKeys.class) {
+                places.put(EntriesModule.key(component), i);
+            }
+        }
     }
 
     @Override
@@ -34,10 +54,19 @@ final class EntriesDeserializer extends StdDeserializer<Record> {
         return true;
     }
 
+    @Override
+    public void resolve(DeserializationContext context) throws JsonMappingException {
+        readers.clear();
+        for (RecordComponent component : Blank.components(type)) {
+            readers.add(context.findRootValueDeserializer(
+                    context.getTypeFactory().constructType(component.getGenericType())));
+        }
+    }
+
     /** An item {@code null} of a list is an item in which nothing is typed. */
     @Override
     public Record getNullValue(DeserializationContext context) throws JsonMappingException {
-        return build(context, new LinkedHashMap<>(), UnknownKeys.NONE);
+        return build(context, blank.clone(), Map.of());
     }
 
     @Override
@@ -45,54 +74,38 @@ final class EntriesDeserializer extends StdDeserializer<Record> {
         if (!parser.isExpectedStartObjectToken()) {
             return (Record) context.handleUnexpectedToken(type, parser);
         }
-        Map<String, Object> typed = new LinkedHashMap<>();
+        @Nullable Object[] values = blank.clone();
         Map<String, String> unknown = new LinkedHashMap<>();
         for (String key = parser.nextFieldName(); key != null; key = parser.nextFieldName()) {
-            RecordComponent component = component(key);
+            Integer place = places.get(key);
             JsonToken token = parser.nextToken();
-            if (component == null) {
+            if (place == null) {
                 unknown.put(key, context.readTree(parser).toString());
             } else if (token != JsonToken.VALUE_NULL) {
-                typed.put(key, read(parser, context, component));
+                try {
+                    values[place] = readers.get(place).deserialize(parser, context);
+                } catch (IOException wrong) {
+                    throw JsonMappingException.wrapWithPath(wrong, type, key);
+                }
             }
         }
-        return build(context, typed, new UnknownKeys(unknown));
+        return build(context, values, unknown);
     }
 
-    private Object read(JsonParser parser, DeserializationContext context, RecordComponent component)
-            throws IOException {
-        JavaType wanted = context.getTypeFactory().constructType(component.getGenericType());
-        try {
-            return context.readValue(parser, wanted);
-        } catch (IOException wrong) {
-            throw JsonMappingException.wrapWithPath(wrong, type, EntriesModule.key(component));
-        }
-    }
-
-    private Record build(DeserializationContext context, Map<String, Object> typed, UnknownKeys unknown)
+    private Record build(DeserializationContext context, @Nullable Object[] values, Map<String, String> unknown)
             throws JsonMappingException {
-        RecordComponent[] components = type.getRecordComponents();
-        @Nullable Object[] values = new @Nullable Object[components.length];
-        for (int i = 0; i < values.length; i++) {
-            Class<?> wanted = components[i].getType();
-            String key = EntriesModule.key(components[i]);
-            values[i] = wanted == UnknownKeys.class
-                    ? unknown
-                    : typed.containsKey(key) ? typed.get(key) : Blank.value(wanted);
-            if (values[i] == null) {
+        for (Map.Entry<String, Integer> place : places.entrySet()) {
+            if (values[place.getValue()] == null) {
+                Class<?> wanted = Blank.components(type).get(place.getValue()).getType();
                 throw JsonMappingException.from(
-                        context, "\"" + key + "\" is missing; expected " + JsonProblem.expected(wanted));
+                        context, "\"" + place.getKey() + "\" is missing; expected " + JsonProblem.expected(wanted));
+            }
+        }
+        for (int i = 0; i < values.length; i++) {
+            if (values[i] instanceof UnknownKeys) {
+                values[i] = unknown.isEmpty() ? UnknownKeys.NONE : new UnknownKeys(unknown);
             }
         }
         return Blank.build(type, values);
-    }
-
-    private @Nullable RecordComponent component(String key) {
-        for (RecordComponent component : type.getRecordComponents()) {
-            if (EntriesModule.key(component).equals(key) && component.getType() != UnknownKeys.class) {
-                return component;
-            }
-        }
-        return null;
     }
 }

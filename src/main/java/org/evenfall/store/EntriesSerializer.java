@@ -28,7 +28,7 @@ final class EntriesSerializer extends StdSerializer<Record> {
     @Override
     public void serialize(Record entries, JsonGenerator json, SerializerProvider provider) throws IOException {
         json.writeStartObject();
-        for (RecordComponent component : entries.getClass().getRecordComponents()) {
+        for (RecordComponent component : Blank.components(entries.getClass())) {
             Object value = Blank.get(entries, component);
             if (value instanceof UnknownKeys unknown) {
                 for (Map.Entry<String, String> key : unknown.jsonByKey().entrySet()) {

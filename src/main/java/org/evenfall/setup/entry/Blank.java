@@ -1,5 +1,6 @@
 package org.evenfall.setup.entry;
 
+import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
@@ -12,6 +13,13 @@ public final class Blank {
 
     private static final String UNANSWERED = "UNANSWERED";
 
+    private static final ClassValue<Shape> SHAPES = new ClassValue<>() {
+        @Override
+        protected Shape computeValue(Class<?> type) {
+            return Shape.of(type);
+        }
+    };
+
     private Blank() {}
 
     /**
@@ -22,7 +30,7 @@ public final class Blank {
     static <T extends Record> T of(Class<T> type) {
         return build(
                 type,
-                Arrays.stream(type.getRecordComponents())
+                components(type).stream()
                         .map(component -> value(component.getType()))
                         .toArray());
     }
@@ -82,8 +90,7 @@ public final class Blank {
             return map.values().stream().allMatch(Blank::isBlank);
         }
         if (value instanceof Record entries) {
-            return Arrays.stream(entries.getClass().getRecordComponents())
-                    .allMatch(component -> isBlank(get(entries, component)));
+            return components(entries.getClass()).stream().allMatch(component -> isBlank(get(entries, component)));
         }
         if (value instanceof Enum<?> choice) {
             return choice.name().equals(UNANSWERED);
@@ -95,16 +102,19 @@ public final class Blank {
      * A record by its canonical constructor.
      *
      * @param values the components in their order
+     * @throws IllegalStateException when the record refuses them
      */
     public static <T extends Record> T build(Class<T> type, @Nullable Object... values) {
-        Class<?>[] types = Arrays.stream(type.getRecordComponents())
-                .map(RecordComponent::getType)
-                .toArray(Class<?>[]::new);
         try {
-            return type.getDeclaredConstructor(types).newInstance(values);
+            return type.cast(SHAPES.get(type).constructor().newInstance(values));
         } catch (ReflectiveOperationException impossible) {
             throw new IllegalStateException(type.getSimpleName() + " cannot be built", impossible);
         }
+    }
+
+    /** The components of a record in their order. */
+    public static List<RecordComponent> components(Class<?> type) {
+        return SHAPES.get(type).components();
     }
 
     /** The value of a component of a record. */
@@ -113,6 +123,22 @@ public final class Blank {
             return component.getAccessor().invoke(entries);
         } catch (ReflectiveOperationException impossible) {
             throw new IllegalStateException(component + " cannot be read", impossible);
+        }
+    }
+
+    /** What reflection says about a record type; asked once, as the asking is slow. */
+    private record Shape(List<RecordComponent> components, Constructor<?> constructor) {
+
+        static Shape of(Class<?> type) {
+            List<RecordComponent> components = List.of(type.getRecordComponents());
+            try {
+                return new Shape(
+                        components,
+                        type.getDeclaredConstructor(
+                                components.stream().map(RecordComponent::getType).toArray(Class<?>[]::new)));
+            } catch (NoSuchMethodException impossible) {
+                throw new IllegalStateException(impossible);
+            }
         }
     }
 }
