@@ -6,7 +6,7 @@ import org.evenfall.finding.Finding;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.Setup;
-import org.evenfall.store.SetupFileException;
+import org.evenfall.store.InputFileException;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.LeverMove;
 import picocli.CommandLine.Command;
@@ -30,10 +30,10 @@ final class AdviseCommand extends AnswerCommand {
     }
 
     @Override
-    void print(Setup setup, String file) throws SetupFileException {
+    void print(Setup setup, String file) throws InputFileException {
         Advice advice = Assessor.assess(setup).trays().advice();
         if (advice == null) {
-            throw new SetupFileException(
+            throw new InputFileException(
                     file, "/start/tramlineWidth", context().words().text("missing.widthFirst"));
         }
         context().out().println(context().words().choice(advice.kind()));

@@ -3,7 +3,7 @@ package org.evenfall.command;
 import java.util.concurrent.Callable;
 import org.evenfall.command.SetupInputs.Answer;
 import org.evenfall.setup.entry.Setup;
-import org.evenfall.store.SetupFileException;
+import org.evenfall.store.InputFileException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -35,7 +35,7 @@ abstract class AnswerCommand implements Callable<Integer> {
     abstract Answer answer(Setup setup);
 
     /** Prints the answer in words. */
-    abstract void print(Setup setup, String file) throws SetupFileException;
+    abstract void print(Setup setup, String file) throws InputFileException;
 
     @Override
     public final Integer call() throws Exception {
@@ -43,7 +43,7 @@ abstract class AnswerCommand implements Callable<Integer> {
             return SetupInputs.stream(context, this::answer);
         }
         if (file == null) {
-            throw new SetupFileException("evenfall " + name, "", "name a setup file, or use --stream");
+            throw new InputFileException("evenfall " + name, "", "name a setup file, or use --stream");
         }
         Setup setup = SetupInputs.read(context, file);
         if (json) {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
-import org.evenfall.store.SetupFileException;
+import org.evenfall.store.InputFileException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -38,7 +38,7 @@ final class AssessCommand implements Callable<Integer> {
             return SetupInputs.stream(context, setup -> results.assessment(Assessor.assess(setup)));
         }
         if (files.isEmpty()) {
-            throw new SetupFileException("evenfall assess", "", "name a setup file, or use --stream");
+            throw new InputFileException("evenfall assess", "", "name a setup file, or use --stream");
         }
         if (files.size() > 1) {
             return SetupInputs.lines(context, files, setup -> results.assessment(Assessor.assess(setup)));

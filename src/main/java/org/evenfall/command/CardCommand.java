@@ -19,7 +19,7 @@ import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.CardLanguage;
 import org.evenfall.setup.entry.Setup;
-import org.evenfall.store.SetupFileException;
+import org.evenfall.store.InputFileException;
 import org.evenfall.store.SetupStore;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -106,7 +106,7 @@ final class CardCommand implements Callable<Integer> {
         return name.endsWith(".json") ? name.substring(0, name.length() - 5) : name;
     }
 
-    private int make(String file, Path card) throws SetupFileException, IOException {
+    private int make(String file, Path card) throws InputFileException, IOException {
         Setup read = SetupInputs.read(context, file);
         Setup setup = language == null ? read : read.withCard(read.card().withLanguage(language.card));
         Assessment assessment = Assessor.assess(setup);
@@ -117,13 +117,13 @@ final class CardCommand implements Callable<Integer> {
         try {
             SetupStore.writeWhole(card, bytes);
         } catch (IOException notWritable) {
-            throw new SetupFileException(card.toString(), "", "cannot be written; nothing was changed");
+            throw new InputFileException(card.toString(), "", "cannot be written; nothing was changed");
         }
         context.out().println(card);
         return CommandFace.OK;
     }
 
-    byte[] signed(Setup setup, Assessment assessment) throws IOException, SetupFileException {
+    byte[] signed(Setup setup, Assessment assessment) throws IOException, InputFileException {
         Instant now = context.clock().instant();
         SigningKey key = key(setup, now);
         return CardMaker.make(
@@ -133,19 +133,19 @@ final class CardCommand implements Callable<Integer> {
                 now);
     }
 
-    private SigningKey key(Setup setup, Instant now) throws IOException, SetupFileException {
+    private SigningKey key(Setup setup, Instant now) throws IOException, InputFileException {
         try {
             if (passphrase != null && keys.status().state() == KeyRing.State.LOCKED) {
                 keys.unlock(Files.readString(context.path(passphrase)).strip().toCharArray());
             }
             return keys.signing(setup.card().signedBy(), setup.card().role(), now);
         } catch (KeyException trouble) {
-            throw new SetupFileException(
+            throw new InputFileException(
                     context.user().root().toString(),
                     "",
                     context.words().choice(trouble.kind()) + " (--passphrase-file)");
         } catch (NoSuchFileException missing) {
-            throw new SetupFileException(String.valueOf(passphrase), "", "no such file");
+            throw new InputFileException(String.valueOf(passphrase), "", "no such file");
         }
     }
 }

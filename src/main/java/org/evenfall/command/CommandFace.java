@@ -2,7 +2,7 @@ package org.evenfall.command;
 
 import java.util.List;
 import java.util.Optional;
-import org.evenfall.store.SetupFileException;
+import org.evenfall.store.InputFileException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -79,7 +79,7 @@ public final class CommandFace implements Runnable {
 
     /** What a file problem says of itself; anything else by its kind, in one line. */
     private static String told(Exception problem) {
-        if (problem instanceof SetupFileException) {
+        if (problem instanceof InputFileException) {
             return String.valueOf(problem.getMessage());
         }
         String message = String.valueOf(problem.getMessage()).replaceAll("\\s*\\R\\s*", " ");

@@ -11,7 +11,7 @@ import org.evenfall.reference.RankedProduct;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.Setup;
-import org.evenfall.store.SetupFileException;
+import org.evenfall.store.InputFileException;
 import picocli.CommandLine.Command;
 
 /** The closest tested products. */
@@ -31,11 +31,11 @@ final class MatchCommand extends AnswerCommand {
     }
 
     @Override
-    void print(Setup setup, String file) throws SetupFileException {
+    void print(Setup setup, String file) throws InputFileException {
         Assessment assessment = Assessor.assess(setup);
         MatchResult match = assessment.match();
         if (match == null) {
-            throw new SetupFileException(file, "/product", context().words().text("missing.productFirst"));
+            throw new InputFileException(file, "/product", context().words().text("missing.productFirst"));
         }
         for (RankedProduct reference : match.ranked()) {
             context().out().println(line(reference));

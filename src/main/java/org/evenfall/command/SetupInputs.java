@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.evenfall.setup.entry.Setup;
-import org.evenfall.store.SetupFileException;
+import org.evenfall.store.InputFileException;
 import org.evenfall.store.SetupStore;
 
 /** One result line for each setup, from files or from standard input. */
@@ -18,7 +18,7 @@ final class SetupInputs {
 
     private SetupInputs() {}
 
-    static Setup read(CommandContext context, String file) throws SetupFileException {
+    static Setup read(CommandContext context, String file) throws InputFileException {
         return new SetupStore(context.json()).read(context.path(file)).setup();
     }
 
@@ -37,11 +37,11 @@ final class SetupInputs {
                         work.apply(context.json().read(line, "line " + number).setup());
                 worst = Math.max(worst, answer.code());
                 context.out().println(text(context, answer.json()));
-            } catch (SetupFileException problem) {
+            } catch (InputFileException problem) {
                 worst = CommandFace.WRONG;
                 ObjectNode told = context.json().mapper().createObjectNode();
                 told.put("error", problem.problem());
-                told.put("pointer", problem.pointer());
+                told.put("pointer", problem.place());
                 told.put("line", number);
                 context.out().println(text(context, told));
             }
@@ -52,7 +52,7 @@ final class SetupInputs {
 
     /** Many files: one line of JSON for each. All are read before the first is answered. */
     static int lines(CommandContext context, List<String> files, Function<Setup, Answer> work)
-            throws SetupFileException, IOException {
+            throws InputFileException, IOException {
         List<Setup> setups = new ArrayList<>();
         for (String file : files) {
             setups.add(read(context, file));

@@ -8,7 +8,7 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.TrayTestResult;
-import org.evenfall.store.SetupFileException;
+import org.evenfall.store.InputFileException;
 import org.evenfall.trays.TestChange;
 import org.evenfall.trays.TestChanges;
 import org.evenfall.trays.Uniformity;
@@ -63,11 +63,11 @@ final class TraysCompareCommand implements Callable<Integer> {
         return CommandFace.OK;
     }
 
-    private Uniformity last(String file) throws SetupFileException {
+    private Uniformity last(String file) throws InputFileException {
         List<TrayTestResult> tests =
                 Assessor.assess(SetupInputs.read(context, file)).trays().tests();
         if (tests.isEmpty()) {
-            throw new SetupFileException(file, "/trays/tests", context.words().text("missing.trayTest"));
+            throw new InputFileException(file, "/trays/tests", context.words().text("missing.trayTest"));
         }
         return tests.get(tests.size() - 1).evenness();
     }

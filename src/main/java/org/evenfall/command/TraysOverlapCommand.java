@@ -15,7 +15,7 @@ import org.evenfall.flight.DrivingPattern;
 import org.evenfall.flight.SpreadPattern;
 import org.evenfall.flight.WidthScan;
 import org.evenfall.quantity.Unit;
-import org.evenfall.store.SetupFileException;
+import org.evenfall.store.InputFileException;
 import org.evenfall.store.SinglePassCsv;
 import org.evenfall.trays.OverlapResult;
 import org.jspecify.annotations.Nullable;
@@ -88,14 +88,14 @@ final class TraysOverlapCommand implements Callable<Integer> {
         return CommandFace.OK;
     }
 
-    private String text() throws SetupFileException {
+    private String text() throws InputFileException {
         if (!Files.exists(context.path(file))) {
-            throw new SetupFileException(file, "", "no such file");
+            throw new InputFileException(file, "", "no such file");
         }
         try {
             return Files.readString(context.path(file), StandardCharsets.UTF_8);
         } catch (IOException unreadable) {
-            throw new SetupFileException(file, "", "cannot be read as text");
+            throw new InputFileException(file, "", "cannot be read as text");
         }
     }
 

@@ -6,7 +6,7 @@ import org.evenfall.flight.DrivingPattern;
 import org.evenfall.granule.SizeDistribution;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.TraysResult;
-import org.evenfall.store.SetupFileException;
+import org.evenfall.store.InputFileException;
 import org.evenfall.trays.CatchConversion;
 import org.evenfall.trays.CatchPlan;
 import org.evenfall.trays.CatchPlans;
@@ -118,7 +118,7 @@ final class TraysPlanCommand implements Callable<Integer> {
             layout = result.layout();
             plan = result.plan();
             if (layout == null) {
-                throw new SetupFileException(
+                throw new InputFileException(
                         file, "/start/tramlineWidth", context.words().text("missing.widthFirst"));
             }
         } else {

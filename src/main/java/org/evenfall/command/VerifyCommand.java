@@ -8,7 +8,7 @@ import org.evenfall.card.CardVerifier;
 import org.evenfall.card.KeyRing;
 import org.evenfall.card.VerifyResult;
 import org.evenfall.finding.Arg;
-import org.evenfall.store.SetupFileException;
+import org.evenfall.store.InputFileException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -72,19 +72,19 @@ final class VerifyCommand implements Callable<Integer> {
         return result.appended() ? APPENDED : CommandFace.FOUND;
     }
 
-    private VerifyResult result() throws SetupFileException {
+    private VerifyResult result() throws InputFileException {
         byte[] bytes;
         try {
             bytes = Files.readAllBytes(context.path(file));
         } catch (NoSuchFileException missing) {
-            throw new SetupFileException(file, "", "no such file");
+            throw new InputFileException(file, "", "no such file");
         } catch (IOException unreadable) {
-            throw new SetupFileException(file, "", "cannot be read");
+            throw new InputFileException(file, "", "cannot be read");
         }
         try {
             return CardVerifier.verify(bytes, new KeyRing(context.user().root()).codes());
         } catch (IOException damaged) {
-            throw new SetupFileException(file, "", "is no PDF file, or is damaged");
+            throw new InputFileException(file, "", "is no PDF file, or is damaged");
         }
     }
 

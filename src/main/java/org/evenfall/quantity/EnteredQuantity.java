@@ -2,7 +2,6 @@ package org.evenfall.quantity;
 
 import java.util.Objects;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * One value exactly as it was typed, with the unit it was typed in. Never refused, never rounded: reading it as a
@@ -16,11 +15,6 @@ public record EnteredQuantity(String text, Unit unit) {
     public EnteredQuantity {
         text = Objects.requireNonNullElse(text, "");
         unit = Objects.requireNonNullElse(unit, Unit.NONE);
-    }
-
-    /** {@code null} becomes {@link #EMPTY}: a value missing in a file is a value not yet typed. */
-    public static EnteredQuantity orEmpty(@Nullable EnteredQuantity typed) {
-        return typed == null ? EMPTY : typed;
     }
 
     /** Text and unit in one: the last word is the unit when it is one, all before it is the text. */

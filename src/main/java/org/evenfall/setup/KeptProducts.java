@@ -13,6 +13,7 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TestedProductEntry;
 import org.evenfall.setup.entry.TrayTestEntry;
+import org.evenfall.setup.entry.UnknownKeys;
 import org.evenfall.trays.Uniformity;
 
 /** A product whose last tray test passed becomes a tested product of this machine. */
@@ -63,10 +64,14 @@ public final class KeptProducts {
                                 .toList(),
                 EnteredQuantity.EMPTY,
                 typed(evenness.cvPercent(), Unit.PERCENT),
-                test.settings(),
-                (OWN_TEST + " " + test.date()).strip());
+                test.settings().withUnknownKeys(UnknownKeys.NONE),
+                (OWN_TEST + " " + test.date()).strip(),
+                UnknownKeys.NONE);
         boolean there = setup.match().library().stream()
-                .anyMatch(entry -> entry.withId(kept.id()).equals(kept));
+                .anyMatch(entry -> entry.withId(kept.id())
+                        .withUnknownKeys(UnknownKeys.NONE)
+                        .withSettings(entry.settings().withUnknownKeys(UnknownKeys.NONE))
+                        .equals(kept));
         return there ? Optional.empty() : Optional.of(kept);
     }
 

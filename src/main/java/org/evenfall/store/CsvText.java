@@ -2,21 +2,34 @@ package org.evenfall.store;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
+import org.evenfall.quantity.NumberReading;
 
-/** A table as text: a header line, cells separated by comma, semicolon or tab as the header shows. */
+/** A table as text: a header line, then one line for each row; cells separated by comma, semicolon or tab. */
 final class CsvText {
+
+    private static final String BYTE_ORDER_MARK = "\ufeff";
 
     private CsvText() {}
 
-    /** What separates the cells, told by the first line. */
+    /** The separator of the header line: a semicolon or a tab where it has one, else a comma. */
     static char separator(String text) {
         String firstLine = text.lines().findFirst().orElse("");
         return firstLine.contains(";") ? ';' : firstLine.contains("\t") ? '\t' : ',';
     }
 
-    static CSVParser parse(String text) throws IOException {
+    /**
+     * The rows under a header line; a byte order mark, blank lines and blanks around a cell count for nothing.
+     *
+     * @param name what to call the file in a message
+     * @param needed columns that must be there
+     * @throws InputFileException when a needed column is missing or a column occurs twice
+     */
+    static CSVParser parse(String text, String name, List<String> needed) throws IOException, InputFileException {
         CSVFormat format = CSVFormat.DEFAULT
                 .builder()
                 .setDelimiter(separator(text))
@@ -25,6 +38,32 @@ final class CsvText {
                 .setTrim(true)
                 .setIgnoreEmptyLines(true)
                 .get();
-        return CSVParser.parse(new StringReader(text.replace("\ufeff", "")), format);
+        String plain = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+        CSVParser parser = CSVParser.parse(new StringReader(plain), format);
+        Set<String> columns = new HashSet<>();
+        for (String column : parser.getHeaderNames()) {
+            if (!columns.add(column)) {
+                throw new InputFileException(name, "line 1", "column " + column + " occurs twice");
+            }
+        }
+        for (String column : needed) {
+            if (!columns.contains(column)) {
+                throw new InputFileException(
+                        name, "line 1", "column " + column + " is missing; needed are " + String.join(", ", needed));
+            }
+        }
+        return parser;
+    }
+
+    /** Where a cell is. */
+    static String place(long line, String column) {
+        return "line " + line + (column.isEmpty() ? "" : ", column " + column);
+    }
+
+    /** Why a text is not taken as a number. */
+    static String notANumber(String word, NumberReading reading) {
+        return reading instanceof NumberReading.Ambiguous
+                ? "\"" + word + "\" could mean a thousand; write it with another count of decimals"
+                : "\"" + word + "\" is not a number";
     }
 }

@@ -21,12 +21,13 @@ import org.evenfall.setup.FieldSpec;
 import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.SettingsEntries;
 import org.evenfall.setup.entry.TestedProductEntry;
+import org.evenfall.setup.entry.UnknownKeys;
 
 /**
  * Tested products as a table. Columns, in any order, separated by comma, semicolon or tab: {@code id, name, form, width_m,
  * nitrogen_percent, bulk_density_kg_per_l, apertures_mm, shares_percent, d50_mm, tested_cv_percent, pto_rpm,
  * height_over_crop_cm, tilt_deg, source} and one column {@code lever:LABEL} a lever. Lists of numbers are separated by
- * blanks. Only id, name and width_m must be there. A decimal comma is understood. One bad line refuses the whole file.
+ * blanks. Only id, name and width_m are needed. A decimal comma is read. One wrong line refuses the whole file.
  */
 public final class LibraryCsv {
 
@@ -50,45 +51,49 @@ public final class LibraryCsv {
 
     private LibraryCsv() {}
 
-    public static List<TestedProductEntry> read(String text, String name) throws SetupFileException {
-        try (CSVParser parser = CsvText.parse(text)) {
-            for (String needed : NEEDED) {
-                if (!parser.getHeaderNames().contains(needed)) {
-                    throw new SetupFileException(name, "line 1", "column " + needed + " is missing");
-                }
-            }
+    /**
+     * The tested products of a table, in its order.
+     *
+     * @param name what to call the file in a message
+     * @throws InputFileException for the first line or column that is wrong; nothing of the file is taken then
+     */
+    public static List<TestedProductEntry> read(String text, String name) throws InputFileException {
+        try (CSVParser parser = CsvText.parse(text, name, NEEDED)) {
             for (String column : parser.getHeaderNames()) {
                 if (!KNOWN.contains(column) && !column.startsWith(LEVER)) {
-                    throw new SetupFileException(name, "line 1", "column " + column + " is not known");
+                    throw new InputFileException(name, "line 1", "column " + column + " is not known");
                 }
             }
             List<TestedProductEntry> entries = new ArrayList<>();
             Set<String> ids = new HashSet<>();
             for (CSVRecord row : parser) {
                 if (!ids.add(row.get("id"))) {
-                    throw new SetupFileException(
+                    throw new InputFileException(
                             name,
-                            "line " + parser.getCurrentLineNumber() + ", column id",
-                            "\"" + row.get("id") + "\" stands twice");
+                            CsvText.place(parser.getCurrentLineNumber(), "id"),
+                            "\"" + row.get("id") + "\" occurs twice");
                 }
                 entries.add(new Row(row, parser.getCurrentLineNumber(), name, parser.getHeaderNames()).entry());
             }
             return entries;
         } catch (UncheckedIOException | IllegalStateException | IllegalArgumentException | IOException broken) {
-            throw new SetupFileException(name, "", "not a table: " + broken.getMessage());
+            throw new InputFileException(name, "", "not a table: " + broken.getMessage());
         }
     }
 
     private record Row(CSVRecord row, long line, String file, List<String> columns) {
 
-        TestedProductEntry entry() throws SetupFileException {
+        TestedProductEntry entry() throws InputFileException {
             if (!row.isConsistent()) {
                 throw problem("", "the line has " + row.size() + " cells, the header " + columns.size());
             }
             Map<String, EnteredQuantity> levers = new LinkedHashMap<>();
             for (String column : columns) {
                 if (column.startsWith(LEVER) && !text(column).isEmpty()) {
-                    levers.put(column.substring(LEVER.length()).strip(), number(column, Fields.LEVER_VALUE));
+                    String lever = column.substring(LEVER.length()).strip();
+                    if (levers.put(lever, number(column, Fields.LEVER_VALUE)) != null) {
+                        throw problem(column, "the lever \"" + lever + "\" occurs twice");
+                    }
                 }
             }
             int apertures = numbers("apertures_mm", Fields.APERTURE).size();
@@ -112,22 +117,24 @@ public final class LibraryCsv {
                             levers,
                             number("pto_rpm", Fields.PTO_SPEED),
                             number("height_over_crop_cm", Fields.HEIGHT_OVER_CROP),
-                            number("tilt_deg", Fields.TILT)),
-                    text("source"));
+                            number("tilt_deg", Fields.TILT),
+                            UnknownKeys.NONE),
+                    text("source"),
+                    UnknownKeys.NONE);
         }
 
         private String text(String column) {
             return columns.contains(column) ? row.get(column) : "";
         }
 
-        private String needed(String column) throws SetupFileException {
+        private String needed(String column) throws InputFileException {
             if (text(column).isEmpty()) {
                 throw problem(column, "is empty");
             }
             return text(column);
         }
 
-        private ProductForm form() throws SetupFileException {
+        private ProductForm form() throws InputFileException {
             String word = text("form");
             if (word.isEmpty()) {
                 return ProductForm.UNANSWERED;
@@ -139,12 +146,12 @@ public final class LibraryCsv {
                             problem("form", "\"" + word + "\" is not one of " + Arrays.toString(ProductForm.values())));
         }
 
-        private EnteredQuantity number(String column, FieldSpec spec) throws SetupFileException {
+        private EnteredQuantity number(String column, FieldSpec spec) throws InputFileException {
             String word = text(column);
             return word.isEmpty() ? EnteredQuantity.EMPTY : checked(word, column, spec);
         }
 
-        private List<EnteredQuantity> numbers(String column, FieldSpec spec) throws SetupFileException {
+        private List<EnteredQuantity> numbers(String column, FieldSpec spec) throws InputFileException {
             List<EnteredQuantity> numbers = new ArrayList<>();
             for (String word :
                     text(column).isEmpty() ? new String[0] : text(column).split("\\s+", -1)) {
@@ -153,14 +160,10 @@ public final class LibraryCsv {
             return numbers;
         }
 
-        private EnteredQuantity checked(String word, String column, FieldSpec spec) throws SetupFileException {
+        private EnteredQuantity checked(String word, String column, FieldSpec spec) throws InputFileException {
             NumberReading reading = NumberText.read(word);
-            if (reading instanceof NumberReading.Ambiguous) {
-                throw problem(
-                        column, "\"" + word + "\" could mean a thousand; write it with another count of decimals");
-            }
             if (!(reading instanceof NumberReading.Value value)) {
-                throw problem(column, "\"" + word + "\" is not a number");
+                throw problem(column, CsvText.notANumber(word, reading));
             }
             if (value.value() < spec.low() || value.value() > spec.high()) {
                 throw problem(
@@ -173,8 +176,8 @@ public final class LibraryCsv {
             return new EnteredQuantity(word, spec.base());
         }
 
-        private SetupFileException problem(String column, String what) {
-            return new SetupFileException(file, "line " + line + (column.isEmpty() ? "" : ", column " + column), what);
+        private InputFileException problem(String column, String what) {
+            return new InputFileException(file, CsvText.place(line, column), what);
         }
     }
 }

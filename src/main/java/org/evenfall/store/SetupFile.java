@@ -1,23 +1,19 @@
 package org.evenfall.store;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import org.evenfall.setup.entry.Setup;
 
 /**
- * A setup as it stands in its file.
+ * A setup of a file.
  *
  * @param setup what was typed
- * @param unknown keys of the file that this version does not know, in their places; they survive a save
  */
-public record SetupFile(Setup setup, JsonNode unknown) {
+public record SetupFile(Setup setup) {
 
-    /** A setup that was never saved. */
     public static SetupFile of(Setup setup) {
-        return new SetupFile(setup, JsonNodeFactory.instance.objectNode());
+        return new SetupFile(setup);
     }
 
     public SetupFile with(Setup changed) {
-        return new SetupFile(changed, unknown);
+        return new SetupFile(changed);
     }
 }

@@ -9,27 +9,38 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 
-/** Setup files on disk. A save is whole or not at all. */
+/** Setup files on disk. A save writes the whole file or changes nothing. */
 public final class SetupStore {
 
     private final SetupJson json;
 
+    /** A store of files in the format of {@link SetupJson}. */
     public SetupStore(SetupJson json) {
         this.json = json;
     }
 
-    public SetupFile read(Path file) throws SetupFileException {
+    /**
+     * The setup of a file.
+     *
+     * @throws InputFileException when the file is not there, cannot be read, or is no setup
+     */
+    public SetupFile read(Path file) throws InputFileException {
         try {
             return json.read(Files.readString(file), file.toString());
         } catch (NoSuchFileException missing) {
-            throw new SetupFileException(file.toString(), "", "no such file");
+            throw new InputFileException(file.toString(), "", "no such file");
         } catch (MalformedInputException binary) {
-            throw new SetupFileException(file.toString(), "", "not a text file in UTF-8");
+            throw new InputFileException(file.toString(), "", "not a text file in UTF-8");
         } catch (IOException unreadable) {
-            throw new SetupFileException(file.toString(), "", "cannot be read: " + reason(unreadable));
+            throw new InputFileException(file.toString(), "", "cannot be read: " + reason(unreadable));
         }
     }
 
+    /**
+     * Writes a setup in place of what the file had.
+     *
+     * @throws IOException when it cannot be written; the file is then as it was
+     */
     public void save(SetupFile setup, Path file) throws IOException {
         writeWhole(file, json.write(setup).getBytes(StandardCharsets.UTF_8));
     }

@@ -2,6 +2,7 @@ package org.evenfall.store;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
@@ -13,71 +14,83 @@ import org.evenfall.quantity.NumberText;
 import org.evenfall.trays.OverlapResult;
 
 /**
- * A line of trays as a table: {@code position,amount}, positions in any one length unit, negative left of the pass, in any
- * order; semicolons or tabs separate as well, and then a decimal comma is understood. One bad line refuses the file.
+ * A line of trays under one pass as a table with the columns {@code position} (any one unit of length, negative left of
+ * the pass) and {@code amount} (any one unit, at least 0), rows in any order, separated by comma, semicolon or tab. A
+ * decimal comma is read where a semicolon or tab separates. One wrong line refuses the whole file.
  */
 public final class SinglePassCsv {
 
+    private static final String POSITION = "position";
+    private static final String AMOUNT = "amount";
     private static final Pattern POINT = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d{1,3})?");
 
     private SinglePassCsv() {}
 
-    public static SpreadPattern read(String text, String name) throws SetupFileException {
+    /**
+     * The pattern of the table.
+     *
+     * @param name what to call the file in a message
+     * @throws InputFileException for the first line or column that is wrong, for fewer than {@value OverlapResult#FEWEST} or
+     *     more than {@value OverlapResult#MOST} trays, and where nothing was caught
+     */
+    public static SpreadPattern read(String text, String name) throws InputFileException {
         char separator = CsvText.separator(text);
-        SortedMap<Double, Double> line = new TreeMap<>();
-        try (CSVParser parser = CsvText.parse(text)) {
-            for (String needed : new String[] {"position", "amount"}) {
-                if (!parser.getHeaderNames().contains(needed)) {
-                    throw new SetupFileException(
-                            name, "line 1", "column " + needed + " is missing; the header is position,amount");
-                }
-            }
+        SortedMap<Double, Double> amounts = new TreeMap<>();
+        try (CSVParser parser = CsvText.parse(text, name, List.of(POSITION, AMOUNT))) {
             for (CSVRecord row : parser) {
-                String place = "line " + parser.getCurrentLineNumber();
-                double position = number(row, "position", separator, name, place);
-                double amount = number(row, "amount", separator, name, place);
+                Cells cells = new Cells(row, parser.getCurrentLineNumber(), separator, name);
+                cells.checkCount(parser.getHeaderNames().size());
+                double amount = cells.number(AMOUNT);
                 if (amount < 0) {
-                    throw new SetupFileException(
-                            name, place + ", column amount", "\"" + row.get("amount") + "\" is below 0");
+                    throw cells.problem(AMOUNT, "\"" + row.get(AMOUNT) + "\" is below 0");
                 }
-                if (line.put(position, amount) != null) {
-                    throw new SetupFileException(name, place + ", column position", "two trays at one place");
+                // adding 0 makes one zero of 0 and -0
+                if (amounts.put(cells.number(POSITION) + 0.0, amount) != null) {
+                    throw cells.problem(POSITION, "two trays have this position");
                 }
             }
         } catch (UncheckedIOException | IllegalStateException | IllegalArgumentException | IOException broken) {
-            throw new SetupFileException(name, "", "not a table: " + broken.getMessage());
+            throw new InputFileException(name, "", "not a table: " + broken.getMessage());
         }
-        if (line.size() < OverlapResult.FEWEST || line.size() > OverlapResult.MOST) {
-            throw new SetupFileException(
+        if (amounts.size() < OverlapResult.FEWEST || amounts.size() > OverlapResult.MOST) {
+            throw new InputFileException(
                     name,
                     "",
-                    line.size() + " trays; allowed is " + OverlapResult.FEWEST + " to " + OverlapResult.MOST
+                    amounts.size() + " trays; allowed is " + OverlapResult.FEWEST + " to " + OverlapResult.MOST
                             + ", usual " + OverlapResult.USUAL_FEWEST + " or more");
         }
-        if (line.values().stream().allMatch(amount -> amount == 0)) {
-            throw new SetupFileException(name, "column amount", "nothing was caught");
+        if (amounts.values().stream().allMatch(amount -> amount == 0)) {
+            throw new InputFileException(name, "column " + AMOUNT, "nothing was caught");
         }
         return new SpreadPattern(
-                line.keySet().stream().mapToDouble(Double::doubleValue).toArray(),
-                line.values().stream().mapToDouble(Double::doubleValue).toArray());
+                amounts.keySet().stream().mapToDouble(Double::doubleValue).toArray(),
+                amounts.values().stream().mapToDouble(Double::doubleValue).toArray());
     }
 
-    private static double number(CSVRecord row, String column, char separator, String name, String place)
-            throws SetupFileException {
-        String word = row.isSet(column) ? row.get(column) : "";
-        if (separator == ',' && POINT.matcher(word).matches()) {
+    private record Cells(CSVRecord row, long line, char separator, String file) {
+
+        /** More cells than the header has come from a decimal comma where a comma separates. */
+        void checkCount(int columns) throws InputFileException {
+            if (row.size() > columns) {
+                throw problem("", "the line has " + row.size() + " cells, the header " + columns
+                        + "; with a decimal comma, separate the cells by semicolons");
+            }
+        }
+
+        double number(String column) throws InputFileException {
+            String word = row.isSet(column) ? row.get(column) : "";
             // where a comma separates cells, a point can only be a decimal point
-            return Double.parseDouble(word);
+            NumberReading reading = separator == ',' && POINT.matcher(word).matches()
+                    ? new NumberReading.Value(Double.parseDouble(word))
+                    : NumberText.read(word);
+            if (reading instanceof NumberReading.Value value && Double.isFinite(value.value())) {
+                return value.value();
+            }
+            throw problem(column, CsvText.notANumber(word, reading));
         }
-        NumberReading reading = NumberText.read(word);
-        if (reading instanceof NumberReading.Value value) {
-            return value.value();
+
+        InputFileException problem(String column, String what) {
+            return new InputFileException(file, CsvText.place(line, column), what);
         }
-        throw new SetupFileException(
-                name,
-                place + ", column " + column,
-                reading instanceof NumberReading.Ambiguous
-                        ? "\"" + word + "\" could mean a thousand; write it with another count of decimals"
-                        : "\"" + word + "\" is not a number");
     }
 }

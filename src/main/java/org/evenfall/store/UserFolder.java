@@ -9,13 +9,21 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /**
- * The folder in which Evenfall keeps the person's setups, kept machines and signing key.
+ * The user's folder of Evenfall: setups, cards and keys.
  *
  * @param root the folder
  */
 public record UserFolder(Path root) {
 
-    /** Where the system wants such things: environment and home come from the caller. */
+    /**
+     * The folder that {@code EVENFALL_HOME} names; else the usual folder of the system for settings of a program.
+     * Source (from memory): XDG Base Directory Specification for {@code XDG_CONFIG_HOME}; Windows: {@code APPDATA}; macOS:
+     * {@code Library/Application Support}.
+     *
+     * @param environment environment variables
+     * @param osName system property {@code os.name}
+     * @param home home folder of the user
+     */
     public static UserFolder of(Map<String, String> environment, String osName, Path home) {
         String own = environment.get("EVENFALL_HOME");
         if (own != null && !own.isBlank()) {
@@ -33,15 +41,12 @@ public record UserFolder(Path root) {
                 (config == null || config.isBlank() ? home.resolve(".config") : Path.of(config)).resolve("evenfall"));
     }
 
+    /** The folder of the setups; it need not exist. */
     public Path setups() {
         return root.resolve("setups");
     }
 
-    public Path key() {
-        return root.resolve("signing-key.p12");
-    }
-
-    /** Setups kept here, the newest first. */
+    /** The setups of this folder, the one changed last first; empty where there are none or the folder cannot be read. */
     public List<Path> recent() {
         if (!Files.isDirectory(setups())) {
             return List.of();

@@ -1,4 +1,4 @@
-/** Floor 4: what is kept on disk: the season file, the library, autosave and recovery. */
+/** Floor 4: what is read from and written to disk: setup files, tables of tested products and of trays, the user folder. */
 @NullMarked
 package org.evenfall.store;
 

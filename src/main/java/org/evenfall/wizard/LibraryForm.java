@@ -24,7 +24,7 @@ import org.evenfall.setup.entry.MatchEntries;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TestedProductEntry;
 import org.evenfall.store.LibraryCsv;
-import org.evenfall.store.SetupFileException;
+import org.evenfall.store.InputFileException;
 
 /** The library of tested products: search, sort, add, edit, delete with undo, import, keep the product just proved. */
 final class LibraryForm {
@@ -211,7 +211,7 @@ final class LibraryForm {
             List<TestedProductEntry> more = LibraryCsv.read(Files.readString(file), String.valueOf(file.getFileName()));
             form.model().change(setup -> LIBRARY.set(setup, KeptProducts.join(LIBRARY.get(setup), more)));
             document.tell(form.words().text("match.imported", Arg.count(more.size())));
-        } catch (SetupFileException | IOException problem) {
+        } catch (InputFileException | IOException problem) {
             document.tell(form.words().text("desk.unreadable", Arg.text(String.valueOf(problem.getMessage()))));
         }
     }

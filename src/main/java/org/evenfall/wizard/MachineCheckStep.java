@@ -19,6 +19,7 @@ import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.CheckEntry;
 import org.evenfall.setup.entry.MachineCheckEntries;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.UnknownKeys;
 import org.evenfall.setup.entry.VaneEntry;
 import org.evenfall.wizard.picture.MachineCheckPicture;
 
@@ -219,7 +220,7 @@ final class MachineCheckStep implements StepView {
         return setup.machineCheck().checks().stream()
                 .filter(check -> check.item() == item)
                 .findFirst()
-                .orElse(new CheckEntry(item, CheckAnswer.UNANSWERED, ""));
+                .orElse(new CheckEntry(item, CheckAnswer.UNANSWERED, "", UnknownKeys.NONE));
     }
 
     private static Setup with(Setup setup, CheckEntry entry) {

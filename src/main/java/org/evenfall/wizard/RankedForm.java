@@ -114,7 +114,7 @@ final class RankedForm {
         if (match.settings().levers().isEmpty()) {
             for (TestedProductEntry entry : match.library()) {
                 if (entry.id().equals(id)) {
-                    match = match.withSettings(entry.settings());
+                    match = match.withSettings(entry.settings().withUnknownKeys(match.settings().unknownKeys()));
                 }
             }
         }

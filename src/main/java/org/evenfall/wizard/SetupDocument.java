@@ -15,7 +15,7 @@ import org.evenfall.setup.Revisions;
 import org.evenfall.setup.entry.CardEntries;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.SetupFile;
-import org.evenfall.store.SetupFileException;
+import org.evenfall.store.InputFileException;
 import org.evenfall.store.SetupJson;
 import org.jspecify.annotations.Nullable;
 
@@ -70,7 +70,7 @@ final class SetupDocument {
                             .filter(part -> !part.isBlank())
                             .toList());
             return name.isEmpty() ? String.valueOf(file.getFileName()) : name + "  (" + file.getFileName() + ")";
-        } catch (SetupFileException unreadable) {
+        } catch (InputFileException unreadable) {
             return String.valueOf(file.getFileName());
         }
     }
@@ -103,7 +103,7 @@ final class SetupDocument {
         context.demo().apply("setup.json").ifPresent(text -> {
             try {
                 show(new SetupJson().read(text, "demo"), newFile("demo"));
-            } catch (SetupFileException broken) {
+            } catch (InputFileException broken) {
                 tell(broken.getMessage());
             }
         });
@@ -137,7 +137,7 @@ final class SetupDocument {
     private @Nullable SetupFile read(Path file) {
         try {
             return context.store().read(file);
-        } catch (SetupFileException problem) {
+        } catch (InputFileException problem) {
             tell(context.words().text("desk.unreadable", Arg.text(String.valueOf(problem.getMessage()))));
             return null;
         }

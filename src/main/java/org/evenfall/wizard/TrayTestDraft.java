@@ -13,6 +13,7 @@ import org.evenfall.setup.Assessment;
 import org.evenfall.setup.entry.SettingsEntries;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TrayTestEntry;
+import org.evenfall.setup.entry.UnknownKeys;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.LeverMove;
 import org.evenfall.trays.TrayLayout;
@@ -35,7 +36,7 @@ final class TrayTestDraft {
         BucketResult bucket = buckets.isEmpty() ? null : buckets.get(buckets.size() - 1);
         tests.add(TrayTestEntry.EMPTY
                 .withDate(setup.card().date())
-                .withSettings(settings(setup, before, assessment.trays().advice(), locale))
+                .withSettings(settings(setup, before, assessment.trays().advice(), locale).withUnknownKeys(UnknownKeys.NONE))
                 .withOpeningLeft(bucket == null ? EnteredQuantity.EMPTY : plain(bucket.openingLeft(), locale))
                 .withOpeningRight(bucket == null ? EnteredQuantity.EMPTY : plain(bucket.openingRight(), locale))
                 .withRuns(

@@ -17,7 +17,7 @@ import org.evenfall.card.CardPrinter;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.setup.Assessor;
-import org.evenfall.store.SetupFileException;
+import org.evenfall.store.InputFileException;
 import org.evenfall.store.SetupStore;
 import org.evenfall.store.UserFolder;
 
@@ -92,7 +92,7 @@ public final class WizardLauncher {
                 closed.countDown();
             });
             window.show(stage);
-        } catch (SetupFileException unreadable) {
+        } catch (InputFileException unreadable) {
             problem.set(String.valueOf(unreadable.getMessage()));
             closed.countDown();
         }

@@ -16,7 +16,7 @@ import javafx.stage.Stage;
 import org.evenfall.finding.Arg;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.SetupFile;
-import org.evenfall.store.SetupFileException;
+import org.evenfall.store.InputFileException;
 
 /** The wizard in its window: look, keys, saving. */
 final class WizardWindow {
@@ -36,7 +36,7 @@ final class WizardWindow {
     private boolean dark;
     private boolean projector;
 
-    WizardWindow(WizardContext context, Optional<Path> file) throws SetupFileException {
+    WizardWindow(WizardContext context, Optional<Path> file) throws InputFileException {
         this.context = context;
         for (String font : FONTS) {
             Font.loadFont(

@@ -24,7 +24,7 @@ import org.evenfall.setup.entry.Condition;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.store.SetupFile;
-import org.evenfall.store.SetupFileException;
+import org.evenfall.store.InputFileException;
 import org.evenfall.store.SetupJson;
 import org.junit.jupiter.api.Test;
 
@@ -177,7 +177,7 @@ class AssessorTest {
             SetupFile file;
             try {
                 file = JSON.read(changed.toString(), "mutated");
-            } catch (SetupFileException told) {
+            } catch (InputFileException told) {
                 continue;
             }
             String text = changed.toString();

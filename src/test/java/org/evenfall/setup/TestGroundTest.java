@@ -63,7 +63,7 @@ class TestGroundTest {
         assertThat(told(demo, "trays.drivenInWind")).isEmpty();
         // the owner's own limit counts
         Setup own = windy.withTrays(windy.trays()
-                .withWindLimits(new WindLimitEntries(EnteredQuantity.EMPTY, EnteredQuantity.EMPTY, wind("5"))));
+                .withWindLimits(WindLimitEntries.EMPTY.withStop(wind("5"))));
         assertThat(told(own, "trays.drivenInWind")).isEmpty();
     }
 
@@ -71,7 +71,7 @@ class TestGroundTest {
     void limitsThatDoNotRiseAreNotTaken() {
         Setup odd = demo.withTrays(demo.trays()
                 .withWind(wind("2.5"))
-                .withWindLimits(new WindLimitEntries(wind("4"), wind("3"), EnteredQuantity.EMPTY)));
+                .withWindLimits(WindLimitEntries.EMPTY.withNote(wind("4")).withWarn(wind("3"))));
         assertThat(told(odd, "trays.windLimitsRise")).hasSize(1);
         assertThat(told(odd, "trays.windNote")).hasSize(1);
     }

@@ -8,14 +8,17 @@ import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import java.io.InputStream;
-import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
-import java.lang.reflect.Type;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
 import java.util.Set;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.entry.Setup;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -62,41 +65,76 @@ class SchemaTest {
         assertThat(validator().validate(MAPPER.readTree(text))).isNotEmpty();
     }
 
-    /** The schema cannot drift from the records: every entry and every word of every choice stands in it. */
     @Test
-    void everyEntryIsDescribed() throws Exception {
-        JsonNode schema = schema();
-        check(Setup.class, schema, schema, new HashSet<>());
+    void aRandomSetupIsValid() throws Exception {
+        SetupJson json = new SetupJson();
+        JsonSchema validator = validator();
+        Random random = new Random(1952);
+        for (int i = 0; i < 100; i++) {
+            String text = json.write(SetupFile.of(EntryTypes.random(Setup.class, random)));
+            assertThat(validator.validate(MAPPER.readTree(text))).as(text).isEmpty();
+        }
     }
 
-    private static void check(Class<?> type, JsonNode object, JsonNode schema, Set<Class<?>> seen) {
-        if (!seen.add(type)) {
-            return;
-        }
-        for (RecordComponent component : type.getRecordComponents()) {
-            JsonNode property = object.at("/properties/" + component.getName());
-            assertThat(property.isMissingNode())
-                    .as(type.getSimpleName() + "." + component.getName())
-                    .isFalse();
-            assertThat(property.path("description").asText()).isNotBlank();
-            Class<?> inner = inner(component.getGenericType());
-            if (inner.isEnum()) {
-                JsonNode words = property.has("enum") ? property.get("enum") : property.at("/items/enum");
-                assertThat(words)
-                        .map(JsonNode::asText)
-                        .containsExactly(Arrays.stream(inner.getEnumConstants())
-                                .map(Object::toString)
-                                .toArray(String[]::new));
-            } else if (inner.isRecord() && inner.getPackageName().endsWith(".entry")) {
-                check(inner, schema.at("/$defs/" + inner.getSimpleName()), schema, seen);
+    @Test
+    void unknownKeysAreAllowedEverywhere() throws Exception {
+        assertThat(schema().findValues("additionalProperties"))
+                .as("only the levers, whose keys are names")
+                .hasSize(1)
+                .allMatch(JsonNode::isObject);
+        assertThat(schema().findValues("unevaluatedProperties")).isEmpty();
+    }
+
+    /** The schema and the records have the same entries, in the same order, with the same choices; each is described. */
+    @Test
+    void theSchemaDescribesEveryEntryAndNoOther() throws Exception {
+        JsonNode schema = schema();
+        Set<String> described = new HashSet<>(Set.of("quantity"));
+        for (Class<? extends Record> type : EntryTypes.all()) {
+            described.add(type.getSimpleName());
+            JsonNode object = type == Setup.class ? schema : schema.at("/$defs/" + type.getSimpleName());
+            assertThat(object.path("description").asText()).as(type.getSimpleName()).isNotBlank();
+            List<String> keys = new ArrayList<>(
+                    EntryTypes.known(type).stream().map(EntriesModule::key).toList());
+            if (type == Setup.class) {
+                keys.add(0, "evenfall");
+            }
+            assertThat(object.get("properties").fieldNames())
+                    .toIterable()
+                    .as(type.getSimpleName())
+                    .containsExactlyElementsOf(keys);
+            for (RecordComponent component : EntryTypes.known(type)) {
+                JsonNode property = object.at("/properties/" + EntriesModule.key(component));
+                assertThat(property.path("description").asText())
+                        .as(type.getSimpleName() + "." + component.getName())
+                        .hasSizeGreaterThan(3);
+                checkType(component, property);
             }
         }
+        described.remove("Setup");
+        assertThat(schema.get("$defs").fieldNames()).toIterable().containsExactlyInAnyOrderElementsOf(described);
     }
 
-    private static Class<?> inner(Type type) {
-        if (type instanceof ParameterizedType list) {
-            return (Class<?>) list.getActualTypeArguments()[list.getActualTypeArguments().length - 1];
+    private static void checkType(RecordComponent component, JsonNode property) {
+        Class<?> inner = EntryTypes.inner(component.getGenericType());
+        JsonNode value = component.getType() == List.class
+                ? property.get("items")
+                : component.getType() == Map.class ? property.get("additionalProperties") : property;
+        if (inner.isEnum()) {
+            assertThat(value.get("enum"))
+                    .as(component.toString())
+                    .map(JsonNode::asText)
+                    .containsExactly(Arrays.stream(inner.getEnumConstants())
+                            .map(Object::toString)
+                            .toArray(String[]::new));
+        } else if (EntryTypes.isEntries(inner)) {
+            assertThat(value.path("$ref").asText()).isEqualTo("#/$defs/" + inner.getSimpleName());
+        } else if (inner == EnteredQuantity.class) {
+            assertThat(value.path("$ref").asText()).as(component.toString()).isEqualTo("#/$defs/quantity");
+        } else {
+            assertThat(value.path("type").asText())
+                    .as(component.toString())
+                    .isEqualTo(inner == int.class ? "integer" : "string");
         }
-        return (Class<?>) type;
     }
 }

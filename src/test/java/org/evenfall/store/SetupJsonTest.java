@@ -3,8 +3,6 @@ package org.evenfall.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -12,12 +10,14 @@ import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberReading;
 import org.evenfall.quantity.NumberText;
 import org.evenfall.quantity.Unit;
+import org.evenfall.setup.entry.LeverEntry;
 import org.evenfall.setup.entry.Setup;
-import org.evenfall.setup.entry.TestedProductEntry;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SetupJsonTest {
 
@@ -48,28 +48,59 @@ class SetupJsonTest {
         assertThat(json.read(text, "x").setup()).isEqualTo(setup);
     }
 
-    @Test
-    void unknownKeysSurviveAtEveryLevel() throws Exception {
-        String text = """
-                {"evenfall": 1, "$schema": "s", "colour": "blue",
-                 "start": {"farm": "Thornmarsh Farm", "hill": [1, 2]},
-                 "machine": {"levers": [{"label": "long vane", "paint": "red"}, {"label": "tilt"}]}}""";
-        SetupFile file = json.read(text, "x");
-        SetupFile changed =
-                file.with(file.setup().withStart(file.setup().start().withCrop("winter wheat")));
-        JsonNode again = new ObjectMapper().readTree(json.write(changed));
-        assertThat(again.at("/$schema").textValue()).isEqualTo("s");
-        assertThat(again.at("/colour").textValue()).isEqualTo("blue");
-        assertThat(again.at("/start/hill/1").intValue()).isEqualTo(2);
-        assertThat(again.at("/start/crop").textValue()).isEqualTo("winter wheat");
-        assertThat(again.at("/machine/levers/0/paint").textValue()).isEqualTo("red");
+    /** A JSON number has one meaning, also where its figures could be a group of thousands. */
+    @ParameterizedTest
+    @CsvSource({
+        "1.250, 1.25",
+        "1.125, 1.125",
+        "-1.125, -1.125",
+        "1125, 1125",
+        "0.125, 0.125",
+        "28, 28",
+        "1e3, 1000",
+        "1e30, 1e30",
+        "1e-30, 1e-30"
+    })
+    void aPlainJsonNumberIsReadAsThatNumber(String number, double value) throws Exception {
+        Setup setup = json.read("{\"evenfall\":1,\"product\":{\"containerVolume\":" + number + "}}", "x")
+                .setup();
+        assertThat(NumberText.read(setup.product().containerVolume().text())).isEqualTo(new NumberReading.Value(value));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1e31", "1e-31", "-1E+999999999", "1E-999999999"})
+    void aNumberThatNobodyTypesIsKeptShort(String number) throws Exception {
+        Setup setup = json.read("{\"evenfall\":1,\"product\":{\"nitrogen\":" + number + "}}", "x")
+                .setup();
+        assertThat(setup.product().nitrogen().text()).hasSizeLessThan(20);
+        assertThat(NumberText.read(setup.product().nitrogen().text())).isInstanceOf(NumberReading.NotANumber.class);
     }
 
     @Test
-    void aPlainJsonNumberIsNeverAskedBack() throws Exception {
-        Setup setup = json.read("{\"evenfall\":1,\"product\":{\"containerVolume\":1.250}}", "x")
+    void aNumberInPlaceOfATextIsTaken() throws Exception {
+        Setup setup = json.read("{\"evenfall\":1,\"start\":{\"season\":2027},\"card\":{\"revision\":\"2\"}}", "x")
                 .setup();
-        assertThat(NumberText.read(setup.product().containerVolume().text())).isEqualTo(new NumberReading.Value(1.25));
+        assertThat(setup.start().season()).isEqualTo("2027");
+        assertThat(setup.card().revision()).isEqualTo(2);
+    }
+
+    @Test
+    void explicitNullsAreNotTyped() throws Exception {
+        String text = "{\"evenfall\":1,\"start\":null,\"machine\":{\"levers\":[null],\"name\":null},"
+                + "\"product\":{\"containerFull\":[\"1 kg\",null]},\"card\":{\"paper\":null,\"revision\":null}}";
+        Setup setup = json.read(text, "x").setup();
+        assertThat(setup.start()).isEqualTo(Setup.EMPTY.start());
+        assertThat(setup.machine().levers()).containsExactly(LeverEntry.EMPTY);
+        assertThat(setup.product().containerFull())
+                .containsExactly(new EnteredQuantity("1", Unit.KG), EnteredQuantity.EMPTY);
+        assertThat(setup.card()).isEqualTo(Setup.EMPTY.card());
+    }
+
+    @Test
+    void aUnitAloneIsNothingTyped() throws Exception {
+        Setup setup = Setup.EMPTY.withStart(
+                Setup.EMPTY.start().withTramlineWidth(new EnteredQuantity("", Unit.FT)));
+        assertThat(json.write(SetupFile.of(setup))).isEqualTo(json.write(SetupFile.of(Setup.EMPTY)));
     }
 
     @ParameterizedTest
@@ -82,23 +113,44 @@ class SetupJsonTest {
                 "{\"evenfall\":1,\"start\":5}|/start|object",
                 "{\"evenfall\":1,\"product\":{\"apertures\":{\"a\":1}}}|/product/apertures|list",
                 "{\"evenfall\":1,\"product\":{\"nitrogen\":[1]}}|/product/nitrogen|number",
-                "{\"evenfall\":1,\"yard\":{\"checks\":[{\"answer\":\"GOOD\"}]}}|/yard/checks/0|item",
+                "{\"evenfall\":1,\"yard\":{\"checks\":[{\"answer\":\"GOOD\"}]}}|/yard/checks/0|\"item\" is missing; expected one of [GUARDS",
+                "{\"evenfall\":1,\"yard\":{\"checks\":[{\"item\":\"DISCS\"},null]}}|/yard/checks/1|item",
+                "{\"evenfall\":1,\"yard\":{\"checks\":[{\"item\":\"WINGS\"}]}}|/yard/checks/0/item|\"WINGS\" is not one of [GUARDS",
+                "{\"evenfall\":\"1\"}|/evenfall|unknown version \"1\"; allowed: 1",
+                "{\"evenfall\":1.0}|/evenfall|unknown version",
+                "{\"evenfall\":null}|/evenfall|unknown version null",
+                "{\"evenfall\":1,\"start\":{\"drivingPattern\":1}}|/start/drivingPattern|one of [UNANSWERED",
+                "{\"evenfall\":1,\"start\":{\"drivingPattern\":\"back_and_forth\"}}|/start/drivingPattern|BACK_AND_FORTH",
+                "{\"evenfall\":1,\"start\":{\"farm\":{}}}|/start/farm|expected a text",
+                "{\"evenfall\":1,\"start\":[]}|/start|expected an object",
+                "{\"evenfall\":1,\"card\":{\"revision\":1.5}}|/card/revision|expected a whole number",
+                "{\"evenfall\":1,\"card\":{\"revision\":99999999999}}|/card/revision|out of range",
+                "{\"evenfall\":1,\"card\":{\"revision\":\"two\"}}|/card/revision|expected a whole number",
+                "{\"evenfall\":1,\"product\":{\"nitrogen\":true}}|/product/nitrogen|number",
+                "{\"evenfall\":1,\"rate\":{\"bucketTests\":[{},{\"left\":[\"1 kg\",{}]}]}}|/rate/bucketTests/1/left/1|number",
+                "{\"evenfall\":1,\"match\":{\"settings\":{\"levers\":{\"a/b~c\":[]}}}}|/match/settings/levers/a~1b~0c|number",
+                "{\"evenfall\":1,\"start\":{\"farm\":\"a\",\"farm\":\"b\"}}||line 1, column",
+                "{\"evenfall\":1,\"evenfall\":1}||Duplicate",
+                "{\"evenfall\":1} x||line 1",
+                "null||object",
+                "||object",
                 "[1]||object",
                 "{\"evenfall\":1,|| line 1"
             })
-    void aBadFileIsToldWithItsPlace(String text, String pointer, String told) {
-        assertThatThrownBy(() -> json.read(text, "f.json"))
-                .isInstanceOfSatisfying(SetupFileException.class, problem -> {
-                    assertThat(problem.pointer()).isEqualTo(pointer == null ? "" : pointer);
-                    assertThat(problem.getMessage())
+    void aWrongFileIsRefusedWithItsPlace(@Nullable String text, @Nullable String place, String problem) {
+        assertThatThrownBy(() -> json.read(text == null ? "" : text, "f.json"))
+                .isInstanceOfSatisfying(InputFileException.class, refusal -> {
+                    assertThat(refusal.place()).isEqualTo(place == null ? "" : place);
+                    assertThat(refusal.file()).isEqualTo("f.json");
+                    assertThat(refusal.getMessage())
                             .startsWith("f.json")
-                            .contains(told)
+                            .contains(problem)
                             .doesNotContain("\n");
                 });
     }
 
     @Test
-    void aSaveIsWholeAndLeavesNothingBeside(@TempDir Path folder) throws Exception {
+    void aSaveReplacesTheFileAndLeavesNoOther(@TempDir Path folder) throws Exception {
         SetupStore store = new SetupStore(json);
         Path file = folder.resolve("a.json");
         store.save(SetupFile.of(Setup.EMPTY), file);
@@ -111,37 +163,14 @@ class SetupJsonTest {
     }
 
     @Test
-    void theLibraryReadsADecimalCommaAndAnyApertures() throws Exception {
-        List<TestedProductEntry> library = LibraryCsv.read(
-                "id;name;form;width_m;bulk_density_kg_per_l;apertures_mm;shares_percent;lever:long vane;pto_rpm\n"
-                        + "u1;Granular urea;GRANULAR_UREA;28;0,76;2 3,15 4,5;4 44 47 5;12,5;540\n",
-                "lib.csv");
-        assertThat(library).hasSize(1);
-        assertThat(library.get(0).settings().levers())
-                .containsEntry("long vane", new EnteredQuantity("12,5", Unit.NONE));
-        assertThat(library.get(0).apertures()).hasSize(3);
-    }
-
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "id,name\\na,b|line 1|width_m",
-                "id,name,width_m\\na,b,28\\nc,,28|line 3, column name|empty",
-                "id,name,width_m\\na,b,wide|line 2, column width_m|not a number",
-                "id,name,width_m,form\\na,b,28,PEBBLES|line 2, column form|GRANULAR_UREA",
-                "id,name,width_m\\na,b|line 2|cells",
-                "id,name,width_m\\na,b,28\\n\\na,c,28|line 4, column id|stands twice",
-                "id,name,width_m,colour\\na,b,28,red|line 1|column colour is not known",
-                "id,name,width_m\\na,b,2800|line 2, column width_m|allowed is 6 to 60 m",
-                "id,name,width_m,bulk_density_kg_per_l\\na,b,28,7.5|column bulk_density_kg_per_l|0.40 to 1.60 kg/L",
-                "id,name,width_m,apertures_mm,shares_percent\\na,b,28,2 3.15,40 60|column shares_percent|need one more",
-                "id\\tname\\twidth_m\\na\\tb\\twide|line 2, column width_m|not a number"
-            })
-    void aBadLineRefusesTheLibraryWithItsPlace(String text, String place, String told) {
-        assertThatThrownBy(() -> LibraryCsv.read(text.replace("\\n", "\n").replace("\\t", "\t"), "lib.csv"))
-                .isInstanceOf(SetupFileException.class)
-                .hasMessageContaining(place)
-                .hasMessageContaining(told);
+    void whatCannotBeReadIsRefusedWithItsFile(@TempDir Path folder) throws Exception {
+        SetupStore store = new SetupStore(json);
+        Path binary = Files.write(folder.resolve("b.json"), new byte[] {'{', (byte) 0xff, (byte) 0xfe});
+        assertThatThrownBy(() -> store.read(binary))
+                .isInstanceOf(InputFileException.class)
+                .hasMessage(binary + ": not a text file in UTF-8");
+        assertThatThrownBy(() -> store.read(folder))
+                .isInstanceOf(InputFileException.class)
+                .hasMessageContaining("cannot be read");
     }
 }

@@ -5,14 +5,15 @@ import java.util.List;
 import org.evenfall.quantity.EnteredQuantity;
 
 /**
- * One bucket test: every attempt is kept.
+ * One bucket test. Every attempt is kept.
  *
- * @param openingLeft opening left
- * @param openingRight opening right
- * @param time s
+ * @param openingLeft opening on the left, number on the opening scale
+ * @param openingRight opening on the right, number on the opening scale
+ * @param time time for which the outlets were open, s or min
  * @param bucketEmpty weight of the empty bucket, kg, g or lb
- * @param left weight caught left with the bucket, each repeat
- * @param right weight caught right with the bucket, each repeat
+ * @param left weight of the bucket with its catch on the left, one for each repeat, kg, g or lb
+ * @param right weight of the bucket with its catch on the right, one for each repeat, kg, g or lb
+ * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
 public record BucketEntry(
@@ -21,24 +22,15 @@ public record BucketEntry(
         EnteredQuantity time,
         EnteredQuantity bucketEmpty,
         List<EnteredQuantity> left,
-        List<EnteredQuantity> right)
+        List<EnteredQuantity> right, UnknownKeys unknownKeys)
         implements BucketEntryBuilder.With {
 
     /** Nothing typed yet. */
-    public static final BucketEntry EMPTY = new BucketEntry(
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            List.of(),
-            List.of());
+    public static final BucketEntry EMPTY = Blank.of(BucketEntry.class);
 
+    /** Copies what can change, so that no entry changes afterwards. */
     public BucketEntry {
-        openingLeft = EnteredQuantity.orEmpty(openingLeft);
-        openingRight = EnteredQuantity.orEmpty(openingRight);
-        time = EnteredQuantity.orEmpty(time);
-        bucketEmpty = EnteredQuantity.orEmpty(bucketEmpty);
-        left = Lists.typed(left);
-        right = Lists.typed(right);
+        left = List.copyOf(left);
+        right = List.copyOf(right);
     }
 }

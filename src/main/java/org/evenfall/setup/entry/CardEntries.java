@@ -1,21 +1,21 @@
 package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
-import java.util.Objects;
 import org.evenfall.quantity.EnteredQuantity;
 
 /**
  * Step 7: the card.
  *
- * @param paper sheet
- * @param language language of the card; unanswered: the program's own
- * @param measuredBy who measured
- * @param signedBy who signs
- * @param role role of who signs
- * @param date ISO date of the card
- * @param revision revision, 1 for the first
- * @param windStop stop spreading above this wind
- * @param remarks free text
+ * @param paper sheet the card is printed on
+ * @param language language of the card; unanswered: the language of the program
+ * @param measuredBy name of the person who measured
+ * @param signedBy name of the person who signs
+ * @param role role of the person who signs
+ * @param date date of the card, ISO 8601 (2027-04-30)
+ * @param revision revision of the card, 1 for the first; 0: none yet
+ * @param windStop wind speed above which spreading stops, m/s, km/h or mph
+ * @param remarks remarks, free text
+ * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
 public record CardEntries(
@@ -27,21 +27,9 @@ public record CardEntries(
         String date,
         int revision,
         EnteredQuantity windStop,
-        String remarks)
+        String remarks, UnknownKeys unknownKeys)
         implements CardEntriesBuilder.With {
 
     /** Nothing typed yet. */
-    public static final CardEntries EMPTY =
-            new CardEntries(Paper.A5_LANDSCAPE, CardLanguage.UNANSWERED, "", "", "", "", 0, EnteredQuantity.EMPTY, "");
-
-    public CardEntries {
-        language = Objects.requireNonNullElse(language, CardLanguage.UNANSWERED);
-        paper = Objects.requireNonNullElse(paper, Paper.A5_LANDSCAPE);
-        measuredBy = Objects.requireNonNullElse(measuredBy, "");
-        signedBy = Objects.requireNonNullElse(signedBy, "");
-        role = Objects.requireNonNullElse(role, "");
-        date = Objects.requireNonNullElse(date, "");
-        windStop = EnteredQuantity.orEmpty(windStop);
-        remarks = Objects.requireNonNullElse(remarks, "");
-    }
+    public static final CardEntries EMPTY = Blank.of(CardEntries.class);
 }

@@ -1,9 +1,13 @@
 package org.evenfall.setup.entry;
 
-/** The language the cab card is written in: the driver's, whatever the program speaks. */
+/** The language of the cab card, whatever the language of the program. */
 public enum CardLanguage {
+    /** Not yet answered: the language of the program. */
     UNANSWERED,
+    /** English. */
     EN,
+    /** German. */
     DE,
+    /** French. */
     FR
 }

@@ -1,8 +1,11 @@
 package org.evenfall.setup.entry;
 
-/** What the flows in the handbook's opening table count. */
+/** What the flows of the handbook's opening table count. */
 public enum FlowTableBasis {
+    /** Not yet answered. */
     UNANSWERED,
+    /** All outlets together. */
     ALL_OUTLETS,
+    /** One outlet. */
     ONE_OUTLET
 }

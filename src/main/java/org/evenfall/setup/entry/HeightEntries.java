@@ -2,21 +2,21 @@ package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
-import java.util.Objects;
 import org.evenfall.quantity.EnteredQuantity;
 
 /**
- * Step 4: height over the crop.
+ * Step 4: height above the crop canopy.
  *
- * @param cropHeights height of the crop, several places, cm, m or in
- * @param growth growth expected until the next pass
- * @param wanted wanted height of the reference point over the top of the crop
- * @param referencePoint where on the machine that is measured from
- * @param left height of the reference point over the ground now, left
- * @param right right
- * @param front front
- * @param rear rear
- * @param chainPoint where the chain hangs from, over the reference point (negative: below)
+ * @param cropHeights height of the crop at several places, cm, m or in
+ * @param growth growth expected until the next pass, cm, m or in
+ * @param wanted wanted height of the reference point above the crop canopy, cm, m or in
+ * @param referencePoint point on the machine from which the height is measured, free text
+ * @param left height of the reference point above the ground at the left, cm, m or in
+ * @param right height of the reference point above the ground at the right, cm, m or in
+ * @param front height of the reference point above the ground at the front, cm, m or in
+ * @param rear height of the reference point above the ground at the rear, cm, m or in
+ * @param chainPoint height of the upper end of the measuring chain above the reference point, negative below it, cm, m or in
+ * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
 public record HeightEntries(
@@ -28,30 +28,14 @@ public record HeightEntries(
         EnteredQuantity right,
         EnteredQuantity front,
         EnteredQuantity rear,
-        EnteredQuantity chainPoint)
+        EnteredQuantity chainPoint, UnknownKeys unknownKeys)
         implements HeightEntriesBuilder.With {
 
     /** Nothing typed yet. */
-    public static final HeightEntries EMPTY = new HeightEntries(
-            List.of(),
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            "",
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY);
+    public static final HeightEntries EMPTY = Blank.of(HeightEntries.class);
 
+    /** Copies what can change, so that no entry changes afterwards. */
     public HeightEntries {
-        cropHeights = Lists.typed(cropHeights);
-        growth = EnteredQuantity.orEmpty(growth);
-        wanted = EnteredQuantity.orEmpty(wanted);
-        referencePoint = Objects.requireNonNullElse(referencePoint, "");
-        left = EnteredQuantity.orEmpty(left);
-        right = EnteredQuantity.orEmpty(right);
-        front = EnteredQuantity.orEmpty(front);
-        rear = EnteredQuantity.orEmpty(rear);
-        chainPoint = EnteredQuantity.orEmpty(chainPoint);
+        cropHeights = List.copyOf(cropHeights);
     }
 }

@@ -2,23 +2,23 @@ package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
-import java.util.Objects;
 import org.evenfall.quantity.EnteredQuantity;
 
 /**
- * Step 3: the machine looked over in the yard.
+ * Step 3: the machine check.
  *
- * @param vanes each vane
- * @param checks each part
- * @param heightLeft height of the frame at the left, cm, m or in
- * @param heightRight at the right
- * @param tilt tilt measured, °
- * @param tyreLeft tyre pressure left, bar
- * @param tyreRight tyre pressure right, bar
- * @param ptoMeasured shaft speed measured, rpm
- * @param ptoInstrument measured with what
- * @param vaneOverrideReason typed reason to go on with a vane that failed
- * @param levelOverrideReason typed reason to go on out of level or off speed
+ * @param vanes vanes, one by one
+ * @param checks parts, one by one
+ * @param heightLeft height of the frame above the ground at the left, cm, m or in
+ * @param heightRight height of the frame above the ground at the right, cm, m or in
+ * @param tilt tilt measured, °; positive: rear higher
+ * @param tyreLeft tyre pressure at the left, bar
+ * @param tyreRight tyre pressure at the right, bar
+ * @param ptoMeasured PTO speed measured, rpm
+ * @param ptoInstrument instrument with which the PTO speed was measured, free text
+ * @param vaneOverrideReason reason to go on with a vane that failed, free text
+ * @param levelOverrideReason reason to go on out of level or off the PTO speed, free text
+ * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
 public record MachineCheckEntries(
@@ -32,34 +32,15 @@ public record MachineCheckEntries(
         EnteredQuantity ptoMeasured,
         String ptoInstrument,
         String vaneOverrideReason,
-        String levelOverrideReason)
+        String levelOverrideReason, UnknownKeys unknownKeys)
         implements MachineCheckEntriesBuilder.With {
 
     /** Nothing typed yet. */
-    public static final MachineCheckEntries EMPTY = new MachineCheckEntries(
-            List.of(),
-            List.of(),
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            "",
-            "",
-            "");
+    public static final MachineCheckEntries EMPTY = Blank.of(MachineCheckEntries.class);
 
+    /** Copies what can change, so that no entry changes afterwards. */
     public MachineCheckEntries {
-        vanes = Lists.of(vanes);
-        checks = Lists.of(checks);
-        heightLeft = EnteredQuantity.orEmpty(heightLeft);
-        heightRight = EnteredQuantity.orEmpty(heightRight);
-        tilt = EnteredQuantity.orEmpty(tilt);
-        tyreLeft = EnteredQuantity.orEmpty(tyreLeft);
-        tyreRight = EnteredQuantity.orEmpty(tyreRight);
-        ptoMeasured = EnteredQuantity.orEmpty(ptoMeasured);
-        ptoInstrument = Objects.requireNonNullElse(ptoInstrument, "");
-        vaneOverrideReason = Objects.requireNonNullElse(vaneOverrideReason, "");
-        levelOverrideReason = Objects.requireNonNullElse(levelOverrideReason, "");
+        vanes = List.copyOf(vanes);
+        checks = List.copyOf(checks);
     }
 }

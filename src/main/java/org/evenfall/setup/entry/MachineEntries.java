@@ -2,26 +2,26 @@ package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
-import java.util.Objects;
 import org.evenfall.quantity.EnteredQuantity;
 
 /**
  * The machine, entered once and then chosen.
  *
- * @param name the owner's name for it
- * @param workingWidths working widths its handbook names, m or ft
- * @param discRadius centre of the disc to the tip of the vane, cm, mm, m or in
- * @param discSpeedAt540 disc speed at 540 rpm of the shaft, rpm
- * @param ptoLowest lowest shaft speed its handbook allows, rpm
- * @param ptoHighest highest, rpm
- * @param outlets number of outlets (2 on a twin-disc machine)
- * @param wantedHeight height over the crop its handbook asks for, cm, m or in
- * @param referencePoint where the handbook measures that height from
- * @param levers the levers
- * @param flowTableBasis what the flows in the table count
- * @param flowTableDensity bulk density of the product the table is for, kg/L
- * @param openings opening table
- * @param handbook which handbook and page, free text
+ * @param name owner's name for the machine
+ * @param workingWidths working widths in the handbook of the machine, m or ft
+ * @param discRadius distance from the centre of the disc to the tip of the vane, cm, mm, m or in
+ * @param discSpeedAt540 disc speed at a PTO speed of 540 rpm, rpm
+ * @param ptoLowest lowest PTO speed that the handbook allows, rpm
+ * @param ptoHighest highest PTO speed that the handbook allows, rpm
+ * @param outlets number of outlets, 2 on a twin-disc machine
+ * @param wantedHeight height above the crop canopy that the handbook asks for, cm, m or in
+ * @param referencePoint point from which the handbook measures that height, free text
+ * @param levers levers of the machine
+ * @param flowTableBasis outlets that the flows of the opening table count
+ * @param flowTableDensity bulk density of the product of the opening table, kg/L or kg/m³
+ * @param openings opening table of the handbook
+ * @param handbook handbook and page, free text
+ * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
 public record MachineEntries(
@@ -38,40 +38,16 @@ public record MachineEntries(
         FlowTableBasis flowTableBasis,
         EnteredQuantity flowTableDensity,
         List<OpeningEntry> openings,
-        String handbook)
+        String handbook, UnknownKeys unknownKeys)
         implements MachineEntriesBuilder.With {
 
     /** Nothing typed yet. */
-    public static final MachineEntries EMPTY = new MachineEntries(
-            "",
-            List.of(),
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            "",
-            List.of(),
-            FlowTableBasis.UNANSWERED,
-            EnteredQuantity.EMPTY,
-            List.of(),
-            "");
+    public static final MachineEntries EMPTY = Blank.of(MachineEntries.class);
 
+    /** Copies what can change, so that no entry changes afterwards. */
     public MachineEntries {
-        name = Objects.requireNonNullElse(name, "");
-        workingWidths = Lists.typed(workingWidths);
-        discRadius = EnteredQuantity.orEmpty(discRadius);
-        discSpeedAt540 = EnteredQuantity.orEmpty(discSpeedAt540);
-        ptoLowest = EnteredQuantity.orEmpty(ptoLowest);
-        ptoHighest = EnteredQuantity.orEmpty(ptoHighest);
-        outlets = EnteredQuantity.orEmpty(outlets);
-        wantedHeight = EnteredQuantity.orEmpty(wantedHeight);
-        referencePoint = Objects.requireNonNullElse(referencePoint, "");
-        levers = Lists.of(levers);
-        flowTableBasis = Objects.requireNonNullElse(flowTableBasis, FlowTableBasis.UNANSWERED);
-        flowTableDensity = EnteredQuantity.orEmpty(flowTableDensity);
-        openings = Lists.of(openings);
-        handbook = Objects.requireNonNullElse(handbook, "");
+        workingWidths = List.copyOf(workingWidths);
+        levers = List.copyOf(levers);
+        openings = List.copyOf(openings);
     }
 }

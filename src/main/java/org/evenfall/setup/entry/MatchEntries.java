@@ -2,16 +2,16 @@ package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
-import java.util.Objects;
 
 /**
- * Step 2: what it is compared with and the settings to start from.
+ * Step 2: the tested product to compare with, and the settings to start from.
  *
  * @param library products tested on this machine
- * @param chosen id of the chosen reference, empty while none is chosen
- * @param startWithoutReference go on with no reference
- * @param trayTestOnly go on to a tray test although this width looks out of reach
- * @param settings the settings the steps below start from
+ * @param chosen id of the chosen tested product; empty: none is chosen
+ * @param startWithoutReference go on without a tested product
+ * @param trayTestOnly go on to a tray test although the width is probably out of reach
+ * @param settings settings from which the later steps start
+ * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
 public record MatchEntries(
@@ -19,18 +19,14 @@ public record MatchEntries(
         String chosen,
         YesNo startWithoutReference,
         YesNo trayTestOnly,
-        SettingsEntries settings)
+        SettingsEntries settings, UnknownKeys unknownKeys)
         implements MatchEntriesBuilder.With {
 
     /** Nothing typed yet. */
-    public static final MatchEntries EMPTY =
-            new MatchEntries(List.of(), "", YesNo.UNANSWERED, YesNo.UNANSWERED, SettingsEntries.EMPTY);
+    public static final MatchEntries EMPTY = Blank.of(MatchEntries.class);
 
+    /** Copies what can change, so that no entry changes afterwards. */
     public MatchEntries {
-        library = Lists.of(library);
-        chosen = Objects.requireNonNullElse(chosen, "");
-        startWithoutReference = Objects.requireNonNullElse(startWithoutReference, YesNo.UNANSWERED);
-        trayTestOnly = Objects.requireNonNullElse(trayTestOnly, YesNo.UNANSWERED);
-        settings = Objects.requireNonNullElse(settings, SettingsEntries.EMPTY);
+        library = List.copyOf(library);
     }
 }

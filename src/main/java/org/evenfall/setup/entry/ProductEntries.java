@@ -2,32 +2,32 @@ package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
-import java.util.Objects;
 import org.evenfall.granule.ProductForm;
 import org.evenfall.quantity.EnteredQuantity;
 
 /**
- * Step 1: what is in the bag.
+ * Step 1: the product in the bag.
  *
- * @param name what the bag says, in the person's words
- * @param form what the granules are
- * @param treated treated with a urease inhibitor
- * @param inhibitor which
- * @param useBy use by, ISO date (2027-04-30)
- * @param nitrogen nitrogen share, %
+ * @param name name of the product, free text
+ * @param form kind of granules
+ * @param treated whether it is treated with a urease inhibitor
+ * @param inhibitor name of the inhibitor, free text
+ * @param useBy use-by date, ISO 8601 (2027-04-30)
+ * @param nitrogen nitrogen content, %
  * @param delivery delivery or batch number
- * @param condition how it runs
- * @param blend a blend of different granules
- * @param nitrateBefore a nitrate product was in the machine before
- * @param cleanAndDry hopper, discs, trays and tubes emptied, clean and dry
- * @param bagsSampled bags from which the sample was taken
- * @param bagsDelivered bags delivered
+ * @param condition how the product flows
+ * @param blend whether it is a blend of different granules
+ * @param nitrateBefore whether a nitrate product was in the machine before
+ * @param cleanAndDry whether hopper, discs, trays and tubes are empty, clean and dry
+ * @param bagsSampled number of bags from which the sample was taken
+ * @param bagsDelivered number of bags delivered
  * @param containerVolume volume of the container, L or ml
- * @param containerEmpty its empty weight, kg or g
- * @param containerFull weight of each struck-level filling with the container, kg or g
- * @param apertures sieve apertures, mm or in, finest first; 2 to 8
- * @param sieveAmounts how the classes were read: MASS, PERCENT or HEIGHT
- * @param sievings one or more samples
+ * @param containerEmpty weight of the empty container, g or kg
+ * @param containerFull weight of the container with each struck-level filling, g or kg
+ * @param apertures sieve apertures, finest first, mm or in; 2 to 8
+ * @param sieveAmounts how the sieve classes were measured: MASS, PERCENT or HEIGHT
+ * @param sievings sieved samples, one or more
+ * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
 public record ProductEntries(
@@ -49,50 +49,16 @@ public record ProductEntries(
         List<EnteredQuantity> containerFull,
         List<EnteredQuantity> apertures,
         AmountKind sieveAmounts,
-        List<SievingEntry> sievings)
+        List<SievingEntry> sievings, UnknownKeys unknownKeys)
         implements ProductEntriesBuilder.With {
 
     /** Nothing typed yet. */
-    public static final ProductEntries EMPTY = new ProductEntries(
-            "",
-            ProductForm.UNANSWERED,
-            YesNo.UNANSWERED,
-            "",
-            "",
-            EnteredQuantity.EMPTY,
-            "",
-            Condition.UNANSWERED,
-            YesNo.UNANSWERED,
-            YesNo.UNANSWERED,
-            YesNo.UNANSWERED,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            List.of(),
-            List.of(),
-            AmountKind.UNANSWERED,
-            List.of());
+    public static final ProductEntries EMPTY = Blank.of(ProductEntries.class);
 
+    /** Copies what can change, so that no entry changes afterwards. */
     public ProductEntries {
-        name = Objects.requireNonNullElse(name, "");
-        form = Objects.requireNonNullElse(form, ProductForm.UNANSWERED);
-        treated = Objects.requireNonNullElse(treated, YesNo.UNANSWERED);
-        inhibitor = Objects.requireNonNullElse(inhibitor, "");
-        useBy = Objects.requireNonNullElse(useBy, "");
-        nitrogen = EnteredQuantity.orEmpty(nitrogen);
-        delivery = Objects.requireNonNullElse(delivery, "");
-        condition = Objects.requireNonNullElse(condition, Condition.UNANSWERED);
-        blend = Objects.requireNonNullElse(blend, YesNo.UNANSWERED);
-        nitrateBefore = Objects.requireNonNullElse(nitrateBefore, YesNo.UNANSWERED);
-        cleanAndDry = Objects.requireNonNullElse(cleanAndDry, YesNo.UNANSWERED);
-        bagsSampled = EnteredQuantity.orEmpty(bagsSampled);
-        bagsDelivered = EnteredQuantity.orEmpty(bagsDelivered);
-        containerVolume = EnteredQuantity.orEmpty(containerVolume);
-        containerEmpty = EnteredQuantity.orEmpty(containerEmpty);
-        containerFull = Lists.typed(containerFull);
-        apertures = Lists.typed(apertures);
-        sieveAmounts = Objects.requireNonNullElse(sieveAmounts, AmountKind.UNANSWERED);
-        sievings = Lists.of(sievings);
+        containerFull = List.copyOf(containerFull);
+        apertures = List.copyOf(apertures);
+        sievings = List.copyOf(sievings);
     }
 }

@@ -2,17 +2,17 @@ package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
-import java.util.Objects;
 import org.evenfall.quantity.EnteredQuantity;
 
 /**
- * Step 5: plan and check.
+ * Step 5: plan and check of the rate.
  *
- * @param plan the plan
- * @param speedRuns speed measured
+ * @param plan planned rate
+ * @param speedRuns runs in which the forward speed was measured
  * @param bucketTests bucket tests, oldest first
  * @param hopperUsed product used, kg, t or lb
- * @param areaDone area done with it, ha or ac
+ * @param areaDone area spread with it, ha or ac
+ * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
 public record RateEntries(
@@ -20,18 +20,15 @@ public record RateEntries(
         List<SpeedRunEntry> speedRuns,
         List<BucketEntry> bucketTests,
         EnteredQuantity hopperUsed,
-        EnteredQuantity areaDone)
+        EnteredQuantity areaDone, UnknownKeys unknownKeys)
         implements RateEntriesBuilder.With {
 
     /** Nothing typed yet. */
-    public static final RateEntries EMPTY =
-            new RateEntries(PlanEntries.EMPTY, List.of(), List.of(), EnteredQuantity.EMPTY, EnteredQuantity.EMPTY);
+    public static final RateEntries EMPTY = Blank.of(RateEntries.class);
 
+    /** Copies what can change, so that no entry changes afterwards. */
     public RateEntries {
-        plan = Objects.requireNonNullElse(plan, PlanEntries.EMPTY);
-        speedRuns = Lists.of(speedRuns);
-        bucketTests = Lists.of(bucketTests);
-        hopperUsed = EnteredQuantity.orEmpty(hopperUsed);
-        areaDone = EnteredQuantity.orEmpty(areaDone);
+        speedRuns = List.copyOf(speedRuns);
+        bucketTests = List.copyOf(bucketTests);
     }
 }

@@ -4,21 +4,16 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import org.evenfall.quantity.EnteredQuantity;
 
 /**
- * One tray of the long line under one pass.
+ * One tray of the long line of trays under one pass.
  *
- * @param position where it stands across the travel, m or ft, negative left
- * @param amount what it caught, read as the trays of the test are
+ * @param position position across the travel, negative left of the pass, m or ft
+ * @param amount amount caught, measured like the trays of the tray test
+ * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
-public record SinglePassTrayEntry(EnteredQuantity position, EnteredQuantity amount)
+public record SinglePassTrayEntry(EnteredQuantity position, EnteredQuantity amount, UnknownKeys unknownKeys)
         implements SinglePassTrayEntryBuilder.With {
 
     /** Nothing typed yet. */
-    public static final SinglePassTrayEntry EMPTY =
-            new SinglePassTrayEntry(EnteredQuantity.EMPTY, EnteredQuantity.EMPTY);
-
-    public SinglePassTrayEntry {
-        position = EnteredQuantity.orEmpty(position);
-        amount = EnteredQuantity.orEmpty(amount);
-    }
+    public static final SinglePassTrayEntry EMPTY = Blank.of(SinglePassTrayEntry.class);
 }

@@ -4,19 +4,15 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import org.evenfall.quantity.EnteredQuantity;
 
 /**
- * One run over a measured length.
+ * One run over a measured distance.
  *
- * @param distance m or ft
- * @param time s
+ * @param distance distance, m or ft
+ * @param time time, s or min
+ * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
-public record SpeedRunEntry(EnteredQuantity distance, EnteredQuantity time) implements SpeedRunEntryBuilder.With {
+public record SpeedRunEntry(EnteredQuantity distance, EnteredQuantity time, UnknownKeys unknownKeys) implements SpeedRunEntryBuilder.With {
 
     /** Nothing typed yet. */
-    public static final SpeedRunEntry EMPTY = new SpeedRunEntry(EnteredQuantity.EMPTY, EnteredQuantity.EMPTY);
-
-    public SpeedRunEntry {
-        distance = EnteredQuantity.orEmpty(distance);
-        time = EnteredQuantity.orEmpty(time);
-    }
+    public static final SpeedRunEntry EMPTY = Blank.of(SpeedRunEntry.class);
 }

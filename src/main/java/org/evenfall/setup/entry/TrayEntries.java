@@ -2,7 +2,6 @@ package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
-import java.util.Objects;
 import org.evenfall.machine.Side;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.trays.Surface;
@@ -10,26 +9,27 @@ import org.evenfall.trays.Surface;
 /**
  * Step 6: the tray test.
  *
- * @param trayLength tray along the travel, cm, m or in
- * @param trayWidth tray across, cm, m or in
- * @param trayCount number of trays, 7 unless told
- * @param catchKind MASS, VOLUME or HEIGHT
- * @param tubeBore inner diameter of the tube, mm
- * @param readingStep smallest step read on scale, cylinder or tube
- * @param wheels where the tractor's wheels run
- * @param wind wind at the test place now
- * @param windLimits the owner's limits for it
- * @param surface what is under the trays
- * @param traysLevel trays level
- * @param tubesDry trays and tubes dry
- * @param clearOfWheelmarks aside from wheel marks
- * @param tests tests, oldest first
+ * @param trayLength length of a tray along the travel, cm, m or in
+ * @param trayWidth width of a tray across the travel, cm, m or in
+ * @param trayCount number of trays; not typed: 7
+ * @param catchKind how a catch is measured: MASS, VOLUME or HEIGHT
+ * @param tubeBore inner diameter of the measuring tube, mm, cm or in
+ * @param readingStep smallest step of the scale, cylinder or tube, in the unit of the catches
+ * @param wheels wheels of the tractor
+ * @param wind wind speed at the test site now, m/s, km/h or mph
+ * @param windLimits own limits of the wind speed
+ * @param surface surface under the trays
+ * @param traysLevel whether the trays are level
+ * @param tubesDry whether trays and tubes are dry
+ * @param clearOfWheelmarks whether the trays are clear of wheel marks
+ * @param tests tray tests, oldest first
  * @param line trays of the long line under one pass, in any order
- * @param twoLevers whether two levers may be moved at once
- * @param borderDevice border device and how it is set
- * @param borderSide which side
- * @param switchOn switch-on distance from the headland line, m or ft
- * @param switchOff switch-off distance
+ * @param twoLevers whether two levers may be changed at once
+ * @param borderDevice border spreading device and its setting, free text
+ * @param borderSide side of the border spreading device
+ * @param switchOn distance from the headland line at which spreading starts, m or ft
+ * @param switchOff distance from the headland line at which spreading stops, m or ft
+ * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
 public record TrayEntries(
@@ -52,52 +52,15 @@ public record TrayEntries(
         String borderDevice,
         Side borderSide,
         EnteredQuantity switchOn,
-        EnteredQuantity switchOff)
+        EnteredQuantity switchOff, UnknownKeys unknownKeys)
         implements TrayEntriesBuilder.With {
 
     /** Nothing typed yet. */
-    public static final TrayEntries EMPTY = new TrayEntries(
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            AmountKind.UNANSWERED,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            WheelEntries.EMPTY,
-            EnteredQuantity.EMPTY,
-            WindLimitEntries.EMPTY,
-            Surface.UNANSWERED,
-            YesNo.UNANSWERED,
-            YesNo.UNANSWERED,
-            YesNo.UNANSWERED,
-            List.of(),
-            List.of(),
-            YesNo.UNANSWERED,
-            "",
-            Side.UNANSWERED,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY);
+    public static final TrayEntries EMPTY = Blank.of(TrayEntries.class);
 
+    /** Copies what can change, so that no entry changes afterwards. */
     public TrayEntries {
-        borderSide = Objects.requireNonNullElse(borderSide, Side.UNANSWERED);
-        trayLength = EnteredQuantity.orEmpty(trayLength);
-        trayWidth = EnteredQuantity.orEmpty(trayWidth);
-        trayCount = EnteredQuantity.orEmpty(trayCount);
-        catchKind = Objects.requireNonNullElse(catchKind, AmountKind.UNANSWERED);
-        tubeBore = EnteredQuantity.orEmpty(tubeBore);
-        readingStep = EnteredQuantity.orEmpty(readingStep);
-        wheels = Objects.requireNonNullElse(wheels, WheelEntries.EMPTY);
-        wind = EnteredQuantity.orEmpty(wind);
-        windLimits = Objects.requireNonNullElse(windLimits, WindLimitEntries.EMPTY);
-        surface = Objects.requireNonNullElse(surface, Surface.UNANSWERED);
-        traysLevel = Objects.requireNonNullElse(traysLevel, YesNo.UNANSWERED);
-        tubesDry = Objects.requireNonNullElse(tubesDry, YesNo.UNANSWERED);
-        clearOfWheelmarks = Objects.requireNonNullElse(clearOfWheelmarks, YesNo.UNANSWERED);
-        tests = Lists.of(tests);
-        line = Lists.of(line);
-        twoLevers = Objects.requireNonNullElse(twoLevers, YesNo.UNANSWERED);
-        borderDevice = Objects.requireNonNullElse(borderDevice, "");
-        switchOn = EnteredQuantity.orEmpty(switchOn);
-        switchOff = EnteredQuantity.orEmpty(switchOff);
+        tests = List.copyOf(tests);
+        line = List.copyOf(line);
     }
 }

@@ -2,21 +2,21 @@ package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
-import java.util.Objects;
 import org.evenfall.quantity.EnteredQuantity;
 
 /**
  * One tray test. Catches are listed from left to right in the direction of travel of the middle pass.
  *
- * @param date ISO date, may be empty
- * @param settings how the machine stood
- * @param openingLeft opening left
- * @param openingRight opening right
- * @param runs how many times the three passes were driven
+ * @param date date of the test, ISO 8601 (2027-04-30), may be empty
+ * @param settings settings of the machine in the test
+ * @param openingLeft opening on the left, number on the opening scale
+ * @param openingRight opening on the right, number on the opening scale
+ * @param runs number of times the three passes were driven
  * @param wind wind speed, m/s, km/h or mph
- * @param positions true positions, m, negative left; empty: the layout's own
+ * @param positions measured positions of the trays, negative left, m or ft; empty: the planned positions
  * @param catches catch of each tray, all runs together; an empty text: spilt
- * @param remark free text
+ * @param remark remark, free text
+ * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
 public record TrayTestEntry(
@@ -28,30 +28,15 @@ public record TrayTestEntry(
         EnteredQuantity wind,
         List<EnteredQuantity> positions,
         List<EnteredQuantity> catches,
-        String remark)
+        String remark, UnknownKeys unknownKeys)
         implements TrayTestEntryBuilder.With {
 
     /** Nothing typed yet. */
-    public static final TrayTestEntry EMPTY = new TrayTestEntry(
-            "",
-            SettingsEntries.EMPTY,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            EnteredQuantity.EMPTY,
-            List.of(),
-            List.of(),
-            "");
+    public static final TrayTestEntry EMPTY = Blank.of(TrayTestEntry.class);
 
+    /** Copies what can change, so that no entry changes afterwards. */
     public TrayTestEntry {
-        date = Objects.requireNonNullElse(date, "");
-        settings = Objects.requireNonNullElse(settings, SettingsEntries.EMPTY);
-        openingLeft = EnteredQuantity.orEmpty(openingLeft);
-        openingRight = EnteredQuantity.orEmpty(openingRight);
-        runs = EnteredQuantity.orEmpty(runs);
-        wind = EnteredQuantity.orEmpty(wind);
-        positions = Lists.typed(positions);
-        catches = Lists.typed(catches);
-        remark = Objects.requireNonNullElse(remark, "");
+        positions = List.copyOf(positions);
+        catches = List.copyOf(catches);
     }
 }

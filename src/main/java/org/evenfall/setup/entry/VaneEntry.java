@@ -1,34 +1,25 @@
 package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
-import java.util.Objects;
 import org.evenfall.machine.CheckAnswer;
 import org.evenfall.machine.Side;
 import org.evenfall.quantity.EnteredQuantity;
 
 /**
- * One vane on one disc.
+ * One vane of a disc.
  *
- * @param disc which disc
- * @param label for example "long" or "short"
- * @param length its length now, mm, cm or in
- * @param lengthNew its length when new
- * @param straightSmoothUnholed straight, smooth and without holes
+ * @param disc disc on which the vane is
+ * @param label name of the vane, for example "long" or "short"
+ * @param length length now, mm, cm or in
+ * @param lengthNew length when new, mm, cm or in
+ * @param straightSmoothUnholed whether it is straight, smooth and without holes
+ * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
 public record VaneEntry(
-        Side disc, String label, EnteredQuantity length, EnteredQuantity lengthNew, CheckAnswer straightSmoothUnholed)
+        Side disc, String label, EnteredQuantity length, EnteredQuantity lengthNew, CheckAnswer straightSmoothUnholed, UnknownKeys unknownKeys)
         implements VaneEntryBuilder.With {
 
     /** Nothing typed yet. */
-    public static final VaneEntry EMPTY =
-            new VaneEntry(Side.UNANSWERED, "", EnteredQuantity.EMPTY, EnteredQuantity.EMPTY, CheckAnswer.UNANSWERED);
-
-    public VaneEntry {
-        disc = Objects.requireNonNullElse(disc, Side.UNANSWERED);
-        label = Objects.requireNonNullElse(label, "");
-        length = EnteredQuantity.orEmpty(length);
-        lengthNew = EnteredQuantity.orEmpty(lengthNew);
-        straightSmoothUnholed = Objects.requireNonNullElse(straightSmoothUnholed, CheckAnswer.UNANSWERED);
-    }
+    public static final VaneEntry EMPTY = Blank.of(VaneEntry.class);
 }

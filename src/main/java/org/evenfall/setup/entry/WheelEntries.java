@@ -4,19 +4,15 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import org.evenfall.quantity.EnteredQuantity;
 
 /**
- * Where the tractor's wheels run.
+ * Wheels of the tractor.
  *
- * @param track middle of the left wheel to middle of the right, m, cm or ft
+ * @param track track width, from the middle of the left wheel to the middle of the right wheel, m, cm or ft
  * @param tyre width of a tyre or pair of tyres, cm, mm or in
+ * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
-public record WheelEntries(EnteredQuantity track, EnteredQuantity tyre) implements WheelEntriesBuilder.With {
+public record WheelEntries(EnteredQuantity track, EnteredQuantity tyre, UnknownKeys unknownKeys) implements WheelEntriesBuilder.With {
 
     /** Nothing typed yet. */
-    public static final WheelEntries EMPTY = new WheelEntries(EnteredQuantity.EMPTY, EnteredQuantity.EMPTY);
-
-    public WheelEntries {
-        track = EnteredQuantity.orEmpty(track);
-        tyre = EnteredQuantity.orEmpty(tyre);
-    }
+    public static final WheelEntries EMPTY = Blank.of(WheelEntries.class);
 }

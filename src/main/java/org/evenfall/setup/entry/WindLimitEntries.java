@@ -4,23 +4,17 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import org.evenfall.quantity.EnteredQuantity;
 
 /**
- * The owner's own limits for the wind at a tray test, m/s, km/h or mph.
+ * The owner's own limits of the wind speed in a tray test.
  *
- * @param note above this a note, 2 m/s unless told
- * @param warn above this a warning, 3 m/s unless told
- * @param stop above this no test, 4 m/s unless told
+ * @param note wind speed above which there is a note, m/s, km/h or mph; not typed: 2 m/s
+ * @param warn wind speed above which there is a warning, m/s, km/h or mph; not typed: 3 m/s
+ * @param stop wind speed above which there is no test, m/s, km/h or mph; not typed: 4 m/s
+ * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
-public record WindLimitEntries(EnteredQuantity note, EnteredQuantity warn, EnteredQuantity stop)
+public record WindLimitEntries(EnteredQuantity note, EnteredQuantity warn, EnteredQuantity stop, UnknownKeys unknownKeys)
         implements WindLimitEntriesBuilder.With {
 
     /** Nothing typed yet. */
-    public static final WindLimitEntries EMPTY =
-            new WindLimitEntries(EnteredQuantity.EMPTY, EnteredQuantity.EMPTY, EnteredQuantity.EMPTY);
-
-    public WindLimitEntries {
-        note = EnteredQuantity.orEmpty(note);
-        warn = EnteredQuantity.orEmpty(warn);
-        stop = EnteredQuantity.orEmpty(stop);
-    }
+    public static final WindLimitEntries EMPTY = Blank.of(WindLimitEntries.class);
 }

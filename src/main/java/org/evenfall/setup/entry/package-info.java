@@ -1,4 +1,4 @@
-/** Exactly what the person typed, step by step, each value in the unit in which it was typed. */
+/** Exactly what was typed, step by step, each value in its own unit. Nothing here is read as a number. */
 @NullMarked
 package org.evenfall.setup.entry;
 

@@ -1,0 +1,58 @@
+package org.evenfall.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class UserFolderTest {
+
+    private static final Path HOME = Path.of("home", "u");
+
+    private static Path root(Map<String, String> environment, String system) {
+        return UserFolder.of(environment, system, HOME).root();
+    }
+
+    @Test
+    void theUsualFolderOfEachSystem() {
+        assertThat(root(Map.of(), "Linux")).isEqualTo(HOME.resolve(".config").resolve("evenfall"));
+        assertThat(root(Map.of("XDG_CONFIG_HOME", "c"), "Linux")).isEqualTo(Path.of("c", "evenfall"));
+        assertThat(root(Map.of("XDG_CONFIG_HOME", " "), "Linux"))
+                .isEqualTo(HOME.resolve(".config").resolve("evenfall"));
+        assertThat(root(Map.of("APPDATA", "r"), "Windows 11")).isEqualTo(Path.of("r", "Evenfall"));
+        assertThat(root(Map.of("APPDATA", "r"), "Linux")).isEqualTo(HOME.resolve(".config").resolve("evenfall"));
+        assertThat(root(Map.of(), "Windows 11")).isEqualTo(HOME.resolve(".config").resolve("evenfall"));
+        assertThat(root(Map.of("XDG_CONFIG_HOME", "c"), "Mac OS X"))
+                .isEqualTo(HOME.resolve("Library").resolve("Application Support").resolve("Evenfall"));
+    }
+
+    @Test
+    void theOwnFolderComesFirst() {
+        for (String system : new String[] {"Linux", "Windows 11", "Mac OS X"}) {
+            assertThat(root(Map.of("EVENFALL_HOME", "own", "APPDATA", "r", "XDG_CONFIG_HOME", "c"), system))
+                    .isEqualTo(Path.of("own"));
+        }
+        assertThat(root(Map.of("EVENFALL_HOME", " "), "Linux"))
+                .isEqualTo(HOME.resolve(".config").resolve("evenfall"));
+    }
+
+    @Test
+    void theSetupChangedLastComesFirst(@TempDir Path folder) throws Exception {
+        UserFolder user = new UserFolder(folder);
+        assertThat(user.recent()).isEmpty();
+        Files.createDirectories(user.setups());
+        long[] changed = {2000, 9000, 5000};
+        for (int i = 0; i < changed.length; i++) {
+            Path file = Files.writeString(user.setups().resolve("s" + i + ".json"), "{}");
+            Files.setLastModifiedTime(file, FileTime.fromMillis(changed[i]));
+        }
+        Files.writeString(user.setups().resolve("notes.txt"), "x");
+        assertThat(user.recent())
+                .extracting(file -> file.getFileName().toString())
+                .containsExactly("s1.json", "s2.json", "s0.json");
+    }
+}
