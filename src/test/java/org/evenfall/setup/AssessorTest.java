@@ -26,6 +26,7 @@ import org.evenfall.setup.entry.YesNo;
 import org.evenfall.store.SetupFile;
 import org.evenfall.store.InputFileException;
 import org.evenfall.store.SetupJson;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class AssessorTest {
@@ -161,6 +162,7 @@ class AssessorTest {
     }
 
     /** Entries dropped, garbled and exaggerated: an assessment never throws, and every finding has its sentence. */
+    @Tag("slow")
     @Test
     void neverThrowsWhateverIsTyped() throws Exception {
         JsonNode demo = new ObjectMapper().readTree(Files.readString(Path.of("demo", "setup.json")));

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Random;
 import org.evenfall.flight.DrivingPattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A smaller run of {@link ProvingGround}; its main method gives the whole table. */
+@Tag("slow")
 class ProvingGroundTest {
 
     private static final List<MachineUnderTest> MACHINES = ProvingGround.machines(60, 99, VirtualMachine::new);

@@ -50,7 +50,7 @@ public final class HeightPicture extends Picture {
     void draw(Brush brush, double width, double tall) {
         HeightResult result = height;
         if (result == null) {
-            nothingYet(brush, width, tall, "picture.height.empty");
+            nothingYet(brush, width, tall, words.text("picture.height.empty"));
             return;
         }
         double em = brush.em();

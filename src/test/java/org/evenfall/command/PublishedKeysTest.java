@@ -1,0 +1,139 @@
+package org.evenfall.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.assertj.core.api.SoftAssertions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The published JSON: programs of others read it, so no key is renamed or moved. More keys may be added. The stored
+ * lists and values are what version 0.1.0 answered before its inside was rebuilt; they are no outside check.
+ */
+class PublishedKeysTest {
+
+    /** How near a stored value, relative. */
+    private static final double SAME = 1e-4;
+
+    @TempDir
+    private Path folder;
+
+    private JsonNode answer(String command, String setup) {
+        String file = Path.of("demo", setup + ".json").toAbsolutePath().toString();
+        return new Commands(folder).run(command, file, "--json").json();
+    }
+
+    private static Set<String> stored(String name) throws IOException {
+        try (InputStream in = PublishedKeysTest.class.getResourceAsStream("published-" + name + ".txt")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .collect(Collectors.toCollection(TreeSet::new));
+        }
+    }
+
+    /** Every key below a node, with its path; an item of an array is {@code []}. */
+    private static Set<String> paths(JsonNode node) {
+        Set<String> paths = new TreeSet<>();
+        collect(node, "", paths);
+        return paths;
+    }
+
+    private static void collect(JsonNode node, String path, Set<String> paths) {
+        node.fields().forEachRemaining(field -> {
+            String below = path.isEmpty() ? field.getKey() : path + "." + field.getKey();
+            paths.add(below);
+            collect(field.getValue(), below, paths);
+        });
+        if (node instanceof ArrayNode items) {
+            for (JsonNode item : items) {
+                paths.add(path + "[]");
+                collect(item, path + "[]", paths);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "assess, setup",
+        "assess, unfinished",
+        "match, setup",
+        "match, unfinished",
+        "advise, setup",
+        "advise, unfinished"
+    })
+    void everyPublishedKeyIsStillThere(String command, String setup) throws Exception {
+        assertThat(paths(answer(command, setup))).containsAll(stored(command + "-" + setup));
+    }
+
+    /** Neither demo is advised a move: the first, uneven test of one alone is. */
+    @Test
+    void theKeysOfAMoveAreStillThere() throws Exception {
+        ObjectNode setup =
+                (ObjectNode) new ObjectMapper().readTree(Files.readString(Path.of("demo", "setup.json")));
+        ((ArrayNode) setup.at("/trays/tests")).remove(1);
+        Path file = Files.writeString(folder.resolve("first.json"), setup.toString());
+        JsonNode advice =
+                new Commands(folder).run("advise", file.toString(), "--json").json();
+        assertThat(advice.at("/advice/kind").textValue()).isEqualTo("MOVE_LEVER");
+        assertThat(paths(advice)).containsAll(stored("move"));
+    }
+
+    @Test
+    void theKeysOfVerifyAreStillThere() throws Exception {
+        String demo = Path.of("demo", "setup.json").toAbsolutePath().toString();
+        assertThat(new Commands(folder).run("card", demo, "--out", "card.pdf").code())
+                .isZero();
+        assertThat(paths(new Commands(folder)
+                        .run("verify", "card.pdf", "--json")
+                        .json()))
+                .containsAll(stored("verify"));
+    }
+
+    @Test
+    void thePublishedValuesAreTheSame() throws Exception {
+        Map<String, JsonNode> answers = new HashMap<>();
+        SoftAssertions all = new SoftAssertions();
+        for (String line : table()) {
+            String[] cells = line.split(",", -1);
+            JsonNode found = answers.computeIfAbsent(cells[0] + " " + cells[1], call -> answer(cells[0], cells[1]))
+                    .at(cells[2]);
+            if (found.isNumber()) {
+                double expected = Double.parseDouble(cells[3]);
+                all.assertThat(found.doubleValue())
+                        .as(line)
+                        .isCloseTo(expected, within(SAME * Math.abs(expected) + 1e-12));
+            } else {
+                all.assertThat(found.asText()).as(line).isEqualTo(cells[3]);
+            }
+        }
+        all.assertAll();
+        assertThat(answers).hasSize(6);
+    }
+
+    private static List<String> table() throws IOException {
+        try (InputStream in = PublishedKeysTest.class.getResourceAsStream("published-values.csv")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .skip(1)
+                    .toList();
+        }
+    }
+}
