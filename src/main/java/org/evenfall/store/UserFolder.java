@@ -37,8 +37,9 @@ public record UserFolder(Path root) {
         return root.resolve("setups");
     }
 
-    public Path key() {
-        return root.resolve("signing-key.p12");
+    /** Folder of the cards that the wizard writes. */
+    public Path cards() {
+        return root.resolve("cards");
     }
 
     /** Setups kept here, the newest first. */
