@@ -1,5 +1,6 @@
 package org.evenfall;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleName;
@@ -10,10 +11,18 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.dependencies.Slice;
+import java.util.List;
+import org.evenfall.page.NoPrinter;
+import org.evenfall.page.PagePrinter;
+import org.evenfall.sign.KeyException;
+import org.evenfall.sign.KeyRing;
+import org.evenfall.sign.VerifyResult;
 
 /** Keeps the floors of the house as DEVELOPERS.md tells them. */
 @AnalyzeClasses(packages = "org.evenfall", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -50,10 +59,16 @@ class ArchitectureTest {
             .definedBy("org.evenfall.trays..")
             .layer("setup")
             .definedBy("org.evenfall.setup..")
+            .layer("page")
+            .definedBy("org.evenfall.page..")
             .layer("card")
             .definedBy("org.evenfall.card..")
+            .layer("sign")
+            .definedBy("org.evenfall.sign..")
             .layer("store")
             .definedBy("org.evenfall.store..")
+            .layer("publish")
+            .definedBy("org.evenfall.publish..")
             .layer("wizard")
             .definedBy("org.evenfall.wizard..")
             .layer("command")
@@ -74,15 +89,66 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("words", "granule", "flight", "machine")
             .whereLayer("setup")
             .mayOnlyAccessLayers("words", "granule", "flight", "machine", "reference", "rate", "trays")
+            .whereLayer("page")
+            .mayNotAccessAnyLayer()
+            .whereLayer("sign")
+            .mayNotAccessAnyLayer()
+            .whereLayer("card")
+            .mayOnlyAccessLayers(
+                    "words", "granule", "flight", "machine", "reference", "rate", "trays", "setup", "page")
+            .whereLayer("store")
+            .mayOnlyAccessLayers("words", "granule", "flight", "machine", "reference", "rate", "trays", "setup")
+            .whereLayer("publish")
+            .mayOnlyBeAccessedByLayers("wizard", "command")
             .whereLayer("wizard")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("command")
             .mayNotBeAccessedByAnyLayer()
-            .because("no room reaches up, and the two faces do not know each other");
+            .because("no room reaches up, rooms of floor 4 know each other only where content uses page, and the two"
+                    + " faces do not know each other");
 
     @ArchTest
     static final ArchRule roomsHaveNoCycles =
             slices().matching("org.evenfall.(*)..").should().beFreeOfCycles().because("a cycle makes two rooms one");
+
+    @ArchTest
+    static final ArchRule roomsThatLeaveTheProgramHaveNoCycles = slices().matching("org.evenfall.(**)")
+            .that(belongTo("page", "card", "sign", "store", "publish"))
+            .should()
+            .beFreeOfCycles()
+            .because("a cycle makes two rooms one, at any depth of packages");
+
+    private static DescribedPredicate<Slice> belongTo(String... rooms) {
+        return DescribedPredicate.describe(
+                "belong to " + List.of(rooms),
+                slice -> List.of(rooms).contains(slice.getNamePart(1).split("\\.", 2)[0]));
+    }
+
+    @ArchTest
+    static final ArchRule facesPublishThroughOneRoom = noClasses()
+            .that()
+            .resideInAnyPackage("org.evenfall.wizard..", "org.evenfall.command..")
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("org.evenfall.card..")
+                    .or(resideInAnyPackage("org.evenfall.page..")
+                            .and(not(type(PagePrinter.class).or(type(NoPrinter.class)))))
+                    .or(resideInAnyPackage("org.evenfall.sign..")
+                            .and(not(type(VerifyResult.class)
+                                    .or(type(KeyException.class))
+                                    .or(type(KeyException.Kind.class))
+                                    .or(type(KeyRing.class))
+                                    .or(type(KeyRing.State.class))
+                                    .or(type(KeyRing.Status.class))))))
+            .because("the room publish makes, signs and verifies a card for both faces");
+
+    @ArchTest
+    static final ArchRule pagesAndSignaturesKnowNoTrade = noClasses()
+            .that()
+            .resideInAnyPackage("org.evenfall.page..", "org.evenfall.sign..")
+            .should()
+            .dependOnClassesThat(
+                    resideInAnyPackage("org.evenfall..").and(not(resideInAnyPackage("org.evenfall.page..", "org.evenfall.sign.."))))
+            .because("a page and a signature are the same for any content");
 
     @ArchTest
     static final ArchRule theCoreKnowsNoWindow = noClasses()

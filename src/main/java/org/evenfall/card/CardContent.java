@@ -4,70 +4,127 @@ import java.util.List;
 import org.evenfall.setup.entry.Paper;
 
 /**
- * Everything that is printed, already as words and figures with their units, in reading order.
+ * Everything that is printed, already as words and values with their units, in reading order.
  *
- * @param paper sheet
- * @param language ISO code of the language it is written in
- * @param title what this sheet is, the product's name first
- * @param lines lines under the title: how to know the product, and the job
+ * @param sheet the sheet
+ * @param heading title and the lines under it
  * @param figures what the driver sets, in the order in which it is set
- * @param proofTitle heading of the proof
- * @param bars each tray, % of the mean, left to right; empty without a tray test
- * @param barsTold the same in words, for a screen reader
- * @param proof lines of proof: CV with its interval, bucket weight with its band, bag
- * @param warnings open warnings and overrides
- * @param stopTitle heading of the stop list
+ * @param warnings open warnings and remarks
+ * @param proof what was measured
  * @param stops when to stop and measure again
- * @param cautionTitle heading of the cautions
  * @param cautions cautions
- * @param signature who measured, who signs, when, revision, key
- * @param timeLabel word before the time of signing
- * @param penLabels boxes for the pen
- * @param footer one line at the foot
- * @param qr settings as plain text lines; empty for none
- * @param qrTold what the code holds, for a screen reader
- * @param findingOnly not a card: a one-page finding
+ * @param signature who measured and who signs
+ * @param code content of the QR code
+ * @param foot boxes for the pen and the last line
  */
 public record CardContent(
-        Paper paper,
-        String language,
-        String title,
-        List<String> lines,
+        Sheet sheet,
+        Heading heading,
         List<Figure> figures,
-        String proofTitle,
-        List<Double> bars,
-        String barsTold,
-        List<String> proof,
         List<String> warnings,
-        String stopTitle,
-        List<String> stops,
-        String cautionTitle,
-        List<String> cautions,
-        List<String> signature,
-        String timeLabel,
-        List<String> penLabels,
-        String footer,
-        String qr,
-        String qrTold,
-        boolean findingOnly) {
+        Proof proof,
+        Section stops,
+        Section cautions,
+        Signature signature,
+        Code code,
+        Foot foot) {
+
+    /** Copies the lists. */
+    public CardContent {
+        figures = List.copyOf(figures);
+        warnings = List.copyOf(warnings);
+    }
 
     /**
-     * One big figure.
+     * The sheet.
+     *
+     * @param paper size of the paper
+     * @param language ISO 639 code of the language of the words
+     * @param findingOnly not a card: a one-page finding
+     */
+    public record Sheet(Paper paper, String language, boolean findingOnly) {}
+
+    /**
+     * Title and the lines under it.
+     *
+     * @param title name of the product
+     * @param lines how to recognise the product, and the job
+     */
+    public record Heading(String title, List<String> lines) {
+        /** Copies the list. */
+        public Heading {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /**
+     * One large value.
      *
      * @param label what it is
-     * @param value the figure with its unit
+     * @param value the value with its unit
      */
     public record Figure(String label, String value) {}
 
-    public CardContent {
-        lines = List.copyOf(lines);
-        figures = List.copyOf(figures);
-        bars = List.copyOf(bars);
-        proof = List.copyOf(proof);
-        warnings = List.copyOf(warnings);
-        stops = List.copyOf(stops);
-        cautions = List.copyOf(cautions);
-        signature = List.copyOf(signature);
-        penLabels = List.copyOf(penLabels);
+    /**
+     * What was measured.
+     *
+     * @param title heading
+     * @param bars each tray, % of the mean, from left to right; empty without a tray test
+     * @param barsInWords the same in words, for a screen reader
+     * @param lines CV with its interval, bucket mass with its band, bag
+     */
+    public record Proof(String title, List<Double> bars, String barsInWords, List<String> lines) {
+        /** Copies the lists. */
+        public Proof {
+            bars = List.copyOf(bars);
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /**
+     * A list with a heading.
+     *
+     * @param title heading
+     * @param lines items; no heading is printed when there are none
+     */
+    public record Section(String title, List<String> lines) {
+        /** Copies the list. */
+        public Section {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /**
+     * Who measured and who signs.
+     *
+     * @param lines who measured, who signs, when, revision, key
+     * @param timeLabel word in front of the time of signing
+     */
+    public record Signature(List<String> lines, String timeLabel) {
+        /** Copies the list. */
+        public Signature {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /**
+     * Content of the QR code.
+     *
+     * @param text settings as lines of text; empty for no code
+     * @param inWords what the code holds, for a screen reader
+     */
+    public record Code(String text, String inWords) {}
+
+    /**
+     * The foot of the back.
+     *
+     * @param penLabels labels of the boxes for the pen
+     * @param line last line
+     */
+    public record Foot(List<String> penLabels, String line) {
+        /** Copies the list. */
+        public Foot {
+            penLabels = List.copyOf(penLabels);
+        }
     }
 }

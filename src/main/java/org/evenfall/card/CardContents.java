@@ -2,28 +2,24 @@ package org.evenfall.card;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Severity;
-import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
-import org.evenfall.rate.RatePlan;
 import org.evenfall.setup.Assessment;
-import org.evenfall.setup.entry.PlanEntries;
-import org.evenfall.setup.entry.RateBasis;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.StartEntries;
-import org.evenfall.trays.Uniformity;
-import org.jspecify.annotations.Nullable;
 
 /** Writes the card's content from an assessment. Chooses words and figures; computes nothing. */
 public final class CardContents {
 
+    /** Number of sentences card.stop.1 and following. */
     private static final int STOPS = 6;
+
+    /** Number of sentences card.caution.1 and following. */
     private static final int CAUTIONS = 7;
 
     private final Setup setup;
@@ -37,7 +33,11 @@ public final class CardContents {
     }
 
     /**
-     * @param words the program's sentences; the card speaks the language chosen for it
+     * The content of a card, or of a one-page finding where the assessment allows no more.
+     *
+     * @param setup what was entered
+     * @param assessment its assessment
+     * @param words the program's sentences; the card uses the language chosen in the setup
      * @param keyCode short code of the signing key, empty while there is none
      */
     public static CardContent of(Setup setup, Assessment assessment, Sentences words, String keyCode) {
@@ -52,43 +52,32 @@ public final class CardContents {
                 ? words.text("card.noProduct")
                 : setup.product().name();
         List<String> lines = lines();
-        Uniformity test = lastTest();
-        List<Double> bars = test == null || findingOnly ? List.of() : test.relativePercent();
         return new CardContent(
-                setup.card().paper(),
-                CardWords.code(setup.card().language()),
-                LongTexts.abbreviated(title),
-                lines.stream().map(LongTexts::abbreviated).toList(),
+                new CardContent.Sheet(
+                        setup.card().paper(), CardWords.code(setup.card().language()), findingOnly),
+                new CardContent.Heading(
+                        LongTexts.abbreviated(title),
+                        lines.stream().map(LongTexts::abbreviated).toList()),
                 figures,
-                words.text("card.proof"),
-                bars,
-                barsTold(bars),
-                findingOnly ? List.of() : proof(),
                 warnings(),
-                words.text("card.stopTitle"),
-                findingOnly ? List.of() : numbered("card.stop.", STOPS),
-                words.text("card.cautionTitle"),
-                numbered("card.caution.", CAUTIONS),
-                signature(keyCode, title, lines),
-                words.text("card.time"),
-                findingOnly
-                        ? List.of()
-                        : List.of(
+                new CardProof(setup, assessment, words).proof(),
+                new CardContent.Section(
+                        words.text("card.stopTitle"), findingOnly ? List.of() : numbered("card.stop.", STOPS)),
+                new CardContent.Section(words.text("card.cautionTitle"), numbered("card.caution.", CAUTIONS)),
+                new CardContent.Signature(signature(keyCode, title, lines), words.text("card.time")),
+                new CardContent.Code(findingOnly ? "" : qr(figures), words.text("card.qrTold")),
+                foot(findingOnly));
+    }
+
+    private CardContent.Foot foot(boolean findingOnly) {
+        return findingOnly
+                ? new CardContent.Foot(List.of(), words.text("card.findingFooter"))
+                : new CardContent.Foot(
+                        List.of(
                                 words.text("card.pen.date"),
                                 words.text("card.pen.bags"),
                                 words.text("card.pen.initials")),
-                words.text(findingOnly ? "card.findingFooter" : "card.footer"),
-                findingOnly ? "" : qr(figures),
-                words.text("card.qrTold"),
-                findingOnly);
-    }
-
-    private String barsTold(List<Double> bars) {
-        return words.text(
-                "card.barsTold",
-                Arg.text(bars.stream()
-                        .map(percent -> words.number(percent, 0, Unit.PERCENT))
-                        .collect(Collectors.joining(", "))));
+                        words.text("card.footer"));
     }
 
     private List<String> numbered(String key, int count) {
@@ -127,62 +116,6 @@ public final class CardContents {
         return List.of(String.join(" · ", product), String.join(" · ", job));
     }
 
-    private @Nullable Uniformity lastTest() {
-        var tests = assessment.trays().tests();
-        return tests.isEmpty() ? null : tests.get(tests.size() - 1).evenness();
-    }
-
-    private List<String> proof() {
-        List<String> proof = new ArrayList<>();
-        Uniformity test = lastTest();
-        if (test != null) {
-            proof.add(words.text(
-                    "card.cv",
-                    Arg.number(test.cvPercent(), 0, Unit.PERCENT),
-                    Arg.number(test.cvLowPercent(), 0, Unit.NONE),
-                    Arg.number(test.cvHighPercent(), 0, Unit.PERCENT),
-                    Arg.word("choice.EvennessVerdict." + test.verdict())));
-        }
-        RatePlan plan = assessment.rate().plan();
-        if (plan != null) {
-            perAcre(plan, proof);
-        }
-        if (plan != null
-                && plan.bucketKg() != null
-                && plan.bucketLowKg() != null
-                && plan.bucketHighKg() != null
-                && plan.bucketSeconds() != null) {
-            proof.add(words.text(
-                    "card.bucketBand",
-                    Arg.number(plan.bucketSeconds(), 0, Unit.S),
-                    Arg.number(plan.bucketLowKg(), 1, Unit.NONE),
-                    Arg.number(plan.bucketHighKg(), 1, Unit.KG)));
-        }
-        if (plan != null
-                && plan.haPerBag() != null
-                && !setup.rate().plan().bagMass().isBlank()) {
-            proof.add(words.text(
-                    "card.bag",
-                    Arg.text(setup.rate().plan().bagMass().toString()),
-                    Arg.number(plan.haPerBag(), 2, Unit.HA)));
-        }
-        return proof;
-    }
-
-    /** Where the rate was typed in pounds or units an acre: as typed, with the basis of a unit, kg/ha beside it. */
-    private void perAcre(RatePlan plan, List<String> proof) {
-        PlanEntries typed = setup.rate().plan();
-        boolean byProduct = typed.basis() == RateBasis.PRODUCT;
-        EnteredQuantity rate = byProduct ? typed.productRate() : typed.nitrogenRate();
-        Arg metric = Arg.number(byProduct ? plan.productKgPerHa() : plan.nitrogenKgPerHa(), 0, Unit.KG_PER_HA);
-        if (rate.unit() == Unit.UNITS) {
-            proof.add(words.text(
-                    "card.units", Arg.text(rate.text()), Arg.word("choice.UnitsBasis." + typed.unitsBasis()), metric));
-        } else if (rate.unit() == Unit.LB_PER_AC) {
-            proof.add(words.text(byProduct ? "card.perAcre" : "card.perAcreN", Arg.text(rate.toString()), metric));
-        }
-    }
-
     private List<String> warnings() {
         Severity least = assessment.card().findingOnly() ? Severity.STOP : Severity.WARN;
         List<String> warnings = new ArrayList<>();
@@ -197,7 +130,7 @@ public final class CardContents {
         return warnings;
     }
 
-    /** Before who measured and signed, in full, what was too long for the front. */
+    /** In full what was too long for the front, then who measured and who signs. */
     private List<String> signature(String keyCode, String title, List<String> head) {
         List<String> lines = new ArrayList<>();
         Stream.concat(Stream.of(title), head.stream()).filter(LongTexts::isLong).forEach(lines::add);

@@ -17,14 +17,18 @@ import org.evenfall.setup.entry.Setup;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The big figures, in the order in which the driver sets them.
+ * The large values, in the order in which the driver sets them.
  *
- * @param setup what was typed
+ * @param setup what was entered
  * @param assessment its assessment
  * @param words the card's language
  */
 record CardFigures(Setup setup, Assessment assessment, Sentences words) {
 
+    /** Most letters of a unit. Assumption: a longer entry is a remark on the scale. */
+    private static final int LONGEST_UNIT = 4;
+
+    /** All values that are known. */
     List<CardContent.Figure> all() {
         List<CardContent.Figure> figures = new ArrayList<>();
         FinalSettings settings = assessment.card().settings();
@@ -65,21 +69,21 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
         return figures;
     }
 
-    /** In the order in which the machine lists its levers, with the owner's unit. */
+    /** Label to setting of each lever that has one, in the order of the machine's levers. */
     private Map<String, String> levers(FinalSettings settings) {
         Map<String, String> ordered = new LinkedHashMap<>();
         for (Lever lever : assessment.machine().levers()) {
             Double setting = settings.levers().get(lever.label());
             if (setting != null) {
-                ordered.put(named(lever), plain(setting));
+                ordered.put(label(lever), plain(setting));
             }
         }
         return ordered;
     }
 
-    /** The owner's label, with the unit where it is one. */
-    private static String named(Lever lever) {
-        return lever.unit().isBlank() || lever.unit().length() > 4
+    /** The owner's label of a lever, with its unit unless that is a sentence. */
+    private static String label(Lever lever) {
+        return lever.unit().isBlank() || lever.unit().length() > LONGEST_UNIT
                 ? lever.label()
                 : lever.label() + ", " + lever.unit();
     }

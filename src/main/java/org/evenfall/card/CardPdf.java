@@ -1,6 +1,5 @@
 package org.evenfall.card;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -8,14 +7,14 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.evenfall.card.CardContent.Figure;
+import org.evenfall.page.Face;
+import org.evenfall.page.Flow;
+import org.evenfall.page.PageDocument;
+import org.evenfall.page.Pen;
+import org.evenfall.page.SheetSize;
 import org.evenfall.setup.entry.Paper;
+import org.jspecify.annotations.Nullable;
 
 /** The card as tagged PDF/A-2b pages, not yet signed. The same content and time give the same bytes. */
 public final class CardPdf {
@@ -23,131 +22,127 @@ public final class CardPdf {
     private static final DateTimeFormatter TIME =
             DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm 'UTC'", Locale.ROOT).withZone(ZoneOffset.UTC);
 
-    private static final float MM = 72 / 25.4f;
+    /** With less height than this under the front, the back gets a page of its own, points. */
+    private static final double LEAST_BACK_HEIGHT = 260;
 
-    /** Less room than this under the front takes no back, points. */
-    private static final double LEAST_BACK = 260;
+    /** Space between front and back on one page, points. */
+    private static final double BACK_GAP = 10;
 
-    private final PDDocument document;
+    private final PageDocument document;
     private final CardContent content;
-    private final Typefaces faces;
-    private final Tags tags;
     private final Instant when;
 
-    private CardPdf(PDDocument document, CardContent content, Instant when) {
-        this.when = when;
+    private CardPdf(PageDocument document, CardContent content, Instant when) {
         this.document = document;
         this.content = content;
-        this.faces = new Typefaces(document);
-        this.tags = new Tags(document);
+        this.when = when;
     }
 
+    /**
+     * Draws the pages.
+     *
+     * @param content what is printed
+     * @param when time of signing, which is printed too
+     * @throws IOException when a single value or line is taller than a page
+     */
     public static byte[] draw(CardContent content, Instant when) throws IOException {
-        try (PDDocument document = new PDDocument()) {
-            // a name from the content, not from clock and chance
-            document.setDocumentId(content.hashCode() * 31L + when.getEpochSecond());
-            CardPdf card = new CardPdf(document, content, when);
-            card.pages();
-            card.tags.close();
-            Archive.mark(document, content, when);
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            document.save(bytes, CompressParameters.NO_COMPRESSION);
-            return bytes.toByteArray();
+        try (PageDocument document = new PageDocument()) {
+            new CardPdf(document, content, when).pages();
+            // from the text: hash codes of an enum differ from run to run
+            long seed = content.toString().hashCode() * 31L + when.getEpochSecond();
+            return document.finish(
+                    content.heading().title(), content.sheet().language(), when, seed);
         }
     }
 
-    private static PDRectangle sheet(Paper paper) {
-        return switch (paper) {
-            case A5_LANDSCAPE -> new PDRectangle(210 * MM, 148 * MM);
-            case A5_PORTRAIT -> new PDRectangle(148 * MM, 210 * MM);
-            case A4 -> new PDRectangle(210 * MM, 297 * MM);
-            case LETTER -> PDRectangle.LETTER;
-        };
+    private <R> R page(PageDocument.Drawing<R> drawing) throws IOException {
+        SheetSize size =
+                switch (content.sheet().paper()) {
+                    case A5_LANDSCAPE -> SheetSize.ofMm(210, 148);
+                    case A5_PORTRAIT -> SheetSize.ofMm(148, 210);
+                    case A4 -> SheetSize.ofMm(210, 297);
+                    case LETTER -> SheetSize.LETTER;
+                };
+        return document.page(size, drawing);
     }
 
-    /** Draws on one page. */
-    private interface Drawing {
-        void on(Pen pen, Face face) throws IOException;
-    }
-
-    private void page(Drawing drawing) throws IOException {
-        PDRectangle sheet = sheet(content.paper());
-        PDPage page = new PDPage(sheet);
-        page.getCOSObject().setItem(COSName.getPDFName("Tabs"), COSName.S);
-        document.addPage(page);
-        try (PDPageContentStream stream = new PDPageContentStream(document, page)) {
-            drawing.on(new Pen(stream, faces, tags, page), new Face(0, 0, sheet.getWidth(), sheet.getHeight()));
-        }
-    }
-
-    /** Front and back: two faces of an A5 sheet, one under the other on a larger one; more pages where it takes them. */
+    /** Front and back: two sides of an A5 sheet, one under the other on a larger one; more pages where needed. */
     private void pages() throws IOException {
-        boolean oneSheet = content.paper() == Paper.A4 || content.paper() == Paper.LETTER;
-        if (content.findingOnly()) {
-            back(new FrontFoot.Remainder(content.warnings(), true, 0));
+        if (content.sheet().findingOnly()) {
+            back(new FrontFoot.Undrawn(content.warnings(), true, 0));
             return;
         }
         List<Figure> left = content.figures();
-        boolean first = true;
-        Flow.Remainder[] more = new Flow.Remainder[1];
-        FrontFoot.Remainder[] foot = new FrontFoot.Remainder[1];
-        while (first || !left.isEmpty()) {
-            List<Figure> figures = left;
-            boolean opening = first;
-            FrontFace.Remainder[] rest = new FrontFace.Remainder[1];
-            page((pen, face) -> {
-                rest[0] = FrontFace.draw(pen, face, content, figures, opening);
-                if (rest[0].figures().isEmpty()) {
-                    foot[0] = FrontFoot.draw(pen, face, content, rest[0].end());
-                    boolean room = face.bottom() - foot[0].end() > LEAST_BACK;
-                    more[0] = oneSheet && room ? backOn(pen, face, foot[0].end() + 10, foot[0]) : null;
-                }
-            });
+        Front front = front(left, true);
+        boolean opening = true;
+        while (!front.figures().isEmpty()) {
             // a long title may take the first page for itself
-            if (!opening && rest[0].figures().size() == left.size()) {
+            if (!opening && front.figures().size() == left.size()) {
                 throw new IOException("a figure does not fit the page");
             }
-            left = rest[0].figures();
-            first = false;
+            left = front.figures();
+            front = front(left, false);
+            opening = false;
         }
-        if (more[0] == null) {
-            back(foot[0]);
+        if (front.back() == null) {
+            back(front.foot());
         } else {
-            overflow(more[0].pieces());
+            overflow(front.back().undrawn());
         }
     }
 
-    private void back(FrontFoot.Remainder undrawn) throws IOException {
-        Flow.Remainder[] more = new Flow.Remainder[1];
-        page((pen, face) -> more[0] = backOn(pen, face, face.top(), undrawn));
-        overflow(more[0].pieces());
+    /**
+     * One page of the front.
+     *
+     * @param figures figures for which there was no room
+     * @param foot what is left of the foot, which follows the last figure
+     * @param back the back on the same page, null when it needs a page of its own
+     */
+    private record Front(List<Figure> figures, FrontFoot.Undrawn foot, Flow.@Nullable Filled back) {}
+
+    private Front front(List<Figure> figures, boolean opening) throws IOException {
+        return page((pen, face) -> {
+            FrontFace.Undrawn undrawn = FrontFace.draw(pen, face, content, figures, opening);
+            if (!undrawn.figures().isEmpty()) {
+                return new Front(
+                        undrawn.figures(), new FrontFoot.Undrawn(content.warnings(), true, undrawn.end()), null);
+            }
+            FrontFoot.Undrawn foot = FrontFoot.draw(pen, face, content, undrawn.end());
+            Paper paper = content.sheet().paper();
+            boolean both = (paper == Paper.A4 || paper == Paper.LETTER)
+                    && face.bottom() - foot.end() > LEAST_BACK_HEIGHT;
+            return new Front(List.of(), foot, both ? drawBack(pen, face, foot.end() + BACK_GAP, foot) : null);
+        });
     }
 
-    private Flow.Remainder backOn(Pen pen, Face face, double top, FrontFoot.Remainder undrawn) throws IOException {
-        List<Flow.Piece> pieces = BackFace.pieces(
-                pen, content, signature(), undrawn.warnings(), undrawn.stops(), BackFace.columnWidth(face));
+    private void back(FrontFoot.Undrawn fromFront) throws IOException {
+        overflow(page((pen, face) -> drawBack(pen, face, face.top(), fromFront)).undrawn());
+    }
+
+    private Flow.Filled drawBack(Pen pen, Face face, double top, FrontFoot.Undrawn fromFront) throws IOException {
+        List<Flow.Piece> pieces =
+                BackFace.pieces(pen, content, signature(), fromFront, BackFace.columnWidth(face));
         double bottom = BackFace.foot(pen, face, content);
         return Flow.fill(pen, pieces, BackFace.columns(face, top, bottom));
     }
 
-    /** Who signs, and the time that stands in the signature too. */
+    /** Who signs, and the time that the signature holds too. */
     private List<String> signature() {
-        List<String> lines = new ArrayList<>(content.signature());
-        lines.add(content.timeLabel() + " " + TIME.format(when));
+        List<String> lines = new ArrayList<>(content.signature().lines());
+        lines.add(content.signature().timeLabel() + " " + TIME.format(when));
         return lines;
     }
 
-    /** What found no room goes on pages of its own, never lost. */
+    /** Further pages for what found no room. */
     private void overflow(List<Flow.Piece> pieces) throws IOException {
         List<Flow.Piece> left = pieces;
         while (!left.isEmpty()) {
             List<Flow.Piece> now = left;
-            Flow.Remainder[] rest = new Flow.Remainder[1];
-            page((pen, face) -> rest[0] = Flow.fill(pen, now, BackFace.columns(face, face.top(), face.bottom())));
-            if (rest[0].pieces().size() == left.size()) {
+            left = page((pen, face) -> Flow.fill(pen, now, BackFace.columns(face, face.top(), face.bottom())))
+                    .undrawn();
+            if (left.size() == now.size()) {
                 throw new IOException("a piece does not fit the page");
             }
-            left = rest[0].pieces();
         }
     }
 }

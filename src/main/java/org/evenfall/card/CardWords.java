@@ -17,7 +17,11 @@ public final class CardWords {
 
     private CardWords() {}
 
-    /** @param own the program's sentences, English, used as they are when no language was chosen */
+    /**
+     * The sentences in a language.
+     *
+     * @param own the program's sentences, English, used as they are when no language was chosen
+     */
     public static Sentences in(CardLanguage language, Sentences own) {
         return switch (language) {
             case UNANSWERED -> own;

@@ -6,21 +6,25 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
 import org.evenfall.card.CardContent.Figure;
-import org.evenfall.card.Typefaces.Weight;
+import org.evenfall.page.Colours;
+import org.evenfall.page.Face;
+import org.evenfall.page.Pen;
+import org.evenfall.page.TextStyle;
+import org.evenfall.page.Typefaces.Weight;
 
-/** The face that the driver sets from: few big figures in the order in which they are set. */
+/** The face that the driver sets from: large figures in the order in which they are set. */
 final class FrontFace {
 
-    static final double LABEL = Pieces.TEXT;
-    static final double FIGURE = 24;
+    private static final TextStyle LABEL = TextStyle.BODY;
+    private static final TextStyle VALUE = new TextStyle(Weight.BOLD, 24, Colours.INK);
     private static final double GAP = 8;
-    private static final double LABEL_LINE = LABEL * 1.12;
-    private static final double FIGURE_LINE = FIGURE * 1.08;
+    private static final double LABEL_LINE = LABEL.size() * 1.12;
+    private static final double VALUE_LINE = VALUE.size() * 1.08;
 
     private record Placed(Figure figure, int span, List<String> label, List<String> value) {
 
         double height() {
-            return label.size() * LABEL_LINE + value.size() * FIGURE_LINE + 4;
+            return label.size() * LABEL_LINE + value.size() * VALUE_LINE + 4;
         }
     }
 
@@ -32,12 +36,17 @@ final class FrontFace {
      * @param figures figures
      * @param end lower edge of what was drawn
      */
-    record Remainder(List<Figure> figures, double end) {}
+    record Undrawn(List<Figure> figures, double end) {}
 
-    /** Draws as many figures as fit; returns what is left. */
-    static Remainder draw(Pen pen, Face face, CardContent content, List<Figure> figures, boolean first)
+    /**
+     * Draws as many figures as fit.
+     *
+     * @param figures figures still to be drawn
+     * @param opening whether this is the first page, with the heading
+     */
+    static Undrawn draw(Pen pen, Face face, CardContent content, List<Figure> figures, boolean opening)
             throws IOException {
-        double y = first ? header(pen, face, content) : face.top();
+        double y = opening ? heading(pen, face, content.heading()) : face.top();
         int columns = face.wide() ? 4 : 3;
         double column = (face.innerWidth() - (columns - 1) * GAP) / columns;
         List<Figure> left = new ArrayList<>(figures);
@@ -53,29 +62,23 @@ final class FrontFace {
                 x += placed.span() * (column + GAP);
             }
             y += height;
-            pen.line(face.left(), y, face.right(), y, 0.5, Pen.LINE);
+            pen.line(face.left(), y, face.right(), y, 0.5, Colours.LINE);
             y += 2;
             left = left.subList(row.size(), left.size());
         }
-        return new Remainder(List.copyOf(left), y);
+        return new Undrawn(List.copyOf(left), y);
     }
 
-    private static double header(Pen pen, Face face, CardContent content) throws IOException {
-        double room = face.innerWidth() - 1.5 * Face.HOLE;
-        double[] y = {face.top()};
-        pen.mark(
-                pen.tags().element(StandardStructureTypes.H1),
-                () -> y[0] = pen.paragraph(
-                        Weight.BOLD, Pieces.TITLE, Pen.ACCENT, face.left(), face.top(), room, content.title()));
-        for (String line : content.lines()) {
-            pen.mark(
-                    pen.tags().element(StandardStructureTypes.P),
-                    () -> y[0] =
-                            pen.paragraph(Weight.REGULAR, LABEL, Pen.INK, face.left(), y[0], face.innerWidth(), line));
+    private static double heading(Pen pen, Face face, CardContent.Heading heading) throws IOException {
+        double besideHole = face.innerWidth() - 1.5 * Face.HOLE;
+        double y = pen.marked(
+                StandardStructureTypes.H1, TextStyle.TITLE, face.left(), face.top(), besideHole, heading.title());
+        for (String line : heading.lines()) {
+            y = pen.marked(StandardStructureTypes.P, LABEL, face.left(), y, face.innerWidth(), line);
         }
-        pen.circle(face.right() - Face.HOLE / 2, face.top() + Face.HOLE / 2, Face.HOLE / 2, Pen.LINE);
-        pen.line(face.left(), y[0] + 3, face.right(), y[0] + 3, 1.6, Pen.ACCENT);
-        return y[0] + 6;
+        pen.circle(face.right() - Face.HOLE / 2, face.top() + Face.HOLE / 2, Face.HOLE / 2, Colours.LINE);
+        pen.line(face.left(), y + 3, face.right(), y + 3, 1.6, Colours.ACCENT);
+        return y + 6;
     }
 
     private static List<Placed> row(Pen pen, List<Figure> figures, int columns, double column) throws IOException {
@@ -88,21 +91,18 @@ final class FrontFace {
             }
             double width = span * column + (span - 1) * GAP;
             row.add(new Placed(
-                    figure,
-                    span,
-                    pen.wrap(Weight.REGULAR, LABEL, width, figure.label()),
-                    pen.wrap(Weight.BOLD, FIGURE, width, figure.value())));
+                    figure, span, pen.wrap(LABEL, width, figure.label()), pen.wrap(VALUE, width, figure.value())));
             used += span;
         }
         return row;
     }
 
-    /** As many columns as the figure needs on one line and its label on two. */
+    /** As many columns as the value needs on one line and its label on two. */
     private static int span(Pen pen, Figure figure, int columns, double column) throws IOException {
         for (int span = 1; span < columns; span++) {
             double width = span * column + (span - 1) * GAP;
-            if (pen.faces().width(Weight.BOLD, FIGURE, figure.value()) <= width
-                    && pen.wrap(Weight.REGULAR, LABEL, width, figure.label()).size() <= 2) {
+            if (pen.width(VALUE, figure.value()) <= width
+                    && pen.wrap(LABEL, width, figure.label()).size() <= 2) {
                 return span;
             }
         }
@@ -116,14 +116,14 @@ final class FrontFace {
             double y = top;
             for (String line : placed.label()) {
                 y += LABEL_LINE;
-                pen.text(Weight.REGULAR, LABEL, Pen.INK, x, y - 2, line);
+                pen.text(LABEL, x, y - 2, line);
             }
         });
         pen.mark(tag, () -> {
             double y = under;
             for (String line : placed.value()) {
-                y += FIGURE_LINE;
-                pen.text(Weight.BOLD, FIGURE, Pen.INK, x, y - 3, line);
+                y += VALUE_LINE;
+                pen.text(VALUE, x, y - 3, line);
             }
         });
     }

@@ -3,9 +3,13 @@ package org.evenfall.card;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import org.evenfall.card.Typefaces.Weight;
+import org.evenfall.page.Face;
+import org.evenfall.page.Flow;
+import org.evenfall.page.Pen;
+import org.evenfall.page.Pieces;
+import org.evenfall.page.TextStyle;
 
-/** Under the figures, as far as there is room: what to mind, and when to stop. */
+/** Under the figures, as far as there is room: warnings, and when to stop. */
 final class FrontFoot {
 
     private static final double GAP = 14;
@@ -19,58 +23,59 @@ final class FrontFoot {
      * @param stops whether the stop list is still to be drawn
      * @param end lower edge of what was drawn
      */
-    record Remainder(List<String> warnings, boolean stops, double end) {}
+    record Undrawn(List<String> warnings, boolean stops, double end) {}
 
     /** Draws whole warnings, then the stop list if all of it fits. */
-    static Remainder draw(Pen pen, Face face, CardContent content, double top) throws IOException {
+    static Undrawn draw(Pen pen, Face face, CardContent content, double top) throws IOException {
         double y = top + 3;
         double width = face.innerWidth();
         List<String> left = new ArrayList<>(content.warnings());
         while (!left.isEmpty()) {
-            double height = Pieces.bulletedHeight(pen, Weight.BOLD, left.get(0), width);
+            double height = Pieces.bulletedHeight(pen, TextStyle.STRONG, left.get(0), width);
             if (y + height > face.bottom()) {
-                return new Remainder(List.copyOf(left), true, y);
+                return new Undrawn(List.copyOf(left), true, y);
             }
-            for (Flow.Piece piece :
-                    Pieces.list(pen, Weight.BOLD, Pieces.Bullet.TRIANGLE, List.of(left.get(0)), true, width)) {
-                piece.draw(pen, face.left(), y, width);
-                y += piece.height(pen, width);
-            }
+            List<Flow.Piece> warning =
+                    Pieces.list(pen, TextStyle.STRONG, Pieces.Bullet.TRIANGLE, List.of(left.get(0)), true, width);
+            y = Flow.stack(pen, warning, face.left(), y, width);
             left.remove(0);
         }
-        return strip(pen, face, content, y);
+        return stops(pen, face, content.stops(), y);
     }
 
-    private static Remainder strip(Pen pen, Face face, CardContent content, double top) throws IOException {
+    /** The stop list in as many columns as the face has, if all of it fits. */
+    private static Undrawn stops(Pen pen, Face face, CardContent.Section stops, double top) throws IOException {
         double column = (face.innerWidth() - (face.columns() - 1) * GAP) / face.columns();
-        int each = (content.stops().size() + face.columns() - 1) / face.columns();
-        double line = Pieces.TEXT * Pen.LEADING;
-        double tallest = 0;
-        for (int from = 0; from < content.stops().size(); from += each) {
-            double height = 0;
-            for (String stop :
-                    content.stops().subList(from, Math.min(content.stops().size(), from + each))) {
-                height += Pieces.bulletedHeight(pen, Weight.REGULAR, stop, column);
-            }
-            tallest = Math.max(tallest, height);
+        double tallest = tallest(pen, stops.lines(), face.columns(), column);
+        double heading = pen.paragraphHeight(TextStyle.HEADING, face.innerWidth(), stops.title());
+        if (stops.lines().isEmpty() || top + heading + tallest > face.bottom()) {
+            return new Undrawn(List.of(), true, top);
         }
-        double heading = pen.paragraphHeight(Weight.BOLD, Pieces.TEXT, face.innerWidth(), content.stopTitle());
-        if (content.stops().isEmpty() || top + heading + tallest > face.bottom()) {
-            return new Remainder(List.of(), true, top);
-        }
-        double y = top;
-        for (Flow.Piece piece : Pieces.heading(pen, content.stopTitle(), face.innerWidth())) {
-            piece.draw(pen, face.left(), y, face.innerWidth());
-            y += piece.height(pen, face.innerWidth());
-        }
+        double y = Flow.stack(
+                pen, Pieces.heading(pen, stops.title(), face.innerWidth()), face.left(), top, face.innerWidth());
         List<Flow.Piece> pieces =
-                Pieces.list(pen, Weight.REGULAR, Pieces.Bullet.SQUARE, content.stops(), false, column);
+                Pieces.list(pen, TextStyle.BODY, Pieces.Bullet.SQUARE, stops.lines(), false, column);
         List<Flow.Column> columns = new ArrayList<>();
         for (int i = 0; i < face.columns(); i++) {
             // half a line more than the tallest, so that rounding moves nothing to the next column
-            columns.add(new Flow.Column(face.left() + i * (column + GAP), y, column, y + tallest + line / 2));
+            double bottom = y + tallest + TextStyle.BODY.lineHeight() / 2;
+            columns.add(new Flow.Column(face.left() + i * (column + GAP), y, column, bottom));
         }
         Flow.fill(pen, pieces, columns);
-        return new Remainder(List.of(), false, y + tallest);
+        return new Undrawn(List.of(), false, y + tallest);
+    }
+
+    /** Height of the tallest of some columns that share the lines in equal numbers. */
+    private static double tallest(Pen pen, List<String> lines, int columns, double width) throws IOException {
+        int each = (lines.size() + columns - 1) / columns;
+        double tallest = 0;
+        for (int from = 0; from < lines.size(); from += each) {
+            double height = 0;
+            for (String line : lines.subList(from, Math.min(lines.size(), from + each))) {
+                height += Pieces.bulletedHeight(pen, TextStyle.BODY, line, width);
+            }
+            tallest = Math.max(tallest, height);
+        }
+        return tallest;
     }
 }

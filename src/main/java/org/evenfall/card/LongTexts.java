@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.evenfall.card.CardContent.Figure;
 
-/** Names and notes longer than anybody expects: dealt out in parts that each fit a page, never cut. */
+/** Splits very long names and notes into parts that each fit a page, so that nothing is cut. */
 final class LongTexts {
 
+    /** Most letters of a part. Assumption: about three lines of the narrowest column. */
     private static final int MOST = 120;
 
     private LongTexts() {}
@@ -15,12 +16,12 @@ final class LongTexts {
         return text.length() > MOST;
     }
 
-    /** The text, or the beginning of a long one with an ellipsis; the whole of it then stands elsewhere. */
+    /** The text, or the beginning of a long one with an ellipsis; the caller prints the whole in another place. */
     static String abbreviated(String text) {
         return isLong(text) ? split(text).get(0) + " …" : text;
     }
 
-    /** Each figure, a long one as several: first what is left of its label, then its value part by part. */
+    /** The figures, a long one as several: the parts of its label first, then the parts of its value. */
     static List<Figure> parts(List<Figure> figures) {
         List<Figure> all = new ArrayList<>();
         for (Figure figure : figures) {
@@ -36,7 +37,7 @@ final class LongTexts {
         return all;
     }
 
-    /** Breaks at a blank where there is one. */
+    /** The parts of a text; a part ends at a blank where there is one in its second half. */
     static List<String> split(String text) {
         List<String> parts = new ArrayList<>();
         String left = text;

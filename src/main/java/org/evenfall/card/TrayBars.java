@@ -4,19 +4,25 @@ import java.awt.Color;
 import java.io.IOException;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
-import org.evenfall.card.Typefaces.Weight;
+import org.evenfall.page.Colours;
+import org.evenfall.page.Flow;
+import org.evenfall.page.Pen;
+import org.evenfall.page.TextStyle;
 
 /**
  * Each tray against the mean, with the band of 10 % to either side.
  *
  * @param percent each tray, % of the mean
- * @param tag its place in the reading order, with the same in words
+ * @param tag element of the figure, which has the same in words
  */
 record TrayBars(List<Double> percent, PDStructureElement tag) implements Flow.Piece {
 
     private static final double HEIGHT = 52;
 
-    /** A bar longer than this is cut at the top; its figure stands in it all the same. */
+    /** Dashed lines at the limits of the band, % of the mean. */
+    private static final double[] BAND_PERCENT = {90, 110};
+
+    /** A taller bar is cut at the top; its number is printed all the same, % of the mean. */
     private static final double MOST_PERCENT = 130;
 
     TrayBars {
@@ -33,34 +39,34 @@ record TrayBars(List<Double> percent, PDStructureElement tag) implements Flow.Pi
         double scale = HEIGHT / MOST_PERCENT;
         double base = top + HEIGHT + 2;
         double step = width / percent.size();
-        boolean room = pen.faces().width(Weight.BOLD, Pieces.TEXT, "100") < 0.8 * step;
+        boolean room = pen.width(TextStyle.STRONG, "100") < 0.8 * step;
         pen.mark(tag, () -> {
             for (int i = 0; i < percent.size(); i++) {
                 double height = Math.min(MOST_PERCENT, percent.get(i)) * scale;
-                pen.fill(x + i * step + 0.1 * step, base - height, 0.8 * step, height, Pen.ACCENT);
+                pen.fill(x + i * step + 0.1 * step, base - height, 0.8 * step, height, Colours.ACCENT);
                 if (room) {
                     figure(pen, x + (i + 0.5) * step, base, height, percent.get(i));
                 }
             }
-            pen.line(x, base, x + width, base, 0.8, Pen.INK);
-            pen.line(x, base - 100 * scale, x + width, base - 100 * scale, 0.9, Pen.INK);
-            for (double off : new double[] {90, 110}) {
+            pen.line(x, base, x + width, base, 0.8, Colours.INK);
+            pen.line(x, base - 100 * scale, x + width, base - 100 * scale, 0.9, Colours.INK);
+            for (double off : BAND_PERCENT) {
                 dashed(pen, x, base - off * scale, width);
             }
         });
     }
 
-    /** In the bar, or above it where the bar is too low. */
+    /** The number in the bar, or above it where the bar is too low. */
     private static void figure(Pen pen, double middle, double base, double height, double percent) throws IOException {
         String text = Long.toString(Math.round(percent));
-        double left = middle - pen.faces().width(Weight.BOLD, Pieces.TEXT, text) / 2;
-        boolean in = height > Pieces.TEXT + 4;
-        pen.text(Weight.BOLD, Pieces.TEXT, in ? Color.WHITE : Pen.INK, left, in ? base - 5 : base - height - 4, text);
+        double left = middle - pen.width(TextStyle.STRONG, text) / 2;
+        boolean in = height > TextStyle.SMALLEST + 4;
+        pen.text(TextStyle.STRONG.in(in ? Color.WHITE : Colours.INK), left, in ? base - 5 : base - height - 4, text);
     }
 
     private static void dashed(Pen pen, double x, double y, double width) throws IOException {
         for (double at = 0; at < width; at += 6) {
-            pen.line(x + at, y, x + Math.min(width, at + 3), y, 0.5, Pen.INK);
+            pen.line(x + at, y, x + Math.min(width, at + 3), y, 0.5, Colours.INK);
         }
     }
 }

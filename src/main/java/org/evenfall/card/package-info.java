@@ -1,4 +1,4 @@
-/** Floor 4: the cab card: content, layout, PDF, QR code, signature. */
+/** Floor 4: content and faces of the cab card; drawn with the room page. */
 @NullMarked
 package org.evenfall.card;
 

@@ -4,29 +4,25 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import org.evenfall.card.CardContents;
-import org.evenfall.card.CardMaker;
-import org.evenfall.card.KeyException;
-import org.evenfall.card.KeyRing;
-import org.evenfall.card.SigningKey;
+import org.evenfall.publish.CardService;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.CardLanguage;
 import org.evenfall.setup.entry.Setup;
-import org.evenfall.store.InputFileException;
-import org.evenfall.store.SetupStore;
+import org.evenfall.sign.KeyException;
+import org.evenfall.sign.KeyRing;
+import org.evenfall.store.FreeNames;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** The signed cab card of a setup, or the one-page finding. */
+/** Writes the signed cab card of a setup, or the one-page finding. */
 @Command(
         name = "card",
         mixinStandardHelpOptions = true,
@@ -34,6 +30,7 @@ import picocli.CommandLine.Parameters;
 final class CardCommand implements Callable<Integer> {
 
     private final CommandContext context;
+    private final CardService cards;
 
     @Parameters(paramLabel = "SETUP.json", arity = "1..*", description = "setup files")
     private List<String> files = List.of();
@@ -51,7 +48,7 @@ final class CardCommand implements Callable<Integer> {
             description = "language of the card, whatever the setup says: ${COMPLETION-CANDIDATES}")
     private @Nullable LanguageOption language;
 
-    /** A language as it is said on the command line. */
+    /** A language as it is typed on the command line. */
     enum LanguageOption {
         en(CardLanguage.EN),
         de(CardLanguage.DE),
@@ -70,11 +67,9 @@ final class CardCommand implements Callable<Integer> {
             description = "a text file with the passphrase of the signing key, where it has one")
     private @Nullable String passphrase;
 
-    private final KeyRing keys;
-
     CardCommand(CommandContext context) {
         this.context = context;
-        this.keys = new KeyRing(context.user().root());
+        this.cards = new CardService(context.user(), context.words(), context.clock());
     }
 
     @Override
@@ -86,66 +81,51 @@ final class CardCommand implements Callable<Integer> {
         Set<String> used = new HashSet<>();
         int worst = CommandFace.OK;
         for (String file : files) {
-            Path card = folder ? target.resolve(free(name(file), used)) : target;
-            worst = Math.max(worst, make(file, card));
+            worst = Math.max(worst, write(file, folder ? target.resolve(cardName(file, used)) : target));
         }
         return worst;
     }
 
-    /** Setups of one name from several folders do not write over each other. */
-    private static String free(String name, Set<String> used) {
-        String free = name + ".pdf";
-        for (int i = 2; !used.add(free); i++) {
-            free = name + "-" + i + ".pdf";
-        }
+    /** The name of a setup's card. Setups of one name from several folders get different names. */
+    private static String cardName(String file, Set<String> used) {
+        String name = String.valueOf(Path.of(file).getFileName());
+        String stem = name.endsWith(".json") ? name.substring(0, name.length() - ".json".length()) : name;
+        String free = FreeNames.first(stem, ".pdf", used::contains);
+        used.add(free);
         return free;
     }
 
-    private static String name(String file) {
-        String name = String.valueOf(Path.of(file).getFileName());
-        return name.endsWith(".json") ? name.substring(0, name.length() - 5) : name;
-    }
-
-    private int make(String file, Path card) throws InputFileException, IOException {
+    private int write(String file, Path card) throws Exception {
         Setup read = SetupInputs.read(context, file);
         Setup setup = language == null ? read : read.withCard(read.card().withLanguage(language.card));
         Assessment assessment = Assessor.assess(setup);
         if (!assessment.card().cardAllowed() && !assessment.card().findingOnly()) {
             return Refusal.tell(context, file, assessment);
         }
-        byte[] bytes = signed(setup, assessment);
         try {
-            SetupStore.writeWhole(card, bytes);
-        } catch (IOException notWritable) {
-            throw new InputFileException(card.toString(), "", "cannot be written; nothing was changed");
+            unlock();
+            cards.write(setup, assessment, card);
+        } catch (KeyException unusable) {
+            throw new CommandException(
+                    context.user().root() + ": " + context.words().choice(unusable.kind()) + " (--passphrase-file)",
+                    unusable);
         }
         context.out().println(card);
         return CommandFace.OK;
     }
 
-    byte[] signed(Setup setup, Assessment assessment) throws IOException, InputFileException {
-        Instant now = context.clock().instant();
-        SigningKey key = key(setup, now);
-        return CardMaker.make(
-                CardContents.of(setup, assessment, context.words(), key.code()),
-                key,
-                setup.card().signedBy(),
-                now);
-    }
-
-    private SigningKey key(Setup setup, Instant now) throws IOException, InputFileException {
-        try {
-            if (passphrase != null && keys.status().state() == KeyRing.State.LOCKED) {
-                keys.unlock(Files.readString(context.path(passphrase)).strip().toCharArray());
-            }
-            return keys.signing(setup.card().signedBy(), setup.card().role(), now);
-        } catch (KeyException trouble) {
-            throw new InputFileException(
-                    context.user().root().toString(),
-                    "",
-                    context.words().choice(trouble.kind()) + " (--passphrase-file)");
-        } catch (NoSuchFileException missing) {
-            throw new InputFileException(String.valueOf(passphrase), "", "no such file");
+    private void unlock() throws KeyException, CommandException {
+        if (passphrase == null || cards.keys().status().state() != KeyRing.State.LOCKED) {
+            return;
         }
+        String typed;
+        try {
+            typed = Files.readString(context.path(passphrase)).strip();
+        } catch (NoSuchFileException missing) {
+            throw new CommandException(passphrase + ": no such file", missing);
+        } catch (IOException unreadable) {
+            throw new CommandException(passphrase + ": cannot be read", unreadable);
+        }
+        cards.keys().unlock(typed.toCharArray());
     }
 }

@@ -2,6 +2,7 @@ package org.evenfall.command;
 
 import java.util.List;
 import java.util.Optional;
+import org.evenfall.publish.CardFileException;
 import org.evenfall.store.InputFileException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -79,7 +80,9 @@ public final class CommandFace implements Runnable {
 
     /** What a file problem says of itself; anything else by its kind, in one line. */
     private static String told(Exception problem) {
-        if (problem instanceof InputFileException) {
+        if (problem instanceof InputFileException
+                || problem instanceof CardFileException
+                || problem instanceof CommandException) {
             return String.valueOf(problem.getMessage());
         }
         String message = String.valueOf(problem.getMessage()).replaceAll("\\s*\\R\\s*", " ");

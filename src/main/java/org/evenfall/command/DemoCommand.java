@@ -7,10 +7,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.evenfall.publish.CardService;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.Setup;
-import org.evenfall.store.SetupStore;
+import org.evenfall.store.WholeFileWriter;
 import picocli.CommandLine.Command;
 
 /** The wizard on a copy of the demo; without a window its assessment and card. */
@@ -34,7 +35,7 @@ final class DemoCommand implements Callable<Integer> {
         String text = demo();
         Path copy = context.user().setups().resolve("demo.json");
         Files.createDirectories(copy.getParent());
-        SetupStore.writeWhole(copy, text.getBytes(StandardCharsets.UTF_8));
+        WholeFileWriter.write(copy, text.getBytes(StandardCharsets.UTF_8));
         Optional<String> why = context.window().open(Optional.of(copy));
         if (why.isEmpty()) {
             return CommandFace.OK;
@@ -45,7 +46,7 @@ final class DemoCommand implements Callable<Integer> {
         Assessment assessment = Assessor.assess(setup);
         new Report(context).print(assessment);
         Path card = context.path(CARD);
-        SetupStore.writeWhole(card, new CardCommand(context).signed(setup, assessment));
+        new CardService(context.user(), context.words(), context.clock()).write(setup, assessment, card);
         context.out().println();
         context.out()
                 .println(context.words().text("command.demoCard") + " "

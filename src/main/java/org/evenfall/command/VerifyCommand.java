@@ -1,20 +1,15 @@
 package org.evenfall.command;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.util.concurrent.Callable;
-import org.evenfall.card.CardVerifier;
-import org.evenfall.card.KeyRing;
-import org.evenfall.card.VerifyResult;
-import org.evenfall.finding.Arg;
-import org.evenfall.store.InputFileException;
+import org.evenfall.publish.CardService;
+import org.evenfall.publish.VerifyText;
+import org.evenfall.sign.VerifyResult;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Whether a card is as it was signed, and by which key. */
+/** Tells whether a card is unchanged since it was signed, and by which key. */
 @Command(
         name = "verify",
         mixinStandardHelpOptions = true,
@@ -49,10 +44,11 @@ final class VerifyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        VerifyResult result = result();
+        CardService cards = new CardService(context.user(), context.words(), context.clock());
+        VerifyResult result = cards.verify(context.path(file));
         if (remember != null && result.unchanged()) {
-            new KeyRing(context.user().root()).remember(result.keyCode(), remember);
-            result = result();
+            cards.keys().remember(result.keyCode(), remember);
+            result = cards.verify(context.path(file));
         }
         if (json) {
             context.out().println(context.json().mapper().writeValueAsString(result));
@@ -72,33 +68,7 @@ final class VerifyCommand implements Callable<Integer> {
         return result.appended() ? APPENDED : CommandFace.FOUND;
     }
 
-    private VerifyResult result() throws InputFileException {
-        byte[] bytes;
-        try {
-            bytes = Files.readAllBytes(context.path(file));
-        } catch (NoSuchFileException missing) {
-            throw new InputFileException(file, "", "no such file");
-        } catch (IOException unreadable) {
-            throw new InputFileException(file, "", "cannot be read");
-        }
-        try {
-            return CardVerifier.verify(bytes, new KeyRing(context.user().root()).codes());
-        } catch (IOException damaged) {
-            throw new InputFileException(file, "", "is no PDF file, or is damaged");
-        }
-    }
-
     private void print(VerifyResult result) {
-        context.out().println(context.words().text(result.headlineKey()));
-        if (!result.keyCode().isEmpty()) {
-            context.out()
-                    .println(context.words()
-                            .text(
-                                    result.knownKey() ? "verify.knownKey" : "verify.unknownKey",
-                                    Arg.text(result.keyName()),
-                                    Arg.text(result.keyCode())));
-            context.out().println(context.words().text("verify.when", Arg.text(result.signedAt())));
-            context.out().println(context.words().text("verify.means"));
-        }
+        VerifyText.of(result, context.words()).forEach(context.out()::println);
     }
 }

@@ -3,11 +3,9 @@ package org.evenfall.store;
 import java.io.IOException;
 import java.nio.charset.MalformedInputException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 
 /** Setup files on disk. A save writes the whole file or changes nothing. */
 public final class SetupStore {
@@ -42,25 +40,7 @@ public final class SetupStore {
      * @throws IOException when it cannot be written; the file is then as it was
      */
     public void save(SetupFile setup, Path file) throws IOException {
-        writeWhole(file, json.write(setup).getBytes(StandardCharsets.UTF_8));
-    }
-
-    /** Writes beside the file first and then puts it in its place, so that a broken write leaves the old file whole. */
-    public static void writeWhole(Path file, byte[] bytes) throws IOException {
-        Path target = file.toAbsolutePath();
-        Path folder = target.getParent();
-        Files.createDirectories(folder);
-        Path beside = Files.createTempFile(folder, ".evenfall-", ".part");
-        try {
-            Files.write(beside, bytes);
-            try {
-                Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-            } catch (AtomicMoveNotSupportedException notHere) {
-                Files.move(beside, target, StandardCopyOption.REPLACE_EXISTING);
-            }
-        } finally {
-            Files.deleteIfExists(beside);
-        }
+        WholeFileWriter.write(file, json.write(setup).getBytes(StandardCharsets.UTF_8));
     }
 
     private static String reason(IOException problem) {

@@ -46,6 +46,11 @@ public record UserFolder(Path root) {
         return root.resolve("setups");
     }
 
+    /** Folder of the cards that the wizard writes. */
+    public Path cards() {
+        return root.resolve("cards");
+    }
+
     /** The setups of this folder, the one changed last first; empty where there are none or the folder cannot be read. */
     public List<Path> recent() {
         if (!Files.isDirectory(setups())) {

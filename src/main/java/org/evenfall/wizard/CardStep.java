@@ -1,6 +1,5 @@
 package org.evenfall.wizard;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -9,8 +8,8 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
-import org.evenfall.card.KeyException;
-import org.evenfall.card.NoPrinter;
+import org.evenfall.sign.KeyException;
+import org.evenfall.page.NoPrinter;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Severity;
@@ -191,7 +190,9 @@ final class CardStep implements StepView {
     /** Draws the preview anew when this step is in front. */
     private void draw() {
         if (front) {
-            work.draw(form.model().setup(), form.model().assessment(), preview::show);
+            work.draw(
+                    form.model().setup(), form.model().assessment(), preview::show, problem -> document.tell(form.words()
+                            .text("card.noPreview", Arg.text(reason(problem)))));
         }
     }
 
@@ -229,14 +230,20 @@ final class CardStep implements StepView {
         draw();
     }
 
-    private void failed(IOException problem) {
+    private void failed(Throwable problem) {
         if (problem instanceof KeyException trouble) {
             document.tell(form.words().choice(trouble.kind()));
             keyForm.refresh();
         } else if (problem instanceof NoPrinter) {
             document.tell(form.words().text("card.noPrinter"));
         } else {
-            document.tell(form.words().text("card.notWritten", Arg.text(String.valueOf(problem.getMessage()))));
+            document.tell(form.words().text("card.notWritten", Arg.text(reason(problem))));
         }
+    }
+
+    /** What a failure says of itself; its kind where it says nothing. */
+    private static String reason(Throwable problem) {
+        String message = problem.getMessage();
+        return message == null ? problem.getClass().getSimpleName() : message;
     }
 }

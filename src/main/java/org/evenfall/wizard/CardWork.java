@@ -2,167 +2,131 @@ package org.evenfall.wizard;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
-import javafx.application.Platform;
-import org.evenfall.card.CardContents;
-import org.evenfall.card.CardMaker;
-import org.evenfall.card.CardPdf;
-import org.evenfall.card.CardPicture;
-import org.evenfall.card.CardVerifier;
-import org.evenfall.card.KeyRing;
-import org.evenfall.card.SigningKey;
-import org.evenfall.card.VerifyResult;
+import javafx.concurrent.Task;
+import org.evenfall.publish.CardFileException;
+import org.evenfall.publish.CardService;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.entry.Setup;
-import org.evenfall.store.SetupStore;
+import org.evenfall.sign.KeyRing;
+import org.evenfall.sign.VerifyResult;
+import org.jspecify.annotations.Nullable;
 
-/** Draws, signs, writes and prints cards on a thread of its own; answers come back on the window's thread. */
+/**
+ * Draws, signs, writes and prints cards on a thread of its own. To be called on the JavaFX thread, where the answers come
+ * back. A failure of any kind is reported, also a programming error.
+ */
 final class CardWork {
 
     private static final float PREVIEW_DPI = 110;
 
     private final WizardContext context;
-    private final Consumer<IOException> problem;
-    private final KeyRing keys;
-    private final AtomicInteger asked = new AtomicInteger();
+    private final Consumer<Throwable> failed;
+    private final CardService cards;
+    private @Nullable Task<?> preview;
     private final ExecutorService thread = Executors.newSingleThreadExecutor(work -> {
         Thread worker = new Thread(work, "evenfall-card");
         worker.setDaemon(true);
         return worker;
     });
 
-    /** @param problem told on the window's thread of what went wrong */
-    CardWork(WizardContext context, Consumer<IOException> problem) {
+    /**
+     * Work for one window.
+     *
+     * @param failed called with every failure
+     */
+    CardWork(WizardContext context, Consumer<Throwable> failed) {
         this.context = context;
-        this.problem = problem;
-        this.keys = new KeyRing(context.user().root());
+        this.failed = failed;
+        this.cards = new CardService(context.user(), context.words(), context.clock());
     }
 
-    /** Work that may fail on a file. */
-    @FunctionalInterface
-    private interface Work {
-        void run() throws IOException;
-    }
-
-    private void later(Work work) {
-        thread.execute(() -> {
-            try {
-                work.run();
-            } catch (IOException failed) {
-                Platform.runLater(() -> problem.accept(failed));
+    private <T> Task<T> run(Callable<T> work, Consumer<? super T> done, Consumer<Throwable> onFailure) {
+        Task<T> task = new Task<>() {
+            @Override
+            protected T call() throws Exception {
+                return work.call();
             }
-        });
+        };
+        task.setOnSucceeded(event -> done.accept(task.getValue()));
+        task.setOnFailed(event -> onFailure.accept(task.getException()));
+        thread.execute(task);
+        return task;
     }
 
-    /** The pages as they will be printed; a later wish overtakes an earlier one. */
-    void draw(Setup setup, Assessment assessment, Consumer<List<BufferedImage>> shown) {
-        int mine = asked.incrementAndGet();
-        later(() -> {
-            if (mine != asked.get()) {
-                return;
-            }
-            byte[] pages = CardPdf.draw(
-                    CardContents.of(
-                            setup, assessment, context.words(), keys.status().code()),
-                    context.clock().instant());
-            List<BufferedImage> images = CardPicture.render(pages, PREVIEW_DPI);
-            Platform.runLater(() -> {
-                if (mine == asked.get()) {
-                    shown.accept(images);
-                }
-            });
-        });
+    /** Draws the pages as they will be printed; a later call cancels an earlier one. */
+    void draw(
+            Setup setup,
+            Assessment assessment,
+            Consumer<List<BufferedImage>> drawn,
+            Consumer<Throwable> notDrawn) {
+        if (preview != null) {
+            preview.cancel(false);
+        }
+        preview = run(() -> cards.preview(setup, assessment, PREVIEW_DPI), drawn, notDrawn);
     }
 
-    /** A signed card, written whole to a file. */
+    /** Writes a signed card to a file; the answer is the short code of the key. */
     void write(Setup setup, Assessment assessment, Path file, Consumer<String> written) {
-        later(() -> {
-            SigningKey key = key(setup);
-            SetupStore.writeWhole(file, card(setup, assessment, key));
-            Platform.runLater(() -> written.accept(key.code()));
-        });
+        run(() -> cards.write(setup, assessment, file), written, failed);
     }
 
-    /** A signed card to a printer; the answer is whether the person let it print. */
+    /** Sends a signed card to a printer; the answer is false when the person cancelled. */
     void print(Setup setup, Assessment assessment, Consumer<Boolean> printed) {
-        later(() -> {
-            boolean done = context.print().send(card(setup, assessment, key(setup)));
-            Platform.runLater(() -> printed.accept(done));
-        });
-    }
-
-    /** Something about the keys, off the window's thread; afterwards their state is told. */
-    void keys(KeyWork work, Consumer<KeyRing.Status> told) {
-        later(() -> {
-            work.on(keys);
-            KeyRing.Status status = keys.status();
-            Platform.runLater(() -> told.accept(status));
-        });
+        run(() -> context.print().send(cards.signed(setup, assessment)), printed, failed);
     }
 
     /** Work with the keys that may fail. */
     @FunctionalInterface
     interface KeyWork {
+        /** Does the work. */
         void on(KeyRing keys) throws IOException;
     }
 
-    /** Whether a card is unchanged and by whose key; empty when it is no card that can be read. */
-    void verify(Path card, Consumer<Optional<VerifyResult>> told) {
-        later(() -> {
-            Optional<VerifyResult> result = verified(card);
-            Platform.runLater(() -> told.accept(result));
-        });
+    /** Does something with the keys; the answer is their state afterwards. */
+    void keys(KeyWork work, Consumer<KeyRing.Status> done) {
+        run(
+                () -> {
+                    work.on(cards.keys());
+                    return cards.keys().status();
+                },
+                done,
+                failed);
     }
 
-    private Optional<VerifyResult> verified(Path card) {
-        try {
-            return Optional.of(CardVerifier.verify(Files.readAllBytes(card), keys.codes()));
-        } catch (IOException noCard) {
-            return Optional.empty();
-        }
+    /** Verifies a card; the answer is empty when it is no card that can be read. */
+    void verify(Path card, Consumer<Optional<VerifyResult>> verified) {
+        run(
+                () -> {
+                    try {
+                        return Optional.of(cards.verify(card));
+                    } catch (CardFileException noCard) {
+                        return Optional.<VerifyResult>empty();
+                    }
+                },
+                verified,
+                failed);
     }
 
+    /** Code to name of every key known here. */
     Map<String, String> known() {
-        return keys.known();
+        return cards.keys().known();
     }
 
-    private SigningKey key(Setup setup) throws IOException {
-        return keys.signing(
-                setup.card().signedBy(), setup.card().role(), context.clock().instant());
-    }
-
-    private byte[] card(Setup setup, Assessment assessment, SigningKey key) throws IOException {
-        return CardMaker.make(
-                CardContents.of(setup, assessment, context.words(), key.code()),
-                key,
-                setup.card().signedBy(),
-                context.clock().instant());
-    }
-
+    /** The folder of cards. */
     Path folder() {
-        return context.user().root().resolve("cards");
+        return context.user().cards();
     }
 
-    /** A name in the folder of cards that says what it is and never stands on an earlier card. */
+    /** A file in the folder of cards that does not exist yet. */
     Path freeName(Setup setup) {
-        String name = (setup.start().farm() + " " + setup.product().delivery() + " "
-                        + setup.card().date())
-                .strip()
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\p{N}]+", "-");
-        Path file = folder().resolve(name + ".pdf");
-        for (int i = 2; Files.exists(file); i++) {
-            file = folder().resolve(name + "-" + i + ".pdf");
-        }
-        return file;
+        return cards.freeFile(setup);
     }
 }

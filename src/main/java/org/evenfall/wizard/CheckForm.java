@@ -7,8 +7,8 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
-import org.evenfall.card.VerifyResult;
-import org.evenfall.finding.Arg;
+import org.evenfall.publish.VerifyText;
+import org.evenfall.sign.VerifyResult;
 
 /** Step 7: whether a card is as it was signed, by whose key, and which keys are known here. */
 final class CheckForm {
@@ -44,23 +44,16 @@ final class CheckForm {
 
     private void show(VerifyResult result) {
         List<Node> lines = new ArrayList<>();
-        lines.add(line("figure-line", form.words().text(result.headlineKey())));
-        if (!result.keyCode().isEmpty()) {
-            Arg name = Arg.text(result.keyName());
-            Arg code = Arg.text(result.keyCode());
-            lines.add(line(
-                    "sentence",
-                    form.words().text(result.knownKey() ? "verify.knownKey" : "verify.unknownKey", name, code)));
-            lines.add(line("sentence", form.words().text("verify.when", Arg.text(result.signedAt()))));
-            lines.add(line("sentence", form.words().text("verify.means")));
-            if (result.unchanged() && !result.knownKey()) {
+        for (String sentence : VerifyText.of(result, form.words())) {
+            lines.add(line(lines.isEmpty() ? "figure-line" : "sentence", sentence));
+        }
+        if (!result.keyCode().isEmpty() && result.unchanged() && !result.knownKey()) {
                 lines.add(form.button(
                         "check.remember",
                         () -> work.keys(keys -> keys.remember(result.keyCode(), result.keyName()), status -> {
                             told.getChildren().clear();
                             list();
                         })));
-            }
         }
         told.getChildren().setAll(lines);
     }

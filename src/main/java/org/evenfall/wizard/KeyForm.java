@@ -6,7 +6,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.PasswordField;
 import javafx.scene.layout.VBox;
-import org.evenfall.card.KeyRing;
+import org.evenfall.sign.KeyRing;
 import org.evenfall.finding.Arg;
 import org.evenfall.setup.entry.CardEntries;
 

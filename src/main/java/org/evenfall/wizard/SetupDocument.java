@@ -1,6 +1,5 @@
 package org.evenfall.wizard;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
@@ -14,6 +13,7 @@ import org.evenfall.finding.Step;
 import org.evenfall.setup.Revisions;
 import org.evenfall.setup.entry.CardEntries;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.store.FreeNames;
 import org.evenfall.store.SetupFile;
 import org.evenfall.store.InputFileException;
 import org.evenfall.store.SetupJson;
@@ -163,11 +163,7 @@ final class SetupDocument {
 
     static Path newFile(WizardContext context, String kind) {
         String stamp = kind + "-" + LocalDateTime.now(context.clock()).format(STAMP);
-        Path file = context.user().setups().resolve(stamp + ".json");
-        for (int i = 2; Files.exists(file); i++) {
-            file = context.user().setups().resolve(stamp + "-" + i + ".json");
-        }
-        return file;
+        return FreeNames.in(context.user().setups(), stamp, ".json");
     }
 
     void tell(@Nullable String sentence) {

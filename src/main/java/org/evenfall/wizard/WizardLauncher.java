@@ -13,7 +13,7 @@ import java.util.function.Function;
 import java.util.logging.Logger;
 import javafx.application.Platform;
 import javafx.stage.Stage;
-import org.evenfall.card.CardPrinter;
+import org.evenfall.page.PagePrinter;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.setup.Assessor;
@@ -54,7 +54,7 @@ public final class WizardLauncher {
                 WizardLauncher::reveal,
                 suggested -> SaveDialog.choose(words, suggested),
                 SaveDialog::open,
-                pdf -> CardPrinter.print(pdf, words.text("app.name")));
+                pdf -> PagePrinter.print(pdf, words.text("app.name")));
         this.environment = environment;
         this.osName = osName;
     }

@@ -7,13 +7,14 @@ import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.concurrent.TimeUnit;
 import org.evenfall.card.CardContents;
-import org.evenfall.card.CardMaker;
-import org.evenfall.card.SigningKey;
-import org.evenfall.card.SigningKeys;
+import org.evenfall.card.CardPdf;
 import org.evenfall.finding.Sentences;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.sign.PdfSigner;
+import org.evenfall.sign.SigningKey;
+import org.evenfall.sign.SigningKeys;
 import org.evenfall.store.SetupJson;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -61,7 +62,11 @@ public class SpeedBenchmark {
 
     @Benchmark
     public byte[] signedCard() throws Exception {
-        return CardMaker.make(CardContents.of(setup, assessment, words, key.code()), key, "A. Marlow", Instant.EPOCH);
+        return PdfSigner.sign(
+                CardPdf.draw(CardContents.of(setup, assessment, words, key.code()), Instant.EPOCH),
+                key,
+                "A. Marlow",
+                Instant.EPOCH);
     }
 
     public static void main(String[] args) throws Exception {

@@ -25,9 +25,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * The unsigned pages against a kept file: the same content and time give the same bytes, today and in a year. Compared is
- * what the bytes hold, object by object: streams by their SHA-256, and the words of a page with their places, so that a difference is seen; how a Java packs a
- * stream, and the colour profile that it brings, may differ. A wanted change is kept with -Dgolden=write.
+ * The unsigned pages against a stored file: the same content and time give the same bytes, today and in a year. Compared is
+ * what the bytes hold, object by object: streams by their SHA-256, and the words of a page with their places, so that a
+ * difference is visible; how a Java version compresses a stream, and its colour profile, may differ. A wanted change is
+ * written with -Dgolden=write.
  */
 class CardGoldenTest {
 
@@ -36,24 +37,24 @@ class CardGoldenTest {
     @ParameterizedTest
     @EnumSource(Paper.class)
     void thePagesAreAsTheyWere(Paper paper) throws Exception {
-        byte[] pages = CardPdf.draw(Cards.of(paper, CardLanguage.EN, "F474 2625 AE76 3002"), Cards.WHEN);
-        String now = told(pages);
+        byte[] pages = CardPdf.draw(CardSamples.of(paper, CardLanguage.EN, CardSamples.CODE), CardSamples.WHEN);
+        String now = description(pages);
         Path kept = KEPT.resolve("golden-" + paper.name().toLowerCase(java.util.Locale.ROOT) + ".txt");
         if ("write".equals(System.getProperty("golden"))) {
             Files.createDirectories(KEPT);
             Files.writeString(kept, now);
         }
         assertThat(now).isEqualTo(Files.readString(kept));
-        assertThat(CardPdf.draw(Cards.of(paper, CardLanguage.EN, "F474 2625 AE76 3002"), Cards.WHEN))
+        assertThat(CardPdf.draw(CardSamples.of(paper, CardLanguage.EN, CardSamples.CODE), CardSamples.WHEN))
                 .isEqualTo(pages);
     }
 
-    private static String told(byte[] pdf) throws Exception {
+    private static String description(byte[] pdf) throws Exception {
         TreeMap<Long, String> objects = new TreeMap<>();
         try (PDDocument document = Loader.loadPDF(pdf)) {
             for (COSObjectKey key : document.getDocument().getXrefTable().keySet()) {
                 if (document.getDocument().getObjectFromPool(key).getObject() instanceof COSStream stream) {
-                    objects.put(key.getNumber(), told(stream));
+                    objects.put(key.getNumber(), description(stream));
                 } else if (document.getDocument().getObjectFromPool(key).getObject() instanceof COSDictionary plain) {
                     objects.put(key.getNumber(), names(plain));
                 }
@@ -70,7 +71,7 @@ class CardGoldenTest {
                 + " " + dictionary.getNameAsString(COSName.S);
     }
 
-    private static String told(COSStream stream) throws Exception {
+    private static String description(COSStream stream) throws Exception {
         if (stream.containsKey(COSName.N)) {
             return "colour profile";
         }

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The languages of the card: whatever may be printed on it is said in each. */
+/** The languages of the card: whatever may be printed on it has a sentence in each. */
 class CardWordsTest {
 
     private static final ResourceBundle ENGLISH = ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH);
@@ -36,19 +36,22 @@ class CardWordsTest {
     /** Keys that the card itself uses, and every sentence that can be a warning or a stop. */
     private static Set<String> printable() throws Exception {
         Set<String> keys = new TreeSet<>();
-        Matcher own = Pattern.compile("\"(card\\.[A-Za-z.]+)\"")
-                .matcher(Files.readString(MAIN.resolve("card").resolve("CardContents.java")));
-        while (own.find()) {
-            keys.add(own.group(1));
+        try (Stream<Path> files = Files.list(MAIN.resolve("card"))) {
+            for (Path file : files.toList()) {
+                Matcher own = Pattern.compile("\"(card\\.[A-Za-z.]+)\"").matcher(Files.readString(file));
+                while (own.find()) {
+                    keys.add(own.group(1));
+                }
+            }
         }
         try (Stream<Path> files = Files.walk(MAIN)) {
             for (Path file :
                     files.filter(path -> path.toString().endsWith(".java")).toList()) {
-                Matcher told = Pattern.compile("Finding\\s*\\.?\\s*(?:warn|stop)\\(|new Finding\\(")
+                Matcher finding = Pattern.compile("Finding\\s*\\.?\\s*(?:warn|stop)\\(|new Finding\\(")
                         .matcher(Files.readString(file));
-                while (told.find()) {
+                while (finding.find()) {
                     Matcher key = Pattern.compile("\"([a-z][A-Za-z]*\\.[A-Za-z.]+)\"")
-                            .matcher(call(Files.readString(file), told.end()));
+                            .matcher(call(Files.readString(file), finding.end()));
                     while (key.find()) {
                         keys.add(key.group(1));
                     }
@@ -88,17 +91,17 @@ class CardWordsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"de", "fr"})
-    void whateverMayBePrintedIsSaidInIt(String language) throws Exception {
+    void whateverMayBePrintedHasASentence(String language) throws Exception {
         Set<String> printable = printable();
         assertThat(printable).hasSizeGreaterThan(180);
         assertThat(ENGLISH.keySet()).containsAll(printable);
         assertThat(bundle(language).keySet()).containsAll(printable);
     }
 
-    /** Nothing is said that English does not say, and each sentence has the same gaps. */
+    /** No sentence without an English one, and each has the same gaps. */
     @ParameterizedTest
     @ValueSource(strings = {"de", "fr"})
-    void itSaysTheSame(String language) throws Exception {
+    void theSentencesHaveTheSameGaps(String language) throws Exception {
         PropertyResourceBundle bundle = bundle(language);
         for (String key : bundle.keySet()) {
             assertThat(ENGLISH.containsKey(key)).as(key).isTrue();
@@ -118,7 +121,7 @@ class CardWordsTest {
     }
 
     @Test
-    void numbersComeInTheDriversHabit() {
+    void numbersFollowTheDriversLanguage() {
         Sentences own = new Sentences(ENGLISH, Locale.UK);
         Arg figure = Arg.number(2.88, 2, Unit.HA);
         Arg bag = Arg.text("500 kg");

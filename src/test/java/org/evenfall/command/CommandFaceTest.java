@@ -14,12 +14,18 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.ResourceBundle;
-import org.evenfall.card.KeyRing;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.evenfall.finding.Sentences;
+import org.evenfall.publish.CardService;
+import org.evenfall.sign.KeyRing;
 import org.evenfall.store.SetupJson;
 import org.evenfall.store.UserFolder;
 import org.junit.jupiter.api.BeforeEach;
@@ -135,49 +141,79 @@ class CommandFaceTest {
     @Test
     void aCardIsWrittenSignedAndVerified() throws Exception {
         assertThat(run("card", DEMO, "--out", "card.pdf")).as(err.toString()).isZero();
+        assertThat(out.toString()).contains("card.pdf");
         fresh();
         assertThat(run("verify", "card.pdf", "--json")).isZero();
         assertThat(json().get("unchanged").booleanValue()).isTrue();
         assertThat(json().get("knownKey").booleanValue()).isTrue();
+        assertThat(json().fieldNames())
+                .toIterable()
+                .containsExactly(
+                        "signed",
+                        "unchanged",
+                        "appended",
+                        "signedBy",
+                        "keyName",
+                        "keyCode",
+                        "knownKey",
+                        "signedAt");
+        fresh();
+        assertThat(run("verify", "card.pdf")).isZero();
+        assertThat(out.toString())
+                .contains("Unchanged since it was signed.")
+                .contains("By a key known here: A. Marlow")
+                .contains("2027-03-18T09:00:00Z");
+    }
+
+    /** Changed, extended, not signed: each has its own exit code and sentence. */
+    @Test
+    void whatWasDoneToACardHasItsExitCode() throws Exception {
+        run("card", DEMO, "--out", "card.pdf");
         byte[] card = Files.readAllBytes(folder.resolve("card.pdf"));
-        card[1000] ^= 1;
-        Files.write(folder.resolve("changed.pdf"), card);
+        byte[] changed = card.clone();
+        changed[1000] ^= 1;
+        Files.write(folder.resolve("changed.pdf"), changed);
+        Files.write(folder.resolve("more.pdf"), Arrays.copyOf(card, card.length + 20));
+        try (PDDocument bare = new PDDocument()) {
+            bare.addPage(new PDPage());
+            bare.save(folder.resolve("bare.pdf").toFile());
+        }
         fresh();
         assertThat(run("verify", "changed.pdf")).isEqualTo(1);
         assertThat(out.toString()).contains("Changed after it was signed");
-        // something added after signing, another key's card, and no signature at all: each has its own code
-        byte[] whole = Files.readAllBytes(folder.resolve("card.pdf"));
-        Path more = Files.write(folder.resolve("more.pdf"), java.util.Arrays.copyOf(whole, whole.length + 20));
         fresh();
-        assertThat(run("verify", more.toString())).isEqualTo(5);
+        assertThat(run("verify", "more.pdf")).isEqualTo(5);
         assertThat(out.toString()).contains("Something was added");
-        Path keys = folder.resolve("key.p12");
-        try (var files = Files.walk(folder)) {
-            keys = files.filter(file -> file.toString().endsWith(".p12"))
-                    .findFirst()
-                    .orElse(keys);
-        }
-        Files.delete(keys);
         fresh();
-        // one's own key stays known when it is lost; another person's is not, until it is remembered
+        assertThat(run("verify", "bare.pdf")).isEqualTo(4);
+        assertThat(out.toString()).isEqualToNormalizingNewlines("Not signed.\n");
+    }
+
+    /** One's own key stays known when its file is lost; another person's becomes known by --remember. */
+    @Test
+    void aKeyIsKnownOrRemembered() throws Exception {
+        run("card", DEMO, "--out", "card.pdf");
+        byte[] changed = Files.readAllBytes(folder.resolve("card.pdf"));
+        changed[1000] ^= 1;
+        Files.write(folder.resolve("changed.pdf"), changed);
+        Path home = folder.resolve("home");
+        Files.delete(home.resolve("signing-key.p12"));
         assertThat(run("verify", "card.pdf")).isZero();
-        Files.delete(keys.resolveSibling("known-keys.txt"));
+        Files.delete(home.resolve("known-keys.txt"));
         fresh();
         assertThat(run("verify", "card.pdf")).isEqualTo(3);
         assertThat(out.toString()).contains("not known here");
         assertThat(run("verify", "changed.pdf", "--remember", "nobody")).isEqualTo(1);
-        assertThat(run("verify", "card.pdf", "--remember", "A. Marlow")).isZero();
+        assertThat(home.resolve("known-keys.txt")).doesNotExist();
+        assertThat(run("verify", "card.pdf", "--remember", "R. Fenwick")).isZero();
+        assertThat(Files.readString(home.resolve("known-keys.txt"))).endsWith("\tR. Fenwick\n");
         fresh();
         assertThat(run("verify", "card.pdf")).isZero();
         assertThat(out.toString()).contains("By a key known here");
-        try (var bare = new org.apache.pdfbox.pdmodel.PDDocument()) {
-            bare.addPage(new org.apache.pdfbox.pdmodel.PDPage());
-            bare.save(folder.resolve("bare.pdf").toFile());
-        }
-        fresh();
-        assertThat(run("verify", "bare.pdf")).isEqualTo(4);
-        assertThat(out.toString()).contains("Not signed");
-        fresh();
+    }
+
+    @Test
+    void severalCardsGoIntoAFolderUnderDifferentNames() throws Exception {
         Files.createDirectory(folder.resolve("cards"));
         assertThat(run("card", DEMO, DEMO, "--out", "cards")).isZero();
         assertThat(folder.resolve("cards").resolve("setup.pdf")).exists();
@@ -188,7 +224,7 @@ class CommandFaceTest {
 
     @Test
     void aClosedKeyIsOpenedByItsPassphraseAndTheCardSpeaksTheDriversLanguage() throws Exception {
-        KeyRing ring = new KeyRing(folder.resolve("home"));
+        KeyRing ring = CardService.keys(new UserFolder(folder.resolve("home")));
         ring.signing("A. Marlow", "", Instant.parse("2027-03-18T09:00:00Z"));
         ring.protect("gate".toCharArray());
         assertThat(run("card", DEMO, "--out", "card.pdf")).isEqualTo(CommandFace.WRONG);
@@ -200,13 +236,19 @@ class CommandFaceTest {
         assertThat(run("card", DEMO, "--out", "card.pdf", "--passphrase-file", "wrong.txt"))
                 .isEqualTo(CommandFace.WRONG);
         assertThat(err.toString()).contains("not the passphrase");
+        fresh();
         assertThat(run("card", DEMO, "--out", "card.pdf", "--passphrase-file", "none.txt"))
                 .isEqualTo(CommandFace.WRONG);
+        assertThat(err.toString()).isEqualToNormalizingNewlines("none.txt: no such file\n");
+        fresh();
+        assertThat(run("card", DEMO, "--out", "card.pdf", "--passphrase-file", "home"))
+                .isEqualTo(CommandFace.WRONG);
+        assertThat(err.toString()).isEqualToNormalizingNewlines("home: cannot be read\n");
         fresh();
         assertThat(run("card", DEMO, "--out", "card.pdf", "--passphrase-file", "secret.txt", "--language", "de"))
                 .isZero();
-        try (var card = org.apache.pdfbox.Loader.loadPDF(Files.readAllBytes(folder.resolve("card.pdf")))) {
-            assertThat(new org.apache.pdfbox.text.PDFTextStripper().getText(card))
+        try (var card = Loader.loadPDF(Files.readAllBytes(folder.resolve("card.pdf")))) {
+            assertThat(new PDFTextStripper().getText(card))
                     .contains("Zapfwelle")
                     .contains("10,5");
             assertThat(card.getDocumentCatalog().getLanguage()).isEqualTo("de");

@@ -20,7 +20,7 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.reference.ProgressMonitor;
 import org.evenfall.setup.AssessOptions;
 import org.evenfall.setup.Assessor;
-import org.evenfall.store.SetupFileException;
+import org.evenfall.store.InputFileException;
 import org.evenfall.store.SetupJson;
 import org.evenfall.store.UserFolder;
 
@@ -74,7 +74,7 @@ public final class Commands {
                             new SetupJson().read(setup.toString(), "test").setup(),
                             new AssessOptions(1, 2, ProgressMonitor.NONE)))
                     .json();
-        } catch (SetupFileException refused) {
+        } catch (InputFileException refused) {
             throw new IllegalArgumentException(refused);
         }
     }

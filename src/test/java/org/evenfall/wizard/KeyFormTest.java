@@ -10,8 +10,10 @@ import java.util.concurrent.TimeUnit;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextInputControl;
 import javafx.stage.Stage;
-import org.evenfall.card.KeyRing;
+import org.evenfall.sign.KeyRing;
 import org.evenfall.finding.Step;
+import org.evenfall.publish.CardService;
+import org.evenfall.store.UserFolder;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -35,7 +37,7 @@ class KeyFormTest {
         folder = Files.createTempDirectory("evenfall-key");
         Path copy = folder.resolve("demo.json");
         Files.copy(Path.of("demo", "setup.json"), copy);
-        KeyRing ring = new KeyRing(folder);
+        KeyRing ring = CardService.keys(new UserFolder(folder));
         ring.signing("A. Marlow", "farm manager", WHEN);
         ring.protect("old gate".toCharArray());
         window = new WizardWindow(Stage0.context(folder), Optional.of(copy));
@@ -80,11 +82,11 @@ class KeyFormTest {
         picture(robot, "key");
         typing.press("key.protect");
         WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> {
-            KeyRing later = new KeyRing(folder);
+            KeyRing later = CardService.keys(new UserFolder(folder));
             try {
                 later.unlock("new gate".toCharArray());
                 return true;
-            } catch (org.evenfall.card.KeyException notYet) {
+            } catch (org.evenfall.sign.KeyException notYet) {
                 return false;
             }
         });
@@ -96,7 +98,7 @@ class KeyFormTest {
                 TimeUnit.SECONDS,
                 () -> !((Label) typing.node("key.state")).getText().equals(first)
                         && !((Label) typing.node("key.state")).getText().contains("passphrase"));
-        assertThat(new KeyRing(folder).known()).hasSize(2);
+        assertThat(CardService.keys(new UserFolder(folder)).known()).hasSize(2);
         // no passphrase is left standing in a field
         assertThat(typing.there("key.newPassphrase")).isFalse();
     }
@@ -104,7 +106,7 @@ class KeyFormTest {
     @Test
     void aCardOfAnotherIsCheckedAndItsKeyRemembered(FxRobot robot) throws Exception {
         Path picked = Files.createDirectories(folder.resolve("picked"));
-        KeyRing other = new KeyRing(Files.createTempDirectory("evenfall-other"));
+        KeyRing other = CardService.keys(new UserFolder(Files.createTempDirectory("evenfall-other")));
         Files.write(picked.resolve("file.pdf"), OtherCard.by(other, WHEN));
         typing.press("check.choose");
         WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> typing.there("check.remember"));

@@ -18,7 +18,7 @@ import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
-import org.evenfall.card.CardVerifier;
+import org.evenfall.sign.PdfVerifier;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
@@ -284,7 +284,7 @@ class LaterStepsTest {
         typing.press("card.make");
         Path card = folder.resolve("cards").resolve("thornmarsh-farm-s-1042-2027-03-18.pdf");
         WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> Files.exists(card));
-        assertThat(CardVerifier.verify(Files.readAllBytes(card), Set.of()).unchanged())
+        assertThat(PdfVerifier.verify(Files.readAllBytes(card), Set.of()).unchanged())
                 .isTrue();
         // a second card never stands on the first
         typing.press("card.makeAndOpen");

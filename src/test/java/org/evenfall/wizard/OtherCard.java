@@ -6,12 +6,13 @@ import java.time.Instant;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import org.evenfall.card.CardContents;
-import org.evenfall.card.CardMaker;
-import org.evenfall.card.KeyRing;
-import org.evenfall.card.SigningKey;
+import org.evenfall.card.CardPdf;
 import org.evenfall.finding.Sentences;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.sign.KeyRing;
+import org.evenfall.sign.PdfSigner;
+import org.evenfall.sign.SigningKey;
 import org.evenfall.store.SetupJson;
 
 /** The demo's card, signed by somebody else. */
@@ -25,7 +26,10 @@ final class OtherCard {
                 .read(Files.readString(Path.of("demo", "setup.json")), "demo")
                 .setup();
         Sentences words = new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.UK);
-        return CardMaker.make(
-                CardContents.of(setup, Assessor.assess(setup), words, key.code()), key, "R. Fenwick", when);
+        return PdfSigner.sign(
+                CardPdf.draw(CardContents.of(setup, Assessor.assess(setup), words, key.code()), when),
+                key,
+                "R. Fenwick",
+                when);
     }
 }

@@ -13,8 +13,8 @@ import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
-import org.evenfall.card.CardVerifier;
-import org.evenfall.card.VerifyResult;
+import org.evenfall.sign.PdfVerifier;
+import org.evenfall.sign.VerifyResult;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
@@ -189,7 +189,7 @@ class WholeWalkTest {
         Path cards = folder.resolve("cards");
         WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> Files.isDirectory(cards) && only(cards) != null);
         byte[] card = Files.readAllBytes(only(cards));
-        VerifyResult result = CardVerifier.verify(card, Set.of());
+        VerifyResult result = PdfVerifier.verify(card, Set.of());
         assertThat(result.unchanged()).isTrue();
         assertThat(result.signedBy()).isEqualTo("A. Marlow");
 

@@ -7,6 +7,7 @@ import org.evenfall.machine.Side;
 import org.evenfall.setup.entry.CheckEntry;
 import org.evenfall.setup.entry.MachineCheckEntries;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.UnknownKeys;
 import org.evenfall.setup.entry.VaneEntry;
 
 /** The machine check: entries of step 3. */
@@ -19,7 +20,7 @@ public final class MachineCheckPaths {
     public static final Rows<MachineCheckEntries, VaneEntry> VANES = MACHINE_CHECK.rows("vanes", "yard.vanes", VaneEntry.EMPTY, MachineCheckEntries::vanes, MachineCheckEntries::withVanes).neededByAssessment();
 
     /** Each part. */
-    public static final Rows<MachineCheckEntries, CheckEntry> CHECKS = MACHINE_CHECK.rows("checks", "yard.parts", new CheckEntry(CheckItem.GUARDS, CheckAnswer.UNANSWERED, ""), MachineCheckEntries::checks, MachineCheckEntries::withChecks).neededByAssessment();
+    public static final Rows<MachineCheckEntries, CheckEntry> CHECKS = MACHINE_CHECK.rows("checks", "yard.parts", new CheckEntry(CheckItem.GUARDS, CheckAnswer.UNANSWERED, "", UnknownKeys.NONE), MachineCheckEntries::checks, MachineCheckEntries::withChecks).neededByAssessment();
 
     /** Height of the frame at the left, cm, m or in. */
     public static final Quantity<MachineCheckEntries> HEIGHT_LEFT = MACHINE_CHECK.quantity("heightLeft", "yard.heightLeft", Ranges.FRAME_HEIGHT, MachineCheckEntries::heightLeft, MachineCheckEntries::withHeightLeft).neededByAssessment();

@@ -28,7 +28,7 @@ import javafx.scene.text.Font;
 import javax.imageio.ImageIO;
 import org.evenfall.card.CardContents;
 import org.evenfall.card.CardPdf;
-import org.evenfall.card.CardPicture;
+import org.evenfall.page.PagePicture;
 import org.evenfall.finding.Sentences;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -120,7 +120,7 @@ class PictureGalleryTest {
         byte[] pdf = CardPdf.draw(
                 CardContents.of(demo, Samples.assessed(demo), WORDS, ""),
                 java.time.Instant.parse("2027-03-18T10:00:00Z"));
-        List<BufferedImage> pages = CardPicture.render(pdf, 110);
+        List<BufferedImage> pages = PagePicture.render(pdf, 110);
         BufferedImage seen = onFx(() -> {
             CardPreview preview = new CardPreview(WORDS);
             preview.show(pages);

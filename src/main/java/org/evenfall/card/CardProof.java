@@ -1,0 +1,95 @@
+package org.evenfall.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Sentences;
+import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.quantity.Unit;
+import org.evenfall.rate.RatePlan;
+import org.evenfall.setup.Assessment;
+import org.evenfall.setup.entry.PlanEntries;
+import org.evenfall.setup.entry.RateBasis;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.trays.Uniformity;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The proof on the card: the last tray test, the bucket and the bag.
+ *
+ * @param setup what was entered
+ * @param assessment its assessment
+ * @param words the card's language
+ */
+record CardProof(Setup setup, Assessment assessment, Sentences words) {
+
+    /** The proof; without bars and lines for a one-page finding. */
+    CardContent.Proof proof() {
+        Uniformity test = assessment.card().findingOnly() ? null : lastTest();
+        List<Double> bars = test == null ? List.of() : test.relativePercent();
+        String inWords = bars.stream()
+                .map(percent -> words.number(percent, 0, Unit.PERCENT))
+                .collect(Collectors.joining(", "));
+        return new CardContent.Proof(
+                words.text("card.proof"),
+                bars,
+                words.text("card.barsTold", Arg.text(inWords)),
+                assessment.card().findingOnly() ? List.of() : lines(test));
+    }
+
+    private @Nullable Uniformity lastTest() {
+        var tests = assessment.trays().tests();
+        return tests.isEmpty() ? null : tests.get(tests.size() - 1).evenness();
+    }
+
+    private List<String> lines(@Nullable Uniformity test) {
+        List<String> proof = new ArrayList<>();
+        if (test != null) {
+            proof.add(words.text(
+                    "card.cv",
+                    Arg.number(test.cvPercent(), 0, Unit.PERCENT),
+                    Arg.number(test.cvLowPercent(), 0, Unit.NONE),
+                    Arg.number(test.cvHighPercent(), 0, Unit.PERCENT),
+                    Arg.word("choice.EvennessVerdict." + test.verdict())));
+        }
+        RatePlan plan = assessment.rate().plan();
+        if (plan != null) {
+            perAcre(plan, proof);
+        }
+        if (plan != null
+                && plan.bucketKg() != null
+                && plan.bucketLowKg() != null
+                && plan.bucketHighKg() != null
+                && plan.bucketSeconds() != null) {
+            proof.add(words.text(
+                    "card.bucketBand",
+                    Arg.number(plan.bucketSeconds(), 0, Unit.S),
+                    Arg.number(plan.bucketLowKg(), 1, Unit.NONE),
+                    Arg.number(plan.bucketHighKg(), 1, Unit.KG)));
+        }
+        if (plan != null
+                && plan.haPerBag() != null
+                && !setup.rate().plan().bagMass().isBlank()) {
+            proof.add(words.text(
+                    "card.bag",
+                    Arg.text(setup.rate().plan().bagMass().toString()),
+                    Arg.number(plan.haPerBag(), 2, Unit.HA)));
+        }
+        return proof;
+    }
+
+    /** A rate that was typed in pounds or units per acre: as typed, with the basis of a unit and with kg/ha. */
+    private void perAcre(RatePlan plan, List<String> proof) {
+        PlanEntries typed = setup.rate().plan();
+        boolean byProduct = typed.basis() == RateBasis.PRODUCT;
+        EnteredQuantity rate = byProduct ? typed.productRate() : typed.nitrogenRate();
+        Arg metric = Arg.number(byProduct ? plan.productKgPerHa() : plan.nitrogenKgPerHa(), 0, Unit.KG_PER_HA);
+        if (rate.unit() == Unit.UNITS) {
+            proof.add(words.text(
+                    "card.units", Arg.text(rate.text()), Arg.word("choice.UnitsBasis." + typed.unitsBasis()), metric));
+        } else if (rate.unit() == Unit.LB_PER_AC) {
+            proof.add(words.text(byProduct ? "card.perAcre" : "card.perAcreN", Arg.text(rate.toString()), metric));
+        }
+    }
+}

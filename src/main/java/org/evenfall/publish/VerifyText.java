@@ -1,0 +1,38 @@
+package org.evenfall.publish;
+
+import java.util.List;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Sentences;
+import org.evenfall.sign.VerifyResult;
+
+/** A verification in words. */
+public final class VerifyText {
+
+    private VerifyText() {}
+
+    /** The answer in one sentence; after it, where a key signed, whose it is, when it signed and what that proves. */
+    public static List<String> of(VerifyResult result, Sentences words) {
+        String headline = words.text(headlineKey(result));
+        if (result.keyCode().isEmpty()) {
+            return List.of(headline);
+        }
+        return List.of(
+                headline,
+                words.text(
+                        result.knownKey() ? "verify.knownKey" : "verify.unknownKey",
+                        Arg.text(result.keyName()),
+                        Arg.text(result.keyCode())),
+                words.text("verify.when", Arg.text(result.signedAt())),
+                words.text("verify.means"));
+    }
+
+    private static String headlineKey(VerifyResult result) {
+        if (!result.signed()) {
+            return "verify.unsigned";
+        }
+        if (result.unchanged()) {
+            return "verify.unchanged";
+        }
+        return result.appended() ? "verify.appended" : "verify.changed";
+    }
+}

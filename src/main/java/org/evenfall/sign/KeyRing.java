@@ -1,0 +1,202 @@
+package org.evenfall.sign;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The person's signing key in their own folder, and the keys known here. The passphrase of a closed key is kept in memory
+ * only, while the program runs. A key that is replaced is renamed, never deleted.
+ */
+public final class KeyRing {
+
+    /** Whether there is a key and whether it can sign. */
+    public enum State {
+        /** There is no key yet; the first signature makes one. */
+        NONE,
+        /** The key can sign. */
+        OPEN,
+        /** The passphrase is needed first. */
+        LOCKED,
+        /** The file is damaged. */
+        UNREADABLE
+    }
+
+    /**
+     * The key without its secret.
+     *
+     * @param state whether it can sign
+     * @param code its short code, empty unless it is open
+     * @param name name in its certificate
+     * @param until last day of its certificate, ISO date
+     * @param closed whether a passphrase closes it
+     */
+    public record Status(State state, String code, String name, String until, boolean closed) {}
+
+    private static final char[] NO_PASSPHRASE = {};
+
+    private final KeyFile file;
+    private final KnownKeys known;
+    private char[] passphrase = NO_PASSPHRASE;
+    private @Nullable SigningKey open;
+
+    /**
+     * The keys of a folder.
+     *
+     * @param folder the person's own folder; made with the first key
+     * @param files writes the key files
+     */
+    public KeyRing(Path folder, KeyFiles files) {
+        this.file = new KeyFile(folder, files);
+        this.known = new KnownKeys(folder.resolve("known-keys.txt"), files);
+    }
+
+    /** Whether there is a key, and which. */
+    public synchronized Status status() {
+        State state = State.NONE;
+        if (file.exists()) {
+            try {
+                SigningKey key = key();
+                return new Status(
+                        State.OPEN, key.code(), key.name(), key.until().toString(), passphrase.length > 0);
+            } catch (KeyException unusable) {
+                state = unusable.kind() == KeyException.Kind.LOCKED ? State.LOCKED : State.UNREADABLE;
+            }
+        }
+        return new Status(state, "", "", "", state == State.LOCKED);
+    }
+
+    /**
+     * The key to sign with; made on first use.
+     *
+     * @param name who signs, for the certificate of a new key
+     * @param role role, may be empty
+     * @param now time at which a new key is made
+     * @throws KeyException when the key is closed or damaged, or a new one cannot be written
+     */
+    public synchronized SigningKey signing(String name, String role, Instant now) throws KeyException {
+        if (!file.exists()) {
+            renew(name, role, NO_PASSPHRASE, now);
+        }
+        return key();
+    }
+
+    /**
+     * Opens a closed key for as long as the program runs.
+     *
+     * @throws KeyException when the passphrase is wrong or the file is damaged
+     */
+    public synchronized void unlock(char[] given) throws KeyException {
+        open = file.load(given);
+        passphrase = given.clone();
+        remember(open);
+    }
+
+    /**
+     * Closes the key by another passphrase; an empty one leaves it open.
+     *
+     * @throws KeyException when the key is not open or cannot be written
+     */
+    public synchronized void protect(char[] fresh) throws KeyException {
+        SigningKey key = key();
+        written(() -> file.rewrite(key, fresh));
+        passphrase = fresh.clone();
+    }
+
+    /**
+     * Signs from now on with a key from a PKCS#12 file; it is stored here under the same passphrase.
+     *
+     * @throws KeyException when the passphrase is wrong, or the file has no key that can sign here
+     */
+    public synchronized void importKey(Path other, char[] given, Instant now) throws KeyException {
+        SigningKey key = SigningKeys.load(other, given);
+        if (given.length == 0 && key.equals(open)) {
+            return;
+        }
+        put(key, given, now);
+    }
+
+    /**
+     * Signs from now on with a new key: the old one was lost, or somebody else may have it.
+     *
+     * @param closedBy passphrase of the new key, empty for none
+     */
+    public synchronized void renew(String name, String role, char[] closedBy, Instant now) throws KeyException {
+        try {
+            put(SigningKeys.make(name, role, now), closedBy, now);
+        } catch (KeyException notWritten) {
+            throw notWritten;
+        } catch (IOException notMade) {
+            throw new KeyException(KeyException.Kind.UNREADABLE, notMade);
+        }
+    }
+
+    /** Code to name of every key known here, own ones too. */
+    public synchronized Map<String, String> known() {
+        return known.all();
+    }
+
+    /** Codes of the keys known here. */
+    public synchronized Set<String> codes() {
+        Set<String> codes = new LinkedHashSet<>(known.all().keySet());
+        Status status = status();
+        if (status.state() == State.OPEN) {
+            codes.add(status.code());
+        }
+        return codes;
+    }
+
+    /** Adds another person's key to the known ones. */
+    public synchronized void remember(String code, String name) throws KeyException {
+        written(() -> known.add(code, name));
+    }
+
+    /** Removes a key from the known ones. */
+    public synchronized void forget(String code) throws KeyException {
+        written(() -> known.remove(code));
+    }
+
+    private SigningKey key() throws KeyException {
+        SigningKey key = open;
+        if (key == null) {
+            try {
+                key = file.load(passphrase);
+            } catch (KeyException unusable) {
+                throw unusable.kind() == KeyException.Kind.WRONG_PASSPHRASE
+                        ? new KeyException(KeyException.Kind.LOCKED, unusable)
+                        : unusable;
+            }
+            open = key;
+        }
+        return key;
+    }
+
+    private void put(SigningKey key, char[] closedBy, Instant now) throws KeyException {
+        written(() -> file.replace(key, closedBy, now));
+        open = key;
+        passphrase = closedBy.clone();
+        remember(key);
+    }
+
+    private interface Write {
+        void run() throws IOException;
+    }
+
+    private static void written(Write write) throws KeyException {
+        try {
+            write.run();
+        } catch (IOException notWritten) {
+            throw new KeyException(KeyException.Kind.NOT_WRITTEN, notWritten);
+        }
+    }
+
+    private void remember(SigningKey key) throws KeyException {
+        if (!known.all().containsKey(key.code())) {
+            remember(key.code(), key.name());
+        }
+    }
+}
