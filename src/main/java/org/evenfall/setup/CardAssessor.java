@@ -90,7 +90,7 @@ final class CardAssessor {
                         height == null ? null : Double.valueOf(height.wantedOverCropM()),
                         first(start.heightOverCropM(), machine.wantedHeightM(), null)),
                 first(pick(tested, ReadSettings::tiltDeg), start.tiltDeg(), null),
-                rate.plan() == null ? null : rate.plan().speedKmPerH());
+                rate.plan() == null ? null : rate.plan().flow().speedKmPerH());
     }
 
     private static @Nullable Double pick(

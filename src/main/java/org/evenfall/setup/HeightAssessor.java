@@ -66,25 +66,27 @@ final class HeightAssessor {
     }
 
     private static void tell(HeightResult result, EntryReader reader) {
-        if (result.correctionM() != null && Math.abs(result.correctionM()) > TOLD_CORRECTION_M) {
+        if (result.now().correctionM() != null && Math.abs(result.now().correctionM()) > TOLD_CORRECTION_M) {
             reader.add(Finding.warn(
                             Step.HEIGHT,
-                            result.correctionM() > 0 ? "height.raise" : "height.lower",
-                            Arg.number(100 * Math.abs(result.correctionM()), 0, Unit.CM),
+                            result.now().correctionM() > 0 ? "height.raise" : "height.lower",
+                            Arg.number(100 * Math.abs(result.now().correctionM()), 0, Unit.CM),
                             Arg.number(100 * result.overGroundM(), 0, Unit.CM))
                     .at("/height/left"));
         }
-        if (result.leftRightM() != null && Math.abs(result.leftRightM()) > TOLD_DIFFERENCE_M + 1e-9) {
+        if (result.now().leftRightM() != null && Math.abs(result.now().leftRightM()) > TOLD_DIFFERENCE_M + 1e-9) {
             reader.add(Finding.warn(
                             Step.HEIGHT,
                             "height.leftRight",
-                            Arg.number(100 * Math.abs(result.leftRightM()), 0, Unit.CM))
+                            Arg.number(100 * Math.abs(result.now().leftRightM()), 0, Unit.CM))
                     .at("/height/right"));
         }
-        if (result.cropSpreadM() > 0.15) {
-            reader.add(
-                    Finding.note(Step.HEIGHT, "height.unevenCrop", Arg.number(100 * result.cropSpreadM(), 0, Unit.CM))
-                            .at("/height/cropHeights"));
+        if (result.crop().spreadM() > 0.15) {
+            reader.add(Finding.note(
+                            Step.HEIGHT,
+                            "height.unevenCrop",
+                            Arg.number(100 * result.crop().spreadM(), 0, Unit.CM))
+                    .at("/height/cropHeights"));
         }
     }
 

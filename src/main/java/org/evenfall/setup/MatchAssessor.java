@@ -78,16 +78,16 @@ final class MatchAssessor {
     /** What the landing model says of keeping the settings. */
     private static void tellPattern(MatchResult result, EntryReader reader) {
         PatternChange pattern = result.pattern();
-        if (pattern == null || result.laidOver() == null || result.outOfReach()) {
+        if (pattern == null || result.overlay() == null || result.outOfReach()) {
             return;
         }
         Arg before = Arg.number(pattern.referenceCvPercent(), 0, Unit.PERCENT);
         Arg kept = Arg.number(pattern.keptCvPercent(), 0, Unit.PERCENT);
-        Arg low = Arg.number(pattern.keptCvLowPercent(), 0, Unit.PERCENT);
-        Arg high = Arg.number(pattern.keptCvHighPercent(), 0, Unit.PERCENT);
+        Arg low = Arg.number(pattern.keptCvIntervalPercent().low(), 0, Unit.PERCENT);
+        Arg high = Arg.number(pattern.keptCvIntervalPercent().high(), 0, Unit.PERCENT);
         Arg reset = Arg.number(pattern.resetCvPercent(), 0, Unit.PERCENT);
-        String name = result.laidOver().otherName();
-        if (result.laidOver().otherId().isEmpty()) {
+        String name = result.overlay().otherName();
+        if (result.overlay().otherId().isEmpty()) {
             reader.add(Finding.note(Step.MATCH, "match.keptDense", before, kept, low, high, reset));
         } else if (pattern.cvChangePercent() < SAME_CV_POINTS) {
             reader.add(Finding.note(Step.MATCH, "match.keptSame", Arg.text(name), kept));

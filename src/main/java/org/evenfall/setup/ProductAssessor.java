@@ -16,6 +16,7 @@ import org.evenfall.granule.ParticleDensity;
 import org.evenfall.granule.ProductForm;
 import org.evenfall.granule.PublishedBand;
 import org.evenfall.granule.PublishedBands;
+import org.evenfall.granule.Sampling;
 import org.evenfall.granule.SieveResult;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.quantity.EnteredQuantity;
@@ -29,8 +30,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Step 1: what is in the bag. */
 final class ProductAssessor {
-
-    private static final double FEWEST_BAGS = 4;
 
     private ProductAssessor() {}
 
@@ -139,7 +138,7 @@ final class ProductAssessor {
         if (delivered == null) {
             return null;
         }
-        int wanted = (int) Math.min(delivered, Math.max(FEWEST_BAGS, Math.ceil(Math.sqrt(delivered))));
+        int wanted = Sampling.bags((int) Math.ceil(delivered));
         if (sampled != null && sampled > delivered) {
             reader.add(Finding.stop(Step.PRODUCT, "product.moreSampledThanDelivered")
                     .at("/product/bagsSampled"));
@@ -203,14 +202,15 @@ final class ProductAssessor {
 
     private static void against(ProductForm form, double meanKgPerL, EntryReader reader) {
         for (PublishedBand band : PublishedBands.of(form)) {
-            if (band.quantity().equals(PublishedBands.BULK_DENSITY)
-                    && (meanKgPerL < band.low() - 0.005 || meanKgPerL > band.high() + 0.005)) {
+            if (band.quantity() == PublishedBand.Quantity.BULK_DENSITY
+                    && (meanKgPerL < band.range().low() - 0.005
+                            || meanKgPerL > band.range().high() + 0.005)) {
                 reader.add(Finding.note(
                                 Step.PRODUCT,
                                 "product.densityOutsideBand",
                                 Arg.number(meanKgPerL, 2, Unit.KG_PER_L),
-                                Arg.number(band.low(), 2, Unit.KG_PER_L),
-                                Arg.number(band.high(), 2, Unit.KG_PER_L))
+                                Arg.number(band.range().low(), 2, Unit.KG_PER_L),
+                                Arg.number(band.range().high(), 2, Unit.KG_PER_L))
                         .at("/product/containerFull")
                         .from(band.sourceKey()));
             }

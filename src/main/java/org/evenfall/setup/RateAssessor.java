@@ -48,15 +48,16 @@ final class RateAssessor {
         OpeningTable table = table(machine, product);
         RatePlan plan = plan(entries.plan(), machine, tramlineWidthM, product, tolerancePercent, table, reader);
         SpeedCheck speed = speed(entries.speedRuns(), plan, reader);
-        Double speedKmPerH =
-                speed != null ? Double.valueOf(speed.meanKmPerH()) : plan == null ? null : plan.speedKmPerH();
+        Double speedKmPerH = speed != null
+                ? Double.valueOf(speed.meanKmPerH())
+                : plan == null ? null : plan.flow().speedKmPerH();
         List<BucketResult> tests = buckets(
                 entries.bucketTests(),
                 new BucketAssessment.Wanted(
                         plan == null || tramlineWidthM == null || speedKmPerH == null
                                 ? null
-                                : Double.valueOf(Flows.kgPerMin(plan.productKgPerHa(), tramlineWidthM, speedKmPerH)),
-                        plan == null ? null : plan.productKgPerHa(),
+                                : Double.valueOf(
+                                        Flows.kgPerMin(plan.amounts().productKgPerHa(), tramlineWidthM, speedKmPerH)),
                         tramlineWidthM,
                         speedKmPerH,
                         machine.outlets(),
@@ -120,32 +121,30 @@ final class RateAssessor {
                     at + "nitrogenRate");
         }
         RatePlan plan = Plans.of(new PlanInput(
-                Nutrients.nitrogenKgPerHa(productRate, nitrogenPercent),
-                productRate,
-                nitrogenPercent,
-                widthM,
-                speed,
-                area,
-                bag,
-                hopper,
-                bucket,
+                new PlanInput.Rate(productRate, nitrogenPercent),
+                new PlanInput.Field(widthM, speed, area),
+                new PlanInput.Containers(bag, hopper, bucket),
                 product.density() == null ? null : product.density().meanKgPerL(),
-                machine.outlets(),
+                new PlanInput.Outlets(machine.outlets(), table),
                 tolerancePercent,
-                table,
-                price,
-                otherPrice,
-                otherNitrogen,
-                effectiveness == null ? 100 : effectiveness));
-        if (plan.flowPerOutletKgPerMin() != null && plan.bucketSeconds() == null) {
+                new PlanInput.Prices(price, otherPrice, otherNitrogen, effectiveness == null ? 100 : effectiveness)));
+        if (plan.flow().outletKgPerMin() != null && plan.bucket().seconds() == null) {
             reader.add(Finding.note(
                             Step.RATE,
                             "rate.noBucket",
-                            Arg.number(plan.bucket30L() == null ? 0 : plan.bucket30L(), 0, Unit.L))
+                            Arg.number(
+                                    plan.bucket().halfMinuteLitres() == null
+                                            ? 0
+                                            : plan.bucket().halfMinuteLitres(),
+                                    0,
+                                    Unit.L))
                     .at(at + "bucketVolume"));
         }
-        if (table != null && plan.flowKgPerMin() != null && plan.firstOpening() == null) {
-            reader.add(Finding.warn(Step.RATE, "rate.beyondTable", Arg.number(plan.flowKgPerMin(), 0, Unit.KG_PER_MIN))
+        if (table != null && plan.flow().kgPerMin() != null && plan.flow().firstOpening() == null) {
+            reader.add(Finding.warn(
+                            Step.RATE,
+                            "rate.beyondTable",
+                            Arg.number(plan.flow().kgPerMin(), 0, Unit.KG_PER_MIN))
                     .at("/machine/openings"));
         }
         return plan;
@@ -180,7 +179,8 @@ final class RateAssessor {
         if (kmPerH.isEmpty()) {
             return null;
         }
-        SpeedCheck check = SpeedRuns.of(kmPerH, plan == null ? null : plan.speedKmPerH());
+        SpeedCheck check =
+                SpeedRuns.of(kmPerH, plan == null ? null : plan.flow().speedKmPerH());
         if (check.deviationPercent() != null && Math.abs(check.deviationPercent()) > 3) {
             reader.add(Finding.warn(
                             Step.RATE,
@@ -237,26 +237,31 @@ final class RateAssessor {
         }
         BucketResult last = tests.get(tests.size() - 1);
         String at = "/rate/bucketTests/" + (tests.size() - 1);
-        if (plan == null || last.deviationPercent() == null) {
+        if (plan == null || last.agreement().deviationPercent() == null) {
             return;
         }
-        if (Math.abs(last.deviationPercent()) > tolerancePercent + 1e-9) {
+        if (Math.abs(last.agreement().deviationPercent()) > tolerancePercent + 1e-9) {
             reader.add(Finding.warn(
                             Step.RATE,
-                            last.deviationPercent() > 0 ? "rate.tooMuch" : "rate.tooLittle",
-                            Arg.number(Math.abs(last.deviationPercent()), 0, Unit.PERCENT),
+                            last.agreement().deviationPercent() > 0 ? "rate.tooMuch" : "rate.tooLittle",
+                            Arg.number(Math.abs(last.agreement().deviationPercent()), 0, Unit.PERCENT),
                             Arg.number(tolerancePercent, 0, Unit.PERCENT))
                     .at(at));
         }
-        if (last.leftRightPercent() != null
-                && Math.abs(last.leftRightPercent()) > BucketAssessment.WORST_LEFT_RIGHT_PERCENT + 1e-9) {
+        if (last.agreement().leftRightPercent() != null
+                && Math.abs(last.agreement().leftRightPercent()) > BucketAssessment.WORST_LEFT_RIGHT_PERCENT + 1e-9) {
             reader.add(Finding.warn(
-                            Step.RATE, "rate.leftRight", Arg.number(Math.abs(last.leftRightPercent()), 0, Unit.PERCENT))
+                            Step.RATE,
+                            "rate.leftRight",
+                            Arg.number(Math.abs(last.agreement().leftRightPercent()), 0, Unit.PERCENT))
                     .at(at));
         }
-        if (last.repeatSpreadPercent() != null
-                && last.repeatSpreadPercent() > BucketAssessment.WORST_REPEAT_PERCENT + 1e-9) {
-            reader.add(Finding.warn(Step.RATE, "rate.repeats", Arg.number(last.repeatSpreadPercent(), 1, Unit.PERCENT))
+        if (last.agreement().repeatSpreadPercent() != null
+                && last.agreement().repeatSpreadPercent() > BucketAssessment.WORST_REPEAT_PERCENT + 1e-9) {
+            reader.add(Finding.warn(
+                            Step.RATE,
+                            "rate.repeats",
+                            Arg.number(last.agreement().repeatSpreadPercent(), 1, Unit.PERCENT))
                     .at(at));
         }
     }
@@ -268,7 +273,7 @@ final class RateAssessor {
         if (used == null || area == null || plan == null) {
             return null;
         }
-        HopperCheck check = SpeedRuns.hopper(used, area, plan.productKgPerHa());
+        HopperCheck check = HopperCheck.of(used, area, plan.amounts().productKgPerHa());
         if (Math.abs(check.deviationPercent()) > tolerancePercent) {
             reader.add(Finding.warn(
                             Step.RATE,

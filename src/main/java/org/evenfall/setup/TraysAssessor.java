@@ -38,8 +38,7 @@ import org.jspecify.annotations.Nullable;
 final class TraysAssessor {
 
     /** Granule where the product is not measured: 3.2 mm, 1 340 kg/m³. Ours. */
-    private static final double USUAL_GRANULE_G =
-            CatchPlans.meanGranuleG(new SizeDistribution(3.2, 1.2, 0, 0, false), 1340);
+    private static final double USUAL_GRANULE_G = CatchPlans.meanGranuleG(SizeDistribution.exact(3.2, 1.2), 1340);
 
     private final Setup setup;
     private final MachineProfile machine;
@@ -83,7 +82,7 @@ final class TraysAssessor {
         double stepG = TestReader.readingStepG(entries.readingStep(), boreMm, density, reader);
         CatchPlan plan = rate.plan() == null
                 ? null
-                : CatchPlans.of(rate.plan().productKgPerHa(), ground.areaM2(), granuleG, stepG);
+                : CatchPlans.of(rate.plan().amounts().productKgPerHa(), ground.areaM2(), granuleG, stepG);
         TestReader tests =
                 new TestReader(entries.catchKind(), boreMm, density, granuleG, stepG, driving(), layout, plan, reader);
         List<TrayTestResult> results = new ArrayList<>();
@@ -194,8 +193,8 @@ final class TraysAssessor {
             return false;
         }
         BucketResult last = rate.bucketTests().get(rate.bucketTests().size() - 1);
-        return last.leftRightPercent() != null
-                && Math.abs(last.leftRightPercent()) <= BucketAssessment.WORST_LEFT_RIGHT_PERCENT
+        return last.agreement().leftRightPercent() != null
+                && Math.abs(last.agreement().leftRightPercent()) <= BucketAssessment.WORST_LEFT_RIGHT_PERCENT
                 && machineCheck.vanes().stream().noneMatch(vane -> vane.failed());
     }
 

@@ -38,8 +38,7 @@ class SievesTest {
                 apertures.add(aperture);
                 aperture *= 1.08 + 0.3 * random.nextDouble();
             }
-            SieveResult found =
-                    Sieves.analyse(apertures, List.of(sieved(new SizeDistribution(d50, gsd, 0, 0, false), apertures)));
+            SieveResult found = Sieves.analyse(apertures, List.of(sieved(SizeDistribution.exact(d50, gsd), apertures)));
             if (found.distribution().spreadIsBound()) {
                 bounds++;
                 continue;
@@ -47,7 +46,7 @@ class SievesTest {
             assertThat(found.d50Mm()).isCloseTo(d50, within(1e-5 * d50));
             assertThat(found.distribution().geometricSd()).isCloseTo(gsd, within(1e-5));
             assertThat(found.worstResidualPercent()).isLessThan(1e-4);
-            assertThat(found.sgn()).isEqualTo(100 * found.d50Mm());
+            assertThat(found.indices().sgn()).isEqualTo(100 * found.d50Mm());
         }
         assertThat(bounds).isLessThan(10);
     }
@@ -75,8 +74,10 @@ class SievesTest {
             SieveResult found = Sieves.analyse(apertures, samples);
             assertThat(found.d16Mm()).as(apertures + " " + samples).isPositive().isLessThan(found.d50Mm());
             assertThat(found.d84Mm()).isGreaterThan(found.d50Mm()).isFinite();
-            assertThat(found.d50LowMm()).isLessThan(found.d50Mm());
-            assertThat(found.d50HighMm()).isGreaterThan(found.d50Mm()).isFinite();
+            assertThat(found.d50IntervalMm().low()).isLessThan(found.d50Mm());
+            assertThat(found.d50IntervalMm().high())
+                    .isGreaterThan(found.d50Mm())
+                    .isFinite();
             assertThat(found.d50Mm()).isBetween(apertures.get(0) / 2.001, 2.001 * apertures.get(apertures.size() - 1));
             assertThat(found.shareUnder2MmPercent()).isBetween(0.0, 100.0 + 1e-9);
             assertThat(found.share2To4MmPercent()).isBetween(0.0, 100.0 + 1e-9);
@@ -89,8 +90,8 @@ class SievesTest {
         SieveResult one = Sieves.analyse(USUAL, List.of(List.of(0.0, 0.0, 100.0, 0.0)));
         assertThat(one.distribution().spreadIsBound()).isTrue();
         assertThat(one.d50Mm()).isCloseTo(Math.sqrt(3.15 * 4.5), within(1e-9));
-        assertThat(one.d50LowMm()).isGreaterThan(3.0);
-        assertThat(one.d50HighMm()).isLessThan(4.7);
+        assertThat(one.d50IntervalMm().low()).isGreaterThan(3.0);
+        assertThat(one.d50IntervalMm().high()).isLessThan(4.7);
         // the bound is the widest spread that leaves 0.2 % outside each end
         assertThat(one.distribution().shareFinerThan(3.15)).isCloseTo(0.002, within(1e-9));
         SieveResult pan = Sieves.analyse(List.of(2.0, 3.15), List.of(List.of(5.0, 0.0, 0.0)));

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 class SizeDistributionTest {
 
-    private static final SizeDistribution SIZES = new SizeDistribution(3.2, 1.2, 0, 0, false);
+    private static final SizeDistribution SIZES = SizeDistribution.exact(3.2, 1.2);
 
     /** Against another library's log-normal distribution. */
     @Test
@@ -32,12 +32,12 @@ class SizeDistributionTest {
         assertThat(SIZES.spreadIndexPercent()).isCloseTo(100 * (d84 - d16) / (2 * 3.2), within(1e-12));
         assertThat(SIZES.uniformityIndex())
                 .isCloseTo(100 * SIZES.quantileMm(0.05) / SIZES.quantileMm(0.9), within(1e-12));
-        assertThat(SizeDistribution.d50MmOfSgn(SIZES.sgn())).isCloseTo(3.2, within(1e-12));
+        assertThat(SIZES.sgn()).isCloseTo(320, within(1e-12));
     }
 
     @Test
     void oneSizeOnly() {
-        SizeDistribution one = new SizeDistribution(3, 1, 0, 0, false);
+        SizeDistribution one = SizeDistribution.exact(3, 1);
         assertThat(one.shareFinerThan(2.9)).isZero();
         assertThat(one.shareFinerThan(3.1)).isEqualTo(1);
         assertThat(one.quantileMm(0.9)).isEqualTo(3);

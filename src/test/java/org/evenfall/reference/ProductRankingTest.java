@@ -39,7 +39,7 @@ class ProductRankingTest {
                 urea(0.74, 3.2), List.of(tested("other", 28, 1.0, 3.5), tested("same", 28, 0.74, 3.2)), FIELD, 1, 400);
         assertThat(match.ranked().get(0).id()).isEqualTo("same");
         assertThat(match.ranked().get(0).score()).isZero();
-        assertThat(match.ranked().get(0).throwDifferenceM()).isZero();
+        assertThat(match.ranked().get(0).throwDifference().metres()).isZero();
         assertThat(match.ranked().get(0).closestShare()).isGreaterThan(0.99);
         assertThat(match.verdict()).isEqualTo(Verdict.HOLD);
         assertThat(match.direction()).isEqualTo(Direction.AS_IT_IS);
@@ -52,9 +52,9 @@ class ProductRankingTest {
                         urea(0.95 * 0.76, d50), List.of(tested("a", 28, 0.76, d50)), FIELD, 1, 100)
                 .ranked()
                 .get(0);
-        assertThat(first.throwDifferenceM()).isBetween(-0.8, -0.1);
-        assertThat(first.densityDifferencePercent()).isCloseTo(-5, within(1e-9));
-        assertThat(first.d50DifferencePercent()).isZero();
+        assertThat(first.throwDifference().metres()).isBetween(-0.8, -0.1);
+        assertThat(first.difference().densityPercent()).isCloseTo(-5, within(1e-9));
+        assertThat(first.difference().d50Percent()).isZero();
         assertThat(first.direction()).isEqualTo(Direction.WIDER);
         assertThat(first.verdict()).isEqualTo(Verdict.HOLD_AS_START);
     }
@@ -100,16 +100,14 @@ class ProductRankingTest {
             assertThat(width(ranked.get(i))).isGreaterThan(width(ranked.get(i - 1)));
             assertThat(ranked.get(i).verdict()).isNotEqualTo(Verdict.HOLD);
         }
-        assertThat(ranked.get(1).spreadIndexDifference()).isNull();
-        assertThat(ranked.get(2).d50DifferencePercent()).isNull();
-        assertThat(ranked.get(3).densityDifferencePercent()).isNull();
-        assertThat(ranked.get(3).flowDifferencePercent()).isNull();
+        assertThat(ranked.get(1).difference().spreadIndexPoints()).isNull();
+        assertThat(ranked.get(2).difference().d50Percent()).isNull();
+        assertThat(ranked.get(3).difference().densityPercent()).isNull();
+        assertThat(ranked.get(3).difference().flowPercent()).isNull();
     }
 
     private static double width(RankedProduct reference) {
-        Double low = reference.throwLowM();
-        Double high = reference.throwHighM();
-        return high - low;
+        return reference.throwDifference().intervalM().width();
     }
 
     @Test
@@ -230,7 +228,7 @@ class ProductRankingTest {
         RankedProduct found = ProductRanking.rank(urea(0.74, 3.0), List.of(tested("a", 28, 0.76, 3.3)), FIELD, 1, 1)
                 .ranked()
                 .get(0);
-        assertThat(found.throwDifferenceM()).isCloseTo(mean, within(0.05));
+        assertThat(found.throwDifference().metres()).isCloseTo(mean, within(0.05));
         assertThat(width(found) / 2 / 1.6449).isCloseTo(sd, within(0.06 * sd));
     }
 

@@ -41,8 +41,8 @@ class ReferencePatternModelTest {
         PatternChange same = change(0.76, 0.76);
         assertThat(same.cvChangePercent()).isCloseTo(0, within(1e-9));
         assertThat(same.resetCvPercent()).isCloseTo(same.referenceCvPercent(), within(1e-9));
-        assertThat(same.keptCvLowPercent()).isLessThanOrEqualTo(same.keptCvPercent());
-        assertThat(same.keptCvHighPercent()).isGreaterThan(same.keptCvPercent());
+        assertThat(same.keptCvIntervalPercent().low()).isLessThanOrEqualTo(same.keptCvPercent());
+        assertThat(same.keptCvIntervalPercent().high()).isGreaterThan(same.keptCvPercent());
     }
 
     /** The shorter it falls against what the discs are set for, the less even, and setting anew mends most of it. */
@@ -66,7 +66,7 @@ class ReferencePatternModelTest {
     void anotherWidthHasNoPatternAndTheDenseProductStandsIn() {
         MatchResult match = ProductRanking.rank(urea(0.74), List.of(tested("wide", 36, 0.74)), FIELD, 1, 50);
         assertThat(match.ranked().get(0).pattern()).isNull();
-        PatternOverlay laid = Objects.requireNonNull(match.laidOver());
+        PatternOverlay laid = Objects.requireNonNull(match.overlay());
         assertThat(laid.otherId()).isEmpty();
         assertThat(Objects.requireNonNull(match.pattern()).cvChangePercent()).isPositive();
     }
@@ -74,7 +74,7 @@ class ReferencePatternModelTest {
     @Test
     void withoutALibraryItIsLaidOverADenseProduct() {
         MatchResult match = ProductRanking.rank(urea(0.74), List.of(), FIELD, 1, 50);
-        PatternOverlay laid = Objects.requireNonNull(match.laidOver());
+        PatternOverlay laid = Objects.requireNonNull(match.overlay());
         int middle = laid.positionsM().size() / 2;
         assertThat(laid.positionsM().get(middle)).isZero();
         // thrown short, it lies heavier in the middle
@@ -90,7 +90,7 @@ class ReferencePatternModelTest {
         RankContext chosen = RankContext.of(28, 0.40, 850.0, null, 0.75, "b");
         MatchResult match =
                 ProductRanking.rank(urea(0.74), List.of(tested("a", 28, 0.74), tested("b", 28, 1.0)), chosen, 1, 50);
-        assertThat(Objects.requireNonNull(match.laidOver()).otherId()).isEqualTo("b");
+        assertThat(Objects.requireNonNull(match.overlay()).otherId()).isEqualTo("b");
     }
 
     @Test
