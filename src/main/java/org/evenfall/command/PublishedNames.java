@@ -54,13 +54,13 @@ final class PublishedNames {
     }
 
     /** {@link SizeDistribution}. */
-    private interface SizeDistributionKeys {
+    interface SizeDistributionKeys {
         @JsonProperty("lnSdStandardError")
         double sigmaStandardError();
     }
 
     /** {@link SieveResult}. */
-    private interface SieveResultKeys {
+    interface SieveResultKeys {
         @JsonProperty("d50*Mm")
         Interval d50IntervalMm();
 
@@ -69,13 +69,13 @@ final class PublishedNames {
     }
 
     /** {@link PublishedBand}. */
-    private interface PublishedBandKeys {
+    interface PublishedBandKeys {
         @JsonUnwrapped
         Interval range();
     }
 
     /** {@link PublishedBand.Quantity}. */
-    private enum BandQuantityKeys {
+    enum BandQuantityKeys {
         @JsonProperty("bulkDensityKgPerL")
         BULK_DENSITY,
         @JsonProperty("share2To4MmPercent")
@@ -87,7 +87,7 @@ final class PublishedNames {
     }
 
     /** {@link HeightResult}. */
-    private interface HeightResultKeys {
+    interface HeightResultKeys {
         @JsonUnwrapped
         HeightResult.Crop crop();
 
@@ -96,7 +96,7 @@ final class PublishedNames {
     }
 
     /** {@link HeightResult.Crop}. */
-    private interface CropKeys {
+    interface CropKeys {
         @JsonProperty("cropM")
         double meanM();
 
@@ -108,13 +108,13 @@ final class PublishedNames {
     }
 
     /** {@link HeightResult.Now}. */
-    private interface HeightNowKeys {
+    interface HeightNowKeys {
         @JsonProperty("nowOverCropM")
         Double overCropM();
     }
 
     /** {@link RatePlan}. */
-    private interface RatePlanKeys {
+    interface RatePlanKeys {
         @JsonUnwrapped
         RatePlan.Amounts amounts();
 
@@ -132,7 +132,7 @@ final class PublishedNames {
     }
 
     /** {@link RatePlan.Flow}. */
-    private interface PlanFlowKeys {
+    interface PlanFlowKeys {
         @JsonProperty("flowKgPerMin")
         Double kgPerMin();
 
@@ -141,7 +141,7 @@ final class PublishedNames {
     }
 
     /** {@link RatePlan.Bucket}. */
-    private interface PlanBucketKeys {
+    interface PlanBucketKeys {
         @JsonProperty("bucketSeconds")
         Double seconds();
 
@@ -162,7 +162,7 @@ final class PublishedNames {
     }
 
     /** {@link BucketResult}. */
-    private interface BucketResultKeys {
+    interface BucketResultKeys {
         @JsonUnwrapped
         BucketResult.Flow flow();
 
@@ -174,13 +174,13 @@ final class PublishedNames {
     }
 
     /** {@link BucketResult.Flow}. */
-    private interface BucketFlowKeys {
+    interface BucketFlowKeys {
         @JsonProperty("kgPerMin")
         double totalKgPerMin();
     }
 
     /** {@link BucketResult.Next}. */
-    private interface NextOpeningKeys {
+    interface NextOpeningKeys {
         @JsonProperty("nextOpeningLeft")
         Double left();
 
@@ -192,13 +192,13 @@ final class PublishedNames {
     }
 
     /** {@link MatchResult}. */
-    private interface MatchResultKeys {
+    interface MatchResultKeys {
         @JsonProperty("laidOver")
         PatternOverlay overlay();
     }
 
     /** {@link RankedProduct}. */
-    private interface RankedProductKeys {
+    interface RankedProductKeys {
         @JsonUnwrapped
         RankedProduct.Properties own();
 
@@ -210,7 +210,7 @@ final class PublishedNames {
     }
 
     /** {@link RankedProduct.Difference}. */
-    private interface DifferenceKeys {
+    interface DifferenceKeys {
         @JsonProperty("densityDifferencePercent")
         Double densityPercent();
 
@@ -225,7 +225,7 @@ final class PublishedNames {
     }
 
     /** {@link RankedProduct.ThrowDifference}. */
-    private interface ThrowDifferenceKeys {
+    interface ThrowDifferenceKeys {
         @JsonProperty("throwDifferenceM")
         double metres();
 
@@ -237,13 +237,13 @@ final class PublishedNames {
     }
 
     /** {@link PatternChange}. */
-    private interface PatternChangeKeys {
+    interface PatternChangeKeys {
         @JsonProperty("keptCv*Percent")
         Interval keptCvIntervalPercent();
     }
 
     /** {@link SpreadShape}. */
-    private interface SpreadShapeKeys {
+    interface SpreadShapeKeys {
         @JsonProperty("told")
         boolean significant();
     }

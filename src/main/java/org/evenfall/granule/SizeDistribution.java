@@ -17,7 +17,11 @@ public record SizeDistribution(
 
     private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
 
-    /** Checks the ranges. @throws IllegalArgumentException when a value is outside its range */
+    /**
+     * Checks the ranges.
+     *
+     * @throws IllegalArgumentException when a value is outside its range
+     */
     public SizeDistribution {
         if (!(d50Mm > 0) || !(geometricSd >= 1) || !(lnD50StandardError >= 0) || !(sigmaStandardError >= 0)) {
             throw new IllegalArgumentException(

@@ -41,7 +41,11 @@ public final class HeightCalculator {
             double chainPointOverReferenceM,
             @Nullable Double throwPer10CmM) {
 
-        /** Checks the ranges. @throws IllegalArgumentException when a height is outside its range */
+        /**
+         * Checks the ranges.
+         *
+         * @throws IllegalArgumentException when a height is outside its range
+         */
         public Measured {
             cropM = List.copyOf(cropM);
             if (cropM.isEmpty() || !(wantedOverCropM > 0) || !(growthM >= 0)) {

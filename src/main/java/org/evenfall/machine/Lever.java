@@ -15,7 +15,11 @@ public record Lever(String label, String unit, double lowest, double highest, do
     /** Rounding of a setting that does not count, share of a step. */
     private static final double TOLERANCE = 1e-6;
 
-    /** Checks the ranges. @throws IllegalArgumentException unless the step is above 0 and lowest below highest */
+    /**
+     * Checks the ranges.
+     *
+     * @throws IllegalArgumentException unless the step is above 0 and lowest below highest
+     */
     public Lever {
         if (!(step > 0) || !(highest > lowest)) {
             throw new IllegalArgumentException(label + ": step must be above 0 and lowest below highest: " + lowest

@@ -13,7 +13,11 @@ import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
  */
 public record OpeningTable(List<FlowPoint> points) {
 
-    /** Checks the rows. @throws IllegalArgumentException unless they are {@link #usable} */
+    /**
+     * Checks the rows.
+     *
+     * @throws IllegalArgumentException unless they are {@link #usable}
+     */
     public OpeningTable {
         points = List.copyOf(points);
         if (!usable(points)) {

@@ -8,7 +8,11 @@ package org.evenfall.quantity;
  */
 public record Interval(double low, double high) {
 
-    /** Checks the ends. @throws IllegalArgumentException unless both ends are finite and low is at most high */
+    /**
+     * Checks the ends.
+     *
+     * @throws IllegalArgumentException unless both ends are finite and low is at most high
+     */
     public Interval {
         if (!Double.isFinite(low) || !Double.isFinite(high) || low > high) {
             throw new IllegalArgumentException("low and high must be finite, low at most high: " + low + ", " + high);

@@ -44,7 +44,11 @@ public final class BucketAssessment {
     public record Catch(
             double openingLeft, double openingRight, double timeS, List<Double> leftKg, List<Double> rightKg) {
 
-        /** Checks the ranges. @throws IllegalArgumentException when the time is not above 0 or nothing was caught */
+        /**
+         * Checks the ranges.
+         *
+         * @throws IllegalArgumentException when the time is not above 0 or nothing was caught
+         */
         public Catch {
             leftKg = List.copyOf(leftKg);
             rightKg = List.copyOf(rightKg);

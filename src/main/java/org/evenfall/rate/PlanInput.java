@@ -32,7 +32,11 @@ public record PlanInput(
      */
     public record Rate(double productKgPerHa, double nitrogenPercent) {
 
-        /** Checks the ranges. @throws IllegalArgumentException unless both are above 0 */
+        /**
+         * Checks the ranges.
+         *
+         * @throws IllegalArgumentException unless both are above 0
+         */
         public Rate {
             if (!(productKgPerHa > 0) || !(nitrogenPercent > 0)) {
                 throw new IllegalArgumentException("productKgPerHa and nitrogenPercent must be above 0: "
@@ -80,7 +84,11 @@ public record PlanInput(
      */
     public record Outlets(int outlets, @Nullable OpeningTable table) {
 
-        /** Checks the range. @throws IllegalArgumentException when outlets is below 1 */
+        /**
+         * Checks the range.
+         *
+         * @throws IllegalArgumentException when outlets is below 1
+         */
         public Outlets {
             if (outlets < 1) {
                 throw new IllegalArgumentException("outlets must be at least 1: " + outlets);
@@ -102,7 +110,11 @@ public record PlanInput(
             @Nullable Double otherNitrogenPercent,
             double effectivenessPercent) {
 
-        /** Checks the range. @throws IllegalArgumentException unless effectivenessPercent is above 0 */
+        /**
+         * Checks the range.
+         *
+         * @throws IllegalArgumentException unless effectivenessPercent is above 0
+         */
         public Prices {
             if (!(effectivenessPercent > 0)) {
                 throw new IllegalArgumentException("effectivenessPercent must be above 0: " + effectivenessPercent);

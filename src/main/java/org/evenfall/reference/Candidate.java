@@ -19,7 +19,11 @@ public record Candidate(
         double bulkDensitySe,
         @Nullable SizeDistribution sizes) {
 
-    /** Checks the ranges. @throws IllegalArgumentException when a value is outside its range */
+    /**
+     * Checks the ranges.
+     *
+     * @throws IllegalArgumentException when a value is outside its range
+     */
     public Candidate {
         Objects.requireNonNull(form, "form");
         if (bulkDensityKgPerL != null && !(bulkDensityKgPerL > 0)) {

@@ -29,7 +29,11 @@ public record RankContext(
     /** Height above the crop canopy where none is known, m. Source: published figures run from 0.70 to 0.75. */
     public static final double USUAL_HEIGHT_M = 0.75;
 
-    /** Checks the ranges. @throws IllegalArgumentException when a value is outside its range */
+    /**
+     * Checks the ranges.
+     *
+     * @throws IllegalArgumentException when a value is outside its range
+     */
     public RankContext {
         Objects.requireNonNull(chosenId, "chosenId");
         above0("tramlineWidthM", tramlineWidthM);

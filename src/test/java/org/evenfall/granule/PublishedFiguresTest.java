@@ -55,15 +55,6 @@ class PublishedFiguresTest {
         }
     }
 
-    @Test
-    void nothingIsReadOutsideTheSieves() {
-        double[] apertures = {2, 3.15};
-        assertThat(SieveInterpolation.diameterMm(apertures, new double[] {10, 60}, 5))
-                .isEmpty();
-        assertThat(SieveInterpolation.diameterMm(apertures, new double[] {10, 60}, 61))
-                .isEmpty();
-    }
-
     /** Every published range has a source and two ends. */
     @Test
     void bandsHaveSources() {
@@ -74,5 +65,20 @@ class PublishedFiguresTest {
                 assertThat(band.form()).isEqualTo(form);
             }
         }
+    }
+
+    /** The bands as printed in the sources named in the bundle. */
+    @Test
+    void bandsOfGranularUreaAndOfTheDenseProduct() {
+        assertThat(PublishedBands.of(ProductForm.GRANULAR_UREA))
+                .extracting(PublishedBand::quantity)
+                .containsExactly(PublishedBand.Quantity.values());
+        assertThat(PublishedBands.of(ProductForm.PRILLED_UREA))
+                .extracting(band -> band.range().low(), band -> band.range().high())
+                .containsExactly(org.assertj.core.groups.Tuple.tuple(0.70, 0.78));
+        assertThat(PublishedBands.of(ProductForm.CALCIUM_AMMONIUM_NITRATE))
+                .extracting(band -> band.range().low(), band -> band.range().high())
+                .containsExactly(org.assertj.core.groups.Tuple.tuple(0.95, 1.05));
+        assertThat(PublishedBands.of(ProductForm.OTHER)).isEmpty();
     }
 }

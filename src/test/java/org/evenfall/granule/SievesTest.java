@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class SievesTest {
 
@@ -112,7 +114,7 @@ class SievesTest {
     }
 
     @Test
-    void aBoundIsLessSureThanAValue() {
+    void aBoundIsLessCertainThanAValue() {
         SieveResult value = Sieves.analyse(USUAL, List.of(List.of(3.0, 45.0, 46.0, 6.0)));
         SieveResult bound = Sieves.analyse(USUAL, List.of(List.of(0.0, 50.0, 50.0, 0.0)));
         assertThat(bound.distribution().lnD50StandardError())
@@ -120,7 +122,7 @@ class SievesTest {
     }
 
     @Test
-    void measuredSharesWhereAnApertureLiesElseFitted() {
+    void measuredSharesAtAnApertureElseFitted() {
         List<Double> odd = List.of(10.0, 50.0, 35.0, 5.0);
         SieveResult two = Sieves.analyse(USUAL, List.of(odd));
         assertThat(two.shareUnder2MmPercent()).isCloseTo(10, within(1e-9));
@@ -134,7 +136,7 @@ class SievesTest {
     }
 
     @Test
-    void everySampleCountsAlikeWhateverItsAmount() {
+    void everySampleHasTheSameWeight() {
         SieveResult small =
                 Sieves.analyse(USUAL, List.of(List.of(4.0, 45.0, 46.0, 5.0), List.of(8.0, 50.0, 38.0, 4.0)));
         SieveResult large =
@@ -144,14 +146,14 @@ class SievesTest {
     }
 
     @Test
-    void samplesThatAgreeNarrowAndSamplesThatDisagreeWidenTheInterval() {
+    void samplesThatAgreeNarrowAndSamplesThatDifferWidenTheInterval() {
         List<Double> middle = List.of(5.0, 45.0, 44.0, 6.0);
         double one = error(List.of(middle));
         double three = error(List.of(middle, middle, middle));
         double apart = error(List.of(List.of(14.0, 56.0, 27.0, 3.0), middle, List.of(1.0, 30.0, 57.0, 12.0)));
         assertThat(three).isLessThan(one);
         assertThat(apart).isGreaterThan(three);
-        // one careful sample tells d50 to about 3 to 4 %, by assumption
+        // one careful sample gives d50 to about 3 to 4 %, by assumption
         assertThat(one).isBetween(0.02, 0.05);
         assertThat(three).isGreaterThanOrEqualTo(SieveErrors.APERTURE_ERROR);
     }
@@ -161,7 +163,7 @@ class SievesTest {
     }
 
     @Test
-    void interpolatedMedianStandsBesideTheFit() {
+    void theInterpolatedMedianIsCloseToTheFittedOne() {
         SieveResult inside = Sieves.analyse(USUAL, List.of(List.of(4.0, 45.0, 46.0, 5.0)));
         assertThat(inside.d50InterpolatedMm()).isCloseTo(inside.d50Mm(), within(0.1));
         SieveResult outside = Sieves.analyse(USUAL, List.of(List.of(60.0, 30.0, 9.0, 1.0)));
@@ -172,6 +174,11 @@ class SievesTest {
     void refusesWhatCannotBeSieved() {
         assertThatThrownBy(() -> Sieves.analyse(List.of(2.0), List.of(List.of(1.0, 1.0))))
                 .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Sieves.analyse(List.of(0.0, 2.0), List.of(List.of(1.0, 1.0, 1.0))))
+                .hasMessageContaining("above 0");
+        assertThatThrownBy(() -> Sieves.analyse(USUAL, List.of())).hasMessageContaining("sample");
+        assertThatThrownBy(() -> Sieves.analyse(List.of(2.0, 2.0), List.of(List.of(1.0, 1.0, 1.0))))
+                .hasMessageContaining("rise");
         assertThatThrownBy(() -> Sieves.analyse(List.of(3.0, 2.0), List.of(List.of(1.0, 1.0, 1.0))))
                 .hasMessageContaining("rise");
         assertThatThrownBy(() -> Sieves.analyse(USUAL, List.of(List.of(1.0, 1.0, 1.0))))
@@ -180,5 +187,47 @@ class SievesTest {
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Sieves.analyse(USUAL, List.of(List.of(1.0, -1.0, 3.0, 0.0))))
                 .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    /** An aperture within 1.5 % of 2 or 4 mm counts as it: the share is measured, not fitted. */
+    @ParameterizedTest
+    @CsvSource({"1.969, false", "1.971, true", "2.0, true", "2.029, true", "2.031, false"})
+    void anApertureWithinOneAndAHalfPercentCountsAsTheDiameter(double finest, boolean measured) {
+        SieveResult found = Sieves.analyse(List.of(finest, 3.0, 4.5), List.of(List.of(10.0, 50.0, 35.0, 5.0)));
+        assertThat(found.shareUnder2MmPercent() == 10).isEqualTo(measured);
+        SieveResult coarse =
+                Sieves.analyse(List.of(1.0, 3.0, 2 * finest), List.of(List.of(1.0, 50.0, 35.0, 14.0)));
+        double under4 = coarse.shareUnder2MmPercent() + coarse.share2To4MmPercent();
+        assertThat(Math.abs(under4 - 86) < 1e-9).isEqualTo(measured);
+    }
+
+    @Test
+    void figuresOfTheTradeAreThoseOfTheFit() {
+        SieveResult found = Sieves.analyse(USUAL, List.of(List.of(4.0, 45.0, 46.0, 5.0)));
+        SizeDistribution fit = found.distribution();
+        assertThat(found.indices())
+                .isEqualTo(new SieveResult.Indices(fit.spreadIndexPercent(), fit.sgn(), fit.uniformityIndex()));
+        assertThat(found.d16Mm()).isEqualTo(fit.quantileMm(0.16));
+        assertThat(found.d84Mm()).isEqualTo(fit.quantileMm(0.84));
+        assertThat(found.d50Mm()).isEqualTo(fit.d50Mm());
+        assertThat(Math.log(found.d50IntervalMm().high() / fit.d50Mm()))
+                .isCloseTo(1.6449 * fit.lnD50StandardError(), within(1e-9));
+        assertThat(Math.log(fit.d50Mm() / found.d50IntervalMm().low()))
+                .isCloseTo(1.6449 * fit.lnD50StandardError(), within(1e-9));
+        assertThat(found.samples()).isEqualTo(1);
+    }
+
+    /** Two humps: the largest difference between a measured and a fitted share, by hand. */
+    @Test
+    void theWorstResidualIsTheLargestDifferenceOfAShare() {
+        SieveResult found = Sieves.analyse(USUAL, List.of(List.of(30.0, 10.0, 55.0, 5.0)));
+        double worst = 0;
+        double before = 0;
+        for (int i = 0; i < 4; i++) {
+            double finer = i == 3 ? 1 : found.distribution().shareFinerThan(USUAL.get(i));
+            worst = Math.max(worst, Math.abs(found.sharesPercent().get(i) - 100 * (finer - before)));
+            before = finer;
+        }
+        assertThat(found.worstResidualPercent()).isGreaterThan(5).isCloseTo(worst, within(1e-9));
     }
 }
