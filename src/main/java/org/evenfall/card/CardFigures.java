@@ -34,8 +34,8 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
         FinalSettings settings = assessment.card().settings();
         RatePlan plan = assessment.rate().plan();
         if (plan != null) {
-            add(figures, "card.rate", words.number(plan.productKgPerHa(), 0, Unit.KG_PER_HA));
-            add(figures, "card.rateN", words.number(plan.nitrogenKgPerHa(), 0, Unit.KG_PER_HA));
+            add(figures, "card.rate", words.number(plan.amounts().productKgPerHa(), 0, Unit.KG_PER_HA));
+            add(figures, "card.rateN", words.number(plan.amounts().nitrogenKgPerHa(), 0, Unit.KG_PER_HA));
         }
         if (settings.openingLeft() != null && settings.openingRight() != null) {
             add(figures, "card.openingLeft", plain(settings.openingLeft()));
@@ -52,10 +52,10 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
             number(figures, "card.chain", assessment.height().chainM(), 100, 0, Unit.CM);
         }
         number(figures, "card.tilt", settings.tiltDeg(), 1, 0, Unit.DEG);
-        if (plan != null && plan.bucketKg() != null && plan.bucketSeconds() != null) {
+        if (plan != null && plan.bucket().kg() != null && plan.bucket().seconds() != null) {
             figures.add(new CardContent.Figure(
-                    words.text("card.bucket", Arg.number(plan.bucketSeconds(), 0, Unit.S)),
-                    words.number(plan.bucketKg(), 1, Unit.KG)));
+                    words.text("card.bucket", Arg.number(plan.bucket().seconds(), 0, Unit.S)),
+                    words.number(plan.bucket().kg(), 1, Unit.KG)));
         }
         typed(figures, "card.windStop", setup.card().windStop());
         if (!setup.trays().borderDevice().isBlank()) {

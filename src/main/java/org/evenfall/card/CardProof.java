@@ -58,23 +58,22 @@ record CardProof(Setup setup, Assessment assessment, Sentences words) {
             perAcre(plan, proof);
         }
         if (plan != null
-                && plan.bucketKg() != null
-                && plan.bucketLowKg() != null
-                && plan.bucketHighKg() != null
-                && plan.bucketSeconds() != null) {
+                && plan.bucket().kg() != null
+                && plan.bucket().toleranceKg() != null
+                && plan.bucket().seconds() != null) {
             proof.add(words.text(
                     "card.bucketBand",
-                    Arg.number(plan.bucketSeconds(), 0, Unit.S),
-                    Arg.number(plan.bucketLowKg(), 1, Unit.NONE),
-                    Arg.number(plan.bucketHighKg(), 1, Unit.KG)));
+                    Arg.number(plan.bucket().seconds(), 0, Unit.S),
+                    Arg.number(plan.bucket().toleranceKg().low(), 1, Unit.NONE),
+                    Arg.number(plan.bucket().toleranceKg().high(), 1, Unit.KG)));
         }
         if (plan != null
-                && plan.haPerBag() != null
+                && plan.logistics().haPerBag() != null
                 && !setup.rate().plan().bagMass().isBlank()) {
             proof.add(words.text(
                     "card.bag",
                     Arg.text(setup.rate().plan().bagMass().toString()),
-                    Arg.number(plan.haPerBag(), 2, Unit.HA)));
+                    Arg.number(plan.logistics().haPerBag(), 2, Unit.HA)));
         }
         return proof;
     }
@@ -84,7 +83,7 @@ record CardProof(Setup setup, Assessment assessment, Sentences words) {
         PlanEntries typed = setup.rate().plan();
         boolean byProduct = typed.basis() == RateBasis.PRODUCT;
         EnteredQuantity rate = byProduct ? typed.productRate() : typed.nitrogenRate();
-        Arg metric = Arg.number(byProduct ? plan.productKgPerHa() : plan.nitrogenKgPerHa(), 0, Unit.KG_PER_HA);
+        Arg metric = Arg.number(byProduct ? plan.amounts().productKgPerHa() : plan.amounts().nitrogenKgPerHa(), 0, Unit.KG_PER_HA);
         if (rate.unit() == Unit.UNITS) {
             proof.add(words.text(
                     "card.units", Arg.text(rate.text()), Arg.word("choice.UnitsBasis." + typed.unitsBasis()), metric));

@@ -49,7 +49,7 @@ final class MatchCommand extends AnswerCommand {
     }
 
     private String line(RankedProduct reference) {
-        double throwM = reference.throwDifferenceM() == null ? 0 : reference.throwDifferenceM();
+        double throwM = reference.throwDifference().metres();
         return String.format(
                 Locale.ROOT,
                 "%-32s %s  %s  %s",

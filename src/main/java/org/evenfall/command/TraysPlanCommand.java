@@ -129,12 +129,9 @@ final class TraysPlanCommand implements Callable<Integer> {
                     / 1e4;
             int count = (int) OptionRange.within(
                     spec, "--trays", (double) trays, TrayLayouts.FEWEST_TRAYS, TrayLayouts.MOST_TRAYS);
-            SizeDistribution sizes = new SizeDistribution(
+            SizeDistribution sizes = SizeDistribution.exact(
                     OptionRange.within(spec, "--d50-mm", d50Mm, 0.3, 8),
-                    OptionRange.within(spec, "--geometric-sd", geometricSd, 1, 2.5),
-                    0,
-                    0,
-                    false);
+                    OptionRange.within(spec, "--geometric-sd", geometricSd, 1, 2.5));
             double granuleG = CatchPlans.meanGranuleG(
                     sizes, OptionRange.within(spec, "--density-kg-m3", densityKgPerM3, 500, 3000));
             layout = TrayLayouts.asideFrom(

@@ -1,41 +1,51 @@
 package org.evenfall.granule;
 
+import java.util.EnumSet;
 import java.util.List;
+import org.apache.commons.statistics.descriptive.DoubleStatistics;
+import org.apache.commons.statistics.descriptive.Statistic;
 
 /** Bulk density by weighing struck-level, untapped fillings of one container. */
 public final class BulkDensities {
 
-    /** Fillings below which another is asked for. */
+    /** Number of fillings below which another is advised. Assumption: the scatter of two fillings says little. */
     public static final int FEWEST_FILLINGS = 3;
 
-    /** Spread between lowest and highest, % of the mean, above which another filling is asked for. Ours. */
+    /**
+     * Spread between lowest and highest filling, % of the mean, above which another filling is advised. Assumption:
+     * careful fillings scatter by about 1 %.
+     */
     public static final double WIDEST_SPREAD_PERCENT = 3;
+
+    /** Scatter of one filling where only one was weighed, share of the mean. Assumption: what careful fillings show. */
+    static final double USUAL_SCATTER_SHARE = 0.01;
 
     private BulkDensities() {}
 
     /**
+     * Mean bulk density with its standard error: √((s² + r²)/n + r²), s the scatter between fillings (n − 1), r the
+     * reading error of the scale, step/√12, which enters once more with the empty weight that is read only once.
+     *
      * @param netKg net weight of each filling, kg, above 0, at least one
      * @param volumeL volume of the container, L, above 0
-     * @param scaleStepKg smallest step of the scale, kg, 0 when not known; adds step/√12 to the error of one weighing
+     * @param scaleStepKg smallest step of the scale, kg, at least 0; 0 when not known
+     * @throws IllegalArgumentException when a value is outside these ranges
      */
     public static BulkDensity of(List<Double> netKg, double volumeL, double scaleStepKg) {
         if (netKg.isEmpty() || !(volumeL > 0) || netKg.stream().anyMatch(kg -> !(kg > 0)) || !(scaleStepKg >= 0)) {
             throw new IllegalArgumentException("netKg and volumeL must be above 0, scaleStepKg at least 0: " + netKg
                     + ", " + volumeL + ", " + scaleStepKg);
         }
-        int n = netKg.size();
-        double mean = netKg.stream().mapToDouble(kg -> kg / volumeL).average().orElseThrow();
-        double squares = netKg.stream()
-                .mapToDouble(kg -> Math.pow(kg / volumeL - mean, 2))
-                .sum();
-        double sd = n > 1 ? Math.sqrt(squares / (n - 1)) : 0;
-        double lowest = netKg.stream().mapToDouble(kg -> kg / volumeL).min().orElseThrow();
-        double highest = netKg.stream().mapToDouble(kg -> kg / volumeL).max().orElseThrow();
-        double spreadPercent = 100 * (highest - lowest) / mean;
+        double[] kgPerL = netKg.stream().mapToDouble(kg -> kg / volumeL).toArray();
+        DoubleStatistics statistics = DoubleStatistics.of(
+                EnumSet.of(Statistic.MEAN, Statistic.STANDARD_DEVIATION, Statistic.MIN, Statistic.MAX), kgPerL);
+        int n = kgPerL.length;
+        double mean = statistics.getAsDouble(Statistic.MEAN);
+        double sd = statistics.getAsDouble(Statistic.STANDARD_DEVIATION);
+        double spreadPercent =
+                100 * (statistics.getAsDouble(Statistic.MAX) - statistics.getAsDouble(Statistic.MIN)) / mean;
         double reading = scaleStepKg / Math.sqrt(12) / volumeL;
-        // one filling alone says nothing of its scatter: 1 % is taken, what careful fillings show (ours)
-        double scatter = n > 1 ? sd : 0.01 * mean;
-        // the empty weight is read once and does not average out
+        double scatter = n > 1 ? sd : USUAL_SCATTER_SHARE * mean;
         double standardError = Math.sqrt((scatter * scatter + reading * reading) / n + reading * reading);
         return new BulkDensity(
                 mean,

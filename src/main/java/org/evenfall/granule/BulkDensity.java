@@ -22,6 +22,7 @@ public record BulkDensity(
         boolean anotherFillingAdvised,
         List<Double> fillingsKgPerL) {
 
+    /** Copies the list. */
     public BulkDensity {
         fillingsKgPerL = List.copyOf(fillingsKgPerL);
     }

@@ -4,16 +4,25 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
  * Log likelihood of sieve classes under a log-normal distribution, in alpha = mu/sigma and beta = 1/sigma. In these it is
- * concave (Burridge 1981, J. Royal Statistical Society B 43:41-45, citation from memory; the tests search a grid), so
- * that Newton steps, halved where they overshoot, find its one highest point.
+ * concave, so that Newton steps, halved where they overshoot, find its one maximum. Source (from memory): Burridge 1981,
+ * J. Royal Statistical Society B 43:41-45; the tests search a grid as well.
  */
 final class ClassLikelihood {
 
-    /** Widest sigma given: geometric standard deviation 3. A single product stays far below. Ours. */
+    /** Largest sigma given: geometric standard deviation 3. Assumption: a single product stays far below. */
     static final double WIDEST_SIGMA = Math.log(3);
 
     private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
     private static final int MOST_STEPS = 200;
+
+    /** Rise of the log likelihood that a Newton step promises, below which the maximum is reached. */
+    private static final double LEAST_RISE = 1e-20;
+
+    /** Share of the promised rise that a step must bring, else it is halved (Armijo's rule). */
+    private static final double ARMIJO_SHARE = 1e-4;
+
+    /** Share of a Newton step below which halving ends. */
+    private static final double SHORTEST_STEP = 1e-12;
 
     private final double[] edges;
     private final double[] shares;
@@ -39,7 +48,8 @@ final class ClassLikelihood {
         this.shares = shares.clone();
     }
 
-    LogNormalFit highest() {
+    /** The fit of maximum likelihood; a bound where sigma would exceed {@link #WIDEST_SIGMA}. */
+    LogNormalFit maximum() {
         double range = edges[edges.length - 2] - edges[1];
         double alpha = 0;
         double beta = 1 / Math.max(0.1, range / 2);
@@ -49,19 +59,19 @@ final class ClassLikelihood {
             double stepAlpha = -(curvatureBeta * gradientAlpha - curvatureMixed * gradientBeta) / determinant;
             double stepBeta = -(curvatureAlpha * gradientBeta - curvatureMixed * gradientAlpha) / determinant;
             double rise = gradientAlpha * stepAlpha + gradientBeta * stepBeta;
-            if (!(rise > 1e-20)) {
+            if (!(rise > LEAST_RISE)) {
                 break;
             }
             double before = value;
             double length = 1;
             at(alpha + stepAlpha, beta + stepBeta);
-            while (!(value >= before + 1e-4 * length * rise) && length > 1e-12) {
+            while (!(value >= before + ARMIJO_SHARE * length * rise) && length > SHORTEST_STEP) {
                 length /= 2;
                 at(alpha + length * stepAlpha, beta + length * stepBeta);
             }
             alpha += length * stepAlpha;
             beta += length * stepBeta;
-            if (length <= 1e-12) {
+            if (length <= SHORTEST_STEP) {
                 break;
             }
         }
@@ -71,14 +81,14 @@ final class ClassLikelihood {
                 : new LogNormalFit(centre + median(1 / WIDEST_SIGMA) * WIDEST_SIGMA, WIDEST_SIGMA, true);
     }
 
-    /** The best alpha where beta is held. */
+    /** The most likely alpha at a given beta. */
     private double median(double beta) {
         double alpha = 0;
         for (int step = 0; step < MOST_STEPS; step++) {
             at(alpha, beta);
             double change = -gradientAlpha / curvatureAlpha;
             alpha += Math.max(-1, Math.min(1, change));
-            if (Math.abs(change) < 1e-12) {
+            if (Math.abs(change) < SHORTEST_STEP) {
                 break;
             }
         }

@@ -4,10 +4,10 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
  * Fits a log-normal distribution to sieve classes by maximum likelihood on the class probabilities, both end classes
- * open. The amounts are interval-censored: a sieve tells between which apertures a granule lies, no more.
+ * open. The amounts are interval-censored: a sieve shows between which apertures a granule lies, no more.
  *
- * <p>Where the mass fills a single class, or two neighbours, the likelihood has no highest point (it rises as the spread
- * shrinks to nothing); then the widest spread that leaves the other classes as good as empty is given, as a bound.
+ * <p>Where the mass fills a single class, or two neighbours, the likelihood has no maximum (it rises as the spread
+ * shrinks to nothing); then the largest spread that leaves the other classes nearly empty is given, as a bound.
  *
  * @param mu mean of ln diameter (mm)
  * @param sigma standard deviation of ln diameter, above 0
@@ -18,15 +18,24 @@ record LogNormalFit(double mu, double sigma, boolean isBound) {
 
     private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
 
-    /** The most that may lie in a class that looks empty: what a kitchen scale and a shaken sieve miss. Ours. */
+    /** Largest share in a class that appears empty. Assumption: what a kitchen scale and a shaken sieve miss. */
     private static final double EMPTY_SHARE = 0.002;
 
-    /** How far an open class is taken to reach beyond its aperture where only it holds mass: factor 2. Ours. */
+    /** How far an open class reaches beyond its aperture where only it holds mass. Assumption: a factor of 2. */
     private static final double OPEN_REACH = Math.log(2);
 
+    /** Normal quantile beyond which a class appears empty. */
     private static final double EDGE = STANDARD.inverseCumulativeProbability(1 - EMPTY_SHARE);
 
-    /** @param shares share of each class, finest first, summing to 1; one more than apertures */
+    /** Mass of a class below which it adds nothing to the information matrix. */
+    private static final double LEAST_MASS = 1e-12;
+
+    /**
+     * The fit to measured shares.
+     *
+     * @param aperturesMm apertures, mm, strictly rising
+     * @param shares share of each class, finest first, summing to 1; one more than apertures
+     */
     static LogNormalFit of(double[] aperturesMm, double[] shares) {
         int first = -1;
         int last = -1;
@@ -40,16 +49,16 @@ record LogNormalFit(double mu, double sigma, boolean isBound) {
         return switch (last - first) {
             case 0 -> oneClass(edges[first], edges[first + 1]);
             case 1 -> twoClasses(edges, first, shares[first]);
-            default -> withinReach(new ClassLikelihood(edges, shares).highest(), edges);
+            default -> withinReach(new ClassLikelihood(edges, shares).maximum(), edges);
         };
     }
 
-    /** A median far outside the sieves is no measurement: it is held at the end of the open class, as a bound. */
+    /** A median far outside the sieves is no measurement: it is limited to the end of the open class, as a bound. */
     private static LogNormalFit withinReach(LogNormalFit fit, double[] edges) {
         double lowest = edges[1] - OPEN_REACH;
         double highest = edges[edges.length - 2] + OPEN_REACH;
-        double held = Math.max(lowest, Math.min(highest, fit.mu));
-        return held == fit.mu ? fit : new LogNormalFit(held, fit.sigma, true);
+        double limited = Math.max(lowest, Math.min(highest, fit.mu));
+        return limited == fit.mu ? fit : new LogNormalFit(limited, fit.sigma, true);
     }
 
     private static double[] edges(double[] aperturesMm) {
@@ -91,7 +100,7 @@ record LogNormalFit(double mu, double sigma, boolean isBound) {
     }
 
     /**
-     * Standard errors of mu and sigma as if the shares came from so many independent granules of equal mass.
+     * Standard errors of mu and sigma by the Fisher information of so many independent granules of equal mass.
      *
      * @param granules effective number of granules, above 0
      */
@@ -104,7 +113,7 @@ record LogNormalFit(double mu, double sigma, boolean isBound) {
             double a = (edges[i] - mu) / sigma;
             double b = (edges[i + 1] - mu) / sigma;
             double mass = ClassLikelihood.massBetween(a, b);
-            if (mass > 1e-12) {
+            if (mass > LEAST_MASS) {
                 double byMu = -(ClassLikelihood.density(b, 0) - ClassLikelihood.density(a, 0)) / sigma;
                 double bySigma = -(ClassLikelihood.density(b, 1) - ClassLikelihood.density(a, 1)) / sigma;
                 mm += byMu * byMu / mass;

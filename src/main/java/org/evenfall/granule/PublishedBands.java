@@ -1,30 +1,31 @@
 package org.evenfall.granule;
 
 import java.util.List;
+import org.evenfall.granule.PublishedBand.Quantity;
+import org.evenfall.quantity.Interval;
 
-/** Published ranges shown beside the measured figures, each with the bundle key of its source. */
+/** Published ranges shown with the measured figures. Source: that of the bundle key given with each. */
 public final class PublishedBands {
-
-    public static final String BULK_DENSITY = "bulkDensityKgPerL";
-    public static final String SHARE_2_TO_4 = "share2To4MmPercent";
-    public static final String SHARE_UNDER_2 = "shareUnder2MmPercent";
-    public static final String MEDIAN = "d50Mm";
-    public static final String SPREAD_INDEX = "spreadIndexPercent";
 
     private PublishedBands() {}
 
+    /** The published ranges of a form; none for a form without one. */
     public static List<PublishedBand> of(ProductForm form) {
         return switch (form) {
             case GRANULAR_UREA ->
                 List.of(
-                        new PublishedBand(form, BULK_DENSITY, 0.70, 0.78, "source.ureaDensity"),
-                        new PublishedBand(form, SHARE_2_TO_4, 80, 100, "source.ureaSize"),
-                        new PublishedBand(form, MEDIAN, 3.0, 3.5, "source.blendSize"),
-                        new PublishedBand(form, SPREAD_INDEX, 0, 18, "source.blendSize"));
-            case PRILLED_UREA -> List.of(new PublishedBand(form, BULK_DENSITY, 0.70, 0.78, "source.ureaDensity"));
+                        band(form, Quantity.BULK_DENSITY, 0.70, 0.78, "source.ureaDensity"),
+                        band(form, Quantity.SHARE_2_TO_4_MM, 80, 100, "source.ureaSize"),
+                        band(form, Quantity.MEDIAN, 3.0, 3.5, "source.blendSize"),
+                        band(form, Quantity.SPREAD_INDEX, 0, 18, "source.blendSize"));
+            case PRILLED_UREA -> List.of(band(form, Quantity.BULK_DENSITY, 0.70, 0.78, "source.ureaDensity"));
             case CALCIUM_AMMONIUM_NITRATE ->
-                List.of(new PublishedBand(form, BULK_DENSITY, 0.95, 1.05, "source.nitrateDensity"));
+                List.of(band(form, Quantity.BULK_DENSITY, 0.95, 1.05, "source.nitrateDensity"));
             case AMMONIUM_NITRATE, OTHER, UNANSWERED -> List.of();
         };
+    }
+
+    private static PublishedBand band(ProductForm form, Quantity quantity, double low, double high, String sourceKey) {
+        return new PublishedBand(form, quantity, new Interval(low, high), sourceKey);
     }
 }

@@ -1,17 +1,18 @@
 package org.evenfall.granule;
 
-/** How many bags to take a sample from: about the root of their number, at least four. Common practice, no source. */
+/** How many bags to sample. Common practice: about the square root of their number, at least four. */
 public final class Sampling {
 
-    /** Fewest bags worth sampling. */
+    /** Fewest bags to sample where so many were delivered. */
     public static final int FEWEST_BAGS = 4;
 
     private Sampling() {}
 
     /**
-     * Bags to sample.
+     * Bags to sample: √delivered rounded up, at least {@link #FEWEST_BAGS}, at most all.
      *
      * @param delivered bags delivered, at least 1
+     * @throws IllegalArgumentException when delivered is below 1
      */
     public static int bags(int delivered) {
         if (delivered < 1) {

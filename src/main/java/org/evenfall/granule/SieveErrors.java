@@ -3,27 +3,33 @@ package org.evenfall.granule;
 import java.util.List;
 
 /**
- * How well sieving tells median and spread. Sieve amounts are masses, not counts: what varies is the handful taken and the
- * shaking, far more than the number of granules. So the amounts are treated as if they came from an effective number of
- * independent granules: {@link #GRANULES_PER_SAMPLE} a sample where one sample is all there is (an assumption); with
- * more, the scatter between samples moves that number (Pearson's statistic over its degrees of freedom), the assumption
- * still counting as {@link #ASSUMPTION_WEIGHT} degrees, so that two samples that happen to agree prove little.
+ * Standard errors of median and spread by sieving. Sieve amounts are masses, not counts: the sample taken and the shaking
+ * vary far more than the number of granules. So the amounts are treated as if they came from an effective number of
+ * independent granules: {@link #GRANULES_PER_SAMPLE} for one sample; with more samples, their scatter (Pearson's
+ * statistic over its degrees of freedom) moves that number, the assumption still counting as
+ * {@link #ASSUMPTION_WEIGHT} degrees, so that two samples that agree by chance prove little.
  *
  * @param lnD50 standard error of ln d50
- * @param sigma standard error of the standard deviation of ln d
+ * @param sigma standard error of sigma, the standard deviation of ln d
  */
 record SieveErrors(double lnD50, double sigma) {
 
-    /** Effective granules a sample: gives about 3 % on d50 for ordinary granules on three sieves. Ours. */
+    /** Effective granules of one sample. Assumption: gives about 3 % on d50 for ordinary granules on three sieves. */
     static final double GRANULES_PER_SAMPLE = 40;
 
-    /** Degrees of freedom that the assumption counts for beside the scatter seen. Ours. */
+    /** Degrees of freedom that the assumption counts for against the observed scatter. Assumption: as five samples would. */
     static final double ASSUMPTION_WEIGHT = 4;
 
-    /** Error of the apertures themselves, in ln mm, that no repeat takes away. Ours. */
+    /** Error of the apertures, in ln mm, which repeats do not reduce. Assumption: 1 % of the aperture. */
     static final double APERTURE_ERROR = 0.01;
 
-    /** @param mean mean share of each class; samples the shares of each sample */
+    /**
+     * Errors of a fit.
+     *
+     * @param aperturesMm apertures, mm, strictly rising
+     * @param mean mean share of each class
+     * @param samples shares of each sample, at least one
+     */
     static SieveErrors of(LogNormalFit fit, double[] aperturesMm, double[] mean, List<double[]> samples) {
         double granules = GRANULES_PER_SAMPLE * samples.size() / dispersion(mean, samples);
         double[] sampling = fit.isBound() ? bound(fit, granules) : fit.errors(aperturesMm, granules);

@@ -2,12 +2,14 @@ package org.evenfall.granule;
 
 import java.util.OptionalDouble;
 
-/** Diameters read off the measured passing curve by straight lines over the logarithm of the aperture. */
+/** Diameters from the measured passing curve, linear over the logarithm of the aperture. */
 public final class SieveInterpolation {
 
     private SieveInterpolation() {}
 
     /**
+     * The diameter that a share of the mass passes. A share that equals a measured one gives the finest aperture with it.
+     *
      * @param aperturesMm apertures, finest first, mm
      * @param passingPercent share passing each aperture, %, rising
      * @param percent the share asked for, %

@@ -1,10 +1,11 @@
 package org.evenfall.granule;
 
 import java.util.List;
+import org.evenfall.quantity.Interval;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the sieve box says about the product.
+ * Sieve analysis of the product.
  *
  * @param aperturesMm apertures, finest first, mm
  * @param sharesPercent mean share of each class, finest class first, %
@@ -12,12 +13,9 @@ import org.jspecify.annotations.Nullable;
  * @param distribution fitted distribution
  * @param d16Mm 16 % of the mass is finer, mm
  * @param d50Mm median, mm
- * @param d50LowMm lower end of the 90 % interval of d50, mm
- * @param d50HighMm upper end, mm
+ * @param d50IntervalMm 90 % interval of d50, mm
  * @param d84Mm 84 % is finer, mm
- * @param spreadIndexPercent granulometric spread index 100 (d84 − d16) / (2 d50), %
- * @param sgn size guide number, 100 × d50 in mm
- * @param uniformityIndex uniformity index, 100 × d at 95 % retained / d at 10 % retained
+ * @param indices figures of the trade
  * @param shareUnder2MmPercent share finer than 2 mm, %
  * @param share2To4MmPercent share between 2 and 4 mm, %
  * @param worstResidualPercent largest difference between a measured and a fitted class share, percentage points
@@ -30,17 +28,24 @@ public record SieveResult(
         SizeDistribution distribution,
         double d16Mm,
         double d50Mm,
-        double d50LowMm,
-        double d50HighMm,
+        Interval d50IntervalMm,
         double d84Mm,
-        double spreadIndexPercent,
-        double sgn,
-        double uniformityIndex,
+        Indices indices,
         double shareUnder2MmPercent,
         double share2To4MmPercent,
         double worstResidualPercent,
         @Nullable Double d50InterpolatedMm) {
 
+    /**
+     * Figures of the trade for a size distribution.
+     *
+     * @param spreadIndexPercent granulometric spread index 100 (d84 − d16) / (2 d50), %
+     * @param sgn size guide number, 100 × d50 in mm
+     * @param uniformityIndex uniformity index, 100 × d at 95 % retained / d at 10 % retained
+     */
+    public record Indices(double spreadIndexPercent, double sgn, double uniformityIndex) {}
+
+    /** Copies the lists. */
     public SieveResult {
         aperturesMm = List.copyOf(aperturesMm);
         sharesPercent = List.copyOf(sharesPercent);

@@ -3,24 +3,30 @@ package org.evenfall.granule;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.evenfall.quantity.Interval;
+import org.evenfall.quantity.NinetyPercent;
 
 /**
- * From amounts on sieves of any apertures to a size distribution. Each sample counts alike, whatever its amount; a column
- * read by its height counts as mass, since the classes of one product pack alike.
+ * From amounts on sieves of any apertures to a size distribution. Each sample has the same weight, whatever its amount; a
+ * column measured by its height counts as mass, since the classes of one product pack alike.
  */
 public final class Sieves {
 
-    /** An aperture within this share of a diameter asked for counts as that diameter: 5/64 in is 2 mm. Ours. */
-    private static final double SAME_APERTURE_SHARE = 0.015;
+    /** An aperture within this share of a diameter counts as that diameter. Assumption: so 5/64 in is 2 mm. */
+    static final double SAME_APERTURE_SHARE = 0.015;
 
-    private static final double Z90 = 1.6449;
+    /** Diameters between which published figures give the share of the mass, mm. */
+    private static final Interval USUAL_GRANULES_MM = new Interval(2, 4);
 
     private Sieves() {}
 
     /**
+     * Fits a log-normal distribution to sieved samples.
+     *
      * @param aperturesMm apertures, mm, strictly rising, at least two
      * @param samples amounts of each sample, finest class first, one more than apertures, none negative, sum above 0;
      *     any one unit a sample, since only shares count
+     * @throws IllegalArgumentException when apertures or amounts are outside these ranges
      */
     public static SieveResult analyse(List<Double> aperturesMm, List<List<Double>> samples) {
         double[] apertures =
@@ -59,9 +65,9 @@ public final class Sieves {
             }
         }
         double d50 = distribution.d50Mm();
-        double error = distribution.lnD50StandardError();
+        Interval lnD50 = NinetyPercent.of(Math.log(d50), distribution.lnD50StandardError());
         OptionalDouble interpolated = SieveInterpolation.diameterMm(apertures, passing, 50);
-        double under2 = shareUnder(2, apertures, passing, distribution);
+        double under2 = shareUnder(USUAL_GRANULES_MM.low(), apertures, passing, distribution);
         return new SieveResult(
                 aperturesMm,
                 Arrays.stream(mean).mapToObj(share -> 100 * share).toList(),
@@ -69,19 +75,17 @@ public final class Sieves {
                 distribution,
                 distribution.quantileMm(0.16),
                 d50,
-                d50 * Math.exp(-Z90 * error),
-                d50 * Math.exp(Z90 * error),
+                new Interval(Math.exp(lnD50.low()), Math.exp(lnD50.high())),
                 distribution.quantileMm(0.84),
-                distribution.spreadIndexPercent(),
-                distribution.sgn(),
-                distribution.uniformityIndex(),
+                new SieveResult.Indices(
+                        distribution.spreadIndexPercent(), distribution.sgn(), distribution.uniformityIndex()),
                 under2,
-                Math.max(0, shareUnder(4, apertures, passing, distribution) - under2),
+                Math.max(0, shareUnder(USUAL_GRANULES_MM.high(), apertures, passing, distribution) - under2),
                 100 * worst,
                 interpolated.isPresent() ? interpolated.getAsDouble() : null);
     }
 
-    /** Measured where an aperture lies there, else from the fit, %. */
+    /** Share finer than a diameter, %: measured where an aperture has that diameter, else from the fit. */
     private static double shareUnder(
             double diameterMm, double[] apertures, double[] passing, SizeDistribution distribution) {
         for (int i = 0; i < apertures.length; i++) {

@@ -20,9 +20,11 @@ public final class SizeCurve {
     /**
      * Points at equal steps of diameter.
      *
+     * @param sizes size distribution by mass
      * @param fromMm first diameter, mm, above 0
      * @param toMm last diameter, mm, above fromMm
      * @param points number of points, at least 2
+     * @throws IllegalArgumentException unless 0 &lt; fromMm &lt; toMm and points at least 2
      */
     public static List<Point> of(SizeDistribution sizes, double fromMm, double toMm, int points) {
         if (!(fromMm > 0) || !(toMm > fromMm) || points < 2) {

@@ -8,28 +8,53 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * @param d50Mm mass median diameter, mm
  * @param geometricSd geometric standard deviation, at least 1
  * @param lnD50StandardError standard error of ln d50
- * @param lnSdStandardError standard error of ln of the geometric standard deviation
- * @param spreadIsBound the spread is no value: an upper bound, since all mass lay in one or two classes; or a guess, since
+ * @param sigmaStandardError standard error of sigma, the standard deviation of ln diameter
+ * @param spreadIsBound the spread is no value: an upper bound, since all mass was in one or two classes; or a guess, since
  *     only the median is known
  */
 public record SizeDistribution(
-        double d50Mm, double geometricSd, double lnD50StandardError, double lnSdStandardError, boolean spreadIsBound) {
+        double d50Mm, double geometricSd, double lnD50StandardError, double sigmaStandardError, boolean spreadIsBound) {
 
     private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
 
+    /**
+     * Checks the ranges.
+     *
+     * @throws IllegalArgumentException when a value is outside its range
+     */
     public SizeDistribution {
-        if (!(d50Mm > 0) || !(geometricSd >= 1) || !(lnD50StandardError >= 0) || !(lnSdStandardError >= 0)) {
+        if (!(d50Mm > 0) || !(geometricSd >= 1) || !(lnD50StandardError >= 0) || !(sigmaStandardError >= 0)) {
             throw new IllegalArgumentException(
                     "d50Mm must be above 0, geometricSd at least 1, standard errors at least 0: " + d50Mm + ", "
-                            + geometricSd + ", " + lnD50StandardError + ", " + lnSdStandardError);
+                            + geometricSd + ", " + lnD50StandardError + ", " + sigmaStandardError);
         }
     }
 
-    /** Geometric standard deviation taken where only a median is known: spread index 18, the blenders' limit (seen). */
+    /**
+     * Geometric standard deviation where only a median is known. Source: limit of the European blenders, spread index 18.
+     */
     public static final double USUAL_GEOMETRIC_SD = 1.2;
 
-    /** Standard error of ln d50 of a median read from a handbook. Ours. */
+    /** Standard error of ln d50 of a median from a handbook. Assumption: as one sieved sample. */
     public static final double HANDBOOK_LN_D50_ERROR = 0.03;
+
+    /** Standard error of sigma of that guess. Assumption: spread indices run from about 13 to 23. */
+    public static final double GUESSED_SIGMA_ERROR = 0.05;
+
+    /** Shares finer that bound the spread index: one standard deviation on either side, rounded as the trade does. */
+    private static final double SPREAD_INDEX_LOW_SHARE = 0.16;
+
+    private static final double SPREAD_INDEX_HIGH_SHARE = 0.84;
+
+    /**
+     * A distribution whose median and spread are taken as exact, for models and worked examples.
+     *
+     * @param d50Mm median diameter, mm, above 0
+     * @param geometricSd geometric standard deviation, at least 1
+     */
+    public static SizeDistribution exact(double d50Mm, double geometricSd) {
+        return new SizeDistribution(d50Mm, geometricSd, 0, 0, false);
+    }
 
     /**
      * A product of which only the median is known. Its spread is a guess, marked as no value.
@@ -37,10 +62,10 @@ public record SizeDistribution(
      * @param d50Mm median diameter, mm, above 0
      */
     public static SizeDistribution medianOnly(double d50Mm) {
-        return new SizeDistribution(d50Mm, USUAL_GEOMETRIC_SD, HANDBOOK_LN_D50_ERROR, 0.05, true);
+        return new SizeDistribution(d50Mm, USUAL_GEOMETRIC_SD, HANDBOOK_LN_D50_ERROR, GUESSED_SIGMA_ERROR, true);
     }
 
-    /** Standard deviation of the natural logarithm of the diameter. */
+    /** Standard deviation of ln diameter: ln of the geometric standard deviation. */
     public double sigma() {
         return Math.log(geometricSd);
     }
@@ -50,7 +75,7 @@ public record SizeDistribution(
         return d50Mm * Math.exp(sigma() * STANDARD.inverseCumulativeProbability(share));
     }
 
-    /** Share of the mass finer than a diameter, 0 to 1. */
+    /** Share of the mass finer than a diameter, 0 to 1; a step at the median for a single size. */
     public double shareFinerThan(double diameterMm) {
         if (diameterMm <= 0) {
             return 0;
@@ -69,19 +94,14 @@ public record SizeDistribution(
         return STANDARD.density(Math.log(diameterMm / d50Mm) / sigma()) / (sigma() * diameterMm);
     }
 
-    /** Size guide number: 100 × d50 in mm (Street, Sherratt, Ohio State University 2012, seen). */
+    /** Size guide number: 100 × d50 in mm. Source: Street, Sherratt, Ohio State University 2012. */
     public double sgn() {
         return 100 * d50Mm;
     }
 
-    /** Median diameter of a size guide number, mm. */
-    public static double d50MmOfSgn(double sgn) {
-        return sgn / 100;
-    }
-
     /**
-     * Uniformity index: 100 × diameter at 95 % retained / diameter at 10 % retained (Canadian Fertilizer Institute, from
-     * memory), so 5 % and 90 % finer.
+     * Uniformity index: 100 × diameter at 95 % retained / diameter at 10 % retained, so 5 % and 90 % finer. Source (from
+     * memory): Canadian Fertilizer Institute.
      */
     public double uniformityIndex() {
         return 100 * quantileMm(0.05) / quantileMm(0.90);
@@ -89,6 +109,6 @@ public record SizeDistribution(
 
     /** Granulometric spread index 100 (d84 − d16) / (2 d50), %. */
     public double spreadIndexPercent() {
-        return 100 * (quantileMm(0.84) - quantileMm(0.16)) / (2 * d50Mm);
+        return 100 * (quantileMm(SPREAD_INDEX_HIGH_SHARE) - quantileMm(SPREAD_INDEX_LOW_SHARE)) / (2 * d50Mm);
     }
 }

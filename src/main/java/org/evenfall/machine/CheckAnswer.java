@@ -1,6 +1,6 @@
 package org.evenfall.machine;
 
-/** The outcome of one look at the machine. */
+/** The outcome of one item of the machine check. */
 public enum CheckAnswer {
     UNANSWERED,
     GOOD,

@@ -1,6 +1,6 @@
 package org.evenfall.machine;
 
-/** The parts looked at in the yard, in the order in which one walks round the machine. */
+/** The items of the machine check, in the order of a walk round the machine. */
 public enum CheckItem {
     GUARDS,
     VANES_SAME_SET,

@@ -1,25 +1,34 @@
 package org.evenfall.machine;
 
+import java.util.EnumSet;
 import java.util.List;
+import org.apache.commons.statistics.descriptive.DoubleStatistics;
+import org.apache.commons.statistics.descriptive.Statistic;
 import org.jspecify.annotations.Nullable;
 
-/** Height of the machine over the top of the crop. */
+/** Height of the machine above the crop canopy. */
 public final class HeightCalculator {
+
+    /**
+     * Share of the growth until the next pass that is added to the crop. Assumption: half of it, so that the machine is
+     * neither too low now nor too high later.
+     */
+    static final double GROWTH_SHARE = 0.5;
 
     private HeightCalculator() {}
 
     /**
-     * All heights over the ground, m.
+     * Measured and wanted heights; above the ground where not stated otherwise, m.
      *
-     * @param cropM crop at several places, at least one
-     * @param growthM growth until the next pass, at least 0
-     * @param wantedOverCropM wanted height of the reference point over the crop
-     * @param leftM reference point now, left, or null
-     * @param rightM right, or null
-     * @param frontM front, or null
-     * @param rearM rear, or null
-     * @param chainPointOverReferenceM where the chain hangs from, over the reference point; 0 when not told
-     * @param throwPer10CmM change of throw for 10 cm of height, from the flight model, or null
+     * @param cropM height of the crop canopy at several places, m, at least one
+     * @param growthM growth until the next pass, m, at least 0
+     * @param wantedOverCropM wanted height of the reference point above the crop canopy, m, above 0
+     * @param leftM reference point now, left, m, or null
+     * @param rightM right, m, or null
+     * @param frontM front, m, or null
+     * @param rearM rear, m, or null
+     * @param chainPointOverReferenceM height of the chain's upper end above the reference point, m; 0 when not known
+     * @param throwPer10CmM change of throw for 10 cm of height, by the flight model, m, or null
      */
     public record Measured(
             List<Double> cropM,
@@ -32,45 +41,50 @@ public final class HeightCalculator {
             double chainPointOverReferenceM,
             @Nullable Double throwPer10CmM) {
 
+        /**
+         * Checks the ranges.
+         *
+         * @throws IllegalArgumentException when a height is outside its range
+         */
         public Measured {
             cropM = List.copyOf(cropM);
-            if (cropM.isEmpty() || !(wantedOverCropM > 0) || growthM < 0) {
-                throw new IllegalArgumentException("need a crop height, a wanted height above 0, growth at least 0");
+            if (cropM.isEmpty() || !(wantedOverCropM > 0) || !(growthM >= 0)) {
+                throw new IllegalArgumentException("need a crop height, wantedOverCropM above 0, growthM at least 0: "
+                        + cropM + ", " + wantedOverCropM + ", " + growthM);
             }
         }
     }
 
     /**
-     * The machine is set for the crop half-way through the growth expected, so that it is neither half too low now nor
-     * half too high later. Ours.
+     * Heights that set the machine: above the ground = mean crop + {@link #GROWTH_SHARE} × growth + wanted. The height now
+     * is the mean of left and right, else of front and rear; one side alone counts for both.
      */
     public static HeightResult assess(Measured measured) {
-        double crop = measured.cropM().stream()
-                .mapToDouble(Double::doubleValue)
-                .average()
-                .orElseThrow();
-        double lowest =
-                measured.cropM().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
-        double highest =
-                measured.cropM().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
-        double cropLater = crop + measured.growthM() / 2;
-        double overGround = cropLater + measured.wantedOverCropM();
+        DoubleStatistics crop = DoubleStatistics.of(
+                EnumSet.of(Statistic.MEAN, Statistic.MIN, Statistic.MAX),
+                measured.cropM().stream().mapToDouble(Double::doubleValue).toArray());
+        double meanM = crop.getAsDouble(Statistic.MEAN);
+        double laterM = meanM + GROWTH_SHARE * measured.growthM();
+        double overGroundM = laterM + measured.wantedOverCropM();
+        return new HeightResult(
+                new HeightResult.Crop(meanM, crop.getAsDouble(Statistic.MAX) - crop.getAsDouble(Statistic.MIN), laterM),
+                measured.wantedOverCropM(),
+                overGroundM,
+                now(measured, meanM, overGroundM),
+                Math.max(0, measured.wantedOverCropM() + measured.chainPointOverReferenceM()),
+                measured.throwPer10CmM());
+    }
+
+    private static HeightResult.Now now(Measured measured, double cropM, double overGroundM) {
         Double now = mean(measured.leftM(), measured.rightM());
         if (now == null) {
             now = mean(measured.frontM(), measured.rearM());
         }
-        return new HeightResult(
-                crop,
-                highest - lowest,
-                cropLater,
-                measured.wantedOverCropM(),
-                overGround,
+        return new HeightResult.Now(
                 difference(measured.leftM(), measured.rightM()),
                 difference(measured.frontM(), measured.rearM()),
-                now == null ? null : Double.valueOf(now - crop),
-                now == null ? null : Double.valueOf(overGround - now),
-                Math.max(0, measured.wantedOverCropM() + measured.chainPointOverReferenceM()),
-                measured.throwPer10CmM());
+                now == null ? null : Double.valueOf(now - cropM),
+                now == null ? null : Double.valueOf(overGroundM - now));
     }
 
     private static @Nullable Double mean(@Nullable Double first, @Nullable Double second) {

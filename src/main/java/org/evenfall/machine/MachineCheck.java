@@ -7,20 +7,28 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** The machine looked over before the field. The limits are ours, common practice, no source; the handbook's come first. */
+/**
+ * The machine check before the field. Its limits are common practice; those of the handbook come first.
+ */
 public final class MachineCheck {
 
-    /** A vane shorter than new by more than this has worn into the pattern, m. */
+    /** Wear of a vane that the pattern shows, m. Common practice. */
     public static final double WORST_VANE_WEAR_M = 0.005;
 
-    /** Left and right frame height may differ by this, m. */
+    /** Allowed difference of left and right frame height, m. Common practice. */
     public static final double WORST_LEVEL_M = 0.02;
 
-    /** Left and right tyre pressure may differ by this, bar. */
+    /** Allowed difference of left and right tyre pressure, bar. Common practice. */
     public static final double WORST_TYRE_BAR = 0.2;
 
-    /** The measured shaft speed may differ from the wanted one by this, %. */
+    /** Allowed deviation of the measured PTO speed from the wanted one, %. Common practice. */
     public static final double WORST_PTO_PERCENT = 3;
+
+    /** PTO speed to which disc speeds of the handbook refer, rpm. Source (from memory): ISO 500-1, PTO type 1. */
+    private static final double RATED_PTO_RPM = 540;
+
+    /** Rounding that does not count against a limit. */
+    private static final double ROUNDING = 1e-9;
 
     private MachineCheck() {}
 
@@ -41,19 +49,19 @@ public final class MachineCheck {
             CheckAnswer answer) {}
 
     /**
-     * Everything found in the yard.
+     * Everything found at the machine check.
      *
      * @param vanes vanes
-     * @param answers answer by part
-     * @param withReason parts whose failure is overridden with a typed reason
+     * @param answers answer by item
+     * @param withReason items whose failure is overridden with a typed reason
      * @param vanesOverridden a reason was typed for failed vanes
-     * @param levelOverridden a reason was typed for level or shaft speed
+     * @param levelOverridden a reason was typed for level, tyres or PTO speed
      * @param heightLeftM frame height left, m
      * @param heightRightM frame height right, m
-     * @param tyreLeftBar tyre pressure left
-     * @param tyreRightBar tyre pressure right
-     * @param ptoRpm measured shaft speed
-     * @param ptoWantedRpm wanted shaft speed
+     * @param tyreLeftBar tyre pressure left, bar
+     * @param tyreRightBar tyre pressure right, bar
+     * @param ptoRpm measured PTO speed, rpm
+     * @param ptoWantedRpm wanted PTO speed, rpm
      */
     public record Found(
             List<MeasuredVane> vanes,
@@ -68,7 +76,7 @@ public final class MachineCheck {
             @Nullable Double ptoRpm,
             @Nullable Double ptoWantedRpm) {}
 
-    /** Parts whose failure reaches the pattern or the people; the agitator only the flow. */
+    /** Items whose failure affects the pattern or people; the agitator affects only the flow. */
     public static Set<CheckItem> spoilPattern() {
         return EnumSet.complementOf(EnumSet.of(CheckItem.AGITATOR));
     }
@@ -78,6 +86,12 @@ public final class MachineCheck {
         return item != CheckItem.GUARDS;
     }
 
+    /**
+     * Assesses the machine check. What was not measured neither fails nor passes.
+     *
+     * @param found everything found
+     * @param discSpeedAt540Rpm disc speed at 540 rpm of the PTO, rpm; null when not known
+     */
     public static MachineCheckResult assess(Found found, @Nullable Double discSpeedAt540Rpm) {
         List<VaneCheck> vanes = found.vanes().stream().map(MachineCheck::vane).toList();
         List<CheckItem> failed = new ArrayList<>();
@@ -91,7 +105,7 @@ public final class MachineCheck {
                 }
                 case UNANSWERED -> unanswered.add(item);
                 case GOOD, NOT_FITTED -> {
-                    // nothing to tell
+                    // neither fails nor is open
                 }
             }
         }
@@ -102,10 +116,10 @@ public final class MachineCheck {
                         || beyond(tyres, WORST_TYRE_BAR)
                         || beyond(ptoDeviationPercent(found.ptoRpm(), found.ptoWantedRpm()), WORST_PTO_PERCENT))
                 && !found.levelOverridden();
-        boolean partStops = failed.stream().anyMatch(spoilPattern()::contains);
+        boolean itemStops = failed.stream().anyMatch(spoilPattern()::contains);
         Double discRpm = found.ptoRpm() == null || discSpeedAt540Rpm == null
                 ? null
-                : Double.valueOf(discSpeedAt540Rpm * found.ptoRpm() / 540);
+                : Double.valueOf(discSpeedAt540Rpm * found.ptoRpm() / RATED_PTO_RPM);
         return new MachineCheckResult(
                 vanes,
                 failed,
@@ -115,10 +129,10 @@ public final class MachineCheck {
                 tyres,
                 found.ptoRpm(),
                 discRpm,
-                vaneStops || levelStops || partStops);
+                vaneStops || levelStops || itemStops);
     }
 
-    /** Measured less wanted shaft speed, %; null without either. */
+    /** Deviation of the measured from the wanted PTO speed, %; null without either. */
     public static @Nullable Double ptoDeviationPercent(@Nullable Double ptoRpm, @Nullable Double wantedRpm) {
         return ptoRpm == null || wantedRpm == null ? null : Double.valueOf(100 * (ptoRpm / wantedRpm - 1));
     }
@@ -127,7 +141,7 @@ public final class MachineCheck {
         Double wear = difference(vane.lengthNewM(), vane.lengthM());
         Double percent =
                 wear == null || vane.lengthNewM() == null ? null : Double.valueOf(100 * wear / vane.lengthNewM());
-        boolean failed = vane.answer() == CheckAnswer.FAILED || (wear != null && wear > WORST_VANE_WEAR_M);
+        boolean failed = vane.answer() == CheckAnswer.FAILED || (wear != null && wear > WORST_VANE_WEAR_M + ROUNDING);
         return new VaneCheck(vane.side(), vane.label(), wear, percent, failed);
     }
 
@@ -136,6 +150,6 @@ public final class MachineCheck {
     }
 
     private static boolean beyond(@Nullable Double value, double limit) {
-        return value != null && Math.abs(value) > limit + 1e-9;
+        return value != null && Math.abs(value) > limit + ROUNDING;
     }
 }

@@ -4,16 +4,16 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The machine as found in the yard.
+ * The outcome of the machine check.
  *
  * @param vanes vanes
- * @param failed parts that failed and are not overridden
- * @param overridden parts that failed and are overridden with a reason
- * @param unanswered parts not yet looked at
+ * @param failed items that failed and are not overridden
+ * @param overridden items that failed and are overridden with a reason
+ * @param unanswered items not yet checked
  * @param levelDifferenceM left height less right height of the frame, m
  * @param tyreDifferenceBar left less right tyre pressure, bar
- * @param ptoRpm measured shaft speed
- * @param discRpm disc speed that follows
+ * @param ptoRpm measured PTO speed, rpm
+ * @param discRpm disc speed at it, rpm
  * @param blocksFieldTest a failed item stops the tray test
  */
 public record MachineCheckResult(
@@ -27,6 +27,7 @@ public record MachineCheckResult(
         @Nullable Double discRpm,
         boolean blocksFieldTest) {
 
+    /** Copies the lists. */
     public MachineCheckResult {
         vanes = List.copyOf(vanes);
         failed = List.copyOf(failed);

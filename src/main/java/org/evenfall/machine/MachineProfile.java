@@ -6,17 +6,17 @@ import org.jspecify.annotations.Nullable;
 /**
  * The machine as the core needs it.
  *
- * @param name owner's name
- * @param workingWidthsM widths of its handbook, m
+ * @param name the owner's name for it
+ * @param workingWidthsM working widths of its handbook, m
  * @param discRadiusM centre to vane tip, m
- * @param discSpeedAt540Rpm disc speed at 540 rpm of the shaft
- * @param ptoLowestRpm lowest shaft speed allowed
- * @param ptoHighestRpm highest
+ * @param discSpeedAt540Rpm disc speed at 540 rpm of the PTO, rpm
+ * @param ptoLowestRpm lowest PTO speed allowed, rpm
+ * @param ptoHighestRpm highest PTO speed allowed, rpm
  * @param outlets number of outlets
- * @param wantedHeightM handbook height over the crop, m
+ * @param wantedHeightM handbook height above the crop canopy, m
  * @param levers levers
  * @param openings opening table, lowest opening first, all outlets together
- * @param tableDensityKgPerL bulk density the table is for
+ * @param tableDensityKgPerL bulk density the table is for, kg/L
  */
 public record MachineProfile(
         String name,
@@ -31,6 +31,7 @@ public record MachineProfile(
         List<FlowPoint> openings,
         @Nullable Double tableDensityKgPerL) {
 
+    /** Copies the lists. */
     public MachineProfile {
         workingWidthsM = List.copyOf(workingWidthsM);
         levers = List.copyOf(levers);

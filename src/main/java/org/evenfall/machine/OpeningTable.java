@@ -2,18 +2,26 @@ package org.evenfall.machine;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import org.hipparchus.analysis.interpolation.LinearInterpolator;
+import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 
 /**
- * Opening against flow, straight lines between the rows. Never read beyond its ends.
+ * Opening against flow, linear between the rows. Never extrapolated.
  *
  * @param points rows with strictly rising opening and flow, at least two
  */
 public record OpeningTable(List<FlowPoint> points) {
 
+    /**
+     * Checks the rows.
+     *
+     * @throws IllegalArgumentException unless they are {@link #usable}
+     */
     public OpeningTable {
         points = List.copyOf(points);
         if (!usable(points)) {
-            throw new IllegalArgumentException("opening and flow must both rise: " + points);
+            throw new IllegalArgumentException("at least two rows, opening and flow must both rise: " + points);
         }
     }
 
@@ -30,31 +38,27 @@ public record OpeningTable(List<FlowPoint> points) {
 
     /** Flow at an opening, kg/min; empty beyond the table. */
     public OptionalDouble flowKgPerMin(double opening) {
-        for (int i = 1; i < points.size(); i++) {
-            FlowPoint low = points.get(i - 1);
-            FlowPoint high = points.get(i);
-            if (low.opening() <= opening && opening <= high.opening()) {
-                double part = (opening - low.opening()) / (high.opening() - low.opening());
-                return OptionalDouble.of(low.kgPerMin() + part * (high.kgPerMin() - low.kgPerMin()));
-            }
-        }
-        return OptionalDouble.empty();
+        return interpolated(FlowPoint::opening, FlowPoint::kgPerMin, opening);
     }
 
     /** Opening that gives a flow; empty beyond the table. */
     public OptionalDouble opening(double kgPerMin) {
-        for (int i = 1; i < points.size(); i++) {
-            FlowPoint low = points.get(i - 1);
-            FlowPoint high = points.get(i);
-            if (low.kgPerMin() <= kgPerMin && kgPerMin <= high.kgPerMin()) {
-                double part = (kgPerMin - low.kgPerMin()) / (high.kgPerMin() - low.kgPerMin());
-                return OptionalDouble.of(low.opening() + part * (high.opening() - low.opening()));
-            }
-        }
-        return OptionalDouble.empty();
+        return interpolated(FlowPoint::kgPerMin, FlowPoint::opening, kgPerMin);
     }
 
-    /** The same table for another product: every flow times a factor above 0. */
+    private OptionalDouble interpolated(ToDoubleFunction<FlowPoint> x, ToDoubleFunction<FlowPoint> y, double at) {
+        PolynomialSplineFunction lines = new LinearInterpolator()
+                .interpolate(
+                        points.stream().mapToDouble(x).toArray(),
+                        points.stream().mapToDouble(y).toArray());
+        return lines.isValidPoint(at) ? OptionalDouble.of(lines.value(at)) : OptionalDouble.empty();
+    }
+
+    /**
+     * The same table for another product.
+     *
+     * @param factor factor of every flow, above 0
+     */
     public OpeningTable scaled(double factor) {
         return new OpeningTable(points.stream()
                 .map(point -> new FlowPoint(point.opening(), factor * point.kgPerMin()))

@@ -1,6 +1,6 @@
 package org.evenfall.machine;
 
-/** Left or right, seen in the direction of travel. */
+/** Left or right in the direction of travel. */
 public enum Side {
     UNANSWERED,
     LEFT,

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param label which vane
  * @param wearM length lost, m
  * @param wearPercent length lost, % of new
- * @param failed must be put right before the field
+ * @param failed to be put right before the tray test
  */
 public record VaneCheck(
         Side side,

@@ -1,6 +1,6 @@
 package org.evenfall.machine;
 
-/** Whether a higher number on the lever throws wider. */
+/** Which way a lever throws wider: with a higher or with a lower number on its scale. */
 public enum Widening {
     UNANSWERED,
     HIGHER,

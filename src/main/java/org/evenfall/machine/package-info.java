@@ -1,4 +1,4 @@
-/** Floor 1: the broadcaster: profile, levers, opening table, yard check, height over the crop. */
+/** Floor 1: the broadcaster: profile, levers, opening table, machine check, height above the crop canopy. */
 @NullMarked
 package org.evenfall.machine;
 

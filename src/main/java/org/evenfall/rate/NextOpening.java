@@ -9,15 +9,23 @@ import org.evenfall.machine.OpeningTable;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where to set one outlet next: between measured points where they enclose the wanted flow, else along the handbook's
- * table scaled by what was caught, else in proportion. Never beyond the table.
+ * Next opening of one outlet: between measured points where they enclose the wanted flow, else along the handbook's table
+ * scaled to the flow caught, else in proportion. Never beyond the table.
  *
  * @param opening number on the scale, or null where the table does not reach
- * @param from where it comes from
+ * @param source how it was found
  */
-record NextOpening(@Nullable Double opening, OpeningSource from) {
+record NextOpening(@Nullable Double opening, OpeningSource source) {
 
-    /** An answer for one side from the tests so far; null when that side was never caught. */
+    /**
+     * The next opening of one side from the tests so far. Of two tests at one opening the later counts.
+     *
+     * @param soFar the tests, the last one last
+     * @param left the left side, else the right
+     * @param outletKgPerMin wanted flow of one outlet, kg/min
+     * @param wanted gives the table and the number of outlets
+     * @return null when that side was never caught, or was closed and no table helps
+     */
     static @Nullable NextOpening of(
             List<BucketAssessment.Catch> soFar, boolean left, double outletKgPerMin, BucketAssessment.Wanted wanted) {
         TreeMap<Double, Double> measured = new TreeMap<>();
@@ -32,27 +40,38 @@ record NextOpening(@Nullable Double opening, OpeningSource from) {
         if (lastOpening == null) {
             return null;
         }
-        List<FlowPoint> points = new ArrayList<>();
-        measured.forEach((opening, flow) -> points.add(new FlowPoint(opening, flow)));
-        if (OpeningTable.usable(points)) {
-            OptionalDouble between = new OpeningTable(points).opening(outletKgPerMin);
-            if (between.isPresent()) {
-                return new NextOpening(between.getAsDouble(), OpeningSource.BETWEEN_MEASURED);
-            }
+        OptionalDouble between = betweenMeasured(measured, outletKgPerMin);
+        if (between.isPresent()) {
+            return new NextOpening(between.getAsDouble(), OpeningSource.BETWEEN_MEASURED);
         }
         double lastFlow = measured.getOrDefault(lastOpening, 0.0);
-        if (wanted.table() != null) {
-            OptionalDouble expected = wanted.table().flowKgPerMin(lastOpening);
-            if (expected.isPresent()) {
-                double correction = lastFlow * wanted.outlets() / expected.getAsDouble();
-                OptionalDouble next = wanted.table().scaled(correction).opening(outletKgPerMin * wanted.outlets());
-                return next.isPresent()
-                        ? new NextOpening(next.getAsDouble(), OpeningSource.TABLE_SCALED)
-                        : new NextOpening(null, OpeningSource.BEYOND_TABLE);
-            }
+        NextOpening byTable = alongTable(lastOpening, lastFlow, outletKgPerMin, wanted);
+        if (byTable != null) {
+            return byTable;
         }
         return lastOpening > 0
                 ? new NextOpening(lastOpening * outletKgPerMin / lastFlow, OpeningSource.PROPORTIONAL)
                 : null;
+    }
+
+    private static OptionalDouble betweenMeasured(TreeMap<Double, Double> measured, double outletKgPerMin) {
+        List<FlowPoint> points = new ArrayList<>();
+        measured.forEach((opening, flow) -> points.add(new FlowPoint(opening, flow)));
+        return OpeningTable.usable(points) ? new OpeningTable(points).opening(outletKgPerMin) : OptionalDouble.empty();
+    }
+
+    /** Null without a table, or where the last opening lies beyond it. */
+    private static @Nullable NextOpening alongTable(
+            double lastOpening, double lastFlow, double outletKgPerMin, BucketAssessment.Wanted wanted) {
+        OpeningTable table = wanted.table();
+        OptionalDouble expected = table == null ? OptionalDouble.empty() : table.flowKgPerMin(lastOpening);
+        if (table == null || expected.isEmpty()) {
+            return null;
+        }
+        double correction = lastFlow * wanted.outlets() / expected.getAsDouble();
+        OptionalDouble next = table.scaled(correction).opening(outletKgPerMin * wanted.outlets());
+        return next.isPresent()
+                ? new NextOpening(next.getAsDouble(), OpeningSource.TABLE_SCALED)
+                : new NextOpening(null, OpeningSource.BEYOND_TABLE);
     }
 }

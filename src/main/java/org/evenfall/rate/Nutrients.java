@@ -10,7 +10,11 @@ public final class Nutrients {
 
     private Nutrients() {}
 
-    /** What one "unit" means in kg/ha. */
+    /**
+     * What one "unit" means in kg/ha.
+     *
+     * @throws IllegalArgumentException while the basis is not answered
+     */
     public static double unitKgPerHa(UnitsBasis basis) {
         return switch (basis) {
             case KG_PER_HA -> 1;
@@ -24,6 +28,7 @@ public final class Nutrients {
         return nitrogenKgPerHa * 100 / share(nitrogenPercent);
     }
 
+    /** Nitrogen in a rate of product, kg/ha; nitrogen share in %, above 0. */
     public static double nitrogenKgPerHa(double productKgPerHa, double nitrogenPercent) {
         return productKgPerHa * share(nitrogenPercent) / 100;
     }

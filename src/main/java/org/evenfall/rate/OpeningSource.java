@@ -1,6 +1,6 @@
 package org.evenfall.rate;
 
-/** Where the next opening comes from. */
+/** How the next opening was found. */
 public enum OpeningSource {
     BETWEEN_MEASURED,
     TABLE_SCALED,

@@ -6,9 +6,9 @@ import org.jspecify.annotations.Nullable;
  * Speed over a measured length.
  *
  * @param meanKmPerH mean of the runs, km/h
- * @param spreadPercent highest less lowest, %
- * @param deviationPercent from the planned speed, %
- * @param runs runs
+ * @param spreadPercent highest less lowest run, % of the mean
+ * @param deviationPercent mean from the planned speed, %; null when none is planned
+ * @param runs number of runs
  */
 public record SpeedCheck(
         double meanKmPerH, double spreadPercent, @Nullable Double deviationPercent, int runs) {}

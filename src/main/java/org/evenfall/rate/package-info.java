@@ -1,4 +1,4 @@
-/** Floor 2: the weight of product: plan, flow, bucket test, next opening. */
+/** Floor 2: the rate: plan, flow, bucket test, next opening. */
 @NullMarked
 package org.evenfall.rate;
 

@@ -19,6 +19,11 @@ public record Candidate(
         double bulkDensitySe,
         @Nullable SizeDistribution sizes) {
 
+    /**
+     * Checks the ranges.
+     *
+     * @throws IllegalArgumentException when a value is outside its range
+     */
     public Candidate {
         Objects.requireNonNull(form, "form");
         if (bulkDensityKgPerL != null && !(bulkDensityKgPerL > 0)) {
@@ -29,7 +34,7 @@ public record Candidate(
         }
     }
 
-    /** Whether anything is measured that tells how it flies. */
+    /** Whether bulk density or sizes, which decide its flight, are measured. */
     public boolean measured() {
         return bulkDensityKgPerL != null || sizes != null;
     }

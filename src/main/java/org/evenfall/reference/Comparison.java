@@ -3,33 +3,39 @@ package org.evenfall.reference;
 import org.evenfall.granule.ProductForm;
 
 /**
- * The new product set against one reference: throw, flow at the same opening and size spread, each with the error of the
- * measurements. Differences are new product less reference.
+ * The new product compared with one reference: throw, flow at the same opening and size spread, each with the error of
+ * the measurements. Differences are new product less reference.
  *
  * <p>The score is the root of the weighted mean square of the three differences, each in standard errors of measuring
- * the new product. What is known of the reference less well than ordinary measuring tells counts with the square of that
- * error, so that a gap never looks like a likeness.
+ * the new product. The part of a reference's error beyond ordinary measuring is added to the differences in quadrature,
+ * so that a gap in the data never counts as similarity.
  */
 final class Comparison {
 
-    /** How much each difference counts towards the pattern. The bucket test mends flow, nothing mends the throw. Ours. */
+    /** Weights of the differences. Assumption: the bucket test corrects flow, nothing corrects the throw. */
     static final double THROW_WEIGHT = 1;
 
     static final double SPREAD_WEIGHT = 0.5;
 
     static final double FLOW_WEIGHT = 0.25;
 
-    /** Relative error of the ratio of two granule densities taken from bulk densities: how alike two heaps pack. Ours. */
+    /**
+     * Relative error of the ratio of two granule densities estimated from bulk densities. Assumption: two heaps of one form
+     * pack within about 4 % of each other, of two forms within about 8 %.
+     */
     static final double PACKING_ERROR_SAME_FORM = 0.02;
 
     static final double PACKING_ERROR_OTHER_FORM = 0.04;
 
-    /** What one sieved sample ordinarily leaves: standard errors of ln d50 and of ln sd. Ours. */
+    /** Standard errors of ln d50 and of sigma by one sieved sample. Assumption: three sieves, ordinary granules. */
     static final double ORDINARY_D50_ERROR = 0.035;
 
-    static final double ORDINARY_LN_SD_ERROR = 0.03;
+    static final double ORDINARY_SIGMA_ERROR = 0.03;
 
-    /** Least standard errors that count as measuring: throw, flow (relative) and spread index (points). Ours. */
+    /**
+     * Least standard errors of measuring: throw and flow (relative), spread index (points). Assumption: nothing is
+     * measured better in a farmyard.
+     */
     private static final double LEAST_THROW_ERROR = 0.01;
 
     private static final double LEAST_FLOW_ERROR = 0.02;
@@ -73,6 +79,7 @@ final class Comparison {
         return productLine.edgeM() - otherLine.edgeM();
     }
 
+    /** Throw at the edge, % of the reference's. */
     double throwPercent() {
         return 100 * throwM() / otherLine.edgeM();
     }
@@ -94,27 +101,27 @@ final class Comparison {
         return product.spreadIndexPercent() - other.spreadIndexPercent();
     }
 
-    /** Standardised difference: 0 alike, 1 about one standard error of measuring. */
+    /** Standardised difference: 0 equal, 1 about one standard error of measuring. */
     double score() {
         double gapBulk =
                 beyond(other.bulkError(), Math.max(product.bulkError(), EstimatedProperties.HANDBOOK_BULK_ERROR));
         double gapD50 = beyond(other.d50Error(), Math.max(product.d50Error(), ORDINARY_D50_ERROR));
-        double gapLnSd =
-                beyond(other.sigmaStandardError(), Math.max(product.sigmaStandardError(), ORDINARY_LN_SD_ERROR));
-        double throwGap = otherLine.errorM(gapBulk, gapD50, gapLnSd);
+        double gapSigma =
+                beyond(other.sigmaStandardError(), Math.max(product.sigmaStandardError(), ORDINARY_SIGMA_ERROR));
+        double throwGap = otherLine.errorM(gapBulk, gapD50, gapSigma);
         double flowGap = Math.hypot(gapBulk, other.flowSlopeOfD50() * gapD50);
-        double spreadGap = other.spreadIndexSlope() * gapLnSd;
+        double spreadGap = other.spreadIndexSlope() * gapSigma;
         return Math.sqrt(square(
                 Math.hypot(throwM(), throwGap), Math.hypot(lnFlow(), flowGap), Math.hypot(spreadPoints(), spreadGap)));
     }
 
-    /** The part of an error beyond what ordinary measuring leaves. */
+    /** The part of an error beyond that of ordinary measuring: √(error² − ordinary²), 0 below it. */
     private static double beyond(double error, double ordinary) {
         return Math.sqrt(Math.max(0, error * error - ordinary * ordinary));
     }
 
     /**
-     * The squared score if the measurements were redone.
+     * The squared score if the measurements were repeated.
      *
      * @param own errors of the new product, three standard normal numbers
      * @param theirs errors of the reference, three standard normal numbers
@@ -123,14 +130,14 @@ final class Comparison {
     double squaredScore(double[] own, double[] theirs, double packing) {
         double ownBulk = own[0] * product.bulkError();
         double ownD50 = own[1] * product.d50Error();
-        double ownLnSd = own[2] * product.sigmaStandardError();
+        double ownSigma = own[2] * product.sigmaStandardError();
         double theirBulk = theirs[0] * other.bulkError();
         double theirD50 = theirs[1] * other.d50Error();
-        double theirLnSd = theirs[2] * other.sigmaStandardError();
-        double shift = productLine.shiftM(ownBulk, ownD50, ownLnSd)
-                - otherLine.shiftM(theirBulk + packing * packingError, theirD50, theirLnSd);
+        double theirSigma = theirs[2] * other.sigmaStandardError();
+        double shift = productLine.shiftM(ownBulk, ownD50, ownSigma)
+                - otherLine.shiftM(theirBulk + packing * packingError, theirD50, theirSigma);
         double flowShift = ownBulk + product.flowSlopeOfD50() * ownD50 - theirBulk - other.flowSlopeOfD50() * theirD50;
-        double spreadShift = product.spreadIndexSlope() * ownLnSd - other.spreadIndexSlope() * theirLnSd;
+        double spreadShift = product.spreadIndexSlope() * ownSigma - other.spreadIndexSlope() * theirSigma;
         return square(throwM() + shift, lnFlow() + flowShift, spreadPoints() + spreadShift);
     }
 

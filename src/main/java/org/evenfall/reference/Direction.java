@@ -1,6 +1,6 @@
 package org.evenfall.reference;
 
-/** Which way the machine should be set against the reference. */
+/** Which way to set the machine, compared with the reference's settings. */
 public enum Direction {
     AS_IT_IS,
     WIDER,

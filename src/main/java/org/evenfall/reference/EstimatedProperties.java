@@ -1,5 +1,6 @@
 package org.evenfall.reference;
 
+import org.evenfall.flight.Flight;
 import org.evenfall.granule.FlowScaling;
 import org.evenfall.granule.ProductForm;
 import org.evenfall.granule.PublishedBand;
@@ -8,8 +9,8 @@ import org.evenfall.granule.SizeDistribution;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One product with every gap filled and every figure with its error, so that two can be compared. What was not measured
- * is taken from the other product ("otherwise equal") with an error as wide as products differ.
+ * One product with every gap filled and every figure with its standard error, so that two can be compared. What was not
+ * measured is taken from the other product ("otherwise equal") with an error as large as products differ.
  *
  * @param bulkKgPerL bulk density, kg/L
  * @param bulkError relative standard error of the bulk density
@@ -32,35 +33,42 @@ record EstimatedProperties(
         double sigmaStandardError,
         boolean spreadKnown) {
 
-    /** Least relative error of a bulk density: container volume and the habit of filling. Ours. */
+    /** Least relative error of a bulk density. Assumption: container volume and manner of filling. */
     static final double LEAST_BULK_ERROR = 0.01;
 
-    /** Relative error of a bulk density read from a handbook. Ours. */
+    /** Relative error of a bulk density from a handbook. Assumption: two digits, another delivery. */
     static final double HANDBOOK_BULK_ERROR = 0.02;
 
-    /** Relative error of a bulk density taken from the published band of the form. Ours. */
+    /** Relative error of a bulk density taken from the published band of the form. Assumption: half its width. */
     static final double BAND_BULK_ERROR = 0.04;
 
-    /** Relative error of a bulk density that nobody measured and no band gives. Ours. */
+    /** Relative error of a bulk density that is neither measured nor published. Assumption: products run from 0.7 to 1.1. */
     static final double UNKNOWN_BULK_ERROR = 0.12;
 
-    /** Error of ln d50 where nobody sieved: granular products run from about 2.5 to 4 mm. Common practice, no source. */
+    /** Error of ln d50 where not sieved. Common practice: granular products run from about 2.5 to 4 mm. */
     static final double UNKNOWN_D50_ERROR = 0.12;
 
-    /** Median and spread taken where neither product was sieved: target of the European blenders (seen), GSI 18. */
+    /** Median where neither product was sieved, mm. Source: target of the European blenders. */
     static final double USUAL_D50_MM = 3.25;
 
-    static final double USUAL_LN_SD = 0.18;
+    /** Sigma where neither product was sieved. Source: spread index 18, limit of the European blenders. */
+    static final double USUAL_SIGMA = 0.18;
 
-    /** Error of the spread where nobody measured it. Ours. */
-    static final double UNKNOWN_LN_SD_ERROR = 0.05;
+    /** Error of sigma where not measured. Assumption: spread indices run from about 13 to 23. */
+    static final double UNKNOWN_SIGMA_ERROR = 0.05;
 
-    private static final double USUAL_BULK_KG_PER_L = 0.85;
+    /** Bulk density where nothing is known, kg/L. Assumption: between urea and calcium ammonium nitrate. */
+    static final double USUAL_BULK_KG_PER_L = 0.85;
 
     /**
+     * Fills the gaps of one product.
+     *
+     * @param form what the granules are; gives the published band
+     * @param bulk bulk density, kg/L, or null
      * @param bulkError relative standard error of the density, at least 0
-     * @param otherBulk density of the product it is compared with, for what is missing here, kg/L
-     * @param otherSizes its sizes
+     * @param sizes size distribution, or null
+     * @param otherBulk bulk density of the product it is compared with, kg/L, or null
+     * @param otherSizes its size distribution, or null
      */
     static EstimatedProperties of(
             ProductForm form,
@@ -87,8 +95,7 @@ record EstimatedProperties(
         double d50Error = sizes == null ? UNKNOWN_D50_ERROR : sizes.lnD50StandardError();
         boolean spreadKnown = sizes != null && !sizes.spreadIsBound();
         double sigma = sigma(sizes, otherSizes);
-        double sigmaStandardError =
-                sizes != null && !sizes.spreadIsBound() ? sizes.lnSdStandardError() : UNKNOWN_LN_SD_ERROR;
+        double sigmaStandardError = sizes != null && spreadKnown ? sizes.sigmaStandardError() : UNKNOWN_SIGMA_ERROR;
         return new EstimatedProperties(
                 bulkHere,
                 bulkErrorHere,
@@ -101,19 +108,19 @@ record EstimatedProperties(
                 spreadKnown);
     }
 
-    /** A measured spread; else the other product's; never above what this product's own bound allows. */
+    /** The measured sigma; else the other product's; never above this product's own bound. */
     private static double sigma(@Nullable SizeDistribution own, @Nullable SizeDistribution other) {
         if (own != null && !own.spreadIsBound()) {
             return own.sigma();
         }
-        double guess = other == null || other.spreadIsBound() ? USUAL_LN_SD : other.sigma();
+        double guess = other == null || other.spreadIsBound() ? USUAL_SIGMA : other.sigma();
         return own == null ? guess : Math.min(guess, own.sigma());
     }
 
     private static @Nullable Double bandMiddle(ProductForm form) {
         for (PublishedBand band : PublishedBands.of(form)) {
-            if (band.quantity().equals(PublishedBands.BULK_DENSITY)) {
-                return (band.low() + band.high()) / 2;
+            if (band.quantity() == PublishedBand.Quantity.BULK_DENSITY) {
+                return (band.range().low() + band.range().high()) / 2;
             }
         }
         return null;
@@ -127,22 +134,22 @@ record EstimatedProperties(
 
     /** Granulometric spread index, %. */
     double spreadIndexPercent() {
-        return new SizeDistribution(d50Mm, Math.exp(sigma), 0, 0, false).spreadIndexPercent();
+        return SizeDistribution.exact(d50Mm, Math.exp(sigma)).spreadIndexPercent();
     }
 
-    /** Points of spread index for 1 of ln sd: the index is 100 sinh(z ln sd), z = 0.9945. */
+    /** Points of spread index for 1 of sigma: the index is 100 sinh(z sigma), z the normal quantile of 84 %. */
     double spreadIndexSlope() {
-        return 99.45 * Math.cosh(0.9945 * sigma);
+        return 100 * ThrowLine.EDGE_Z * Math.cosh(ThrowLine.EDGE_Z * sigma);
     }
 
     /** Flow at the usual opening, kg/min. */
     double flowKgPerMin() {
-        return FlowScaling.kgPerMin(bulkKgPerL, FlowScaling.USUAL_OPENING_MM, d50Mm, 9.80665);
+        return FlowScaling.kgPerMin(bulkKgPerL, FlowScaling.USUAL_OPENING_MM, d50Mm, Flight.GRAVITY_M_PER_S2);
     }
 
-    /** Relative change of flow for a relative change of d50: −2.5 k d / (D − k d). */
+    /** Relative change of flow for a relative change of d50: −2.5 k d / (D − k d), from {@link FlowScaling}. */
     double flowSlopeOfD50() {
         double blocked = FlowScaling.K * d50Mm;
-        return -2.5 * blocked / (FlowScaling.USUAL_OPENING_MM - blocked);
+        return -FlowScaling.EXPONENT * blocked / (FlowScaling.USUAL_OPENING_MM - blocked);
     }
 }

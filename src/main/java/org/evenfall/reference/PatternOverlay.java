@@ -3,8 +3,8 @@ package org.evenfall.reference;
 import java.util.List;
 
 /**
- * The landing patterns of the new product and of what it is compared with, with the same settings, laid over each other:
- * one pass, by the landing model.
+ * The landing patterns of the new product and of what it is compared with, with the same settings, on one grid: one pass,
+ * by the landing model.
  *
  * @param otherId id of the reference; empty for a dense 27 % N product
  * @param otherName its name; empty for that
@@ -15,6 +15,7 @@ import java.util.List;
 public record PatternOverlay(
         String otherId, String otherName, List<Double> positionsM, List<Double> productPerM, List<Double> otherPerM) {
 
+    /** Copies the lists. */
     public PatternOverlay {
         positionsM = List.copyOf(positionsM);
         productPerM = List.copyOf(productPerM);

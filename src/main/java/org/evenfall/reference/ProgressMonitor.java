@@ -1,15 +1,17 @@
 package org.evenfall.reference;
 
-/** Looks on while something long is computed and may end it early. */
+/** Follows a long computation and may end it early. */
 @FunctionalInterface
 public interface ProgressMonitor {
 
-    /** Nobody looks on. */
+    /** Never ends the computation. */
     ProgressMonitor NONE = done -> true;
 
     /**
+     * Called from time to time during the computation.
+     *
      * @param done share done, 0 to 1
-     * @return whether to go on
+     * @return whether to continue
      */
     boolean shouldContinue(double done);
 }

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param discRadiusM centre to vane tip, m, above 0
  * @param discRpm disc speed in use, rpm, above 0
  * @param discRpmHighest highest disc speed the handbook allows, rpm, at least discRpm
- * @param heightOverCropM height over the crop, m, above 0
+ * @param heightOverCropM height above the crop canopy, m, above 0
  * @param chosenId id of the reference the person chose, empty when none
  * @param widestHandbookWidthM widest working width its handbook names, m; null when it names none
  * @param widerLever at least one lever is known to throw wider one way
@@ -26,9 +26,14 @@ public record RankContext(
         @Nullable Double widestHandbookWidthM,
         boolean widerLever) {
 
-    /** Height over the crop where none is known, m: published figures run 0.70 to 0.75 for some machines (seen). */
+    /** Height above the crop canopy where none is known, m. Source: published figures run from 0.70 to 0.75. */
     public static final double USUAL_HEIGHT_M = 0.75;
 
+    /**
+     * Checks the ranges.
+     *
+     * @throws IllegalArgumentException when a value is outside its range
+     */
     public RankContext {
         Objects.requireNonNull(chosenId, "chosenId");
         above0("tramlineWidthM", tramlineWidthM);
@@ -43,7 +48,7 @@ public record RankContext(
         }
     }
 
-    /** Fills what the owner did not give with usual values. */
+    /** A context with usual values for what is null; the disc speed in use is the highest where no other is known. */
     public static RankContext of(
             double tramlineWidthM,
             @Nullable Double discRadiusM,
@@ -63,7 +68,7 @@ public record RankContext(
                 false);
     }
 
-    /** The same with what the machine is known to reach: see {@link Reach}. */
+    /** The same with what is known of the reach of the machine: see {@link Reach}. */
     public RankContext reaching(@Nullable Double widestHandbook, boolean lever) {
         return new RankContext(
                 tramlineWidthM, discRadiusM, discRpm, discRpmHighest, heightOverCropM, chosenId, widestHandbook, lever);

@@ -1,5 +1,6 @@
 package org.evenfall.reference;
 
+import org.evenfall.quantity.Interval;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -8,43 +9,63 @@ import org.jspecify.annotations.Nullable;
  * @param id id of the reference
  * @param name its name
  * @param widthM width it was tested at, m
+ * @param own its own properties
+ * @param difference differences of the properties
+ * @param throwDifference difference of the throw
  * @param score standardised difference: 0 is the same, 1 one standard error of measuring
- * @param densityDifferencePercent bulk density
- * @param d50DifferencePercent median diameter
- * @param spreadIndexDifference spread index, points
- * @param flowDifferencePercent flow at the same opening
- * @param throwDifferenceM throw, m; negative: the new product falls short
- * @param throwLowM lower end of its 90 % interval
- * @param throwHighM upper end
- * @param throwDifferencePercent throw, %
- * @param closestShare how often it would rank first if the measurements were redone, 0 to 1, simulated
+ * @param closestShare how often it would rank first if the measurements were repeated, 0 to 1, simulated
  * @param sameWidth tested at this tramline width
  * @param verdict what that means for its settings
  * @param direction which way to go from its settings
- * @param bulkDensityKgPerL its own bulk density, kg/L; null where not known
- * @param d50Mm its own median diameter, mm; null where not known
- * @param spreadIndexPercent its own spread index, %; null where not known
  * @param pattern what becomes of the pattern at the tramline width if its settings are kept; null for a reference of
- *     another width and beyond the first {@value NearestProducts#PATTERNS}
+ *     another width and beyond the first {@value ProductRanking#PATTERNS}
  */
 public record RankedProduct(
         String id,
         String name,
         double widthM,
+        Properties own,
+        Difference difference,
+        ThrowDifference throwDifference,
         double score,
-        @Nullable Double densityDifferencePercent,
-        @Nullable Double d50DifferencePercent,
-        @Nullable Double spreadIndexDifference,
-        @Nullable Double flowDifferencePercent,
-        @Nullable Double throwDifferenceM,
-        @Nullable Double throwLowM,
-        @Nullable Double throwHighM,
-        @Nullable Double throwDifferencePercent,
         double closestShare,
         boolean sameWidth,
         Verdict verdict,
         Direction direction,
-        @Nullable Double bulkDensityKgPerL,
-        @Nullable Double d50Mm,
-        @Nullable Double spreadIndexPercent,
-        @Nullable PatternChange pattern) {}
+        @Nullable PatternChange pattern) {
+
+    /**
+     * Properties of the reference; null where not measured.
+     *
+     * @param bulkDensityKgPerL bulk density, kg/L
+     * @param d50Mm median diameter, mm
+     * @param spreadIndexPercent granulometric spread index, %
+     */
+    public record Properties(
+            @Nullable Double bulkDensityKgPerL,
+            @Nullable Double d50Mm,
+            @Nullable Double spreadIndexPercent) {}
+
+    /**
+     * Differences of the properties; null where one of the two was not measured.
+     *
+     * @param densityPercent bulk density, %
+     * @param d50Percent median diameter, %
+     * @param spreadIndexPoints spread index, points
+     * @param flowPercent flow at the same opening, %
+     */
+    public record Difference(
+            @Nullable Double densityPercent,
+            @Nullable Double d50Percent,
+            @Nullable Double spreadIndexPoints,
+            @Nullable Double flowPercent) {}
+
+    /**
+     * Difference of the throw, by the flight model.
+     *
+     * @param metres difference, m; negative: the new product falls short
+     * @param intervalM its 90 % interval, m
+     * @param percent difference, % of the reference's throw
+     */
+    public record ThrowDifference(double metres, Interval intervalM, double percent) {}
+}

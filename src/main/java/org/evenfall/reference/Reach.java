@@ -3,53 +3,67 @@ package org.evenfall.reference;
 import java.util.List;
 import org.evenfall.flight.ThrowModel;
 import org.evenfall.granule.ProductForm;
+import org.evenfall.quantity.NinetyPercent;
 
 /**
- * The widest working width that looks reachable with the new product: a model. The flight model knows how far one product
- * is thrown against another, not how wide this machine works; that comes from what it has done: each reference at its
- * tested width, and the widest width of its handbook, taken to hold for a dense 27 % N product. Each is scaled by the
+ * The widest working width that is reachable with the new product: a model. The flight model gives how far one product is
+ * thrown compared with another, not how wide this machine works; that comes from what it has done: each reference at its
+ * tested width, and the widest width of its handbook, assumed to hold for a dense 27 % N product. Each is scaled by the
  * throw of the new product at the best settings: the highest disc speed allowed and a lever that throws wider.
  *
- * <p>Where nothing is known of the machine, its coarse granules must land at least {@link #NEEDED_SHARE} of the width
- * away, since the pattern has to fall gently past the half-way line; that is rougher and gets a wider margin.
+ * <p>Where nothing is known of the machine, the coarse granules must land at least {@link #NEEDED_SHARE} of the width
+ * away, since the pattern has to fall gently past the half-way line; that is less certain and gets a larger margin.
  *
- * <p>A width is said to be out of reach only when it lies beyond the widest with the 90 % error of measurements and model
- * added.
+ * <p>A width is out of reach only where it exceeds the widest by more than the 90 % error of measurements and model.
  */
 public final class Reach {
 
-    /** Throw needed where nothing is known of the machine, share of the width. Ours. */
+    /** Throw needed where nothing is known of the machine, share of the width. Assumption: half the width and a slope. */
     public static final double NEEDED_SHARE = 0.6;
 
-    /** Standard error of the model where nothing is known of the machine. Ours. */
+    /** Relative standard error of the model where nothing is known of the machine. Assumption: twice the usual and more. */
     public static final double ROUGH_MODEL_ERROR = 0.12;
 
-    /** Bulk density of a dense 27 % N product, kg/L: calcium ammonium nitrate, about 1.0 (press and extension, seen). */
+    /** Bulk density of a dense 27 % N product, kg/L. Source: middle of the published band of calcium ammonium nitrate. */
     public static final double DENSE_KG_PER_L = 1.0;
 
-    /** Error of ln d50 of such a product: the blenders' target of 3.25 ± 0.25 mm (seen) taken as a standard error. */
+    /** Error of ln d50 of such a product. Assumption: the European blenders' range of ± 0.25 mm, a little widened. */
     public static final double DENSE_D50_ERROR = 0.05;
 
-    /** What a lever that throws wider can still gain over a reference's settings, share of the throw. Ours. */
+    /** Gain of a lever that throws wider over a reference's settings, share of the throw. Assumption: some steps are left. */
     public static final double LEVER_GAIN = 0.05;
 
-    /** Standard error of the model itself in such a ratio. Ours. */
+    /** Relative standard error of the model in a ratio of throws. Assumption: drag is known to about 6 %. */
     public static final double MODEL_ERROR = 0.05;
 
-    /** Above 52 m/s nearly all granules broke: Grift, Hofstee 1997, J. Agric. Eng. Res. 66:229–233 (seen). */
+    /** Outlet speed above which nearly all granules broke. Source: Grift, Hofstee 1997, J. Agric. Eng. Res. 66:229–233. */
     public static final double FASTEST_OUTLET_M_PER_S = 52;
-
-    private static final double Z90 = 1.6449;
 
     private Reach() {}
 
     /**
-     * @param widestM widest width that looks reachable, m
-     * @param outOfReach the tramline width lies beyond it with margin and uncertainty
+     * The answer.
+     *
+     * @param widestM widest width that is reachable, m
+     * @param outOfReach the tramline width exceeds it by more than margin and uncertainty
      */
     record Answer(double widestM, boolean outOfReach) {}
 
-    /** A dense 27 % N product as it usually is: bulk density 1.0 kg/L, median and spread as wide work wants them. */
+    /**
+     * A width that one kind of evidence shows.
+     *
+     * @param widthM widest width by it, m
+     * @param error relative standard error of its measurements
+     * @param modelError relative standard error of the model in it
+     */
+    private record Evidence(double widthM, double error, double modelError) {
+
+        Evidence widest(Evidence other) {
+            return other.widthM > widthM ? other : this;
+        }
+    }
+
+    /** A dense 27 % N product as usual: bulk density 1.0 kg/L, median and spread of the blenders' target. */
     static EstimatedProperties dense() {
         return EstimatedProperties.of(
                 ProductForm.CALCIUM_AMMONIUM_NITRATE,
@@ -60,47 +74,60 @@ public final class Reach {
                 null);
     }
 
+    /**
+     * The widest width by all evidence.
+     *
+     * @param context machine and field
+     * @param comparisons the new product compared with each reference
+     * @param product the new product alone
+     * @param now its throw at the disc speed in use
+     */
     static Answer widest(
             RankContext context, List<Comparison> comparisons, EstimatedProperties product, ThrowLine now) {
         double speed = Math.min(
                 FASTEST_OUTLET_M_PER_S, ThrowModel.outletSpeedMPerS(context.discRadiusM(), context.discRpmHighest()));
         ThrowLine fastest = ThrowLine.of(product, speed, context.heightOverCropM());
-        double gain = Math.max(1, fastest.edgeM() / now.edgeM());
-        if (context.widerLever()) {
-            gain *= 1 + LEVER_GAIN;
-        }
-        double widest = 0;
-        double error = 0;
+        Evidence widest = new Evidence(0, 0, MODEL_ERROR);
         for (Comparison comparison : comparisons) {
-            double width = comparison.reference.widthM()
-                    * gain
-                    * comparison.productLine.edgeM()
-                    / comparison.otherLine.edgeM();
-            if (width > widest) {
-                widest = width;
-                error = comparison.throwErrorM() / comparison.otherLine.edgeM();
-            }
+            widest = widest.widest(tested(comparison, gain(context, fastest, now)));
         }
         Double handbook = context.widestHandbookWidthM();
         if (handbook != null) {
-            EstimatedProperties dense = dense();
-            ThrowLine denseLine = ThrowLine.of(dense, speed, context.heightOverCropM());
-            double width = handbook * fastest.edgeM() / denseLine.edgeM();
-            if (width > widest) {
-                widest = width;
-                double own = fastest.errorM(product.bulkError(), product.d50Error(), product.sigmaStandardError());
-                double theirs = denseLine.errorM(dense.bulkError(), DENSE_D50_ERROR, 0);
-                error = Math.hypot(own, theirs) / denseLine.edgeM();
-            }
+            widest = widest.widest(
+                    handbook(handbook, product, fastest, ThrowLine.of(dense(), speed, context.heightOverCropM())));
         }
-        double model = MODEL_ERROR;
-        if (widest == 0) {
-            widest = fastest.edgeM() / NEEDED_SHARE;
-            error = fastest.errorM(product.bulkError(), product.d50Error(), product.sigmaStandardError())
-                    / fastest.edgeM();
-            model = ROUGH_MODEL_ERROR;
+        if (widest.widthM() == 0) {
+            double error = error(product, fastest) / fastest.edgeM();
+            widest = new Evidence(fastest.edgeM() / NEEDED_SHARE, error, ROUGH_MODEL_ERROR);
         }
-        double margin = 1 + Z90 * Math.hypot(error, model);
-        return new Answer(widest, context.tramlineWidthM() > widest * margin);
+        double margin = 1 + NinetyPercent.Z * Math.hypot(widest.error(), widest.modelError());
+        return new Answer(widest.widthM(), context.tramlineWidthM() > widest.widthM() * margin);
+    }
+
+    /** Gain of throw at the best settings; never below 1, as settings in use can be kept. */
+    private static double gain(RankContext context, ThrowLine fastest, ThrowLine now) {
+        double faster = Math.max(1, fastest.edgeM() / now.edgeM());
+        return context.widerLever() ? faster * (1 + LEVER_GAIN) : faster;
+    }
+
+    private static Evidence tested(Comparison comparison, double gain) {
+        double ratio = comparison.productLine.edgeM() / comparison.otherLine.edgeM();
+        return new Evidence(
+                comparison.reference.widthM() * gain * ratio,
+                comparison.throwErrorM() / comparison.otherLine.edgeM(),
+                MODEL_ERROR);
+    }
+
+    private static Evidence handbook(
+            double widthM, EstimatedProperties product, ThrowLine fastest, ThrowLine denseLine) {
+        double denseError = denseLine.errorM(dense().bulkError(), DENSE_D50_ERROR, 0);
+        return new Evidence(
+                widthM * fastest.edgeM() / denseLine.edgeM(),
+                Math.hypot(error(product, fastest), denseError) / denseLine.edgeM(),
+                MODEL_ERROR);
+    }
+
+    private static double error(EstimatedProperties product, ThrowLine line) {
+        return line.errorM(product.bulkError(), product.d50Error(), product.sigmaStandardError());
     }
 }

@@ -1,6 +1,7 @@
 package org.evenfall.reference;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.evenfall.flight.CalmPatterns;
 import org.evenfall.flight.DrivingPattern;
@@ -11,24 +12,34 @@ import org.evenfall.flight.ThrowModel;
 import org.evenfall.flight.TwinDisc;
 import org.evenfall.granule.ParticleDensities;
 import org.evenfall.granule.SizeDistribution;
+import org.evenfall.quantity.Interval;
 
 /**
- * The landing model set for one product at one width, so that another can be thrown with the same settings. The model's
- * discs have two settings that are free, as nobody tells them: the direction of the fans and the take-off angle. They are
- * chosen so that the product they are set for lies as even as it can at the width and 4 % beside it (a setting that holds
- * only on a knife's edge is none). In calm air both ways of driving give the same field.
+ * The landing model set for one product at one width, so that another can be spread with the same settings. The model's
+ * discs have two free settings, as no person enters them: the direction of the fans and the take-off angle. They are
+ * chosen for the least sum of the CVs at the width and 4 % to either side of it, so that a setting that is even at a
+ * single width only is not taken. In calm air both driving patterns give the same field.
  */
 final class ReferencePatternModel {
 
-    /** Take-off angles tried one after the other until the pattern is even enough, degrees. Ours. */
+    /** Take-off angles tried in turn until the pattern is even enough, degrees. Assumption: discs are not tilted further. */
     private static final double[] TAKE_OFFS_DEG = {ThrowModel.TAKE_OFF_DEG, 10, 15};
 
-    /** Even enough, %. Ours. */
+    /** CV that is even enough, %. Assumption: below the limit of a good tray test. */
     private static final double EVEN_PERCENT = 8;
 
+    /** Widths, share of the tramline width, at which the CV is kept low. */
+    private static final double[] WIDTH_SHARES = {0.96, 1, 1.04};
+
+    /** Directions of the fans that are searched, degrees: a grid, then halved steps round its best point. */
     private static final double LOWEST_DEG = 0;
+
     private static final double HIGHEST_DEG = 80;
     private static final double STEP_DEG = 8;
+    private static final double LAST_STEP_DEG = 0.2;
+
+    /** Shares of the density error at which the pattern is computed. */
+    private static final double[] ERROR_SHARES = {-1, -0.5, 0.5, 1};
 
     private final double speedMPerS;
     private final double heightM;
@@ -43,15 +54,15 @@ final class ReferencePatternModel {
         this.widthM = widthM;
     }
 
-    /** Settings of the model that suit a product at a width. */
+    /** The model set for a product at a width, m, with an outlet speed, m/s, and a height above the crop canopy, m. */
     static ReferencePatternModel best(EstimatedProperties product, double speedMPerS, double heightM, double widthM) {
-        ReferencePatternModel settings = new ReferencePatternModel(speedMPerS, heightM, widthM);
+        ReferencePatternModel model = new ReferencePatternModel(speedMPerS, heightM, widthM);
         for (double takeOff : TAKE_OFFS_DEG) {
-            if (settings.cvPercent > EVEN_PERCENT) {
-                settings.search(settings.patterns(product, takeOff), takeOff);
+            if (model.cvPercent > EVEN_PERCENT) {
+                model.search(model.patterns(product, takeOff), takeOff);
             }
         }
-        return settings;
+        return model;
     }
 
     private void search(CalmPatterns patterns, double takeOff) {
@@ -64,7 +75,7 @@ final class ReferencePatternModel {
                 best = direction;
             }
         }
-        for (double step = STEP_DEG / 2; step > 0.2; step /= 2) {
+        for (double step = STEP_DEG / 2; step > LAST_STEP_DEG; step /= 2) {
             for (double direction : new double[] {best - step, best + step}) {
                 double merit = merit(patterns, direction);
                 if (merit < least) {
@@ -84,7 +95,9 @@ final class ReferencePatternModel {
 
     private double merit(CalmPatterns patterns, double direction) {
         Overlap overlap = overlap(patterns.of(direction, TwinDisc.SPREAD_DEG, TwinDisc.DISC_SPACING_M));
-        return overlap.cvPercent(0.96 * widthM) + overlap.cvPercent(widthM) + overlap.cvPercent(1.04 * widthM);
+        return Arrays.stream(WIDTH_SHARES)
+                .map(share -> overlap.cvPercent(share * widthM))
+                .sum();
     }
 
     private static Overlap overlap(SpreadPattern pass) {
@@ -94,19 +107,19 @@ final class ReferencePatternModel {
     private CalmPatterns patterns(EstimatedProperties product, double takeOff) {
         return new CalmPatterns(
                 new ThrowConditions(
-                        new SizeDistribution(product.d50Mm(), Math.exp(product.sigma()), 0, 0, false),
+                        SizeDistribution.exact(product.d50Mm(), Math.exp(product.sigma())),
                         1000 * product.bulkKgPerL() / ParticleDensities.USUAL_PACKING,
                         speedMPerS,
                         heightM),
                 takeOff);
     }
 
-    /** CV at the width of the product they are set for, %. */
+    /** CV at the width of the product that the model is set for, %. */
     double cvPercent() {
         return cvPercent;
     }
 
-    /** What a product lays with these settings. */
+    /** The pattern of a product with these settings. */
     SpreadPattern pass(EstimatedProperties product) {
         return patterns(product, takeOffDeg).of(directionDeg, TwinDisc.SPREAD_DEG, TwinDisc.DISC_SPACING_M);
     }
@@ -116,32 +129,35 @@ final class ReferencePatternModel {
     }
 
     /**
+     * What becomes of the pattern of another product with these settings.
+     *
+     * @param product the other product
      * @param resetCvPercent CV of the product with settings of its own, %
-     * @param lnDensityError how far the density may be off, natural logarithm, so that the throw is off by its 90 % error
+     * @param lnDensityError error of ln density that gives the 90 % error of the throw
      */
     PatternChange change(EstimatedProperties product, double resetCvPercent, double lnDensityError) {
         double kept = keptCvPercent(product);
         double low = kept;
         double high = kept;
-        for (double share : new double[] {-1, -0.5, 0.5, 1}) {
+        for (double share : ERROR_SHARES) {
             double cv = keptCvPercent(product.withBulk(product.bulkKgPerL() * Math.exp(share * lnDensityError)));
             low = Math.min(low, cv);
             high = Math.max(high, cv);
         }
-        return new PatternChange(cvPercent, kept, low, high, kept - cvPercent, resetCvPercent);
+        return new PatternChange(cvPercent, kept, new Interval(low, high), kept - cvPercent, resetCvPercent);
     }
 
-    /** Both products with these settings, on one grid. */
-    PatternOverlay laidOver(String otherId, String otherName, EstimatedProperties product, EstimatedProperties other) {
-        SpreadPattern mine = pass(product);
+    /** The patterns of two products with these settings, on the wider of their grids. */
+    PatternOverlay overlay(String otherId, String otherName, EstimatedProperties product, EstimatedProperties other) {
+        SpreadPattern own = pass(product);
         SpreadPattern theirs = pass(other);
-        SpreadPattern wider = mine.size() > theirs.size() ? mine : theirs;
-        List<Double> mineThere = new ArrayList<>();
-        List<Double> theirsThere = new ArrayList<>();
+        SpreadPattern wider = own.size() > theirs.size() ? own : theirs;
+        List<Double> ownPerM = new ArrayList<>();
+        List<Double> theirsPerM = new ArrayList<>();
         for (double x : wider.positionsM()) {
-            mineThere.add(mine.at(x));
-            theirsThere.add(theirs.at(x));
+            ownPerM.add(own.at(x));
+            theirsPerM.add(theirs.at(x));
         }
-        return new PatternOverlay(otherId, otherName, wider.positionsM(), mineThere, theirsThere);
+        return new PatternOverlay(otherId, otherName, wider.positionsM(), ownPerM, theirsPerM);
     }
 }

@@ -1,14 +1,15 @@
 package org.evenfall.reference;
 
+import org.evenfall.granule.ProductForm;
 import org.evenfall.granule.SizeDistribution;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A product tested on this machine.
+ * A product tested on this machine: a reference.
  *
  * @param id unique in the library
- * @param name name
- * @param form form
+ * @param name its name in the library
+ * @param form what the granules are
  * @param widthM working width tested at, m
  * @param bulkDensityKgPerL bulk density, kg/L
  * @param sizes size distribution, or null
@@ -16,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 public record TestedProduct(
         String id,
         String name,
-        org.evenfall.granule.ProductForm form,
+        ProductForm form,
         double widthM,
         @Nullable Double bulkDensityKgPerL,
-        @org.jspecify.annotations.Nullable SizeDistribution sizes) {}
+        @Nullable SizeDistribution sizes) {}

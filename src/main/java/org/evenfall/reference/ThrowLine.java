@@ -4,8 +4,9 @@ import org.evenfall.flight.ThrowModel;
 import org.evenfall.granule.ParticleDensities;
 
 /**
- * The throw of one product near its measured figures, as a straight line: redoing the measurements in simulation then
- * costs a few multiplications, no flight. Within 10 % of density or size the line is off by less than 0.5 % of the throw.
+ * The throw of one product near its measured figures, linear in ln density and ln diameter: repeating the measurements in
+ * simulation then costs a few multiplications and no flight. Within 10 % of density or size the error of the line is less
+ * than 0.5 % of the throw.
  *
  * @param edgeM landing distance of the granule that 84 % of the mass is finer than, m
  * @param perLnDensity change of it for 1 of ln density, m
@@ -16,8 +17,10 @@ record ThrowLine(double edgeM, double perLnDensity, double perLnDiameter) {
     /** Normal quantile of the edge granule: 84 % of the mass is finer. */
     static final double EDGE_Z = 0.99446;
 
+    /** Step of the central differences, natural logarithm. */
     private static final double STEP = 0.03;
 
+    /** The line of a product at an outlet speed, m/s, and a height above the crop canopy, m. */
     static ThrowLine of(EstimatedProperties product, double outletSpeedMPerS, double heightM) {
         double density = 1000 * product.bulkKgPerL() / ParticleDensities.USUAL_PACKING;
         double diameter = product.d50Mm() * Math.exp(EDGE_Z * product.sigma());
@@ -30,7 +33,7 @@ record ThrowLine(double edgeM, double perLnDensity, double perLnDiameter) {
         return new ThrowLine(edge, (denser - lighter) / (2 * STEP), (larger - smaller) / (2 * STEP));
     }
 
-    /** Shift of the throw for errors of ln density, ln d50 and ln sd, m. */
+    /** Shift of the throw for errors of ln density, ln d50 and sigma, m. */
     double shiftM(double lnDensity, double lnD50, double sigma) {
         return perLnDensity * lnDensity + perLnDiameter * (lnD50 + EDGE_Z * sigma);
     }

@@ -1,8 +1,8 @@
 package org.evenfall.reference;
 
 /**
- * What a throw difference means for the reference's settings. The limits are ours: a first setting for the tray test,
- * which decides.
+ * What a throw difference means for the reference's settings. Assumption: all limits, as the settings are only a start for
+ * the tray test, which decides.
  *
  * <ul>
  *   <li>{@link Verdict#HOLD}: same width, throw within {@value #HOLD_PERCENT} %, the whole 90 % interval within
@@ -10,15 +10,15 @@ package org.evenfall.reference;
  *       {@value #HOLD_SPREAD_POINTS} points, nothing of the reference unmeasured.
  *   <li>{@link Verdict#HOLD_AS_START}: same width, throw within {@value #START_PERCENT} %, the whole interval within
  *       {@value #START_INTERVAL_PERCENT} %.
- *   <li>{@link Verdict#FIRST_GUESS_ONLY}: all else, and every reference of another width.
+ *   <li>{@link Verdict#FIRST_GUESS_ONLY}: everything else, and every reference of another width.
  * </ul>
  */
 public final class Verdicts {
 
-    /** Throw difference up to which settings hold and no direction is given, % of the throw. */
+    /** Throw difference up to which settings hold and no direction is given, %. */
     public static final double HOLD_PERCENT = 1.5;
 
-    /** Reach of the 90 % interval up to which settings hold, %. */
+    /** Farthest end of the 90 % interval up to which settings hold, %. */
     public static final double HOLD_INTERVAL_PERCENT = 8;
 
     /** Flow difference up to which settings hold, %. */
@@ -30,11 +30,14 @@ public final class Verdicts {
     /** Throw difference up to which settings are a start, %. */
     public static final double START_PERCENT = 10;
 
-    /** Reach of the 90 % interval up to which settings are a start, %. */
+    /** Farthest end of the 90 % interval up to which settings are a start, %. */
     public static final double START_INTERVAL_PERCENT = 20;
 
-    /** Widths within this share of each other are the same width. */
+    /** Difference, share of the width, up to which two widths are the same. */
     public static final double SAME_WIDTH_SHARE = 0.01;
+
+    /** Rounding that does not count against a width, m. */
+    private static final double ROUNDING = 1e-9;
 
     private Verdicts() {}
 
@@ -50,9 +53,9 @@ public final class Verdicts {
         return throwPercent < 0 ? Direction.WIDER : Direction.NARROWER;
     }
 
-    /** Whether two widths in m are one. */
+    /** Whether two widths, m, are the same. */
     public static boolean sameWidth(double widthM, double otherM) {
-        return Math.abs(widthM - otherM) <= SAME_WIDTH_SHARE * otherM + 1e-9;
+        return Math.abs(widthM - otherM) <= SAME_WIDTH_SHARE * otherM + ROUNDING;
     }
 
     /**

@@ -92,23 +92,23 @@ final class BucketTestsAssessor {
     }
 
     private void addFindings(BucketResult last, double tolerancePercent, String at) {
-        if (last.deviationPercent() == null) {
+        if (last.agreement().deviationPercent() == null) {
             return;
         }
-        if (beyond(last.deviationPercent(), tolerancePercent)) {
+        if (beyond(last.agreement().deviationPercent(), tolerancePercent)) {
             findings.add(Finding.warn(
                             Step.RATE,
-                            last.deviationPercent() > 0 ? "rate.tooMuch" : "rate.tooLittle",
-                            Arg.number(Math.abs(last.deviationPercent()), 0, Unit.PERCENT),
+                            last.agreement().deviationPercent() > 0 ? "rate.tooMuch" : "rate.tooLittle",
+                            Arg.number(Math.abs(last.agreement().deviationPercent()), 0, Unit.PERCENT),
                             Arg.number(tolerancePercent, 0, Unit.PERCENT))
                     .at(at));
         }
-        if (beyond(last.leftRightPercent(), BucketAssessment.WORST_LEFT_RIGHT_PERCENT)) {
-            findings.add(Finding.warn(Step.RATE, "rate.leftRight", size(last.leftRightPercent(), 0))
+        if (beyond(last.agreement().leftRightPercent(), BucketAssessment.WORST_LEFT_RIGHT_PERCENT)) {
+            findings.add(Finding.warn(Step.RATE, "rate.leftRight", size(last.agreement().leftRightPercent(), 0))
                     .at(at));
         }
-        if (beyond(last.repeatSpreadPercent(), BucketAssessment.WORST_REPEAT_PERCENT)) {
-            findings.add(Finding.warn(Step.RATE, "rate.repeats", size(last.repeatSpreadPercent(), 1))
+        if (beyond(last.agreement().repeatSpreadPercent(), BucketAssessment.WORST_REPEAT_PERCENT)) {
+            findings.add(Finding.warn(Step.RATE, "rate.repeats", size(last.agreement().repeatSpreadPercent(), 1))
                     .at(at));
         }
     }

@@ -52,7 +52,7 @@ final class CardAssessor {
                         height == null ? null : Double.valueOf(height.wantedOverCropM()),
                         first(start.heightOverCropM(), machine.wantedHeightM(), null)),
                 first(tested == null ? null : tested.tiltDeg(), start.tiltDeg(), null),
-                rate.plan() == null ? null : rate.plan().speedKmPerH());
+                rate.plan() == null ? null : rate.plan().flow().speedKmPerH());
     }
 
     private static @Nullable Double first(@Nullable Double one, @Nullable Double two, @Nullable Double three) {

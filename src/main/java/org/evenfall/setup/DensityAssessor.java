@@ -107,15 +107,15 @@ final class DensityAssessor {
 
     private void againstBands(ProductForm form, double meanKgPerL) {
         for (PublishedBand band : PublishedBands.of(form)) {
-            boolean outside = meanKgPerL < band.low() - BAND_ROUNDING_KG_PER_L
-                    || meanKgPerL > band.high() + BAND_ROUNDING_KG_PER_L;
-            if (band.quantity().equals(PublishedBands.BULK_DENSITY) && outside) {
+            boolean outside = meanKgPerL < band.range().low() - BAND_ROUNDING_KG_PER_L
+                    || meanKgPerL > band.range().high() + BAND_ROUNDING_KG_PER_L;
+            if (band.quantity() == PublishedBand.Quantity.BULK_DENSITY && outside) {
                 findings.add(Finding.note(
                                 Step.PRODUCT,
                                 "product.densityOutsideBand",
                                 Arg.number(meanKgPerL, 2, Unit.KG_PER_L),
-                                Arg.number(band.low(), 2, Unit.KG_PER_L),
-                                Arg.number(band.high(), 2, Unit.KG_PER_L))
+                                Arg.number(band.range().low(), 2, Unit.KG_PER_L),
+                                Arg.number(band.range().high(), 2, Unit.KG_PER_L))
                         .at(AT)
                         .from(band.sourceKey()));
             }

@@ -91,16 +91,16 @@ final class MatchFindings {
     /** What the landing model expects when the settings are kept. */
     private void pattern() {
         PatternChange pattern = result.pattern();
-        if (pattern == null || result.laidOver() == null) {
+        if (pattern == null || result.overlay() == null) {
             return;
         }
         Arg before = Arg.number(pattern.referenceCvPercent(), 0, Unit.PERCENT);
         Arg kept = Arg.number(pattern.keptCvPercent(), 0, Unit.PERCENT);
-        Arg low = Arg.number(pattern.keptCvLowPercent(), 0, Unit.PERCENT);
-        Arg high = Arg.number(pattern.keptCvHighPercent(), 0, Unit.PERCENT);
+        Arg low = Arg.number(pattern.keptCvIntervalPercent().low(), 0, Unit.PERCENT);
+        Arg high = Arg.number(pattern.keptCvIntervalPercent().high(), 0, Unit.PERCENT);
         Arg reset = Arg.number(pattern.resetCvPercent(), 0, Unit.PERCENT);
-        String name = result.laidOver().otherName();
-        if (result.laidOver().otherId().isEmpty()) {
+        String name = result.overlay().otherName();
+        if (result.overlay().otherId().isEmpty()) {
             findings.add(Finding.note(Step.MATCH, "match.keptDense", before, kept, low, high, reset));
         } else if (pattern.cvChangePercent() < SAME_CV_POINTS) {
             findings.add(Finding.note(Step.MATCH, "match.keptSame", Arg.text(name), kept));

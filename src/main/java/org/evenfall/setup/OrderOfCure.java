@@ -46,7 +46,7 @@ record OrderOfCure(boolean levelInOrder, boolean ptoInOrder, boolean outletsInOr
             MachineProfile machine, @Nullable BucketResult last, MachineCheckResult check) {
         return last != null
                 && (machine.outlets() == 1
-                        || within(last.leftRightPercent(), BucketAssessment.WORST_LEFT_RIGHT_PERCENT))
+                        || within(last.agreement().leftRightPercent(), BucketAssessment.WORST_LEFT_RIGHT_PERCENT))
                 && check.vanes().stream().noneMatch(VaneCheck::failed);
     }
 

@@ -57,23 +57,23 @@ final class PlanAssessor {
         }
         Double effectiveness = read.number(RatePaths.EFFECTIVENESS);
         RatePlan plan = Plans.of(new PlanInput(
-                Nutrients.nitrogenKgPerHa(productRate, nitrogenPercent),
-                productRate,
-                nitrogenPercent,
-                read.number(StartPaths.TRAMLINE_WIDTH),
-                read.number(RatePaths.SPEED),
-                read.number(RatePaths.AREA),
-                read.number(RatePaths.BAG_MASS),
-                read.number(RatePaths.HOPPER_VOLUME),
-                read.number(RatePaths.BUCKET_VOLUME),
+                new PlanInput.Rate(productRate, nitrogenPercent),
+                new PlanInput.Field(
+                        read.number(StartPaths.TRAMLINE_WIDTH),
+                        read.number(RatePaths.SPEED),
+                        read.number(RatePaths.AREA)),
+                new PlanInput.Containers(
+                        read.number(RatePaths.BAG_MASS),
+                        read.number(RatePaths.HOPPER_VOLUME),
+                        read.number(RatePaths.BUCKET_VOLUME)),
                 product.density() == null ? null : product.density().meanKgPerL(),
-                machine.outlets(),
+                new PlanInput.Outlets(machine.outlets(), table),
                 tolerancePercent,
-                table,
-                read.number(RatePaths.PRICE),
-                read.number(RatePaths.OTHER_PRICE),
-                read.number(RatePaths.OTHER_NITROGEN),
-                effectiveness == null ? WHOLE_PERCENT : effectiveness));
+                new PlanInput.Prices(
+                        read.number(RatePaths.PRICE),
+                        read.number(RatePaths.OTHER_PRICE),
+                        read.number(RatePaths.OTHER_NITROGEN),
+                        effectiveness == null ? WHOLE_PERCENT : effectiveness)));
         addFindings(plan, table);
         return plan;
     }
@@ -115,16 +115,21 @@ final class PlanAssessor {
     }
 
     private void addFindings(RatePlan plan, @Nullable OpeningTable table) {
-        if (plan.flowPerOutletKgPerMin() != null && plan.bucketSeconds() == null) {
+        if (plan.flow().outletKgPerMin() != null && plan.bucket().seconds() == null) {
             findings.add(Finding.note(
                             Step.RATE,
                             "rate.noBucket",
-                            Arg.number(plan.bucket30L() == null ? 0 : plan.bucket30L(), 0, Unit.L))
+                            Arg.number(
+                                    plan.bucket().halfMinuteLitres() == null
+                                            ? 0
+                                            : plan.bucket().halfMinuteLitres(),
+                                    0,
+                                    Unit.L))
                     .at(RatePaths.BUCKET_VOLUME.pointer()));
         }
-        if (table != null && plan.flowKgPerMin() != null && plan.firstOpening() == null) {
+        if (table != null && plan.flow().kgPerMin() != null && plan.flow().firstOpening() == null) {
             findings.add(Finding.warn(
-                            Step.RATE, "rate.beyondTable", Arg.number(plan.flowKgPerMin(), 0, Unit.KG_PER_MIN))
+                            Step.RATE, "rate.beyondTable", Arg.number(plan.flow().kgPerMin(), 0, Unit.KG_PER_MIN))
                     .at(MachinePaths.OPENINGS.pointer()));
         }
     }

@@ -12,6 +12,7 @@ import org.evenfall.granule.ParticleDensities;
 import org.evenfall.granule.ParticleDensity;
 import org.evenfall.granule.ProductForm;
 import org.evenfall.granule.PublishedBands;
+import org.evenfall.granule.Sampling;
 import org.evenfall.granule.SieveResult;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.quantity.Unit;
@@ -20,8 +21,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Step 1: the product. */
 final class ProductAssessor {
-
-    private static final double FEWEST_BAGS = 4;
 
     private ProductAssessor() {}
 
@@ -68,7 +67,7 @@ final class ProductAssessor {
         if (delivered == null) {
             return null;
         }
-        int wanted = (int) Math.min(delivered, Math.max(FEWEST_BAGS, Math.ceil(Math.sqrt(delivered))));
+        int wanted = Sampling.bags((int) Math.ceil(delivered));
         String at = ProductPaths.BAGS_SAMPLED.pointer();
         if (sampled != null && sampled > delivered) {
             findings.add(Finding.stop(Step.PRODUCT, "product.moreSampledThanDelivered")

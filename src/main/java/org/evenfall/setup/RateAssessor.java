@@ -75,13 +75,12 @@ final class RateAssessor {
             MachineProfile machine,
             @Nullable OpeningTable table) {
         Double widthM = read.number(StartPaths.TRAMLINE_WIDTH);
-        Double kmPerH = speed != null ? Double.valueOf(speed.meanKmPerH()) : plan == null ? null : plan.speedKmPerH();
+        Double kmPerH = speed != null ? Double.valueOf(speed.meanKmPerH()) : plan == null ? null : plan.flow().speedKmPerH();
         Double flow = plan == null || widthM == null || kmPerH == null
                 ? null
-                : Double.valueOf(Flows.kgPerMin(plan.productKgPerHa(), widthM, kmPerH));
+                : Double.valueOf(Flows.kgPerMin(plan.amounts().productKgPerHa(), widthM, kmPerH));
         return new BucketAssessment.Wanted(
                 flow,
-                plan == null ? null : plan.productKgPerHa(),
                 widthM,
                 kmPerH,
                 machine.outlets(),
@@ -102,7 +101,7 @@ final class RateAssessor {
         if (kmPerH.isEmpty()) {
             return null;
         }
-        SpeedCheck check = SpeedRuns.of(kmPerH, plan == null ? null : plan.speedKmPerH());
+        SpeedCheck check = SpeedRuns.of(kmPerH, plan == null ? null : plan.flow().speedKmPerH());
         if (check.deviationPercent() != null && Math.abs(check.deviationPercent()) > REPORTED_SPEED_PERCENT) {
             findings.add(Finding.warn(
                             Step.RATE,
@@ -120,7 +119,7 @@ final class RateAssessor {
         if (used == null || area == null || plan == null) {
             return null;
         }
-        HopperCheck check = SpeedRuns.hopper(used, area, plan.productKgPerHa());
+        HopperCheck check = HopperCheck.of(used, area, plan.amounts().productKgPerHa());
         if (Math.abs(check.deviationPercent()) > tolerancePercent) {
             findings.add(Finding.warn(
                             Step.RATE,

@@ -74,7 +74,7 @@ final class TraysAssessor {
         TrayNoise noise = TrayNoise.of(read, product);
         CatchPlan plan = rate.plan() == null
                 ? null
-                : CatchPlans.of(rate.plan().productKgPerHa(), ground.areaM2(), noise.granuleG(), noise.stepG());
+                : CatchPlans.of(rate.plan().amounts().productKgPerHa(), ground.areaM2(), noise.granuleG(), noise.stepG());
         List<TrayTestResult> tests = tests(
                 new TrayTestAssessor(read, product, ground, layout, plan, noise, findings), weather.result());
         verdict(tests);

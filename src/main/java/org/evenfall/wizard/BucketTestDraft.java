@@ -25,12 +25,11 @@ final class BucketTestDraft {
         List<BucketResult> results = assessment.rate().bucketTests();
         BucketResult last = results.isEmpty() ? null : results.get(results.size() - 1);
         RatePlan plan = assessment.rate().plan();
-        Double first = plan == null ? null : plan.firstOpening();
-        Double seconds = plan == null ? null : plan.bucketSeconds();
+        Double first = plan == null ? null : plan.flow().firstOpening();
+        Double seconds = plan == null ? null : plan.bucket().seconds();
         tests.add(BucketEntry.EMPTY
-                .withOpeningLeft(opening(last == null ? first : last.nextOpeningLeft(), before.openingLeft(), locale))
-                .withOpeningRight(
-                        opening(last == null ? first : last.nextOpeningRight(), before.openingRight(), locale))
+                .withOpeningLeft(opening(last == null ? first : last.next().left(), before.openingLeft(), locale))
+                .withOpeningRight(opening(last == null ? first : last.next().right(), before.openingRight(), locale))
                 .withTime(
                         !before.time().isBlank() || seconds == null
                                 ? before.time()

@@ -114,21 +114,21 @@ final class HeightStep implements StepView {
         List<FigureRow.Figure> figures = new ArrayList<>();
         figures.add(figure("height.figure.ground", cm(height.overGroundM(), 0)));
         figures.add(figure("height.figure.chain", cm(height.chainM(), 0)));
-        if (height.nowOverCropM() != null) {
-            figures.add(figure("height.figure.now", cm(height.nowOverCropM(), 0)));
+        if (height.now().overCropM() != null) {
+            figures.add(figure("height.figure.now", cm(height.now().overCropM(), 0)));
         }
-        if (height.correctionM() != null) {
-            figures.add(figure("height.figure.move", correction(height.correctionM())));
+        if (height.now().correctionM() != null) {
+            figures.add(figure("height.figure.move", correction(height.now().correctionM())));
         }
-        if (height.leftRightM() != null) {
+        if (height.now().leftRightM() != null) {
             figures.add(figure(
                     "height.figure.side",
-                    higher(height.leftRightM(), "picture.height.leftHigher", "picture.height.rightHigher")));
+                    higher(height.now().leftRightM(), "picture.height.leftHigher", "picture.height.rightHigher")));
         }
-        if (height.foreAftM() != null) {
+        if (height.now().foreAftM() != null) {
             figures.add(figure(
                     "height.figure.along",
-                    higher(height.foreAftM(), "picture.height.frontHigher", "picture.height.rearHigher")));
+                    higher(height.now().foreAftM(), "picture.height.frontHigher", "picture.height.rearHigher")));
         }
         return figures;
     }

@@ -39,7 +39,7 @@ final class MatchStep implements StepView {
     /** The landing patterns of the product and of what it is compared with, both with the same settings. */
     private List<PatternPicture.Pattern> laidOver() {
         MatchResult result = form.model().assessment().match();
-        PatternOverlay laid = result == null ? null : result.laidOver();
+        PatternOverlay laid = result == null ? null : result.overlay();
         if (laid == null) {
             return List.of();
         }

@@ -307,11 +307,11 @@ final class ProductStep implements StepView {
                         .text(
                                 "product.sieveResult",
                                 Arg.number(sieve.d50Mm(), 1, Unit.MM),
-                                Arg.number(sieve.d50LowMm(), 1, Unit.NONE),
-                                Arg.number(sieve.d50HighMm(), 1, Unit.MM),
-                                Arg.number(sieve.spreadIndexPercent(), 0, Unit.PERCENT),
+                                Arg.number(sieve.d50IntervalMm().low(), 1, Unit.NONE),
+                                Arg.number(sieve.d50IntervalMm().high(), 1, Unit.MM),
+                                Arg.number(sieve.indices().spreadIndexPercent(), 0, Unit.PERCENT),
                                 Arg.number(sieve.shareUnder2MmPercent(), 0, Unit.PERCENT),
-                                Arg.number(sieve.sgn(), 0, Unit.NONE),
-                                Arg.number(sieve.uniformityIndex(), 0, Unit.NONE));
+                                Arg.number(sieve.indices().sgn(), 0, Unit.NONE),
+                                Arg.number(sieve.indices().uniformityIndex(), 0, Unit.NONE));
     }
 }

@@ -78,10 +78,10 @@ final class RankedForm {
                     r + 1,
                     new VBox(choose, verdict),
                     new Label(form.words().number(reference.widthM(), 0, Unit.M)),
-                    signed(reference.densityDifferencePercent(), 0, Unit.PERCENT),
-                    signed(reference.d50DifferencePercent(), 0, Unit.PERCENT),
-                    signed(reference.throwDifferenceM(), 1, Unit.M),
-                    signed(reference.flowDifferencePercent(), 0, Unit.PERCENT),
+                    signed(reference.difference().densityPercent(), 0, Unit.PERCENT),
+                    signed(reference.difference().d50Percent(), 0, Unit.PERCENT),
+                    signed(reference.throwDifference().metres(), 1, Unit.M),
+                    signed(reference.difference().flowPercent(), 0, Unit.PERCENT),
                     kept(reference),
                     new Label(form.words().number(100 * reference.closestShare(), 0, Unit.PERCENT)));
         }

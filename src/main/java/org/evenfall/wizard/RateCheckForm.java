@@ -122,26 +122,27 @@ final class RateCheckForm {
             return figures;
         }
         Sentences words = form.words();
-        if (plan.firstOpening() != null && last() == null) {
+        if (plan.flow().firstOpening() != null && last() == null) {
             figures.add(new FigureRow.Figure(
-                    words.text("rate.figure.firstOpening"), words.number(plan.firstOpening(), 1, Unit.NONE)));
+                    words.text("rate.figure.firstOpening"),
+                    words.number(plan.flow().firstOpening(), 1, Unit.NONE)));
         }
-        if (plan.bucketKg() != null && plan.bucketSeconds() != null) {
+        if (plan.bucket().kg() != null && plan.bucket().seconds() != null) {
             figures.add(new FigureRow.Figure(
-                    words.text("rate.figure.bucket", Arg.number(plan.bucketSeconds(), 0, Unit.S)),
-                    words.number(plan.bucketKg(), 1, Unit.KG)));
-        } else if (plan.bucket30Kg() != null) {
+                    words.text("rate.figure.bucket", Arg.number(plan.bucket().seconds(), 0, Unit.S)),
+                    words.number(plan.bucket().kg(), 1, Unit.KG)));
+        } else if (plan.bucket().halfMinuteKg() != null) {
             figures.add(new FigureRow.Figure(
                     words.text("rate.figure.bucket", Arg.number(30, 0, Unit.S)),
-                    words.number(plan.bucket30Kg(), 1, Unit.KG)));
+                    words.number(plan.bucket().halfMinuteKg(), 1, Unit.KG)));
         }
-        if (plan.bucketLowKg() != null && plan.bucketHighKg() != null) {
+        if (plan.bucket().toleranceKg() != null) {
             figures.add(new FigureRow.Figure(
                     words.text("rate.figure.band"),
                     words.text(
                             "rate.figure.bandValue",
-                            Arg.number(plan.bucketLowKg(), 1, Unit.NONE),
-                            Arg.number(plan.bucketHighKg(), 1, Unit.KG))));
+                            Arg.number(plan.bucket().toleranceKg().low(), 1, Unit.NONE),
+                            Arg.number(plan.bucket().toleranceKg().high(), 1, Unit.KG))));
         }
         return figures;
     }
@@ -214,17 +215,19 @@ final class RateCheckForm {
         if (last == null) {
             return "";
         }
-        if (last.withinTolerance()) {
+        if (last.agreement().withinTolerance()) {
             return words.text("rate.within");
         }
-        if (last.nextOpeningLeft() == null || last.nextOpeningRight() == null || last.nextFrom() == null) {
-            return last.deviationPercent() == null ? "" : words.text("rate.noOpening");
+        if (last.next().left() == null
+                || last.next().right() == null
+                || last.next().source() == null) {
+            return last.agreement().deviationPercent() == null ? "" : words.text("rate.noOpening");
         }
         return words.text(
                 "rate.next",
-                Arg.number(last.nextOpeningLeft(), 1, Unit.NONE),
-                Arg.number(last.nextOpeningRight(), 1, Unit.NONE),
-                Arg.word("choice.OpeningSource." + last.nextFrom()));
+                Arg.number(last.next().left(), 1, Unit.NONE),
+                Arg.number(last.next().right(), 1, Unit.NONE),
+                Arg.word("choice.OpeningSource." + last.next().source()));
     }
 
     /** Every test that can be read in one line each, so that the attempts can be compared. */
@@ -248,12 +251,13 @@ final class RateCheckForm {
 
     static String attempt(Sentences words, int number, BucketResult test) {
         List<String> parts = new ArrayList<>();
-        parts.add(words.text("rate.attempt.flow", Arg.count(number), Arg.number(test.kgPerMin(), 1, Unit.KG_PER_MIN)));
+        parts.add(words.text(
+                "rate.attempt.flow", Arg.count(number), Arg.number(test.flow().totalKgPerMin(), 1, Unit.KG_PER_MIN)));
         if (test.kgPerHa() != null) {
             parts.add(words.number(test.kgPerHa(), 0, Unit.KG_PER_HA));
         }
-        if (test.deviationPercent() != null) {
-            double off = test.deviationPercent();
+        if (test.agreement().deviationPercent() != null) {
+            double off = test.agreement().deviationPercent();
             parts.add(
                     Math.abs(off) < 0.5
                             ? words.text("rate.attempt.right")
@@ -261,8 +265,8 @@ final class RateCheckForm {
                                     off > 0 ? "rate.attempt.much" : "rate.attempt.little",
                                     Arg.number(Math.abs(off), 0, Unit.PERCENT)));
         }
-        if (test.leftRightPercent() != null) {
-            double left = test.leftRightPercent();
+        if (test.agreement().leftRightPercent() != null) {
+            double left = test.agreement().leftRightPercent();
             parts.add(
                     Math.abs(left) < 0.5
                             ? words.text("rate.attempt.alike")
@@ -270,8 +274,9 @@ final class RateCheckForm {
                                     left < 0 ? "rate.attempt.leftLess" : "rate.attempt.leftMore",
                                     Arg.number(Math.abs(left), 0, Unit.PERCENT)));
         }
-        if (test.repeatSpreadPercent() != null) {
-            parts.add(words.text("rate.attempt.repeats", Arg.number(test.repeatSpreadPercent(), 1, Unit.PERCENT)));
+        if (test.agreement().repeatSpreadPercent() != null) {
+            parts.add(words.text(
+                    "rate.attempt.repeats", Arg.number(test.agreement().repeatSpreadPercent(), 1, Unit.PERCENT)));
         }
         return String.join(" · ", parts);
     }

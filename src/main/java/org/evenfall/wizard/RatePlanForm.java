@@ -108,22 +108,22 @@ final class RatePlanForm {
         if (plan == null) {
             return figures;
         }
-        add(figures, words, "rate.figure.product", plan.productKgPerHa(), 0, Unit.KG_PER_HA);
-        add(figures, words, "rate.figure.nitrogen", plan.nitrogenKgPerHa(), 0, Unit.KG_PER_HA);
-        add(figures, words, "rate.figure.units", plan.unitsPerAcre(), 0, Unit.NONE);
-        add(figures, words, "rate.figure.tonnes", plan.productTonnes(), 1, Unit.T);
-        if (plan.bags() != null && plan.bagsToOrder() != null) {
+        add(figures, words, "rate.figure.product", plan.amounts().productKgPerHa(), 0, Unit.KG_PER_HA);
+        add(figures, words, "rate.figure.nitrogen", plan.amounts().nitrogenKgPerHa(), 0, Unit.KG_PER_HA);
+        add(figures, words, "rate.figure.units", plan.amounts().unitsPerAcre(), 0, Unit.NONE);
+        add(figures, words, "rate.figure.tonnes", plan.logistics().productTonnes(), 1, Unit.T);
+        if (plan.logistics().bags() != null && plan.logistics().bagsToOrder() != null) {
             figures.add(new FigureRow.Figure(
                     words.text("rate.figure.bags"),
                     words.text(
                             "rate.figure.bagsOrder",
-                            Arg.number(plan.bags(), 1, Unit.NONE),
-                            Arg.number(plan.bagsToOrder(), 0, Unit.NONE))));
+                            Arg.number(plan.logistics().bags(), 1, Unit.NONE),
+                            Arg.number(plan.logistics().bagsToOrder(), 0, Unit.NONE))));
         }
-        add(figures, words, "rate.figure.haPerBag", plan.haPerBag(), 2, Unit.HA);
-        add(figures, words, "rate.figure.loads", plan.hopperLoads(), 1, Unit.NONE);
-        add(figures, words, "rate.figure.flow", plan.flowKgPerMin(), 0, Unit.KG_PER_MIN);
-        add(figures, words, "rate.figure.outlet", plan.flowPerOutletKgPerMin(), 1, Unit.KG_PER_MIN);
+        add(figures, words, "rate.figure.haPerBag", plan.logistics().haPerBag(), 2, Unit.HA);
+        add(figures, words, "rate.figure.loads", plan.logistics().hopperLoads(), 1, Unit.NONE);
+        add(figures, words, "rate.figure.flow", plan.flow().kgPerMin(), 0, Unit.KG_PER_MIN);
+        add(figures, words, "rate.figure.outlet", plan.flow().outletKgPerMin(), 1, Unit.KG_PER_MIN);
         return figures;
     }
 
@@ -172,15 +172,15 @@ final class RatePlanForm {
         if (plan == null) {
             return figures;
         }
-        add(figures, words, "rate.figure.cost", plan.costPerKgN(), 2, Unit.NONE);
-        add(figures, words, "rate.figure.otherCost", plan.otherCostPerKgN(), 2, Unit.NONE);
-        add(figures, words, "rate.figure.parity", plan.parityPricePerT(), 0, Unit.PER_T);
-        if (plan.saving() != null) {
+        add(figures, words, "rate.figure.cost", plan.money().costPerKgN(), 2, Unit.NONE);
+        add(figures, words, "rate.figure.otherCost", plan.money().otherCostPerKgN(), 2, Unit.NONE);
+        add(figures, words, "rate.figure.parity", plan.money().parityPricePerT(), 0, Unit.PER_T);
+        if (plan.money().saving() != null) {
             add(
                     figures,
                     words,
-                    plan.saving() < 0 ? "rate.figure.dearer" : "rate.figure.saving",
-                    Math.abs(plan.saving()),
+                    plan.money().saving() < 0 ? "rate.figure.dearer" : "rate.figure.saving",
+                    Math.abs(plan.money().saving()),
                     0,
                     Unit.NONE);
         }

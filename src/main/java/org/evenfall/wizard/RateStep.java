@@ -34,7 +34,7 @@ final class RateStep implements StepView {
     @Override
     public String result() {
         RatePlan plan = form.model().assessment().rate().plan();
-        return plan == null ? "" : form.words().number(plan.productKgPerHa(), 0, Unit.KG_PER_HA);
+        return plan == null ? "" : form.words().number(plan.amounts().productKgPerHa(), 0, Unit.KG_PER_HA);
     }
 
     @Override

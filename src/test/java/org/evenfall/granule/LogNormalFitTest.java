@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -71,6 +72,7 @@ class LogNormalFitTest {
     }
 
     /** Third route: no point of a grid, near or far, is more likely. */
+    @Tag("slow")
     @ParameterizedTest
     @MethodSource("seeds")
     void noPointOfAGridIsMoreLikely(int seed) {
@@ -140,6 +142,7 @@ class LogNormalFitTest {
     }
 
     /** Standard errors against simulated sieving of so many granules. */
+    @Tag("slow")
     @Test
     void errorsAreThoseOfRepeatedSieving() {
         Random random = new Random(3);
@@ -160,7 +163,7 @@ class LogNormalFitTest {
             sigmas[r] = fit.sigma();
         }
         double[] errors = truth.errors(apertures, granules);
-        // 2000 repeats tell a standard deviation to 1.6 %; three of these
+        // 2000 repeats give a standard deviation to 1.6 %; three of these
         assertThat(sd(mus)).isCloseTo(errors[0], within(0.05 * errors[0]));
         assertThat(sd(sigmas)).isCloseTo(errors[1], within(0.06 * errors[1]));
     }

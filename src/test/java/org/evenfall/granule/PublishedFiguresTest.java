@@ -21,7 +21,7 @@ class PublishedFiguresTest {
             throws IOException {
         double found = switch (what) {
             case "interpolated" -> interpolated(a);
-            case "sgn" -> new SizeDistribution(a, 1.2, 0, 0, false).sgn();
+            case "sgn" -> SizeDistribution.exact(a, 1.2).sgn();
             case "flow" -> FlowScaling.kgPerMin(a, b, c, 9.81);
             case "granule" ->
                 ParticleDensities.fromBulk(BulkDensities.of(List.of(a, a, a), 1, 0), ProductForm.GRANULAR_UREA)
@@ -55,24 +55,30 @@ class PublishedFiguresTest {
         }
     }
 
-    @Test
-    void nothingIsReadOutsideTheSieves() {
-        double[] apertures = {2, 3.15};
-        assertThat(SieveInterpolation.diameterMm(apertures, new double[] {10, 60}, 5))
-                .isEmpty();
-        assertThat(SieveInterpolation.diameterMm(apertures, new double[] {10, 60}, 61))
-                .isEmpty();
-    }
-
     /** Every published range has a source and two ends. */
     @Test
     void bandsHaveSources() {
         for (ProductForm form : ProductForm.values()) {
             for (PublishedBand band : PublishedBands.of(form)) {
-                assertThat(band.low()).isLessThan(band.high());
+                assertThat(band.range().width()).isPositive();
                 assertThat(band.sourceKey()).startsWith("source.");
                 assertThat(band.form()).isEqualTo(form);
             }
         }
+    }
+
+    /** The bands as printed in the sources named in the bundle. */
+    @Test
+    void bandsOfGranularUreaAndOfTheDenseProduct() {
+        assertThat(PublishedBands.of(ProductForm.GRANULAR_UREA))
+                .extracting(PublishedBand::quantity)
+                .containsExactly(PublishedBand.Quantity.values());
+        assertThat(PublishedBands.of(ProductForm.PRILLED_UREA))
+                .extracting(band -> band.range().low(), band -> band.range().high())
+                .containsExactly(org.assertj.core.groups.Tuple.tuple(0.70, 0.78));
+        assertThat(PublishedBands.of(ProductForm.CALCIUM_AMMONIUM_NITRATE))
+                .extracting(band -> band.range().low(), band -> band.range().high())
+                .containsExactly(org.assertj.core.groups.Tuple.tuple(0.95, 1.05));
+        assertThat(PublishedBands.of(ProductForm.OTHER)).isEmpty();
     }
 }

@@ -4,13 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import org.hipparchus.distribution.continuous.LogNormalDistribution;
 import org.junit.jupiter.api.Test;
 
 class SizeDistributionTest {
 
-    private static final SizeDistribution SIZES = new SizeDistribution(3.2, 1.2, 0, 0, false);
+    private static final SizeDistribution SIZES = SizeDistribution.exact(3.2, 1.2);
 
     /** Against another library's log-normal distribution. */
     @Test
@@ -32,29 +31,16 @@ class SizeDistributionTest {
         assertThat(SIZES.spreadIndexPercent()).isCloseTo(100 * (d84 - d16) / (2 * 3.2), within(1e-12));
         assertThat(SIZES.uniformityIndex())
                 .isCloseTo(100 * SIZES.quantileMm(0.05) / SIZES.quantileMm(0.9), within(1e-12));
-        assertThat(SizeDistribution.d50MmOfSgn(SIZES.sgn())).isCloseTo(3.2, within(1e-12));
+        assertThat(SIZES.sgn()).isCloseTo(320, within(1e-12));
     }
 
     @Test
     void oneSizeOnly() {
-        SizeDistribution one = new SizeDistribution(3, 1, 0, 0, false);
+        SizeDistribution one = SizeDistribution.exact(3, 1);
         assertThat(one.shareFinerThan(2.9)).isZero();
-        assertThat(one.shareFinerThan(3.1)).isEqualTo(1);
+        assertThat(one.shareFinerThan(3)).isEqualTo(1);
+        assertThat(one.densityPerMm(3)).isZero();
         assertThat(one.quantileMm(0.9)).isEqualTo(3);
-    }
-
-    @Test
-    void theCurveHoldsAllMass() {
-        List<SizeCurve.Point> curve = SizeCurve.of(SIZES, 0.5, 10, 2001);
-        double area = 0;
-        for (int i = 1; i < curve.size(); i++) {
-            area += (curve.get(i).percentPerMm() + curve.get(i - 1).percentPerMm())
-                    / 2
-                    * (curve.get(i).diameterMm() - curve.get(i - 1).diameterMm());
-        }
-        assertThat(area).isCloseTo(100, within(1e-3));
-        assertThat(curve.get(2000).finerPercent()).isCloseTo(100, within(1e-6));
-        assertThatThrownBy(() -> SizeCurve.of(SIZES, 3, 2, 10)).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
@@ -63,6 +49,23 @@ class SizeDistributionTest {
         assertThatThrownBy(() -> new SizeDistribution(3, 0.9, 0, 0, false)).hasMessageContaining("geometricSd");
         assertThatThrownBy(() -> new SizeDistribution(3, 1.2, Double.NaN, 0, false))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThat(SizeDistribution.medianOnly(3).spreadIsBound()).isTrue();
+        assertThatThrownBy(() -> new SizeDistribution(3, 1.2, -0.01, 0, false))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new SizeDistribution(3, 1.2, 0, -0.01, false)).hasMessageContaining("errors");
+    }
+
+    @Test
+    void nothingIsSmallerThanNothing() {
+        assertThat(SIZES.shareFinerThan(0)).isZero();
+        assertThat(SIZES.shareFinerThan(-1)).isZero();
+        assertThat(SIZES.densityPerMm(0)).isZero();
+        assertThat(SIZES.densityPerMm(-1)).isZero();
+    }
+
+    @Test
+    void aMedianAloneGetsAGuessedSpread() {
+        assertThat(SizeDistribution.medianOnly(3)).isEqualTo(new SizeDistribution(3, 1.2, 0.03, 0.05, true));
+        assertThat(SizeDistribution.exact(3, 1.2)).isEqualTo(new SizeDistribution(3, 1.2, 0, 0, false));
+        assertThat(SIZES.sigma()).isCloseTo(Math.log(1.2), within(1e-12));
     }
 }

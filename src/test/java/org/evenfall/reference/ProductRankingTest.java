@@ -11,6 +11,8 @@ import org.evenfall.flight.ThrowModel;
 import org.evenfall.granule.ParticleDensities;
 import org.evenfall.granule.ProductForm;
 import org.evenfall.granule.SizeDistribution;
+import org.evenfall.quantity.NinetyPercent;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -39,7 +41,7 @@ class ProductRankingTest {
                 urea(0.74, 3.2), List.of(tested("other", 28, 1.0, 3.5), tested("same", 28, 0.74, 3.2)), FIELD, 1, 400);
         assertThat(match.ranked().get(0).id()).isEqualTo("same");
         assertThat(match.ranked().get(0).score()).isZero();
-        assertThat(match.ranked().get(0).throwDifferenceM()).isZero();
+        assertThat(match.ranked().get(0).throwDifference().metres()).isZero();
         assertThat(match.ranked().get(0).closestShare()).isGreaterThan(0.99);
         assertThat(match.verdict()).isEqualTo(Verdict.HOLD);
         assertThat(match.direction()).isEqualTo(Direction.AS_IT_IS);
@@ -52,9 +54,9 @@ class ProductRankingTest {
                         urea(0.95 * 0.76, d50), List.of(tested("a", 28, 0.76, d50)), FIELD, 1, 100)
                 .ranked()
                 .get(0);
-        assertThat(first.throwDifferenceM()).isBetween(-0.8, -0.1);
-        assertThat(first.densityDifferencePercent()).isCloseTo(-5, within(1e-9));
-        assertThat(first.d50DifferencePercent()).isZero();
+        assertThat(first.throwDifference().metres()).isBetween(-0.8, -0.1);
+        assertThat(first.difference().densityPercent()).isCloseTo(-5, within(1e-9));
+        assertThat(first.difference().d50Percent()).isZero();
         assertThat(first.direction()).isEqualTo(Direction.WIDER);
         assertThat(first.verdict()).isEqualTo(Verdict.HOLD_AS_START);
     }
@@ -70,7 +72,7 @@ class ProductRankingTest {
     }
 
     @Test
-    void anotherWidthNeverHoldsAndStandsBehindThisWidth() {
+    void anotherWidthNeverHoldsAndRanksBehindThisWidth() {
         MatchResult match = ProductRanking.rank(
                 urea(0.74, 3.2), List.of(tested("wide", 36, 0.74, 3.2), tested("here", 28, 0.80, 3.4)), FIELD, 1, 400);
         assertThat(match.ranked()).extracting(RankedProduct::id).containsExactly("here", "wide");
@@ -100,16 +102,14 @@ class ProductRankingTest {
             assertThat(width(ranked.get(i))).isGreaterThan(width(ranked.get(i - 1)));
             assertThat(ranked.get(i).verdict()).isNotEqualTo(Verdict.HOLD);
         }
-        assertThat(ranked.get(1).spreadIndexDifference()).isNull();
-        assertThat(ranked.get(2).d50DifferencePercent()).isNull();
-        assertThat(ranked.get(3).densityDifferencePercent()).isNull();
-        assertThat(ranked.get(3).flowDifferencePercent()).isNull();
+        assertThat(ranked.get(1).difference().spreadIndexPoints()).isNull();
+        assertThat(ranked.get(2).difference().d50Percent()).isNull();
+        assertThat(ranked.get(3).difference().densityPercent()).isNull();
+        assertThat(ranked.get(3).difference().flowPercent()).isNull();
     }
 
     private static double width(RankedProduct reference) {
-        Double low = reference.throwLowM();
-        Double high = reference.throwHighM();
-        return high - low;
+        return reference.throwDifference().intervalM().width();
     }
 
     @Test
@@ -212,6 +212,7 @@ class ProductRankingTest {
     }
 
     /** Second route: the interval from straight lines against measurements redone with every granule flown. */
+    @Tag("slow")
     @Test
     void theIntervalIsWhatFullFlightsGive() {
         Random random = new Random(11);
@@ -230,15 +231,15 @@ class ProductRankingTest {
         RankedProduct found = ProductRanking.rank(urea(0.74, 3.0), List.of(tested("a", 28, 0.76, 3.3)), FIELD, 1, 1)
                 .ranked()
                 .get(0);
-        assertThat(found.throwDifferenceM()).isCloseTo(mean, within(0.05));
-        assertThat(width(found) / 2 / 1.6449).isCloseTo(sd, within(0.06 * sd));
+        assertThat(found.throwDifference().metres()).isCloseTo(mean, within(0.05));
+        assertThat(width(found) / 2 / NinetyPercent.Z).isCloseTo(sd, within(0.06 * sd));
     }
 
     private static double flown(
             double bulk, double d50, double bulkError, double packing, Random random, double speed) {
         double density = 1000 * bulk / ParticleDensities.USUAL_PACKING * Math.exp(bulkError * random.nextGaussian());
         double sigma = Math.log(1.2) + 0.01 * random.nextGaussian();
-        double edge = d50 * Math.exp(0.015 * random.nextGaussian() + 0.99446 * sigma);
+        double edge = d50 * Math.exp(0.015 * random.nextGaussian() + ThrowLine.EDGE_Z * sigma);
         return ThrowModel.distanceM(edge, density * Math.exp(packing * random.nextGaussian()), speed, 0.75);
     }
 }

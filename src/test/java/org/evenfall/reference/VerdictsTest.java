@@ -15,8 +15,15 @@ class VerdictsTest {
         "true,  true,  -1.5,  6.5,  -10,  -6, HOLD",
         "true,  true,   1.6,  5.0,    0,   0, HOLD_AS_START",
         "true,  true,   1.5,  6.6,    0,   0, HOLD_AS_START",
-        "true,  true,   0.0,  5.0,   11,   0, HOLD_AS_START",
-        "true,  true,   0.0,  5.0,    0,   7, HOLD_AS_START",
+        "true,  true,   0.0,  8.0,    0,   0, HOLD",
+        "true,  true,   0.0,  8.1,    0,   0, HOLD_AS_START",
+        "true,  true,   0.0,  5.0,   10.1, 0, HOLD_AS_START",
+        "true,  true,   0.0,  5.0,  -10.1, 0, HOLD_AS_START",
+        "true,  true,   0.0,  5.0,    0, 6.1, HOLD_AS_START",
+        "true,  true,   0.0,  5.0,    0,-6.1, HOLD_AS_START",
+        "true,  true,   9.9, 10.0,    0,   0, HOLD_AS_START",
+        "true,  true,   0.0, 20.0,    0,   0, HOLD_AS_START",
+        "true,  true,   0.0, 20.1,    0,   0, FIRST_GUESS_ONLY",
         "true,  false,  0.0,  5.0,    0,   0, HOLD_AS_START",
         "true,  true, -10.0, 10.0,    0,   0, HOLD_AS_START",
         "true,  true, -10.1,  5.0,    0,   0, FIRST_GUESS_ONLY",
@@ -40,6 +47,8 @@ class VerdictsTest {
         assertThat(Verdicts.direction(-1.6)).isEqualTo(Direction.WIDER);
         assertThat(Verdicts.direction(1.6)).isEqualTo(Direction.NARROWER);
         assertThat(Verdicts.direction(-1.5)).isEqualTo(Direction.AS_IT_IS);
+        assertThat(Verdicts.direction(1.5)).isEqualTo(Direction.AS_IT_IS);
+        assertThat(Verdicts.direction(0)).isEqualTo(Direction.AS_IT_IS);
     }
 
     @Test
@@ -47,5 +56,6 @@ class VerdictsTest {
         assertThat(Verdicts.sameWidth(28.28, 28)).isTrue();
         assertThat(Verdicts.sameWidth(28.3, 28)).isFalse();
         assertThat(Verdicts.sameWidth(27.72, 28)).isTrue();
+        assertThat(Verdicts.sameWidth(27.71, 28)).isFalse();
     }
 }

@@ -80,7 +80,7 @@ class TraysTest {
     /** 150 kg/ha, 0.25 m², d50 3.3 mm, 1 300 kg/m³, g 1.2: one run 8.7 %, three runs 5.0 % (science, Tray test). */
     @Test
     void countingNoise() {
-        double granule = CatchPlans.meanGranuleG(new SizeDistribution(3.3, 1.2, 0, 0, false), 1300);
+        double granule = CatchPlans.meanGranuleG(SizeDistribution.exact(3.3, 1.2), 1300);
         CatchPlan plan = CatchPlans.of(150, 0.25, granule, 0);
         assertThat(plan.countingNoisePercent()).isCloseTo(8.7, within(0.05));
         assertThat(CatchPlans.noisePercent(3 * plan.catchPerRunG(), granule, 0)).isCloseTo(5.0, within(0.05));

@@ -96,7 +96,8 @@ class LaterStepsTest {
         robot.interact(() -> unit.setValue(Unit.UNITS));
         assertThat(typing.words()).anyMatch(word -> word.startsWith("“Units” mean two things"));
         typing.press("/rate/plan/unitsBasis/HUNDREDTH_OF_HUNDREDWEIGHT_PER_ACRE");
-        assertThat(window.model().assessment().rate().plan().nitrogenKgPerHa()).isCloseTo(64 * 1.25535, offset(0.01));
+        assertThat(window.model().assessment().rate().plan().amounts().nitrogenKgPerHa())
+                .isCloseTo(64 * 1.25535, offset(0.01));
         typing.press("/rate/plan/basis/PRODUCT");
         assertThat(typing.there("/rate/plan/nitrogenRate")).isFalse();
         typing.type("/rate/plan/productRate", "174");

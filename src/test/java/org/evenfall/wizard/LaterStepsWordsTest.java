@@ -72,7 +72,7 @@ class LaterStepsWordsTest {
         Setup next = BucketTestDraft.added(blank, assessment, Locale.ENGLISH);
         var test = next.rate().bucketTests().get(0);
         assertThat(test.openingLeft().text())
-                .isEqualTo(WORDS.number(assessment.rate().plan().firstOpening(), 1, Unit.NONE));
+                .isEqualTo(WORDS.number(assessment.rate().plan().flow().firstOpening(), 1, Unit.NONE));
         assertThat(test.time()).isEqualTo(new EnteredQuantity("20", Unit.S));
     }
 
@@ -92,7 +92,7 @@ class LaterStepsWordsTest {
         assertThat(RateCheckForm.nextOpening(WORDS, null)).isEmpty();
         assertThat(RateCheckForm.nextOpening(WORDS, tests.get(0)))
                 .startsWith("Next opening: left ")
-                .contains(WORDS.choice(tests.get(0).nextFrom()));
+                .contains(WORDS.choice(tests.get(0).next().source()));
         assertThat(RateCheckForm.nextOpening(WORDS, tests.get(1))).isEqualTo(WORDS.text("rate.within"));
     }
 

@@ -67,9 +67,9 @@ class LibraryFormTest {
         assertThat(added.settings().levers()).containsEntry("long vane", new EnteredQuantity("8", Unit.NONE));
         assertThat(window.model().assessment().match().ranked())
                 .anyMatch(ranked -> ranked.name().equals("Urea from the co-operative")
-                        && ranked.d50Mm() != null
-                        && ranked.d50Mm() > 3
-                        && ranked.d50Mm() < 3.3);
+                        && ranked.own().d50Mm() != null
+                        && ranked.own().d50Mm() > 3
+                        && ranked.own().d50Mm() < 3.3);
         picture(robot);
         // what cannot be is told where it is typed
         typing.type(at + "/bulkDensity", "7.5");
@@ -137,7 +137,7 @@ class LibraryFormTest {
         assertThat(typing.node("library.keep").isDisabled()).isTrue();
         assertThat(window.model().assessment().match().ranked())
                 .filteredOn(ranked -> ranked.id().equals(kept.id()))
-                .allMatch(ranked -> Math.abs(ranked.throwDifferenceM()) < 0.02)
+                .allMatch(ranked -> Math.abs(ranked.throwDifference().metres()) < 0.02)
                 .hasSize(1);
     }
 

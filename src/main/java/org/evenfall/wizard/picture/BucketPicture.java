@@ -32,20 +32,21 @@ public final class BucketPicture extends Picture {
     }
 
     private String spoken(@Nullable RatePlan wanted) {
-        if (wanted == null || wanted.bucketKg() == null || wanted.bucketSeconds() == null) {
+        if (wanted == null || wanted.bucket().kg() == null || wanted.bucket().seconds() == null) {
             return words.text("picture.bucket.empty");
         }
         return words.text(
                 "picture.bucket.spoken",
-                Arg.number(wanted.bucketKg(), 1, Unit.KG),
-                Arg.number(wanted.bucketSeconds(), 0, Unit.S),
+                Arg.number(wanted.bucket().kg(), 1, Unit.KG),
+                Arg.number(wanted.bucket().seconds(), 0, Unit.S),
                 Arg.count(tests.size()));
     }
 
     @Override
     void draw(Brush brush, double width, double height) {
         RatePlan wanted = plan;
-        boolean expected = wanted != null && (wanted.bucketKg() != null || wanted.bucket30Kg() != null);
+        boolean expected = wanted != null
+                && (wanted.bucket().kg() != null || wanted.bucket().halfMinuteKg() != null);
         if (!expected && tests.isEmpty()) {
             nothingYet(brush, width, height, words.text("picture.bucket.empty"));
             return;
@@ -67,9 +68,15 @@ public final class BucketPicture extends Picture {
     private void bucket(Brush brush, RatePlan wanted, double from, double high, double width) {
         double em = brush.em();
         Palette palette = brush.palette();
-        Double kg = wanted.bucketKg() == null ? wanted.bucket30Kg() : wanted.bucketKg();
-        Double litres = wanted.bucketKg() == null ? wanted.bucket30L() : wanted.bucketL();
-        double seconds = wanted.bucketKg() == null || wanted.bucketSeconds() == null ? 30 : wanted.bucketSeconds();
+        Double kg = wanted.bucket().kg() == null
+                ? wanted.bucket().halfMinuteKg()
+                : wanted.bucket().kg();
+        Double litres = wanted.bucket().kg() == null
+                ? wanted.bucket().halfMinuteLitres()
+                : wanted.bucket().litres();
+        double seconds = wanted.bucket().kg() == null || wanted.bucket().seconds() == null
+                ? 30
+                : wanted.bucket().seconds();
         if (kg == null) {
             return;
         }
@@ -115,9 +122,9 @@ public final class BucketPicture extends Picture {
                 width - x,
                 brush.body(),
                 TextAlignment.LEFT);
-        if (wanted.bucketLowKg() != null && wanted.bucketHighKg() != null && wanted.bucketKg() != null) {
-            double low = foot - (foot - level) * wanted.bucketLowKg() / kg;
-            double top = foot - (foot - level) * wanted.bucketHighKg() / kg;
+        if (wanted.bucket().toleranceKg() != null && wanted.bucket().kg() != null) {
+            double low = foot - (foot - level) * wanted.bucket().toleranceKg().low() / kg;
+            double top = foot - (foot - level) * wanted.bucket().toleranceKg().high() / kg;
             brush.box(
                     at(middle, half, level, foot, rim, -1),
                     top,
@@ -127,8 +134,8 @@ public final class BucketPicture extends Picture {
             y = brush.paragraph(
                     words.text(
                             "picture.bucket.band",
-                            Arg.number(wanted.bucketLowKg(), 1, Unit.NONE),
-                            Arg.number(wanted.bucketHighKg(), 1, Unit.KG)),
+                            Arg.number(wanted.bucket().toleranceKg().low(), 1, Unit.NONE),
+                            Arg.number(wanted.bucket().toleranceKg().high(), 1, Unit.KG)),
                     x,
                     y,
                     width - x,
@@ -157,11 +164,13 @@ public final class BucketPicture extends Picture {
         double floor = Math.min(height - 2.8 * em, top + (1.8 + 3.4 * tests.size()) * em);
         int shown = (int) Math.max(1, Math.min(tests.size(), (floor - top - 1.6 * em) / (1.9 * em)));
         List<BucketResult> last = tests.subList(tests.size() - shown, tests.size());
-        Double expected = wanted == null ? null : wanted.flowPerOutletKgPerMin();
+        Double expected = wanted == null ? null : wanted.flow().outletKgPerMin();
         double low = expected == null ? Double.POSITIVE_INFINITY : 0.93 * expected;
         double high = expected == null ? Double.NEGATIVE_INFINITY : 1.07 * expected;
         for (BucketResult test : last) {
-            for (Double side : new @Nullable Double[] {test.leftKgPerMin(), test.rightKgPerMin()}) {
+            for (Double side : new @Nullable Double[] {
+                test.flow().leftKgPerMin(), test.flow().rightKgPerMin()
+            }) {
                 low = side == null ? low : Math.min(low, side);
                 high = side == null ? high : Math.max(high, side);
             }
@@ -174,10 +183,14 @@ public final class BucketPicture extends Picture {
         double start = top + 1.5 * em;
         if (expected != null && wanted != null) {
             double line = across.at(expected);
-            if (wanted.bucketKg() != null && wanted.bucketLowKg() != null && wanted.bucketHighKg() != null) {
+            if (wanted.bucket().kg() != null && wanted.bucket().toleranceKg() != null) {
                 // the same band as round the level in the bucket
-                double from = across.clamped(expected * wanted.bucketLowKg() / wanted.bucketKg());
-                double to = across.clamped(expected * wanted.bucketHighKg() / wanted.bucketKg());
+                double from = across.clamped(expected
+                        * wanted.bucket().toleranceKg().low()
+                        / wanted.bucket().kg());
+                double to = across.clamped(expected
+                        * wanted.bucket().toleranceKg().high()
+                        / wanted.bucket().kg());
                 brush.box(from, start, to - from, floor - start, Palette.faint(palette.good(), 0.2));
             }
             brush.line(line, start, line, floor, palette.good(), 2);
@@ -200,13 +213,16 @@ public final class BucketPicture extends Picture {
     private void test(Brush brush, Scale across, BucketResult test, int number, double y, double row, double width) {
         double em = brush.em();
         Palette palette = brush.palette();
-        Color colour = test.withinTolerance() ? palette.good() : palette.warn();
-        Double left = test.leftKgPerMin();
-        Double right = test.rightKgPerMin();
+        Color colour = test.agreement().withinTolerance() ? palette.good() : palette.warn();
+        Double left = test.flow().leftKgPerMin();
+        Double right = test.flow().rightKgPerMin();
         double middle = y + 0.7 * row;
-        Double deviation = test.deviationPercent();
+        Double deviation = test.agreement().deviationPercent();
         String text = deviation == null || test.kgPerHa() == null
-                ? words.text("picture.bucket.flow", Arg.count(number), Arg.number(test.kgPerMin(), 1, Unit.KG_PER_MIN))
+                ? words.text(
+                        "picture.bucket.flow",
+                        Arg.count(number),
+                        Arg.number(test.flow().totalKgPerMin(), 1, Unit.KG_PER_MIN))
                 : words.text(
                         Math.abs(deviation) < 0.5
                                 ? "picture.bucket.testRight"
@@ -229,8 +245,26 @@ public final class BucketPicture extends Picture {
             brush.line(across.clamped(left), middle, across.clamped(right), middle, colour, 1.5);
         }
         boolean leftFirst = left == null || right == null || left <= right;
-        side(brush, across, left, middle, "picture.bucket.left", leftFirst, test.withinTolerance(), colour, width);
-        side(brush, across, right, middle, "picture.bucket.right", !leftFirst, test.withinTolerance(), colour, width);
+        side(
+                brush,
+                across,
+                left,
+                middle,
+                "picture.bucket.left",
+                leftFirst,
+                test.agreement().withinTolerance(),
+                colour,
+                width);
+        side(
+                brush,
+                across,
+                right,
+                middle,
+                "picture.bucket.right",
+                !leftFirst,
+                test.agreement().withinTolerance(),
+                colour,
+                width);
     }
 
     private void side(

@@ -7,7 +7,6 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.granule.BulkDensity;
 import org.evenfall.granule.PublishedBand;
-import org.evenfall.granule.PublishedBands;
 import org.evenfall.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 
@@ -26,7 +25,7 @@ public final class DensityPicture extends Picture {
     public void show(@Nullable BulkDensity result, List<PublishedBand> published) {
         density = result;
         bands = published.stream()
-                .filter(band -> band.quantity().equals(PublishedBands.BULK_DENSITY))
+                .filter(band -> band.quantity() == PublishedBand.Quantity.BULK_DENSITY)
                 .toList();
         redraw(
                 result == null
@@ -76,8 +75,8 @@ public final class DensityPicture extends Picture {
         double low = Collections.min(result.fillingsKgPerL());
         double high = Collections.max(result.fillingsKgPerL());
         for (PublishedBand band : bands) {
-            low = Math.min(low, band.low());
-            high = Math.max(high, band.high());
+            low = Math.min(low, band.range().low());
+            high = Math.max(high, band.range().high());
         }
         double room = Math.max(0.02, 0.08 * (high - low));
         return new Scale(low - room, high + room, 1.2 * em, width - 1.2 * em);
@@ -87,14 +86,14 @@ public final class DensityPicture extends Picture {
         double em = brush.em();
         double y = top;
         for (PublishedBand band : bands) {
-            double from = across.at(band.low());
-            double to = across.at(band.high());
+            double from = across.at(band.range().low());
+            double to = across.at(band.range().high());
             y = brush.paragraphWithin(
                     words.text(
                             "picture.density.band",
                             Arg.text(words.choice(band.form())),
-                            Arg.number(band.low(), 2, Unit.NONE),
-                            Arg.number(band.high(), 2, Unit.NONE)),
+                            Arg.number(band.range().low(), 2, Unit.NONE),
+                            Arg.number(band.range().high(), 2, Unit.NONE)),
                     (from + to) / 2,
                     y,
                     brush.note().in(brush.palette().good()),

@@ -55,7 +55,9 @@ public final class HeightPicture extends Picture {
         }
         double em = brush.em();
         double floor = tall - 1.8 * em;
-        double now = result.nowOverCropM() == null ? 0 : result.nowOverCropM() + result.cropM();
+        double now = result.now().overCropM() == null
+                ? 0
+                : result.now().overCropM() + result.crop().meanM();
         double top = Math.max(result.overGroundM(), now) + MACHINE_HIGH_M + 0.08;
         Scale up = new Scale(0, top, floor, 1.4 * em);
         ground(brush, up, result, width);
@@ -72,8 +74,8 @@ public final class HeightPicture extends Picture {
     private void ground(Brush brush, Scale up, HeightResult result, double width) {
         Palette palette = brush.palette();
         double em = brush.em();
-        double crop = up.at(result.cropLaterM());
-        if (result.cropLaterM() > 0.005) {
+        double crop = up.at(result.crop().laterM());
+        if (result.crop().laterM() > 0.005) {
             // the same stalks at every redraw
             Random shape = new Random(7);
             for (double x = 0.3 * em; x < width; x += 0.55 * em) {
@@ -86,11 +88,11 @@ public final class HeightPicture extends Picture {
         brush.line(0, up.start(), width, up.start(), palette.ink(), 2);
         brush.within(
                 words.text(
-                        result.cropLaterM() > result.cropM() + 0.004
+                        result.crop().laterM() > result.crop().meanM() + 0.004
                                 ? "picture.height.cropLater"
                                 : "picture.height.crop",
-                        cm(result.cropLaterM()),
-                        cm(result.cropM())),
+                        cm(result.crop().laterM()),
+                        cm(result.crop().meanM())),
                 width / 2,
                 up.start() + 0.9 * em,
                 brush.note().in(palette.good()),
@@ -134,7 +136,7 @@ public final class HeightPicture extends Picture {
         double em = brush.em();
         Marks marks = new Marks(brush);
         double over = up.at(result.overGroundM());
-        double crop = up.at(result.cropLaterM());
+        double crop = up.at(result.crop().laterM());
         brush.dashed(x - 0.6 * em, over, width * 0.5, over, palette.accent(), 1);
         marks.upright(x, crop, over, palette.accent());
         double left = 0.3 * em;
@@ -167,8 +169,8 @@ public final class HeightPicture extends Picture {
             return;
         }
         double em = brush.em();
-        double tip = up.at(result.cropLaterM());
-        double hook = up.at(result.cropLaterM() + result.chainM());
+        double tip = up.at(result.crop().laterM());
+        double hook = up.at(result.crop().laterM() + result.chainM());
         double link = 0.34 * em;
         int links = (int) Math.max(1, Math.round((tip - hook) / (1.5 * link)));
         double step = (tip - hook) / links;
@@ -216,13 +218,13 @@ public final class HeightPicture extends Picture {
 
     /** Where the machine stands now, when that is not where it should. */
     private void now(Brush brush, Scale up, HeightResult result, double middle, double half, double width) {
-        Double over = result.nowOverCropM();
-        Double correction = result.correctionM();
+        Double over = result.now().overCropM();
+        Double correction = result.now().correctionM();
         if (over == null || correction == null || Math.abs(correction) < 0.005) {
             return;
         }
         double em = brush.em();
-        double y = up.at(over + result.cropM());
+        double y = up.at(over + result.crop().meanM());
         double wanted = up.at(result.overGroundM());
         double x = middle + Math.max(half, 2.5 * em) * 0.92;
         brush.dashed(middle - half, y, middle + half, y, brush.palette().warn(), 2);
@@ -245,11 +247,11 @@ public final class HeightPicture extends Picture {
 
     private void difference(Brush brush, HeightResult result, double width) {
         StringBuilder text = new StringBuilder();
-        Double side = result.leftRightM();
+        Double side = result.now().leftRightM();
         if (side != null) {
             text.append(level(side, "picture.height.leftHigher", "picture.height.rightHigher", "picture.height.even"));
         }
-        Double along = result.foreAftM();
+        Double along = result.now().foreAftM();
         if (along != null) {
             text.append(text.isEmpty() ? "" : " · ")
                     .append(level(

@@ -7,6 +7,7 @@ import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
+import org.evenfall.quantity.Interval;
 import org.evenfall.quantity.Unit;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.RankedProduct;
@@ -99,7 +100,7 @@ public final class MatchPicture extends Picture {
                         ? null
                         : Double.valueOf(own.density().meanKgPerL()),
                 best,
-                RankedProduct::bulkDensityKgPerL));
+                reference -> reference.own().bulkDensityKgPerL()));
         panels.add(panel(
                 "picture.match.median",
                 Unit.MM,
@@ -108,16 +109,16 @@ public final class MatchPicture extends Picture {
                         ? null
                         : Double.valueOf(own.sieve().d50Mm()),
                 best,
-                RankedProduct::d50Mm));
+                reference -> reference.own().d50Mm()));
         panels.add(panel(
                 "picture.match.spread",
                 Unit.NONE,
                 0,
                 own == null || own.sieve() == null
                         ? null
-                        : Double.valueOf(own.sieve().spreadIndexPercent()),
+                        : Double.valueOf(own.sieve().indices().spreadIndexPercent()),
                 best,
-                RankedProduct::spreadIndexPercent));
+                reference -> reference.own().spreadIndexPercent()));
         return panels;
     }
 
@@ -187,11 +188,8 @@ public final class MatchPicture extends Picture {
                 width);
         double most = 1;
         for (RankedProduct reference : best) {
-            for (Double end :
-                    new @Nullable Double[] {reference.throwLowM(), reference.throwHighM(), reference.throwDifferenceM()
-                    }) {
-                most = end == null ? most : Math.max(most, Math.abs(end));
-            }
+            Interval interval = reference.throwDifference().intervalM();
+            most = Math.max(most, Math.max(Math.abs(interval.low()), Math.abs(interval.high())));
         }
         double floor = height - 2.7 * em;
         Scale across = new Scale(-1.1 * most, 1.1 * most, 1.2 * em, width - 1.2 * em);
@@ -213,35 +211,25 @@ public final class MatchPicture extends Picture {
                     TextAlignment.CENTER,
                     0.3 * em,
                     width - 0.3 * em);
-            Double low = reference.throwLowM();
-            Double high = reference.throwHighM();
-            if (low != null && high != null) {
-                brush.line(
-                        across.clamped(low),
-                        y + 0.25 * row,
-                        across.clamped(high),
-                        y + 0.25 * row,
-                        brush.palette().accent(),
-                        2.5);
-            }
-            Double middle = reference.throwDifferenceM();
-            if (middle != null) {
-                new Marks(brush)
-                        .disc(
-                                across.clamped(middle),
-                                y + 0.25 * row,
-                                0.42 * em,
-                                brush.palette().accent());
-            }
+            brush.line(
+                    across.clamped(reference.throwDifference().intervalM().low()),
+                    y + 0.25 * row,
+                    across.clamped(reference.throwDifference().intervalM().high()),
+                    y + 0.25 * row,
+                    brush.palette().accent(),
+                    2.5);
+            new Marks(brush)
+                    .disc(
+                            across.clamped(reference.throwDifference().metres()),
+                            y + 0.25 * row,
+                            0.42 * em,
+                            brush.palette().accent());
         }
         new Marks(brush).axis(across, floor, words.text("picture.match.axis"), words);
     }
 
     private String difference(RankedProduct reference) {
-        Double metres = reference.throwDifferenceM();
-        if (metres == null) {
-            return words.text("picture.match.unknown");
-        }
+        double metres = reference.throwDifference().metres();
         return words.text(
                 metres < -0.05 ? "picture.match.short" : metres > 0.05 ? "picture.match.beyond" : "picture.match.same",
                 Arg.number(Math.abs(metres), 1, Unit.M));

@@ -6,7 +6,6 @@ import javafx.scene.text.TextAlignment;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.granule.PublishedBand;
-import org.evenfall.granule.PublishedBands;
 import org.evenfall.granule.SieveResult;
 import org.evenfall.granule.SizeCurve;
 import org.evenfall.quantity.Unit;
@@ -40,7 +39,7 @@ public final class SievePicture extends Picture {
                         : words.text(
                                 "picture.sieve.spoken",
                                 Arg.number(result.d50Mm(), 1, Unit.MM),
-                                Arg.number(result.spreadIndexPercent(), 0, Unit.PERCENT)));
+                                Arg.number(result.indices().spreadIndexPercent(), 0, Unit.PERCENT)));
     }
 
     @Override
@@ -61,7 +60,7 @@ public final class SievePicture extends Picture {
         double peak =
                 curve.stream().mapToDouble(SizeCurve.Point::percentPerMm).max().orElse(0);
         double top = 1.05 * Math.max(bars, Math.min(peak, CURVE_ABOVE_BARS * bars));
-        double floor = height - (5.4 + (band(PublishedBands.MEDIAN) == null ? 0 : 1.7)) * em;
+        double floor = height - (5.4 + (band(PublishedBand.Quantity.MEDIAN) == null ? 0 : 1.7)) * em;
         Scale across = new Scale(0, end, 0.8 * em, width - 0.8 * em);
         Scale up = new Scale(0, Math.max(top, 1e-6), floor, 4.2 * em);
         box(brush, result, across, up, end);
@@ -123,11 +122,11 @@ public final class SievePicture extends Picture {
     private void sizes(Brush brush, SieveResult result, Scale across, Scale up, double width) {
         Palette palette = brush.palette();
         double em = brush.em();
-        double low = across.clamped(result.d50LowMm());
+        double low = across.clamped(result.d50IntervalMm().low());
         brush.box(
                 low,
                 up.end() - 0.5 * em,
-                across.clamped(result.d50HighMm()) - low,
+                across.clamped(result.d50IntervalMm().high()) - low,
                 up.start() - up.end() + 0.5 * em,
                 Palette.faint(palette.accent(), 0.18));
         double half = across.clamped(result.d50Mm());
@@ -181,7 +180,7 @@ public final class SievePicture extends Picture {
         double y = floor + 2 * em;
         brush.within(words.text("picture.sieve.axis"), width / 2, y, brush.note(), TextAlignment.CENTER, 0, width);
         y += 1.5 * em;
-        PublishedBand wide = band(PublishedBands.SHARE_2_TO_4);
+        PublishedBand wide = band(PublishedBand.Quantity.SHARE_2_TO_4_MM);
         if (across.to() >= 4) {
             new Marks(brush)
                     .across(across.at(2), across.at(4), y, brush.palette().straw());
@@ -193,24 +192,24 @@ public final class SievePicture extends Picture {
                         : words.text(
                                 "picture.sieve.betweenPublished",
                                 share,
-                                Arg.number(wide.low(), 0, Unit.NONE),
-                                Arg.number(wide.high(), 0, Unit.PERCENT)),
+                                Arg.number(wide.range().low(), 0, Unit.NONE),
+                                Arg.number(wide.range().high(), 0, Unit.PERCENT)),
                 across.clamped(3),
                 y + 1.05 * em,
                 brush.note().in(brush.palette().ink()),
                 TextAlignment.CENTER,
                 0.3 * em,
                 width - 0.3 * em);
-        PublishedBand median = band(PublishedBands.MEDIAN);
+        PublishedBand median = band(PublishedBand.Quantity.MEDIAN);
         if (median != null) {
-            double from = across.clamped(median.low());
-            double to = across.clamped(median.high());
+            double from = across.clamped(median.range().low());
+            double to = across.clamped(median.range().high());
             brush.box(from, y + 1.9 * em, to - from, 0.35 * em, brush.palette().good());
             brush.within(
                     words.text(
                             "picture.sieve.median",
-                            Arg.number(median.low(), 1, Unit.NONE),
-                            Arg.number(median.high(), 1, Unit.MM)),
+                            Arg.number(median.range().low(), 1, Unit.NONE),
+                            Arg.number(median.range().high(), 1, Unit.MM)),
                     (from + to) / 2,
                     y + 2.85 * em,
                     brush.note().in(brush.palette().good()),
@@ -220,9 +219,9 @@ public final class SievePicture extends Picture {
         }
     }
 
-    private @Nullable PublishedBand band(String quantity) {
+    private @Nullable PublishedBand band(PublishedBand.Quantity quantity) {
         return bands.stream()
-                .filter(band -> band.quantity().equals(quantity))
+                .filter(band -> band.quantity() == quantity)
                 .findFirst()
                 .orElse(null);
     }

@@ -19,6 +19,7 @@ import org.evenfall.machine.HeightResult;
 import org.evenfall.machine.MachineCheckResult;
 import org.evenfall.machine.Side;
 import org.evenfall.machine.VaneCheck;
+import org.evenfall.quantity.Interval;
 import org.evenfall.rate.BucketResult;
 import org.evenfall.reference.Direction;
 import org.evenfall.reference.MatchResult;
@@ -135,43 +136,27 @@ final class Samples {
                 "x",
                 LONG,
                 24,
+                new RankedProduct.Properties(null, null, null),
+                new RankedProduct.Difference(null, null, null, null),
+                new RankedProduct.ThrowDifference(0, new Interval(-4, 4), 0),
                 9,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
                 1,
                 false,
                 Verdict.FIRST_GUESS_ONLY,
                 Direction.WIDER,
-                null,
-                null,
-                null,
                 null);
         RankedProduct far = new RankedProduct(
                 "y",
                 LONG + " (2)",
                 24,
+                new RankedProduct.Properties(1.08, null, null),
+                new RankedProduct.Difference(-30.0, null, null, null),
+                new RankedProduct.ThrowDifference(-6.2, new Interval(-9.9, -2.5), -30.0),
                 9,
-                -30.0,
-                null,
-                null,
-                null,
-                -6.2,
-                -9.9,
-                -2.5,
-                -30.0,
                 0,
                 false,
                 Verdict.FIRST_GUESS_ONLY,
                 Direction.WIDER,
-                1.08,
-                null,
-                null,
                 null);
         one.show(
                 new MatchResult(
@@ -231,21 +216,43 @@ final class Samples {
                 "raise",
                 height(
                         words,
-                        new HeightResult(0.62, 0.2, 0.68, 0.8, 1.48, 0.04, -0.02, 0.62, 0.24, 0.55, 0.15),
+                        new HeightResult(
+                                new HeightResult.Crop(0.62, 0.2, 0.68),
+                                0.8,
+                                1.48,
+                                new HeightResult.Now(0.04, -0.02, 0.62, 0.24),
+                                0.55,
+                                0.15),
                         "",
                         28));
         all.put(
                 "lower",
                 height(
                         words,
-                        new HeightResult(0.05, 0.01, 0.05, 0.5, 0.55, -0.015, null, 0.62, -0.12, 0.9, 0.15),
+                        new HeightResult(
+                                new HeightResult.Crop(0.05, 0.01, 0.05),
+                                0.5,
+                                0.55,
+                                new HeightResult.Now(-0.015, null, 0.62, -0.12),
+                                0.9,
+                                0.15),
                         LONG,
                         28));
         all.put("narrow", height(words, demo, "lower edge of the disc", 18));
         all.put("empty", height(words, null, "", 28));
         all.put(
                 "no crop",
-                height(words, new HeightResult(0, 0, 0, 0.75, 0.75, null, null, null, null, 0, null), "frame", 28));
+                height(
+                        words,
+                        new HeightResult(
+                                new HeightResult.Crop(0, 0, 0),
+                                0.75,
+                                0.75,
+                                new HeightResult.Now(null, null, null, null),
+                                0,
+                                null),
+                        "frame",
+                        28));
         return all;
     }
 
@@ -265,18 +272,11 @@ final class Samples {
             many.add(new BucketResult(
                     20,
                     21,
-                    40.0 + i,
-                    60.0 - 2 * i,
-                    100 - i,
+                    new BucketResult.Flow(40.0 + i, 60.0 - 2 * i, 100 - i),
                     190.0 + i,
                     3.0,
-                    12.0 - 3 * i,
-                    -20.0,
-                    1.0,
-                    i == 5,
-                    22.0,
-                    22.0,
-                    null));
+                    new BucketResult.Agreement(12.0 - 3 * i, -20.0, 1.0, i == 5),
+                    new BucketResult.Next(22.0, 22.0, null)));
         }
         all.put("many", bucket(words, demo, many, 28, 26));
         all.put("narrow", bucket(words, demo, demo.rate().bucketTests(), 17, 24));
@@ -284,7 +284,13 @@ final class Samples {
         bare.show(
                 null,
                 List.of(new BucketResult(
-                        20, 20, 44.0, null, 88, null, null, null, null, null, false, null, null, null)));
+                        20,
+                        20,
+                        new BucketResult.Flow(44.0, null, 88),
+                        null,
+                        null,
+                        new BucketResult.Agreement(null, null, null, false),
+                        new BucketResult.Next(null, null, null))));
         all.put("no plan", new Variant(bare, 28, 16, 15));
         all.put("empty", new Variant(new BucketPicture(words), 28, 16, 15));
         return all;
