@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.evenfall.card.Typefaces.Weight;
+import org.evenfall.trays.EvennessVerdict;
 
 /**
  * Each tray against the mean, with the band of 10 % to either side.
@@ -44,7 +45,8 @@ record TrayBars(List<Double> percent, PDStructureElement tag) implements Flow.Pi
             }
             pen.line(x, base, x + width, base, 0.8, Pen.INK);
             pen.line(x, base - 100 * scale, x + width, base - 100 * scale, 0.9, Pen.INK);
-            for (double off : new double[] {90, 110}) {
+            double good = EvennessVerdict.GOOD.limitPercent();
+            for (double off : new double[] {100 - good, 100 + good}) {
                 dashed(pen, x, base - off * scale, width);
             }
         });

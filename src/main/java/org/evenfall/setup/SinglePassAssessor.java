@@ -16,6 +16,7 @@ import org.evenfall.quantity.NumberText;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.SinglePassTrayEntry;
 import org.evenfall.setup.entry.TrayEntries;
+import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.OverlapResult;
 import org.jspecify.annotations.Nullable;
 
@@ -73,7 +74,7 @@ final class SinglePassAssessor {
         OverlapResult laid = OverlapResult.of(pattern, driving, widthM);
         WidthScan scan = OverlapResult.scan(pattern, driving);
         tell(laid, scan, widthM, reader);
-        return new SinglePassTest(laid, scan.atMost10(), scan.atMost15(), pattern.positionsM(), pattern.amounts());
+        return new SinglePassTest(laid, good(scan), acceptable(scan), pattern.positionsM(), pattern.amounts());
     }
 
     /** At the ends of the line an empty tray is what one wants, not something to look at again. */
@@ -90,7 +91,7 @@ final class SinglePassAssessor {
                             Arg.number(laid.cvPercent(), 0, Unit.PERCENT))
                     .at(AT));
         }
-        List<WidthScan.Interval> even = scan.atMost15();
+        List<WidthScan.Interval> even = acceptable(scan);
         reader.add((even.isEmpty()
                         ? Finding.note(Step.TRAYS, "trays.line.noWidth")
                         : Finding.note(Step.TRAYS, "trays.line.widths", Arg.text(told(even))))
@@ -99,6 +100,14 @@ final class SinglePassAssessor {
             reader.add(Finding.warn(Step.TRAYS, "trays.line.edge", Arg.number(laid.edgePercent(), 0, Unit.PERCENT))
                     .at(AT));
         }
+    }
+
+    private static List<WidthScan.Interval> good(WidthScan scan) {
+        return scan.atMost(EvennessVerdict.GOOD.limitPercent());
+    }
+
+    private static List<WidthScan.Interval> acceptable(WidthScan scan) {
+        return scan.atMost(EvennessVerdict.ACCEPTABLE.limitPercent());
     }
 
     private static String told(List<WidthScan.Interval> widths) {

@@ -27,8 +27,11 @@ import org.evenfall.trays.CatchPlan;
 import org.evenfall.trays.CatchPlans;
 import org.evenfall.trays.CropLoss;
 import org.evenfall.trays.EvennessVerdict;
+import org.evenfall.trays.LeverRules;
+import org.evenfall.trays.MachineOrder;
 import org.evenfall.trays.ShapeCurve;
 import org.evenfall.trays.ShapeCurves;
+import org.evenfall.trays.Tramlines;
 import org.evenfall.trays.TrayLayout;
 import org.evenfall.trays.Uniformity;
 import org.evenfall.trays.WindLimits;
@@ -112,13 +115,12 @@ final class TraysAssessor {
                 Advisor.advise(
                         new AdviceInput(
                                 done,
-                                machine.levers(),
-                                widthM,
-                                levelInOrder(machineCheck),
-                                ptoInOrder(machineCheck),
-                                outletsInOrder(rate, machineCheck),
-                                entries.twoLevers() == YesNo.YES,
-                                driving(),
+                                new LeverRules(machine.levers(), entries.twoLevers() == YesNo.YES),
+                                new MachineOrder(
+                                        levelInOrder(machineCheck),
+                                        ptoInOrder(machineCheck),
+                                        outletsInOrder(rate, machineCheck)),
+                                new Tramlines(widthM, driving()),
                                 ground.gate()),
                         () -> curves(product, widthM)),
                 SinglePassAssessor.assess(entries, widthM, driving(), boreMm, density, reader));
@@ -126,7 +128,7 @@ final class TraysAssessor {
 
     /** A test that was driven in too strong a wind proves little. */
     private void windy(@Nullable Double wind, WindLimits gate, String at) {
-        if (wind != null && gate.classify(wind) == WindLimits.Answer.STOP) {
+        if (wind != null && gate.classify(wind) == WindLimits.Strength.STOP) {
             reader.add(Finding.warn(Step.TRAYS, "trays.drivenInWind", Arg.number(wind, 1, Unit.M_PER_S))
                     .at(at + "/wind")
                     .from("source.wind"));
@@ -162,8 +164,8 @@ final class TraysAssessor {
         TrayTestResult last = results.get(results.size() - 1);
         String at = "/trays/tests/" + last.index();
         Arg cv = Arg.number(last.evenness().cvPercent(), 0, Unit.PERCENT);
-        Arg low = Arg.number(last.evenness().cvLowPercent(), 0, Unit.PERCENT);
-        Arg high = Arg.number(last.evenness().cvHighPercent(), 0, Unit.PERCENT);
+        Arg low = Arg.number(last.evenness().cv().lowPercent(), 0, Unit.PERCENT);
+        Arg high = Arg.number(last.evenness().cv().highPercent(), 0, Unit.PERCENT);
         EvennessVerdict verdict = last.evenness().verdict();
         Finding finding = switch (verdict) {
             case GOOD -> Finding.note(Step.TRAYS, "trays.good", cv, low, high);

@@ -54,18 +54,19 @@ class OverlapTest {
         assertThat(overlap.cvPercent(30)).isCloseTo(100 * Math.sqrt(0.0058333 * 96 / 95) / 0.8, within(0.01));
         // a third of the base again lies flat: three passes meet
         assertThat(overlap.cvPercent(12)).isCloseTo(0, within(1e-9));
-        WidthScan scan = WidthScan.of(triangle, driving, 8, 40);
-        assertThat(scan.atMost10()).anyMatch(one -> one.from() < 24 && one.to() > 24);
+        WidthScan scan = WidthScan.of(triangle, driving, 8, 40, List.of(10.0, 15.0));
+        assertThat(scan.atMost(10)).anyMatch(one -> one.from() < 24 && one.to() > 24);
         // a slab 24 m wide lies flat at 24, 12 and 8 m and doubles up between: every interval is told
         SpreadPattern slab = new SpreadPattern(new double[] {-12.5, -11.5, 11.5, 12.5}, new double[] {0, 1, 1, 0});
-        List<WidthScan.Interval> flat = WidthScan.of(slab, driving, 7, 30).atMost10();
+        List<WidthScan.Interval> flat =
+                WidthScan.of(slab, driving, 7, 30, List.of(10.0)).atMost(10);
         assertThat(flat).hasSize(3);
         for (int i = 0; i < 3; i++) {
             double width = 24.0 / (3 - i);
             assertThat(flat.get(i).from()).isLessThan(width).isGreaterThan(width - 1);
             assertThat(flat.get(i).to()).isGreaterThan(width).isLessThan(width + 1);
         }
-        for (WidthScan.Interval one : scan.atMost15()) {
+        for (WidthScan.Interval one : scan.atMost(15)) {
             assertThat(overlap.cvPercent(one.from())).isLessThanOrEqualTo(15.0001);
             assertThat(overlap.cvPercent(one.to())).isLessThanOrEqualTo(15.0001);
         }
