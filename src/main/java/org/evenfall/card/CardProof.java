@@ -49,8 +49,8 @@ record CardProof(Setup setup, Assessment assessment, Sentences words) {
             proof.add(words.text(
                     "card.cv",
                     Arg.number(test.cvPercent(), 0, Unit.PERCENT),
-                    Arg.number(test.cvLowPercent(), 0, Unit.NONE),
-                    Arg.number(test.cvHighPercent(), 0, Unit.PERCENT),
+                    Arg.number(test.cv().lowPercent(), 0, Unit.NONE),
+                    Arg.number(test.cv().highPercent(), 0, Unit.PERCENT),
                     Arg.word("choice.EvennessVerdict." + test.verdict())));
         }
         RatePlan plan = assessment.rate().plan();

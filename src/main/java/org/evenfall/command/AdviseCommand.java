@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.evenfall.command.SetupInputs.Answer;
 import org.evenfall.finding.Finding;
 import org.evenfall.quantity.Unit;
+import org.evenfall.setup.AdviceFindings;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.InputFileException;
@@ -40,7 +41,7 @@ final class AdviseCommand extends AnswerCommand {
         for (LeverMove move : advice.moves()) {
             context().out().println("  " + move.lever() + ": " + plain(move.from()) + " → " + plain(move.to()));
         }
-        for (Finding reason : advice.reasons()) {
+        for (Finding reason : AdviceFindings.of(advice)) {
             context().out().println("  " + context().words().of(reason));
         }
     }

@@ -16,7 +16,6 @@ import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.PatternChange;
 import org.evenfall.reference.PatternOverlay;
 import org.evenfall.reference.RankedProduct;
-import org.evenfall.trays.SpreadShape;
 
 /**
  * Keys of the published JSON whose Java names have changed since. Result records are written by the names of their
@@ -29,7 +28,7 @@ final class PublishedNames {
 
     /** A mapper that writes result records under their published keys. */
     static ObjectMapper mapper() {
-        return JsonMapper.builder()
+        return PublishedTrayNames.addTo(JsonMapper.builder())
                 .addModule(new SimpleModule().setSerializerModifier(new IntervalKeys()))
                 .addMixIn(SizeDistribution.class, SizeDistributionKeys.class)
                 .addMixIn(SieveResult.class, SieveResultKeys.class)
@@ -49,7 +48,6 @@ final class PublishedNames {
                 .addMixIn(RankedProduct.Difference.class, DifferenceKeys.class)
                 .addMixIn(RankedProduct.ThrowDifference.class, ThrowDifferenceKeys.class)
                 .addMixIn(PatternChange.class, PatternChangeKeys.class)
-                .addMixIn(SpreadShape.class, SpreadShapeKeys.class)
                 .build();
     }
 
@@ -240,11 +238,5 @@ final class PublishedNames {
     interface PatternChangeKeys {
         @JsonProperty("keptCv*Percent")
         Interval keptCvIntervalPercent();
-    }
-
-    /** {@link SpreadShape}. */
-    interface SpreadShapeKeys {
-        @JsonProperty("told")
-        boolean significant();
     }
 }

@@ -12,7 +12,9 @@ import org.evenfall.command.SetupInputs.Answer;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Severity;
+import org.evenfall.setup.AdviceFindings;
 import org.evenfall.setup.Assessment;
+import org.evenfall.trays.ExpectedCv;
 import org.jspecify.annotations.Nullable;
 
 /** An assessment as JSON: every number under its own name with its unit, every finding with its sentence. */
@@ -62,10 +64,15 @@ final class ResultJson {
         ObjectNode json = mapper.createObjectNode();
         json.put("kind", advice.kind().name());
         json.set("moves", tree(advice.moves()));
-        json.set("expectedCvPercent", tree(advice.expectedCvPercent()));
-        json.set("expectedCvLowPercent", tree(advice.expectedCvLowPercent()));
-        json.set("expectedCvHighPercent", tree(advice.expectedCvHighPercent()));
-        json.set("reasons", findings(advice.reasons()));
+        ExpectedCv expected = advice.expected();
+        json.set("expectedCvPercent", tree(expected == null ? null : expected.percent()));
+        json.set(
+                "expectedCvLowPercent",
+                tree(expected == null ? null : expected.intervalPercent().low()));
+        json.set(
+                "expectedCvHighPercent",
+                tree(expected == null ? null : expected.intervalPercent().high()));
+        json.set("reasons", findings(AdviceFindings.of(advice)));
         return json;
     }
 

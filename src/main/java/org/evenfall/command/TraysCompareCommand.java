@@ -78,8 +78,8 @@ final class TraysCompareCommand implements Callable<Integer> {
                 "compare.test",
                 Arg.text(file),
                 Arg.number(evenness.cvPercent(), 1, Unit.PERCENT),
-                Arg.number(evenness.cvLowPercent(), 1, Unit.NONE),
-                Arg.number(evenness.cvHighPercent(), 1, Unit.PERCENT),
+                Arg.number(evenness.cv().lowPercent(), 1, Unit.NONE),
+                Arg.number(evenness.cv().highPercent(), 1, Unit.PERCENT),
                 Arg.count(evenness.trays()));
     }
 }

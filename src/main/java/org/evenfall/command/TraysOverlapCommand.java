@@ -17,6 +17,7 @@ import org.evenfall.flight.WidthScan;
 import org.evenfall.quantity.Unit;
 import org.evenfall.store.InputFileException;
 import org.evenfall.store.SinglePassCsv;
+import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.OverlapResult;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -78,8 +79,8 @@ final class TraysOverlapCommand implements Callable<Integer> {
             ObjectNode result = (ObjectNode) new ResultJson(context).tree(laid);
             result.put("driving", TraysCommand.Driving.word(driving));
             if (widths != null) {
-                result.set("atMost10Percent", intervals(widths.atMost10()));
-                result.set("atMost15Percent", intervals(widths.atMost15()));
+                result.set("atMost10Percent", intervals(good(widths)));
+                result.set("atMost15Percent", intervals(acceptable(widths)));
             }
             context.out().println(result.toPrettyString());
             return CommandFace.OK;
@@ -97,6 +98,14 @@ final class TraysOverlapCommand implements Callable<Integer> {
         } catch (IOException unreadable) {
             throw new InputFileException(file, "", "cannot be read as text");
         }
+    }
+
+    private static List<WidthScan.Interval> good(WidthScan widths) {
+        return widths.atMost(EvennessVerdict.GOOD.limitPercent());
+    }
+
+    private static List<WidthScan.Interval> acceptable(WidthScan widths) {
+        return widths.atMost(EvennessVerdict.ACCEPTABLE.limitPercent());
     }
 
     private ArrayNode intervals(List<WidthScan.Interval> intervals) {
@@ -128,8 +137,8 @@ final class TraysOverlapCommand implements Callable<Integer> {
             lines.add(words.text("trays.line.edge", Arg.number(laid.edgePercent(), 0, Unit.PERCENT)));
         }
         if (widths != null) {
-            lines.add(words.text("overlap.ten", Arg.text(told(widths.atMost10()))));
-            lines.add(words.text("overlap.fifteen", Arg.text(told(widths.atMost15()))));
+            lines.add(words.text("overlap.ten", Arg.text(told(good(widths)))));
+            lines.add(words.text("overlap.fifteen", Arg.text(told(acceptable(widths)))));
         }
         return String.join(System.lineSeparator(), lines);
     }

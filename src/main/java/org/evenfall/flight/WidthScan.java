@@ -1,9 +1,11 @@
 package org.evenfall.flight;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import org.hipparchus.analysis.solvers.AllowedSolution;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import java.util.Map;
 
 /**
  * The working widths at which one pattern gives an even field. They need not be one interval, so every interval is given.
@@ -11,10 +13,9 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
  *
  * @param widths widths computed, in the unit of the pattern's positions, rising
  * @param cvPercent coefficient of variation at each, n − 1, %
- * @param atMost10 every interval in which it is at most 10 %
- * @param atMost15 every interval in which it is at most 15 %
+ * @param intervals limit of the CV, %, to every interval in which it is at most that
  */
-public record WidthScan(List<Double> widths, List<Double> cvPercent, List<Interval> atMost10, List<Interval> atMost15) {
+public record WidthScan(List<Double> widths, List<Double> cvPercent, Map<Double, List<Interval>> intervals) {
 
     /** Steps between the narrowest and the widest; an interval narrower than a step may be missed. */
     private static final int STEPS = 240;
@@ -39,8 +40,20 @@ public record WidthScan(List<Double> widths, List<Double> cvPercent, List<Interv
     public WidthScan {
         widths = List.copyOf(widths);
         cvPercent = List.copyOf(cvPercent);
-        atMost10 = List.copyOf(atMost10);
-        atMost15 = List.copyOf(atMost15);
+        intervals = Map.copyOf(intervals);
+    }
+
+    /**
+     * Every interval in which the CV is at most a limit.
+     *
+     * @throws IllegalArgumentException for a limit that was not scanned for
+     */
+    public List<Interval> atMost(double limitPercent) {
+        List<Interval> found = intervals.get(limitPercent);
+        if (found == null) {
+            throw new IllegalArgumentException("limitPercent was not scanned for: " + limitPercent);
+        }
+        return found;
     }
 
     /**
@@ -49,8 +62,14 @@ public record WidthScan(List<Double> widths, List<Double> cvPercent, List<Interv
      * @param narrowest above 0
      * @param widest above the narrowest
      * @throws IllegalArgumentException when the widths are not in this order
+     * @param limitsPercent limits of the CV, %, above 0
      */
-    public static WidthScan of(SpreadPattern pattern, DrivingPattern driving, double narrowest, double widest) {
+    public static WidthScan of(
+            SpreadPattern pattern,
+            DrivingPattern driving,
+            double narrowest,
+            double widest,
+            List<Double> limitsPercent) {
         if (!(narrowest > 0 && widest > narrowest)) {
             throw new IllegalArgumentException("need 0 < narrowest < widest: " + narrowest + ", " + widest);
         }
@@ -62,13 +81,15 @@ public record WidthScan(List<Double> widths, List<Double> cvPercent, List<Interv
             widths.add(width);
             cvs.add(overlap.cvPercent(width));
         }
-        return new WidthScan(widths, cvs, intervals(overlap, widths, cvs, 10), intervals(overlap, widths, cvs, 15));
+        Map<Double, List<Interval>> intervals = new LinkedHashMap<>();
+        limitsPercent.forEach(limit -> intervals.put(limit, List.copyOf(intervals(overlap, widths, cvs, limit))));
+        return new WidthScan(widths, cvs, intervals);
     }
 
     /** From an eighth of the pattern's reach to all of it, where neighbours cease to meet. */
-    public static WidthScan of(SpreadPattern pattern, DrivingPattern driving) {
+    public static WidthScan of(SpreadPattern pattern, DrivingPattern driving, List<Double> limitsPercent) {
         double reach = pattern.rightmostM() - pattern.leftmostM();
-        return of(pattern, driving, reach * NARROWEST_SHARE, reach);
+        return of(pattern, driving, reach * NARROWEST_SHARE, reach, limitsPercent);
     }
 
     private static List<Interval> intervals(Overlap overlap, List<Double> widths, List<Double> cvs, double limit) {

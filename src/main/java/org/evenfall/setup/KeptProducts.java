@@ -14,13 +14,11 @@ import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TestedProductEntry;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.entry.UnknownKeys;
+import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.Uniformity;
 
 /** A product whose last tray test passed becomes a tested product of this machine. */
 public final class KeptProducts {
-
-    /** The field limit: the highest CV with which settings are worth keeping, %. */
-    public static final double PASSED_PERCENT = 15;
 
     private static final int DECIMALS = 4;
 
@@ -40,7 +38,7 @@ public final class KeptProducts {
         }
         TrayTestResult last = tests.get(tests.size() - 1);
         Uniformity evenness = last.evenness();
-        if (evenness.cvPercent() > PASSED_PERCENT) {
+        if (evenness.cvPercent() > EvennessVerdict.ACCEPTABLE.limitPercent()) {
             return Optional.empty();
         }
         TrayTestEntry test = setup.trays().tests().get(last.index());

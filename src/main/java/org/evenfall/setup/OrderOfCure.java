@@ -6,24 +6,23 @@ import org.evenfall.machine.MachineProfile;
 import org.evenfall.machine.VaneCheck;
 import org.evenfall.rate.BucketAssessment;
 import org.evenfall.rate.BucketResult;
+import org.evenfall.trays.MachineOrder;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What must be in order before a lever is moved: measured, and within its limits.
- *
- * @param levelInOrder left and right frame height and, where measured, tyre pressures
- * @param ptoInOrder PTO speed
- * @param outletsInOrder outlets alike in the last bucket test, no vane failed
  */
-record OrderOfCure(boolean levelInOrder, boolean ptoInOrder, boolean outletsInOrder) {
+final class OrderOfCure {
 
     /** Rounding room in which a difference still counts as within its limit. */
     private static final double ROUNDING = 1e-9;
 
+    private OrderOfCure() {}
+
     /** @param ptoWantedRpm PTO speed of the settings to start from; null while it is not typed */
-    static OrderOfCure of(
+    static MachineOrder of(
             MachineProfile machine, MachineCheckResult check, RateResult rate, @Nullable Double ptoWantedRpm) {
-        return new OrderOfCure(
+        return new MachineOrder(
                 within(check.levelDifferenceM(), MachineCheck.WORST_LEVEL_M)
                         && (check.tyreDifferenceBar() == null
                                 || within(check.tyreDifferenceBar(), MachineCheck.WORST_TYRE_BAR)),

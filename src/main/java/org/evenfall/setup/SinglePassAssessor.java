@@ -13,6 +13,7 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.SinglePassTrayEntry;
 import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.TrayPaths;
+import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.OverlapResult;
 import org.jspecify.annotations.Nullable;
 
@@ -59,7 +60,7 @@ final class SinglePassAssessor {
         WidthScan scan = OverlapResult.scan(pattern, ground.driving());
         addFindings(overlap, scan, widthM);
         return new SinglePassTest(
-                overlap, scan.atMost10(), scan.atMost15(), pattern.positionsM(), pattern.amounts());
+                overlap, scan.atMost(EvennessVerdict.GOOD.limitPercent()), scan.atMost(EvennessVerdict.ACCEPTABLE.limitPercent()), pattern.positionsM(), pattern.amounts());
     }
 
     /** What each tray caught, g, by its position, m, from left to right. */
@@ -86,7 +87,7 @@ final class SinglePassAssessor {
                             Arg.number(overlap.cvPercent(), 0, Unit.PERCENT))
                     .at(AT));
         }
-        List<WidthScan.Interval> even = scan.atMost15();
+        List<WidthScan.Interval> even = scan.atMost(EvennessVerdict.ACCEPTABLE.limitPercent());
         findings.add((even.isEmpty()
                         ? Finding.note(Step.TRAYS, "trays.line.noWidth")
                         : Finding.note(

@@ -37,7 +37,7 @@ final class TestWeather {
 
     /** A test that was driven in too strong a wind proves little. */
     static @Nullable Finding duringTest(WindLimits limits, @Nullable Double windMPerS, String at) {
-        return windMPerS != null && limits.classify(windMPerS) == WindLimits.Answer.STOP
+        return windMPerS != null && limits.classify(windMPerS) == WindLimits.Strength.STOP
                 ? Finding.warn(Step.TRAYS, "trays.drivenInWind", speed(windMPerS))
                         .at(at)
                         .from(SOURCE)

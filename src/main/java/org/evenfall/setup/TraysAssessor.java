@@ -20,6 +20,9 @@ import org.evenfall.trays.Advisor;
 import org.evenfall.trays.CatchPlan;
 import org.evenfall.trays.CatchPlans;
 import org.evenfall.trays.CropLoss;
+import org.evenfall.trays.LeverRules;
+import org.evenfall.trays.MachineOrder;
+import org.evenfall.trays.Tramlines;
 import org.evenfall.trays.ShapeCurve;
 import org.evenfall.trays.ShapeCurves;
 import org.evenfall.trays.TrayLayout;
@@ -42,7 +45,7 @@ final class TraysAssessor {
     }
 
     /**
-     * @param cure what is in order before a lever is moved
+     * @param order what is in order before a lever is moved
      * @param machineBlocks whether the machine check stops the field test
      */
     static Assessed<TraysResult> assess(
@@ -50,13 +53,13 @@ final class TraysAssessor {
             MachineProfile machine,
             ProductResult product,
             RateResult rate,
-            OrderOfCure cure,
+            MachineOrder order,
             boolean machineBlocks) {
         TraysAssessor assessor = new TraysAssessor(read, machine, product);
-        return new Assessed<>(assessor.trays(rate, cure, machineBlocks), assessor.findings);
+        return new Assessed<>(assessor.trays(rate, order, machineBlocks), assessor.findings);
     }
 
-    private TraysResult trays(RateResult rate, OrderOfCure cure, boolean machineBlocks) {
+    private TraysResult trays(RateResult rate, MachineOrder order, boolean machineBlocks) {
         TestGround ground = TestGround.of(read);
         Assessed<WindLimits> weather = TestWeather.assess(read);
         findings.addAll(weather.findings());
@@ -88,7 +91,7 @@ final class TraysAssessor {
                 tests,
                 comparisons.result(),
                 tests.isEmpty() ? null : CropLoss.of(last(tests).evenness().cvPercent()),
-                advice(tests, widthM, cure, ground, weather.result()),
+                advice(tests, widthM, order, ground, weather.result()),
                 singlePass.result());
     }
 
@@ -121,20 +124,17 @@ final class TraysAssessor {
     }
 
     private @Nullable Advice advice(
-            List<TrayTestResult> tests, double widthM, OrderOfCure cure, TestGround ground, WindLimits limits) {
+            List<TrayTestResult> tests, double widthM, MachineOrder order, TestGround ground, WindLimits limits) {
         return Advisor.advise(
                 new AdviceInput(
                         tests.stream()
                                 .map(test -> new AdviceInput.DoneTest(
                                         test.evenness(), test.settings().levers(), test.windMPerS()))
                                 .toList(),
-                        machine.levers(),
-                        widthM,
-                        cure.levelInOrder(),
-                        cure.ptoInOrder(),
-                        cure.outletsInOrder(),
-                        read.get(TrayPaths.TWO_LEVERS) == YesNo.YES,
-                        ground.driving(),
+                        new LeverRules(
+                                machine.levers(), read.get(TrayPaths.TWO_LEVERS) == YesNo.YES),
+                        order,
+                        new Tramlines(widthM, ground.driving()),
                         limits),
                 () -> curves(widthM));
     }
@@ -157,8 +157,8 @@ final class TraysAssessor {
         }
         TrayTestResult last = last(tests);
         Arg cv = Arg.number(last.evenness().cvPercent(), 0, Unit.PERCENT);
-        Arg low = Arg.number(last.evenness().cvLowPercent(), 0, Unit.PERCENT);
-        Arg high = Arg.number(last.evenness().cvHighPercent(), 0, Unit.PERCENT);
+        Arg low = Arg.number(last.evenness().cv().lowPercent(), 0, Unit.PERCENT);
+        Arg high = Arg.number(last.evenness().cv().highPercent(), 0, Unit.PERCENT);
         Finding finding = switch (last.evenness().verdict()) {
             case GOOD -> Finding.note(Step.TRAYS, "trays.good", cv, low, high);
             case ACCEPTABLE -> Finding.note(Step.TRAYS, "trays.acceptable", cv, low, high);

@@ -1,7 +1,6 @@
 package org.evenfall.trays;
 
 import java.util.List;
-import org.evenfall.finding.Finding;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,21 +8,25 @@ import org.jspecify.annotations.Nullable;
  *
  * @param kind what to do
  * @param moves levers to move, usually none or one
- * @param expectedCvPercent CV expected after the move, %
- * @param expectedCvLowPercent lower end of its 90 % interval
- * @param expectedCvHighPercent upper end
+ * @param expected CV expected after the moves; null without a move
  * @param reasons why, in order
  */
 public record Advice(
-        AdviceKind kind,
-        List<LeverMove> moves,
-        @Nullable Double expectedCvPercent,
-        @Nullable Double expectedCvLowPercent,
-        @Nullable Double expectedCvHighPercent,
-        List<Finding> reasons) {
+        AdviceKind kind, List<LeverMove> moves, @Nullable ExpectedCv expected, List<AdviceReason> reasons) {
 
+    /** Copies both lists. */
     public Advice {
         moves = List.copyOf(moves);
         reasons = List.copyOf(reasons);
+    }
+
+    /** An advice that moves no lever. */
+    static Advice withoutMove(AdviceKind kind, List<AdviceReason> reasons) {
+        return new Advice(kind, List.of(), null, reasons);
+    }
+
+    /** An advice that moves levers. */
+    static Advice move(List<LeverMove> moves, ExpectedCv expected, List<AdviceReason> reasons) {
+        return new Advice(AdviceKind.MOVE_LEVER, moves, expected, reasons);
     }
 }

@@ -1,14 +1,9 @@
 package org.evenfall.trays;
 
-import static org.evenfall.finding.Step.TRAYS;
-
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
-import org.evenfall.finding.Arg;
-import org.evenfall.finding.Finding;
-import org.evenfall.machine.Lever;
-import org.evenfall.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,249 +13,118 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Advisor {
 
-    /** A CV to be content with, %. */
-    public static final double GOOD_CV_PERCENT = 10;
+    /**
+     * Assumption: nearer to the limit of a good CV than a move must be worth, a good CV may be good by chance only, so a
+     * further move is considered above this CV, %.
+     */
+    private static final double SURELY_GOOD_PERCENT = EvennessVerdict.GOOD.limitPercent() - MoveChooser.WORTH_PERCENT;
 
-    /** Nearer to the good one than a move must be worth, a CV may be good by luck, %. Ours. */
-    private static final double SURELY_GOOD_PERCENT = GOOD_CV_PERCENT - MoveChooser.WORTH_PERCENT;
-
-    /** What a further move must be expected to take off a CV that is good already, points. Ours. */
+    /** Assumption: what a further move must be expected to take off a CV that is good already, points. */
     private static final double CLEARLY_BETTER_PERCENT = 2;
 
-    /** Most small steps at once. */
-    public static final int MOST_STEPS = 3;
+    /** Assumption: noise above this share of the CV, which is half of its square, hides the machine. */
+    private static final double NOISY_SHARE = 0.7;
 
-    /** One side is the matter when it is more than this share of what both sides have in common. Ours. */
-    private static final double ONE_SIDED = 0.7;
-
-    /** And it is the only matter, whatever was measured in the yard, above this share. Ours. */
-    private static final double ONE_SIDE_ALONE = 2;
-
-    /** Repeats of one setting after which the noise is taken as it is. Ours. */
+    /** Assumption: with so many repeats of one setting the noise is accepted. */
     private static final int MOST_REPEATS = 3;
 
-    /** The tests speak against the owner's direction when it keeps less than this chance. Ours. */
-    private static final double CONTRADICTED = 0.05;
+    private final AdviceInput input;
+    private final AdviceInput.DoneTest last;
+    private final TestsBySetting.Pool pool;
+    private final Optional<Diagnosis> diagnosis;
+    private final LeverAdvisor levers;
 
-    private Advisor() {}
+    private Advisor(AdviceInput input, Supplier<List<ShapeCurve>> curves) {
+        this.input = input;
+        this.last = input.last();
+        TestsBySetting bySetting = new TestsBySetting(input);
+        this.pool = bySetting.pool(last);
+        this.diagnosis = Diagnosis.of(pool.evenness());
+        this.levers = new LeverAdvisor(input, curves, bySetting);
+    }
 
     /**
-     * The next move; with repeats of one setting taken together.
+     * The next move; repeats of one setting are taken together.
      *
      * @param curves what is known before any test of how the machine answers, asked for only when a lever is to move
      */
     public static Advice advise(AdviceInput input, Supplier<List<ShapeCurve>> curves) {
-        if (input.tests().isEmpty()) {
-            return plain(AdviceKind.DO_A_TEST, Finding.note(TRAYS, "trays.advice.doATest"));
-        }
-        AdviceInput.DoneTest last = input.tests().get(input.tests().size() - 1);
-        TestsBySetting settings = new TestsBySetting(input.levers(), input.tramlineWidthM(), input.driving());
-        TestsBySetting.Pool pool = settings.pool(input.tests(), last);
-        Uniformity evenness = pool.evenness();
-        if (last.windMPerS() != null && input.gate().classify(last.windMPerS()) == WindLimits.Answer.STOP) {
-            return plain(
-                    AdviceKind.WAIT_FOR_WIND,
-                    Finding.warn(TRAYS, "trays.advice.windy", Arg.number(last.windMPerS(), 1, Unit.M_PER_S)));
-        }
-        List<Finding> seen = new ArrayList<>();
-        if (pool.tests() > 1) {
-            seen.add(Finding.note(
-                    TRAYS,
-                    "trays.advice.pooled",
-                    Arg.count(pool.tests()),
-                    Arg.number(evenness.cvPercent(), 0, Unit.PERCENT)));
-        }
-        if (evenness.cvPercent() <= GOOD_CV_PERCENT) {
-            Advice more = justUnder(input, curves, settings, last, evenness, seen);
-            if (more != null) {
-                return more;
-            }
-            seen.add(Finding.note(
-                    TRAYS,
-                    "trays.advice.keep",
-                    Arg.number(evenness.cvPercent(), 0, Unit.PERCENT),
-                    Arg.number(100 * evenness.probabilityAtMost15(), 0, Unit.PERCENT)));
-            return plain(AdviceKind.KEEP, seen);
-        }
-        boolean noisy = evenness.machineCvPercent() == null || evenness.noisePercent() > 0.7 * evenness.cvPercent();
-        if (noisy && pool.tests() < MOST_REPEATS) {
-            seen.add(Finding.warn(TRAYS, "trays.advice.noise", Arg.number(evenness.noisePercent(), 0, Unit.PERCENT)));
-            return plain(AdviceKind.REPEAT_TEST, seen);
-        }
-        SpreadShape side = ResponseModel.mode(evenness, Shapes.LEFT_RIGHT);
-        SpreadShape centre = ResponseModel.mode(evenness, Shapes.CENTRE_OVERLAP);
-        SpreadShape quarter = ResponseModel.mode(evenness, Shapes.QUARTER_POINTS);
-        double both = Math.max(told(centre), told(quarter));
-        if (told(side) > ONE_SIDED * both) {
-            boolean inOrder = input.levelInOrder() && input.ptoInOrder() && input.outletsInOrder();
-            if (!inOrder || told(side) > ONE_SIDE_ALONE * both) {
-                return oneSided(input, evenness, seen);
-            }
-        }
-        if (centre == null || both == 0) {
-            seen.add(Finding.note(TRAYS, "trays.advice.noShape"));
-            return back(input, settings, last, seen, AdviceKind.CANNOT_TELL_BETTER);
-        }
-        return lever(input, curves, settings, last, evenness, centre, quarter, seen);
+        return input.tests().isEmpty()
+                ? Advice.withoutMove(AdviceKind.DO_A_TEST, List.of(AdviceReason.of(AdviceReason.Kind.DO_A_TEST)))
+                : new Advisor(input, curves).next();
     }
 
-    /**
-     * A CV read just under the good one may be so by luck: where a move is expected to make it clearly better, that move;
-     * null where it is not.
-     */
-    private static @Nullable Advice justUnder(
-            AdviceInput input,
-            Supplier<List<ShapeCurve>> curves,
-            TestsBySetting settings,
-            AdviceInput.DoneTest last,
-            Uniformity evenness,
-            List<Finding> seen) {
-        SpreadShape side = ResponseModel.mode(evenness, Shapes.LEFT_RIGHT);
-        SpreadShape centre = ResponseModel.mode(evenness, Shapes.CENTRE_OVERLAP);
-        SpreadShape quarter = ResponseModel.mode(evenness, Shapes.QUARTER_POINTS);
-        double both = Math.max(told(centre), told(quarter));
-        if (evenness.cvPercent() <= SURELY_GOOD_PERCENT
-                || centre == null
-                || !centre.significant()
-                || told(side) > ONE_SIDED * both) {
+    private Advice next() {
+        if (last.windMPerS() != null && input.windLimits().classify(last.windMPerS()) == WindLimits.Strength.STOP) {
+            return Advice.withoutMove(
+                    AdviceKind.WAIT_FOR_WIND, List.of(AdviceReason.of(AdviceReason.Kind.WINDY, last.windMPerS())));
+        }
+        List<AdviceReason> reasons = new ArrayList<>();
+        if (pool.tests() > 1) {
+            reasons.add(AdviceReason.of(
+                    AdviceReason.Kind.POOLED, pool.tests(), pool.evenness().cvPercent()));
+        }
+        return pool.evenness().verdict() == EvennessVerdict.GOOD ? good(reasons) : notGood(reasons);
+    }
+
+    private Advice good(List<AdviceReason> reasons) {
+        Advice further = furtherMove(reasons);
+        if (further != null) {
+            return further;
+        }
+        CvEstimate cv = pool.evenness().cv();
+        reasons.add(AdviceReason.of(
+                AdviceReason.Kind.KEEP, cv.percent(), 100 * cv.probabilities().atMost(EvennessVerdict.ACCEPTABLE)));
+        return Advice.withoutMove(AdviceKind.KEEP, reasons);
+    }
+
+    /** A further move from a good CV, where this is near the limit and the move is clearly better; else null. */
+    private @Nullable Advice furtherMove(List<AdviceReason> reasons) {
+        double cvPercent = pool.evenness().cvPercent();
+        Diagnosis shape = diagnosis.orElse(null);
+        if (cvPercent <= SURELY_GOOD_PERCENT || shape == null || !shape.centre().significant() || shape.oneSided()) {
             return null;
         }
-        List<Finding> reasons = new ArrayList<>(seen);
-        reasons.add(Finding.note(TRAYS, "trays.advice.justUnder", Arg.number(evenness.cvPercent(), 0, Unit.PERCENT)));
-        Advice more = lever(input, curves, settings, last, evenness, centre, quarter, reasons);
-        boolean clearly = more.kind() == AdviceKind.MOVE_LEVER
-                && more.expectedCvPercent() != null
-                && more.expectedCvPercent() < evenness.cvPercent() - CLEARLY_BETTER_PERCENT;
-        return clearly ? more : null;
+        List<AdviceReason> further = new ArrayList<>(reasons);
+        further.add(AdviceReason.of(AdviceReason.Kind.JUST_UNDER, cvPercent));
+        Advice move = levers.next(shape, EvennessVerdict.GOOD, further);
+        ExpectedCv expected = move.expected();
+        return expected != null && expected.percent() < cvPercent - CLEARLY_BETTER_PERCENT ? move : null;
     }
 
-    /** Size of a shape that stands out of the noise, %; else 0. */
-    private static double told(@Nullable SpreadShape mode) {
-        return mode != null && mode.significant() ? Math.abs(mode.amplitudePercent()) : 0;
+    private Advice notGood(List<AdviceReason> reasons) {
+        CvEstimate cv = pool.evenness().cv();
+        if (noisy(cv) && pool.tests() < MOST_REPEATS) {
+            reasons.add(AdviceReason.of(AdviceReason.Kind.NOISE, cv.noisePercent()));
+            return Advice.withoutMove(AdviceKind.REPEAT_TEST, reasons);
+        }
+        Diagnosis shape = diagnosis.orElse(null);
+        if (shape != null && shape.oneSided() && (!input.machineOrder().all() || shape.onlyOneSided())) {
+            return oneSided(reasons);
+        }
+        if (shape == null || !shape.hasEvenShape()) {
+            reasons.add(AdviceReason.of(AdviceReason.Kind.NO_SHAPE));
+            return levers.back(reasons, AdviceKind.CANNOT_TELL_BETTER);
+        }
+        return levers.next(shape, cv.verdict(), reasons);
     }
 
-    private static Advice oneSided(AdviceInput input, Uniformity evenness, List<Finding> seen) {
-        seen.add(Finding.warn(
-                TRAYS,
-                "trays.advice.oneSide",
-                Arg.word(evenness.leftRightPercent() < 0 ? "word.left" : "word.right"),
-                Arg.number(Math.abs(evenness.leftRightPercent()), 0, Unit.PERCENT)));
-        AdviceKind kind = AdviceKind.OUTLETS_AND_VANES;
-        String cure = "trays.advice.outlets";
-        if (!input.levelInOrder()) {
-            kind = AdviceKind.LEVEL_HEIGHT_TYRES;
-            cure = "trays.advice.level";
-        } else if (!input.ptoInOrder()) {
-            kind = AdviceKind.PTO_SPEED;
-            cure = "trays.advice.pto";
-        }
-        seen.add(Finding.note(TRAYS, cure));
-        return plain(kind, seen);
+    private static boolean noisy(CvEstimate cv) {
+        return cv.machinePercent() == null || cv.noisePercent() > NOISY_SHARE * cv.percent();
     }
 
-    private static Advice lever(
-            AdviceInput input,
-            Supplier<List<ShapeCurve>> curves,
-            TestsBySetting settings,
-            AdviceInput.DoneTest last,
-            Uniformity evenness,
-            SpreadShape centre,
-            @Nullable SpreadShape quarter,
-            List<Finding> seen) {
-        boolean wider = centre.amplitudePercent() > 0;
-        if (centre.significant()) {
-            seen.add(Finding.note(
-                    TRAYS,
-                    wider ? "trays.advice.centreHeavy" : "trays.advice.overlapHeavy",
-                    Arg.number(Math.abs(centre.amplitudePercent()), 0, Unit.PERCENT)));
-        } else if (quarter != null) {
-            seen.add(Finding.note(
-                    TRAYS,
-                    quarter.amplitudePercent() > 0 ? "trays.advice.quartersLight" : "trays.advice.quartersHeavy",
-                    Arg.number(Math.abs(quarter.amplitudePercent()), 0, Unit.PERCENT)));
+    private Advice oneSided(List<AdviceReason> reasons) {
+        reasons.add(AdviceReason.of(
+                AdviceReason.Kind.ONE_SIDE, pool.evenness().contrasts().leftRightPercent()));
+        if (!input.machineOrder().level()) {
+            reasons.add(AdviceReason.of(AdviceReason.Kind.LEVEL_FIRST));
+            return Advice.withoutMove(AdviceKind.LEVEL_HEIGHT_TYRES, reasons);
         }
-        List<Lever> usable = input.levers().stream()
-                .filter(lever -> last.settings().containsKey(lever.label()))
-                .toList();
-        if (usable.isEmpty()) {
-            seen.add(Finding.warn(TRAYS, "trays.advice.noLever"));
-            return plain(AdviceKind.NO_LEVER_LEFT, seen);
+        if (!input.machineOrder().pto()) {
+            reasons.add(AdviceReason.of(AdviceReason.Kind.PTO_FIRST));
+            return Advice.withoutMove(AdviceKind.PTO_SPEED, reasons);
         }
-        ResponseModel model = new ResponseModel(input.tests(), usable, curves.get(), input.tramlineWidthM());
-        for (int j = 0; j < usable.size(); j++) {
-            int told = usable.get(j).widerSign();
-            double right = told > 0 ? model.widerUp(j) : 1 - model.widerUp(j);
-            if (told != 0 && right < CONTRADICTED) {
-                seen.add(Finding.warn(
-                        TRAYS, "trays.advice.direction", Arg.text(usable.get(j).label())));
-                return plain(AdviceKind.CONFIRM_DIRECTION, seen);
-            }
-        }
-        MoveChooser chooser = new MoveChooser(
-                usable, last.settings(), model, input.tests(), quarter != null && quarter.significant());
-        int[] best = chooser.best(input.twoLevers());
-        if (best == null) {
-            boolean stuck = centre.significant() && chooser.stuck(wider);
-            seen.add(
-                    stuck ? Finding.warn(TRAYS, "trays.advice.endStop") : Finding.note(TRAYS, "trays.advice.noBetter"));
-            return back(input, settings, last, seen, stuck ? AdviceKind.NO_LEVER_LEFT : AdviceKind.CANNOT_TELL_BETTER);
-        }
-        return move(chooser.moves(best), model.outlook(best), evenness, seen);
-    }
-
-    /** Nothing better is in sight: where an earlier setting did clearly better, back to that one. */
-    private static Advice back(
-            AdviceInput input,
-            TestsBySetting settings,
-            AdviceInput.DoneTest last,
-            List<Finding> seen,
-            AdviceKind otherwise) {
-        AdviceInput.DoneTest better = settings.better(input.tests(), last);
-        if (better == null) {
-            return plain(otherwise, seen);
-        }
-        Uniformity then = settings.pool(input.tests(), better).evenness();
-        List<LeverMove> moves = new ArrayList<>();
-        for (Lever lever : input.levers()) {
-            Double from = last.settings().get(lever.label());
-            Double to = better.settings().get(lever.label());
-            if (from != null && to != null) {
-                int steps = (int) Math.round((to - from) / lever.step());
-                if (steps != 0) {
-                    moves.add(
-                            new LeverMove(lever.label(), lever.unit(), from, to, steps, steps * lever.widerSign() > 0));
-                }
-            }
-        }
-        if (moves.isEmpty()) {
-            return plain(otherwise, seen);
-        }
-        seen.add(Finding.note(TRAYS, "trays.advice.back", Arg.number(then.cvPercent(), 0, Unit.PERCENT)));
-        return new Advice(
-                AdviceKind.MOVE_LEVER, moves, then.cvPercent(), then.cvLowPercent(), then.cvHighPercent(), seen);
-    }
-
-    private static Advice move(
-            List<LeverMove> moves, ResponseModel.Outlook outlook, Uniformity evenness, List<Finding> seen) {
-        seen.add(Finding.note(TRAYS, moves.size() == 1 ? "trays.advice.oneLever" : "trays.advice.twoLevers"));
-        if (evenness.verdict() == EvennessVerdict.DO_NOT_SPREAD) {
-            seen.add(Finding.warn(TRAYS, "trays.advice.notYet"));
-        }
-        seen.add(Finding.note(TRAYS, "trays.advice.thenAgain"));
-        return new Advice(
-                AdviceKind.MOVE_LEVER,
-                moves,
-                Math.sqrt(outlook.square()),
-                Math.min(outlook.low(), Math.sqrt(outlook.square())),
-                Math.max(outlook.high(), Math.sqrt(outlook.square())),
-                seen);
-    }
-
-    private static Advice plain(AdviceKind kind, Finding reason) {
-        return plain(kind, List.of(reason));
-    }
-
-    private static Advice plain(AdviceKind kind, List<Finding> reasons) {
-        return new Advice(kind, List.of(), null, null, null, reasons);
+        reasons.add(AdviceReason.of(AdviceReason.Kind.OUTLETS_FIRST));
+        return Advice.withoutMove(AdviceKind.OUTLETS_AND_VANES, reasons);
     }
 }

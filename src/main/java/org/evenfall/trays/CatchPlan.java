@@ -4,11 +4,12 @@ package org.evenfall.trays;
  * What will land in a tray and how noisy counting it is.
  *
  * @param catchPerRunG mass expected in a tray after one run of the three passes, g
- * @param granulesPerRun granules in it
+ * @param granulesPerRun mass-weighted mean granules in it
  * @param countingNoisePercent counting noise of one run, %
  * @param readingNoisePercent reading noise of one run, %
- * @param runsNeeded smallest number of runs with total noise at most 5 %
- * @param noiseAtRunsPercent total noise after so many runs, %
+ * @param runsNeeded smallest number of runs with total noise at most {@link CatchPlans#WANTED_NOISE_PERCENT}, at most
+ *     {@link CatchPlans#MOST_RUNS}
+ * @param noiseAtRunsPercent total noise after that number of runs, %
  */
 public record CatchPlan(
         double catchPerRunG,

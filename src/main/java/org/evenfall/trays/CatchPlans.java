@@ -5,17 +5,27 @@ import org.evenfall.granule.SizeDistribution;
 /** What will land in a tray and how noisy counting and reading it is. A tray catches whole granules. */
 public final class CatchPlans {
 
-    /** Noise wanted at most, %. */
+    /** Assumption: highest noise that leaves the limits of the CV meaningful, %. */
     public static final double WANTED_NOISE_PERCENT = 5;
 
-    /** Runs that one asks of a person at most. */
+    /** Assumption: more runs are not asked of a person. */
     public static final int MOST_RUNS = 20;
+
+    /** A value rounded to a step is off by a uniform error; its standard deviation is the step over √12 (exact). */
+    private static final double UNIFORM_SD_DIVISOR = Math.sqrt(12);
+
+    /** Mass mean of a log-normal distribution of volumes from its mass median diameter: exp(4.5 σ²), exact. */
+    private static final double MASS_MEAN_EXPONENT = 4.5;
+
+    /** One kg/ha is a tenth of a gram on a square metre. */
+    private static final double KG_PER_HA_OF_G_PER_M2 = 10;
 
     private CatchPlans() {}
 
     /**
-     * Mass-weighted mean granule, g: ρ π/6 d50³ exp(4.5 ln²g), the mean that sets the counting noise √(m̄/M) of a mass M.
+     * Mass-weighted mean granule m̄, g: ρ π/6 d50³ exp(4.5 σ²), the mean that sets the counting noise √(m̄/M) of a mass M.
      *
+     * @param sizes log-normal by mass; σ is the standard deviation of ln d
      * @param particleDensityKgPerM3 apparent density of a granule, kg/m³
      */
     public static double meanGranuleG(SizeDistribution sizes, double particleDensityKgPerM3) {
@@ -27,20 +37,24 @@ public final class CatchPlans {
                 * diameterM
                 * diameterM
                 * diameterM
-                * Math.exp(4.5 * sizes.sigma() * sizes.sigma());
+                * Math.exp(MASS_MEAN_EXPONENT * sizes.sigma() * sizes.sigma());
     }
 
     /**
-     * @param rateKgPerHa product rate, above 0
-     * @param trayAreaM2 catching area, above 0
+     * Catch, noise and runs for a rate.
+     *
+     * @param rateKgPerHa product rate, kg/ha, above 0
+     * @param trayAreaM2 catching area, m², above 0
      * @param meanGranuleG see {@link #meanGranuleG}
      * @param readingStepG smallest step read, as grams, at least 0
+     * @throws IllegalArgumentException when a value is out of its range
      */
     public static CatchPlan of(double rateKgPerHa, double trayAreaM2, double meanGranuleG, double readingStepG) {
-        if (!(rateKgPerHa > 0) || !(trayAreaM2 > 0) || !(meanGranuleG > 0) || readingStepG < 0) {
-            throw new IllegalArgumentException("rate, area and granule must be above 0");
+        if (!(rateKgPerHa > 0) || !(trayAreaM2 > 0) || !(meanGranuleG > 0) || !(readingStepG >= 0)) {
+            throw new IllegalArgumentException("rate, area and granule above 0, step at least 0: " + rateKgPerHa + ", "
+                    + trayAreaM2 + ", " + meanGranuleG + ", " + readingStepG);
         }
-        double catchG = rateKgPerHa * trayAreaM2 / 10;
+        double catchG = rateKgPerHa * trayAreaM2 / KG_PER_HA_OF_G_PER_M2;
         int runs = 1;
         while (runs < MOST_RUNS && noisePercent(runs * catchG, meanGranuleG, readingStepG) > WANTED_NOISE_PERCENT) {
             runs++;
@@ -49,14 +63,14 @@ public final class CatchPlans {
                 catchG,
                 catchG / meanGranuleG,
                 100 * Math.sqrt(meanGranuleG / catchG),
-                100 * readingStepG / Math.sqrt(12) / catchG,
+                100 * readingStepG / UNIFORM_SD_DIVISOR / catchG,
                 runs,
                 noisePercent(runs * catchG, meanGranuleG, readingStepG));
     }
 
-    /** Counting and reading noise together of a mean catch, %. */
+    /** Counting and reading noise of a catch together, in squares, %; catch in g, above 0. */
     public static double noisePercent(double catchG, double meanGranuleG, double readingStepG) {
-        double reading = readingStepG / Math.sqrt(12) / catchG;
+        double reading = readingStepG / UNIFORM_SD_DIVISOR / catchG;
         return 100 * Math.sqrt(meanGranuleG / catchG + reading * reading);
     }
 }

@@ -5,7 +5,7 @@ package org.evenfall.trays;
  *
  * @param lever owner's label
  * @param unit its unit
- * @param from setting now
+ * @param from its setting now
  * @param to setting to try
  * @param steps whole small steps, signed by the scale
  * @param wider the move throws wider

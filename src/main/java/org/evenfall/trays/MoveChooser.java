@@ -8,59 +8,71 @@ import org.evenfall.machine.Lever;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which move makes the expected CV² least: whole steps, at most {@value Advisor#MOST_STEPS} in all, within the limits of
+ * Which move makes the expected CV² least: whole steps, at most {@value #MOST_STEPS} in all, within the limits of
  * the levers, one lever unless the owner allows two.
  */
 final class MoveChooser {
 
-    /** A move must be worth a test: it must be expected to take this off the CV, points. Ours. */
+    /** Assumption: most small steps at once, all levers together. */
+    static final int MOST_STEPS = 3;
+
+    /** Assumption: a move is worth a test when it is expected to take more than this off the CV, points. */
     static final double WORTH_PERCENT = 0.7;
 
-    /** The owner's first lever is turned first: another must be better by this share. Ours. */
+    /** Assumption: the owner's first lever is moved first; another must be better by this share of CV². */
     private static final double LEVER_GAIN = 0.05;
 
-    /** With the quarter points off, another lever may mend what the first cannot: it may look this much worse. Ours. */
-    private static final double UNTRIED = 0.7;
+    /**
+     * Assumption: with significant quarter points a lever that was never moved may mend what the others cannot, and is worth
+     * getting to know; its CV² counts this much.
+     */
+    private static final double UNTRIED_FACTOR = 0.7;
 
-    /** Of moves that are nearly as good the smaller is taken: a step more must gain this share. Ours. */
+    /** Assumption: of moves that are nearly as good the smaller is taken; a step more must gain this share of CV². */
     private static final double STEP_GAIN = 0.02;
 
     private final List<Lever> levers;
     private final Map<String, Double> settings;
-    private final ResponseModel model;
+    private final MoveOutlook outlook;
     private final boolean[] untried;
 
     /**
-     * @param settings where the levers stand
+     * @param levers levers that have a setting
+     * @param settings their settings now
+     * @param outlook expected CV of a move
      * @param tests tests so far
-     * @param quarters the quarter points stand out: what a lever does to them is worth knowing
+     * @param quartersSignificant the quarter points are significant, so what a lever does to them is worth knowing
      */
     MoveChooser(
             List<Lever> levers,
             Map<String, Double> settings,
-            ResponseModel model,
+            MoveOutlook outlook,
             List<AdviceInput.DoneTest> tests,
-            boolean quarters) {
+            boolean quartersSignificant) {
         this.levers = levers;
         this.settings = settings;
-        this.model = model;
+        this.outlook = outlook;
         this.untried = new boolean[levers.size()];
         for (int j = 0; j < untried.length; j++) {
             String label = levers.get(j).label();
-            untried[j] = quarters
+            untried[j] = quartersSignificant
                     && tests.size() > 1
                     && tests.stream()
                             .allMatch(test -> Objects.equals(test.settings().get(label), settings.get(label)));
         }
     }
 
-    /** The move, as steps up the scale of each lever; null when none is worth a test. */
+    /**
+     * The move, as steps up the scale of each lever; null when none is worth a test.
+     *
+     * @param twoLevers the owner allows two levers at once
+     */
     int @Nullable [] best(boolean twoLevers) {
-        double worth = Math.max(0, Math.sqrt(model.square(new int[levers.size()])) - WORTH_PERCENT);
+        double worth = Math.max(0, Math.sqrt(outlook.expectedSquare(new int[levers.size()])) - WORTH_PERCENT);
         double least = worth * worth;
         int[] best = null;
         for (int[] move : candidates(twoLevers)) {
-            double square = model.square(move) * (tries(move) ? UNTRIED : 1);
+            double square = outlook.expectedSquare(move) * (movesUntried(move) ? UNTRIED_FACTOR : 1);
             if (square < (best == null ? least : least * (1 - gainWanted(move, best)))) {
                 least = square;
                 best = move;
@@ -69,7 +81,7 @@ final class MoveChooser {
         return best;
     }
 
-    /** How much better a later candidate must be, share of CV². */
+    /** How much better a later candidate must be, share of CV²; negative for a smaller one. */
     private static double gainWanted(int[] move, int[] best) {
         boolean other = false;
         for (int j = 0; j < move.length; j++) {
@@ -78,7 +90,7 @@ final class MoveChooser {
         return STEP_GAIN * (size(move) - size(best)) + (other ? LEVER_GAIN : 0);
     }
 
-    private boolean tries(int[] move) {
+    private boolean movesUntried(int[] move) {
         for (int j = 0; j < move.length; j++) {
             if (move[j] != 0 && untried[j]) {
                 return true;
@@ -95,10 +107,10 @@ final class MoveChooser {
         return size;
     }
 
-    /** Small moves first. */
+    /** All moves within reach, small ones first. */
     private List<int[]> candidates(boolean twoLevers) {
         List<int[]> moves = new ArrayList<>();
-        for (int all = 1; all <= Advisor.MOST_STEPS; all++) {
+        for (int all = 1; all <= MOST_STEPS; all++) {
             for (int j = 0; j < levers.size(); j++) {
                 for (int steps : new int[] {all, -all}) {
                     if (reaches(j, steps)) {
@@ -117,7 +129,7 @@ final class MoveChooser {
 
     private void pairs(int[] move, int first, int used, List<int[]> moves) {
         for (int second = first + 1; second < levers.size(); second++) {
-            for (int steps = 1; steps + used <= Advisor.MOST_STEPS; steps++) {
+            for (int steps = 1; steps + used <= MOST_STEPS; steps++) {
                 for (int signed : new int[] {steps, -steps}) {
                     if (reaches(second, signed)) {
                         int[] both = move.clone();
@@ -136,8 +148,8 @@ final class MoveChooser {
                 : levers.get(lever).stepsDown(setting) >= -steps;
     }
 
-    /** Whether no lever has room the way that is wanted. */
-    boolean stuck(boolean wider) {
+    /** Whether every lever is at its end stop in this direction; false where a direction is not known. */
+    boolean atEndStop(boolean wider) {
         for (int j = 0; j < levers.size(); j++) {
             int sign = levers.get(j).widerSign();
             if (sign == 0 || reaches(j, wider ? sign : -sign)) {
@@ -154,7 +166,7 @@ final class MoveChooser {
             if (move[j] != 0) {
                 Lever lever = levers.get(j);
                 double from = Objects.requireNonNull(settings.get(lever.label()));
-                boolean up = lever.widerSign() == 0 ? model.widerUp(j) >= 0.5 : lever.widerSign() > 0;
+                boolean up = lever.widerSign() == 0 ? outlook.probabilityWiderUp(j) >= 0.5 : lever.widerSign() > 0;
                 moves.add(new LeverMove(
                         lever.label(), lever.unit(), from, lever.moved(from, move[j]), move[j], up == move[j] > 0));
             }

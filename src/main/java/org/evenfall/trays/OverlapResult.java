@@ -9,17 +9,17 @@ import org.evenfall.flight.WidthScan;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The long test: one pass over a line of trays from edge to edge, laid over itself by arithmetic for any working width.
- * Passes laid by arithmetic are a model of passes driven: wind, drift between passes and a wandering tramline are not in it.
- * Lengths in whatever unit the positions have, amounts in whatever unit they were read.
+ * The long test: one pass over a line of trays from edge to edge, overlapped with itself by arithmetic for any working
+ * width. That is a model of driven passes: wind, drift between passes and a wandering tramline are not in it. Lengths are in
+ * the unit of the positions, amounts in the unit they were read in.
  *
  * @param width working width
  * @param positions places over one repeat of the field: one working width round and round, two back and forth
- * @param overlapped amount at each with passes beside it
+ * @param overlapped amount at each with all passes
  * @param mean mean of them
- * @param cvPercent their coefficient of variation, n − 1, %; null where nothing lies
- * @param halfRateWidth twice the distance at which the rate is half the middle's (Ohio State B-817, seen); null where it
- *     never falls to that
+ * @param cvPercent their coefficient of variation, n − 1, %; null where there is nothing
+ * @param halfRateWidth twice the distance at which the rate is half the middle's; null where it never falls to that. Source:
+ *     Ohio State University, bulletin B-817
  * @param leftRightPercent left half less right half, % of all
  * @param edgePercent the larger of the outermost two trays, % of the largest: the line should reach where nothing falls
  */
@@ -33,25 +33,33 @@ public record OverlapResult(
         double leftRightPercent,
         double edgePercent) {
 
-    /** Trays of a line: fewest that mean anything by arithmetic, usual fewest, most. */
+    /** Fewest trays of a line that have a shape at all. */
     public static final int FEWEST = 3;
 
+    /** Assumption: with fewer trays the line misses detail. */
     public static final int USUAL_FEWEST = 9;
+
+    /** Assumption: more nobody puts out. */
     public static final int MOST = 99;
 
-    /** Above this the line ends inside the pattern, % of the largest catch. Ours. */
+    /** Assumption: above this the line ends inside the pattern, % of the largest catch. */
     public static final double EDGE_PERCENT = 5;
 
+    /** Copies the lists. */
     public OverlapResult {
         positions = List.copyOf(positions);
         overlapped = List.copyOf(overlapped);
     }
 
-    /** @param width working width, above 0 */
+    /**
+     * One pass overlapped with itself at a working width.
+     *
+     * @param width working width, above 0
+     */
     public static OverlapResult of(SpreadPattern line, DrivingPattern driving, double width) {
         Overlap overlap = new Overlap(line, driving);
-        List<Double> places = overlap.placesM(width);
-        List<Double> amounts = overlap.at(width, places);
+        List<Double> positions = overlap.placesM(width);
+        List<Double> amounts = overlap.at(width, positions);
         double mean =
                 amounts.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
         double all = line.area();
@@ -60,7 +68,7 @@ public record OverlapResult(
         double most = line.amounts().stream().max(Double::compare).orElseThrow();
         return new OverlapResult(
                 width,
-                places,
+                positions,
                 amounts,
                 mean,
                 mean > 0 ? Double.valueOf(UniformityCalculator.cvPercent(amounts)) : null,
@@ -69,12 +77,13 @@ public record OverlapResult(
                 most > 0 ? 100 * Math.max(line.amount(0), line.amount(line.size() - 1)) / most : 0);
     }
 
-    /** Every working width this line holds even. */
+    /** Every working width at which this line is good or acceptable. */
     public static WidthScan scan(SpreadPattern line, DrivingPattern driving) {
-        return WidthScan.of(line, driving);
+        return WidthScan.of(
+                line, driving, List.of(EvennessVerdict.GOOD.limitPercent(), EvennessVerdict.ACCEPTABLE.limitPercent()));
     }
 
-    /** Both sides folded together; where the folded rate first falls to half of the middle's and stays below. */
+    /** Where the mean of both sides falls to half of the middle's rate and stays below, counted from outside. */
     private static @Nullable Double halfRateWidth(SpreadPattern line) {
         double middle = line.at(0);
         List<Double> distances = new ArrayList<>();
@@ -85,17 +94,17 @@ public record OverlapResult(
         for (int i = distances.size() - 1; i > 0; i--) {
             double outer = distances.get(i);
             double inner = distances.get(i - 1);
-            double there = folded(line, inner) - middle / 2;
-            if (there >= 0 && middle > 0) {
-                double beyond = folded(line, outer) - middle / 2;
-                double share = there - beyond > 0 ? there / (there - beyond) : 0;
-                return beyond > 0 ? null : Double.valueOf(2 * (inner + share * (outer - inner)));
+            double innerExcess = meanOfSides(line, inner) - middle / 2;
+            if (innerExcess >= 0 && middle > 0) {
+                double outerExcess = meanOfSides(line, outer) - middle / 2;
+                double share = innerExcess - outerExcess > 0 ? innerExcess / (innerExcess - outerExcess) : 0;
+                return outerExcess > 0 ? null : Double.valueOf(2 * (inner + share * (outer - inner)));
             }
         }
         return null;
     }
 
-    private static double folded(SpreadPattern line, double distance) {
+    private static double meanOfSides(SpreadPattern line, double distance) {
         return (line.at(distance) + line.at(-distance)) / 2;
     }
 }

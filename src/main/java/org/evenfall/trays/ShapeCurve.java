@@ -2,51 +2,59 @@ package org.evenfall.trays;
 
 /**
  * How the centre-overlap and the quarter-point amplitudes change while a machine is set wider: a curve over an even grid of
- * a setting that nobody reads off a scale, rising from narrow to wide. Immutable.
+ * the direction in which the discs throw, from narrow to wide, straight between grid points. No scale of a machine shows this
+ * direction; only differences along the curve matter. Immutable.
  */
 public final class ShapeCurve {
 
-    private final double lowest;
-    private final double step;
-    private final double[] centre;
-    private final double[] quarter;
+    private final double lowestDeg;
+    private final double stepDeg;
+    private final double[] centrePercent;
+    private final double[] quarterPercent;
 
     /**
-     * @param lowest narrowest setting of the grid
-     * @param step grid step, above 0
-     * @param centre centre-overlap amplitude at each, % of the mean
-     * @param quarter quarter-point amplitude at each, %, as many
+     * A curve through grid points.
+     *
+     * @param lowestDeg narrowest grid point, degrees
+     * @param stepDeg grid step, degrees, above 0
+     * @param centrePercent centre-overlap amplitude at each, % of the mean, at least two
+     * @param quarterPercent quarter-point amplitude at each, %, as many
+     * @throws IllegalArgumentException for a grid that does not rise or other numbers of amplitudes
      */
-    ShapeCurve(double lowest, double step, double[] centre, double[] quarter) {
-        if (!(step > 0) || centre.length != quarter.length || centre.length < 2) {
-            throw new IllegalArgumentException("need a rising grid and as many amplitudes of both: " + step + ", "
-                    + centre.length + ", " + quarter.length);
+    ShapeCurve(double lowestDeg, double stepDeg, double[] centrePercent, double[] quarterPercent) {
+        if (!(stepDeg > 0) || centrePercent.length != quarterPercent.length || centrePercent.length < 2) {
+            throw new IllegalArgumentException("stepDeg must be above 0, amplitudes at least 2 and as many of both: "
+                    + stepDeg + ", " + centrePercent.length + ", " + quarterPercent.length);
         }
-        this.lowest = lowest;
-        this.step = step;
-        this.centre = centre.clone();
-        this.quarter = quarter.clone();
+        this.lowestDeg = lowestDeg;
+        this.stepDeg = stepDeg;
+        this.centrePercent = centrePercent.clone();
+        this.quarterPercent = quarterPercent.clone();
     }
 
-    double lowest() {
-        return lowest;
+    /** Narrowest grid point, degrees. */
+    double lowestDeg() {
+        return lowestDeg;
     }
 
-    double highest() {
-        return lowest + step * (centre.length - 1);
+    /** Widest grid point, degrees. */
+    double highestDeg() {
+        return lowestDeg + stepDeg * (centrePercent.length - 1);
     }
 
-    double centrePercent(double at) {
-        return on(centre, at);
+    /** Centre-overlap amplitude at a place, % of the mean. */
+    double centrePercent(double placeDeg) {
+        return at(centrePercent, placeDeg);
     }
 
-    double quarterPercent(double at) {
-        return on(quarter, at);
+    /** Quarter-point amplitude at a place, % of the mean. */
+    double quarterPercent(double placeDeg) {
+        return at(quarterPercent, placeDeg);
     }
 
-    /** Straight between grid points, and on along the last piece beyond the ends. */
-    private double on(double[] values, double at) {
-        double place = (at - lowest) / step;
+    /** Linear interpolation; beyond the ends the outermost segment goes on. */
+    private double at(double[] values, double placeDeg) {
+        double place = (placeDeg - lowestDeg) / stepDeg;
         int i = Math.max(0, Math.min(values.length - 2, (int) place));
         return values[i] + (place - i) * (values[i + 1] - values[i]);
     }

@@ -11,32 +11,38 @@ import org.evenfall.flight.ThrowModel;
 import org.evenfall.flight.TwinDisc;
 
 /**
- * What is known before any test of how a machine answers when it is set wider. From the landing model, for this product
- * at this width, in a few variants since the model's discs are not this machine's; and a plain straight line, which is all
- * that is left where product or machine is not known.
+ * What is known before any test of how a machine answers when it is set wider: curves of the landing model for this product
+ * at this width, in a few variants since the model's discs are not this machine's, and a straight line, which alone is left
+ * where product or machine is not known.
  */
 public final class ShapeCurves {
 
+    /** Assumption: grid of the direction of the fans, degrees, wide enough for any machine. */
     private static final double LOWEST_DEG = -25;
+
     private static final double STEP_DEG = 5;
     private static final int POINTS = 24;
 
-    /** Centre-overlap amplitude a degree of the straight line, %. Ours: with two degrees a step, 3 % a step. */
-    private static final double LINE_PERCENT = -1.5;
+    /** Assumption: centre-overlap amplitude a degree of the straight line, %; with two degrees a step, 3 % a step. */
+    private static final double LINE_PERCENT_PER_DEG = -1.5;
 
-    private static final double LINE_REACH = 65;
+    /** Assumption: the straight line reaches so far to both sides, degrees. */
+    private static final double LINE_REACH_DEG = 65;
 
-    /** Variants of the model: take-off angle and scatter of the fans, degrees; throw as a share of the computed one. */
+    /** Assumption: a fall counts as deeper from this difference on, %, so that equal runs do not depend on rounding. */
+    private static final double DEEPER_PERCENT = 1e-9;
+
+    /** Variants of the model: take-off angle and scatter of the fans, degrees. */
     private static final double[][] VARIANTS = {{ThrowModel.TAKE_OFF_DEG, TwinDisc.SPREAD_DEG}, {5, 17}, {14, 24}};
 
     private ShapeCurves() {}
 
-    /** A straight line and no quarter points: the broad default. */
+    /** The straight line without quarter points: the broad default. */
     public static List<ShapeCurve> broad() {
         return List.of(new ShapeCurve(
-                -LINE_REACH,
-                2 * LINE_REACH,
-                new double[] {-LINE_REACH * LINE_PERCENT, LINE_REACH * LINE_PERCENT},
+                -LINE_REACH_DEG,
+                2 * LINE_REACH_DEG,
+                new double[] {-LINE_REACH_DEG * LINE_PERCENT_PER_DEG, LINE_REACH_DEG * LINE_PERCENT_PER_DEG},
                 new double[] {0, 0}));
     }
 
@@ -63,9 +69,9 @@ public final class ShapeCurves {
     }
 
     /**
-     * The ordinary run of a curve: from narrow to wide the centre gives to the overlap. Set ever wider on a narrow tramline
+     * The ordinary run of a curve: from narrow to wide the centre loses to the overlap. Set ever wider on a narrow tramline
      * the throw reaches past the neighbour and the centre fills again; nobody sets a machine so, and there a reading would
-     * stand for two settings. The run with the deepest fall is taken, the narrowest of equals.
+     * mean two settings. The run with the deepest fall is taken, the narrowest of equals.
      */
     private static ShapeCurve ordinary(double[] centre, double[] quarter) {
         int from = 0;
@@ -75,7 +81,7 @@ public final class ShapeCurves {
         for (int i = 1; i < centre.length; i++) {
             if (centre[i] >= centre[i - 1]) {
                 from = i;
-            } else if (centre[from] - centre[i] > deepest + 1e-9) {
+            } else if (centre[from] - centre[i] > deepest + DEEPER_PERCENT) {
                 deepest = centre[from] - centre[i];
                 bestFrom = from;
                 bestTo = i;
@@ -88,7 +94,7 @@ public final class ShapeCurves {
                 Arrays.copyOfRange(quarter, bestFrom, bestTo + 1));
     }
 
-    /** Amplitudes from the seven trays of an even field: a cosine sum through 0, W/6, W/3 and W/2. */
+    /** Amplitudes of cos 2πx/W and cos 4πx/W through 0, W/6, W/3 and W/2 of a field that is alike on both sides. */
     private static void amplitudes(Overlap field, double widthM, double[] centre, double[] quarter, int i) {
         double v0 = field.at(widthM, 0);
         double v1 = field.at(widthM, widthM / 6);

@@ -3,116 +3,91 @@ package org.evenfall.trays;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
-import org.evenfall.flight.DrivingPattern;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.QRDecomposition;
 import org.hipparchus.linear.RealMatrix;
-import org.hipparchus.linear.RealVector;
 
-/**
- * The shapes of uneven spreading in the trays, fitted by least squares to catch over mean. Even shapes: 1, cos 2πx/W (the
- * centre against the overlap), cos 4πx/W (the quarter points), cos 6πx/W. Odd shapes: driven back and forth each side
- * meets its own kind and the field repeats every 2 W, so sin πx/W, sin 3πx/W, sin 5πx/W; driven round and round it
- * repeats every W, so sin 2πx/W, sin 4πx/W.
- */
+/** Fits the shapes of uneven spreading ({@link ShapeKind}) and a constant to catch over mean by least squares. */
 final class Shapes {
 
-    static final String CENTRE_OVERLAP = "centre-overlap";
-    static final String QUARTER_POINTS = "quarter-points";
-    static final String LEFT_RIGHT = "left-right";
-
-    private record Shape(String name, DoubleUnaryOperator at) {}
+    /**
+     * Below this a diagonal element of R counts as 0 and the shapes as dependent. The columns of the design matrix have
+     * lengths of 1 to 6. Assumption: far above rounding (1e-15), so that the amplitudes keep six digits; shapes that are
+     * nearly dependent are fitted, with the large standard errors that they deserve.
+     */
+    private static final double DEPENDENT = 1e-9;
 
     private Shapes() {}
 
-    /** Even shapes come first so that few trays still tell centre, overlap and side. */
-    private static List<Shape> shapes(double width, DrivingPattern pattern, int trays) {
-        boolean round = pattern == DrivingPattern.ROUND_AND_ROUND;
-        double odd = round ? 2 : 1;
-        List<Shape> shapes = new ArrayList<>();
-        shapes.add(new Shape("mean", x -> 1));
-        shapes.add(new Shape(CENTRE_OVERLAP, x -> Math.cos(2 * Math.PI * x / width)));
-        shapes.add(new Shape(QUARTER_POINTS, x -> Math.cos(4 * Math.PI * x / width)));
-        shapes.add(new Shape(LEFT_RIGHT, x -> Math.sin(odd * Math.PI * x / width)));
-        if (trays >= 7) {
-            shapes.add(new Shape("outer-detail", x -> Math.cos(6 * Math.PI * x / width)));
-            shapes.add(new Shape("side-detail", x -> Math.sin((round ? 4 : 3) * Math.PI * x / width)));
-            if (!round) {
-                shapes.add(new Shape("side-fine-detail", x -> Math.sin(5 * Math.PI * x / width)));
+    /**
+     * The shapes in a test. With the design matrix X = QR the amplitudes are a = X⁺r, X⁺ = R⁻¹Qᵀ, and the standard error of
+     * an amplitude is the noise of a tray times the length of its row in X⁺. The normal equations would square the condition
+     * number of X.
+     *
+     * @param positionsM places of the trays, m
+     * @param relativePercent catches, % of their mean, as many
+     * @param noisePercent standard error of one tray, % of the mean, at least 0
+     * @return no shapes where the places cannot tell them apart
+     */
+    static ShapeFit fit(
+            List<Double> positionsM, List<Double> relativePercent, Tramlines tramlines, double noisePercent) {
+        List<ShapeKind> kinds = ShapeKind.fitted(tramlines.pattern(), positionsM.size());
+        double[][] design = new double[positionsM.size()][kinds.size() + 1];
+        for (int i = 0; i < design.length; i++) {
+            design[i][0] = 1;
+            for (int j = 0; j < kinds.size(); j++) {
+                design[i][j + 1] = kinds.get(j).at(positionsM.get(i), tramlines);
             }
         }
-        return shapes;
+        DecompositionSolver solver =
+                new QRDecomposition(new Array2DRowRealMatrix(design, false), DEPENDENT).getSolver();
+        if (!solver.isNonSingular()) {
+            return new ShapeFit(List.of(), List.of());
+        }
+        RealMatrix pseudoInverse = solver.getInverse();
+        double[] relative =
+                relativePercent.stream().mapToDouble(Double::doubleValue).toArray();
+        double[] amplitudes = pseudoInverse.operate(relative);
+        List<SpreadShape> shapes = new ArrayList<>();
+        for (int j = 0; j < kinds.size(); j++) {
+            double errorOfUnitNoise = new ArrayRealVector(pseudoInverse.getRow(j + 1), false).getNorm();
+            shapes.add(SpreadShape.of(kinds.get(j), amplitudes[j + 1], noisePercent * errorOfUnitNoise));
+        }
+        return new ShapeFit(shapes, significantPercent(positionsM, shapes, tramlines));
     }
 
-    /** @param noisePercent noise of one tray, % of the mean */
-    static List<SpreadShape> fit(
-            List<Double> positionsM,
-            List<Double> relativePercent,
-            double width,
-            DrivingPattern pattern,
-            double noisePercent) {
-        List<Shape> shapes = shapes(width, pattern, positionsM.size());
-        double[][] rows = new double[positionsM.size()][shapes.size()];
-        double[] values = new double[positionsM.size()];
-        for (int i = 0; i < rows.length; i++) {
-            for (int j = 0; j < shapes.size(); j++) {
-                rows[i][j] = shapes.get(j).at().applyAsDouble(positionsM.get(i));
-            }
-            values[i] = relativePercent.get(i);
-        }
-        RealMatrix design = new Array2DRowRealMatrix(rows, false);
-        QRDecomposition normal = new QRDecomposition(design.transposeMultiply(design), 1e-9);
-        if (!normal.getSolver().isNonSingular()) {
+    private static List<Double> significantPercent(
+            List<Double> positionsM, List<SpreadShape> shapes, Tramlines tramlines) {
+        List<SpreadShape> significant =
+                shapes.stream().filter(SpreadShape::significant).toList();
+        if (significant.isEmpty()) {
             return List.of();
         }
-        RealMatrix inverse = normal.getSolver().getInverse();
-        RealVector amplitudes = inverse.operate(design.transpose().operate(new ArrayRealVector(values, false)));
-        List<SpreadShape> modes = new ArrayList<>();
-        for (int j = 1; j < shapes.size(); j++) {
-            double error = noisePercent * Math.sqrt(Math.max(0, inverse.getEntry(j, j)));
-            double amplitude = amplitudes.getEntry(j);
-            modes.add(new SpreadShape(shapes.get(j).name(), amplitude, error, Math.abs(amplitude) > 2 * error));
-        }
-        return modes;
-    }
-
-    /** The shapes that stand out of the noise, together, at each tray, % of the mean round 100; empty where none does. */
-    static List<Double> told(List<Double> positionsM, List<SpreadShape> modes, double width, DrivingPattern pattern) {
-        double[] sum = new double[positionsM.size()];
-        boolean any = false;
-        for (Shape shape : shapes(width, pattern, positionsM.size())) {
-            for (SpreadShape mode : modes) {
-                if (mode.significant() && mode.name().equals(shape.name())) {
-                    any = true;
-                    for (int i = 0; i < sum.length; i++) {
-                        sum[i] += mode.amplitudePercent() * shape.at().applyAsDouble(positionsM.get(i));
-                    }
-                }
-            }
-        }
-        if (!any) {
-            return List.of();
-        }
-        double mean = Arrays.stream(sum).average().orElse(0);
+        double[] sum = positionsM.stream()
+                .mapToDouble(x -> significant.stream()
+                        .mapToDouble(
+                                shape -> shape.amplitudePercent() * shape.kind().at(x, tramlines))
+                        .sum())
+                .toArray();
+        double mean = Arrays.stream(sum).average().orElseThrow();
         return Arrays.stream(sum).map(value -> 100 + value - mean).boxed().toList();
     }
 
     /**
-     * Covariance over the trays (n − 1) of two even shapes of amplitude 1, cos 2kπx/W: what they add to CV².
+     * Covariance over the trays (n − 1) of two shapes of amplitude 1: what they add to CV².
      *
-     * @param one k of the one, 1 for centre-overlap, 2 for quarter points
-     * @param other k of the other
+     * @param positionsM places of the trays, m, at least two
      */
-    static double covariance(List<Double> positionsM, double width, int one, int other) {
+    static double covariance(List<Double> positionsM, Tramlines tramlines, ShapeKind one, ShapeKind other) {
         double sumOne = 0;
         double sumOther = 0;
         double products = 0;
         int n = positionsM.size();
         for (double x : positionsM) {
-            double a = Math.cos(2 * Math.PI * one * x / width);
-            double b = Math.cos(2 * Math.PI * other * x / width);
+            double a = one.at(x, tramlines);
+            double b = other.at(x, tramlines);
             sumOne += a;
             sumOther += b;
             products += a * b;

@@ -1,11 +1,26 @@
 package org.evenfall.trays;
 
 /**
- * One shape in the seven trays.
+ * How much of one shape is in the trays.
  *
- * @param name "centre-overlap", "quarter-points", "outer-detail", "left-right" …
+ * @param kind which shape
  * @param amplitudePercent amplitude, % of the mean, signed
- * @param noisePercent its standard error from counting and reading, %
- * @param significant amplitude above twice its noise
+ * @param noisePercent its standard error from counting and reading, %, at least 0
+ * @param significant the amplitude is above twice its standard error
  */
-public record SpreadShape(String name, double amplitudePercent, double noisePercent, boolean significant) {}
+public record SpreadShape(ShapeKind kind, double amplitudePercent, double noisePercent, boolean significant) {
+
+    /** Standard errors that an amplitude must be above; Common practice: two, about 95 %. */
+    private static final double SIGNIFICANT_ERRORS = 2;
+
+    /** A shape with its significance. */
+    static SpreadShape of(ShapeKind kind, double amplitudePercent, double noisePercent) {
+        return new SpreadShape(
+                kind, amplitudePercent, noisePercent, Math.abs(amplitudePercent) > SIGNIFICANT_ERRORS * noisePercent);
+    }
+
+    /** Size without sign where it is significant, %; else 0. */
+    double significantSizePercent() {
+        return significant ? Math.abs(amplitudePercent) : 0;
+    }
+}

@@ -1,6 +1,6 @@
 package org.evenfall.trays;
 
-/** What stands under the trays. */
+/** What is under the trays. */
 public enum Surface {
     UNANSWERED,
     STUBBLE_OR_BARE,

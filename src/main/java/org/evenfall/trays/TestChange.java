@@ -3,13 +3,13 @@ package org.evenfall.trays;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Two tray tests beside each other: before and after, one machine and another, a test and its repeat.
+ * Two tray tests compared: before and after, one machine and another, a test and its repeat.
  *
  * @param cvChangePercent CV of the second less that of the first, percentage points
- * @param chanceSecondMoreEven how sure it is that the second is truly the more even, 0 to 1
- * @param scatterPercent what one tray differs by between the two, standard deviation, % of the mean; null when the trays
- *     stood elsewhere
- * @param expectedScatterPercent what counting and reading alone let it differ by, %
+ * @param chanceSecondMoreEven probability that the second is truly the more even, 0 to 1
+ * @param scatterPercent standard deviation of one tray of one test, from the differences of the two, % of the mean; null
+ *     where the trays had other places
+ * @param expectedScatterPercent the same from counting and reading alone, %
  * @param beyondNoise the trays differ by more than counting and reading explain, at 95 %
  */
 public record TestChange(
@@ -19,8 +19,13 @@ public record TestChange(
         double expectedScatterPercent,
         boolean beyondNoise) {
 
-    /** The chance as one may say it, %: seven trays carry no certainty, so 1 to 99. */
+    /** Assumption: seven trays carry no certainty, so a chance is stated as 1 to 99 %. */
+    private static final double LOWEST_STATED_PERCENT = 1;
+
+    private static final double HIGHEST_STATED_PERCENT = 99;
+
+    /** The chance that the second is the more even as it may be stated, 1 to 99 %. */
     public double tellableChancePercent() {
-        return Math.max(1, Math.min(99, 100 * chanceSecondMoreEven));
+        return Math.max(LOWEST_STATED_PERCENT, Math.min(HIGHEST_STATED_PERCENT, 100 * chanceSecondMoreEven));
     }
 }

@@ -6,26 +6,31 @@ import org.apache.commons.statistics.distribution.FDistribution;
 /** Compares tray tests. */
 public final class TestChanges {
 
-    private static final double SURE = 0.95;
+    /** Common practice: a difference counts at 95 %. */
+    private static final double CONFIDENCE = 0.95;
+
+    /** Assumption: places nearer than a centimetre are the same. */
     private static final double SAME_PLACE_M = 0.01;
 
     private TestChanges() {}
 
     /**
-     * The second test against the first. The chance takes the catches of each as normal round their mean, which is what
-     * the interval of the CV does too: the ratio of two variances then follows the F distribution.
+     * The second test against the first. Assumption: the catches of each are normal round their mean, as for the interval of
+     * the CV; the ratio of two variances, s₁²/s₂² over σ₁²/σ₂², then follows the F distribution with n₁ − 1 and n₂ − 1
+     * degrees of freedom. Two equal CVs give one half.
      */
     public static TestChange of(Uniformity first, Uniformity second) {
-        double one = first.cvPercent() * first.cvPercent();
-        double two = second.cvPercent() * second.cvPercent();
+        double one = square(first.cvPercent());
+        double two = square(second.cvPercent());
         double expected = Math.sqrt(
-                (first.noisePercent() * first.noisePercent() + second.noisePercent() * second.noisePercent()) / 2);
+                (square(first.cv().noisePercent()) + square(second.cv().noisePercent())) / 2);
         Double scatter = samePlaces(first, second) ? Double.valueOf(scatterPercent(first, second)) : null;
         boolean beyond = scatter != null
                 && scatter * scatter * (first.trays() - 1)
                         > expected
                                 * expected
-                                * ChiSquaredDistribution.of(first.trays() - 1.0).inverseCumulativeProbability(SURE);
+                                * ChiSquaredDistribution.of(first.trays() - 1.0)
+                                        .inverseCumulativeProbability(CONFIDENCE);
         return new TestChange(
                 second.cvPercent() - first.cvPercent(),
                 chance(one, first.trays() - 1, two, second.trays() - 1),
@@ -34,11 +39,17 @@ public final class TestChanges {
                 beyond);
     }
 
-    private static double chance(double one, int freeOne, double two, int freeTwo) {
-        if (one == two) {
+    private static double square(double value) {
+        return value * value;
+    }
+
+    private static double chance(double varianceOne, int freedomOne, double varianceTwo, int freedomTwo) {
+        if (varianceOne == varianceTwo) {
             return 0.5;
         }
-        return two == 0 ? 1 : FDistribution.of(freeOne, freeTwo).cumulativeProbability(one / two);
+        return varianceTwo == 0
+                ? 1
+                : FDistribution.of(freedomOne, freedomTwo).cumulativeProbability(varianceOne / varianceTwo);
     }
 
     private static boolean samePlaces(Uniformity first, Uniformity second) {
@@ -53,7 +64,10 @@ public final class TestChanges {
         return true;
     }
 
-    /** Standard deviation of one tray of one test, from the differences of the two: each is relative to its own mean. */
+    /**
+     * Standard deviation of one tray of one test, √(Σ d² / 2 / (n − 1)), d the difference of a tray between the two. Each
+     * test is relative to its own mean, which takes one degree of freedom.
+     */
     private static double scatterPercent(Uniformity first, Uniformity second) {
         double squares = 0;
         for (int i = 0; i < first.trays(); i++) {

@@ -1,58 +1,54 @@
 package org.evenfall.trays;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.evenfall.flight.DrivingPattern;
-import org.evenfall.machine.Lever;
 import org.jspecify.annotations.Nullable;
 
-/** Tests grouped by how the machine stood: repeats of one setting are one piece of knowledge. */
+/** Tests grouped by the settings of the levers: repeats of one setting count as one test with less noise. */
 final class TestsBySetting {
 
-    private final List<Lever> levers;
-    private final double widthM;
-    private final DrivingPattern driving;
+    /** Assumption: an earlier setting is clearly better when its CV is below this share of the CV now. */
+    private static final double CLEARLY_BETTER_SHARE = 0.9;
 
-    TestsBySetting(List<Lever> levers, double widthM, DrivingPattern driving) {
-        this.levers = levers;
-        this.widthM = widthM;
-        this.driving = driving;
+    private final AdviceInput input;
+
+    TestsBySetting(AdviceInput input) {
+        this.input = input;
     }
 
-    boolean same(Map<String, Double> one, Map<String, Double> other) {
-        return LeverSettings.same(levers, one, other);
-    }
-
-    /** All tests that stood as this one, with the same trays, taken together; how many they are. */
-    Pool pool(List<AdviceInput.DoneTest> tests, AdviceInput.DoneTest like) {
-        List<Uniformity> repeats = new ArrayList<>();
-        for (AdviceInput.DoneTest test : tests) {
-            if (same(test.settings(), like.settings())
-                    && test.evenness().positionsM().equals(like.evenness().positionsM())) {
-                repeats.add(test.evenness());
-            }
-        }
-        return new Pool(UniformityCalculator.pooled(repeats, widthM, driving), repeats.size());
-    }
-
+    /**
+     * Repeats taken together.
+     *
+     * @param evenness their common result
+     * @param tests how many they are
+     */
     record Pool(Uniformity evenness, int tests) {}
 
-    /** The settings that did best so far, where that is clearly better than the last; null when the last did best. */
-    AdviceInput.@Nullable DoneTest better(List<AdviceInput.DoneTest> tests, AdviceInput.DoneTest last) {
-        double now = pool(tests, last).evenness().cvPercent();
+    /** All tests with the settings and the tray places of this one, taken together. */
+    Pool pool(AdviceInput.DoneTest like) {
+        List<Uniformity> repeats = input.tests().stream()
+                .filter(test -> same(test.settings(), like.settings()))
+                .map(AdviceInput.DoneTest::evenness)
+                .filter(evenness -> evenness.positionsM().equals(like.evenness().positionsM()))
+                .toList();
+        return new Pool(UniformityCalculator.pooled(repeats, input.tramlines()), repeats.size());
+    }
+
+    /** A test of the setting with the least CV, where that is clearly better than the last; else null. */
+    AdviceInput.@Nullable DoneTest clearlyBetterThan(AdviceInput.DoneTest last) {
+        double leastPercent = CLEARLY_BETTER_SHARE * pool(last).evenness().cvPercent();
         AdviceInput.DoneTest best = null;
-        double least = CLEARLY * now;
-        for (AdviceInput.DoneTest test : tests) {
-            double cv = pool(tests, test).evenness().cvPercent();
-            if (!same(test.settings(), last.settings()) && cv < least) {
-                least = cv;
+        for (AdviceInput.DoneTest test : input.tests()) {
+            double cvPercent = pool(test).evenness().cvPercent();
+            if (!same(test.settings(), last.settings()) && cvPercent < leastPercent) {
+                leastPercent = cvPercent;
                 best = test;
             }
         }
         return best;
     }
 
-    /** Clearly better: a tenth off the CV. Ours. */
-    private static final double CLEARLY = 0.9;
+    private boolean same(Map<String, Double> one, Map<String, Double> other) {
+        return LeverSettings.same(input.levers().levers(), one, other);
+    }
 }

@@ -3,16 +3,16 @@ package org.evenfall.trays;
 import java.util.List;
 
 /**
- * Where the trays stand.
+ * Places of the trays and of the passes.
  *
  * @param positionsM across the travel, m, negative left, 0 on the centre tramline
- * @param tramlineWidthM tramline width
+ * @param tramlineWidthM distance between tramlines, m
  * @param trayAreaM2 catching area of one tray, m²
  * @param passesM where the three passes drive, m
  * @param passForward direction of each pass: true in the direction of the middle one
  * @param wheels where the tractor's wheels run in each pass
- * @param movedM how far each tray was moved from its even place to stand aside from the wheel marks, m, 0 where not
- * @param inWheelMarks trays, from 0, that stand in a wheel mark with no free place near
+ * @param movedM how far each tray was moved from its even place out of the wheel marks, m, 0 where not
+ * @param inWheelMarks trays, from 0, that are in a wheel mark and have no free place near
  */
 public record TrayLayout(
         List<Double> positionsM,
@@ -24,6 +24,7 @@ public record TrayLayout(
         List<Double> movedM,
         List<Integer> inWheelMarks) {
 
+    /** Copies the lists. */
     public TrayLayout {
         positionsM = List.copyOf(positionsM);
         passesM = List.copyOf(passesM);
@@ -32,7 +33,7 @@ public record TrayLayout(
         inWheelMarks = List.copyOf(inWheelMarks);
     }
 
-    /** Whether any tray stands elsewhere than evenly. */
+    /** Whether any tray was moved out of a wheel mark. */
     public boolean moved() {
         return movedM.stream().anyMatch(metres -> metres != 0);
     }

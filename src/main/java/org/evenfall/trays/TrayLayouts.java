@@ -5,11 +5,16 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.evenfall.flight.DrivingPattern;
 
-/** Where the trays stand and how the three passes are driven. */
+/** Places the trays and the three passes. */
 public final class TrayLayouts {
 
+    /** Common practice: trays of a test where the owner states no number. */
     public static final int USUAL_TRAYS = 7;
+
+    /** Assumption: fewest trays that tell centre, overlap and side apart with one to spare. */
     public static final int FEWEST_TRAYS = 5;
+
+    /** Assumption: more nobody puts out. */
     public static final int MOST_TRAYS = 33;
 
     private TrayLayouts() {}
@@ -21,11 +26,12 @@ public final class TrayLayouts {
      * @param tramlineWidthM distance between tramlines, m, above 0
      * @param trays number of trays, 5 to 33
      * @param trayAreaM2 catching area of one tray, m², above 0
+     * @throws IllegalArgumentException when a value is out of its range
      */
     public static TrayLayout of(double tramlineWidthM, int trays, double trayAreaM2, DrivingPattern pattern) {
         if (!(tramlineWidthM > 0) || !(trayAreaM2 > 0) || trays < FEWEST_TRAYS || trays > MOST_TRAYS) {
-            throw new IllegalArgumentException(
-                    "width and area above 0, trays 5 to 33: " + tramlineWidthM + " m, " + trayAreaM2 + " m², " + trays);
+            throw new IllegalArgumentException("width and area above 0, trays " + FEWEST_TRAYS + " to " + MOST_TRAYS
+                    + ": " + tramlineWidthM + " m, " + trayAreaM2 + " m², " + trays);
         }
         List<Double> positions = IntStream.range(0, trays)
                 .mapToObj(i -> tramlineWidthM * (i / (trays - 1.0) - 0.5))
@@ -44,9 +50,10 @@ public final class TrayLayouts {
 
     /**
      * The same layout with the trays that a wheel would run over moved to the nearest free place between their
-     * neighbours. A tray without one keeps its place and is named.
+     * neighbours. A tray without one keeps its place and is listed.
      *
      * @param trayAcrossM side of a tray across the travel, m, above 0
+     * @throws IllegalArgumentException for a side not above 0
      */
     public static TrayLayout asideFrom(WheelMarks marks, TrayLayout even, double trayAcrossM) {
         if (!(trayAcrossM > 0)) {

@@ -3,126 +3,110 @@ package org.evenfall.trays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoublePredicate;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
-import org.evenfall.flight.DrivingPattern;
+import org.apache.commons.statistics.descriptive.Mean;
+import org.apache.commons.statistics.descriptive.StandardDeviation;
 import org.jspecify.annotations.Nullable;
 
 /** How even one test is. */
 public final class UniformityCalculator {
 
+    /** Nearer to the tramline than this a tray is on neither side, share of the tramline width. Assumption. */
+    private static final double MIDDLE_SHARE = 0.01;
+
+    /** Grams per square metre to kilograms per hectare. */
+    private static final double KG_PER_HA_OF_G_PER_M2 = 10;
+
     private UniformityCalculator() {}
 
     /**
-     * Coefficient of variation with n − 1, %. Ours: the ordinary sample definition and the stricter one.
+     * Coefficient of variation, 100 s / mean with s over n − 1, %. Assumption: n − 1, the ordinary sample definition and the
+     * stricter one, since the sources do not say which they mean.
      *
      * @throws IllegalArgumentException for fewer than two values or a mean not above 0
      */
     public static double cvPercent(List<Double> values) {
-        double mean = values.stream().mapToDouble(Double::doubleValue).average().orElse(0);
+        double mean = mean(values);
         if (values.size() < 2 || !(mean > 0)) {
             throw new IllegalArgumentException("a CV needs two values and a mean above 0: " + values);
         }
-        // deviations are summed, so that large near-equal values keep their digits
-        double squares =
-                values.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum();
-        return 100 * Math.sqrt(squares / (values.size() - 1)) / mean;
+        return 100 * StandardDeviation.of(array(values)).getAsDouble() / mean;
     }
 
-    /** The verdict on a CV, %: at most 10 good, 15 acceptable, 20 adjust. */
-    public static EvennessVerdict verdict(double cvPercent) {
-        if (cvPercent <= 10) {
-            return EvennessVerdict.GOOD;
-        }
-        if (cvPercent <= 15) {
-            return EvennessVerdict.ACCEPTABLE;
-        }
-        return cvPercent <= 20 ? EvennessVerdict.ADJUST : EvennessVerdict.DO_NOT_SPREAD;
-    }
-
+    /** How even a test is; its rate is that of the weighted mean over tray area and runs. */
     public static Uniformity of(TrayCatches test) {
-        List<Double> catches = test.catchesG();
-        double mean =
-                catches.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
-        return of(
-                mean,
-                catches.stream().map(grams -> 100 * grams / mean).toList(),
+        List<Double> catchesG = test.catchesG();
+        double meanG = mean(catchesG);
+        double weightedMeanG = weightedMean(test.positionsM(), catchesG);
+        CatchSummary catches = new CatchSummary(
                 test.positionsM(),
-                test.tramlineWidthM(),
-                test.pattern(),
-                CatchPlans.noisePercent(mean, test.meanGranuleG(), test.readingStepG()),
-                10 * weightedMean(test.positionsM(), catches) / test.trayAreaM2() / test.runs());
+                catchesG.stream().map(grams -> 100 * grams / meanG).toList(),
+                meanG,
+                weightedMeanG,
+                KG_PER_HA_OF_G_PER_M2 * weightedMeanG / test.trayAreaM2() / test.runs());
+        return of(catches, test.tramlines(), CatchPlans.noisePercent(meanG, test.meanGranuleG(), test.readingStepG()));
     }
 
-    private static Uniformity of(
-            double meanG,
-            List<Double> relative,
-            List<Double> x,
-            double width,
-            DrivingPattern pattern,
-            double noise,
-            @Nullable Double rate) {
-        double cv = cvPercent(relative);
-        CvInterval interval = new CvInterval(relative.size());
-        double machineSquare = cv * cv - noise * noise;
-        List<SpreadShape> modes = Shapes.fit(x, relative, width, pattern, noise);
+    private static Uniformity of(CatchSummary catches, Tramlines tramlines, double noisePercent) {
+        List<Double> positionsM = catches.positionsM();
+        List<Double> relative = catches.relativePercent();
         return new Uniformity(
-                meanG,
-                relative,
-                x,
-                cv,
-                noise,
-                machineSquare > 0 ? Double.valueOf(Math.sqrt(machineSquare)) : null,
-                interval.lowPercent(cv),
-                interval.highPercent(cv),
-                extreme(relative, false),
-                extreme(relative, true),
-                part(x, relative, at -> at < -0.01 * width) - part(x, relative, at -> at > 0.01 * width),
-                part(x, relative, at -> Math.abs(at) < width / 4) - part(x, relative, at -> Math.abs(at) >= width / 4),
-                part(x, relative, at -> Math.abs(Math.abs(at) - width / 4) <= width / 8)
-                        - part(x, relative, at -> Math.abs(Math.abs(at) - width / 4) > width / 8),
-                modes,
-                verdict(cv),
-                interval.probabilityAtMost(10, cv),
-                interval.probabilityAtMost(15, cv),
-                interval.probabilityAtMost(20, cv),
-                Shapes.told(x, modes, width, pattern),
-                meanG * weightedMean(x, relative) / 100,
-                rate,
-                relative.size());
+                catches,
+                CvEstimate.of(cvPercent(relative), noisePercent, catches.trays()),
+                contrasts(positionsM, relative, tramlines.widthM()),
+                Shapes.fit(positionsM, relative, tramlines, noisePercent));
     }
 
     /**
-     * Tests with unchanged settings and the same trays taken together: the mean of each tray, with the noise that is left.
-     * The rate is the mean of theirs.
+     * Repeats with unchanged settings and the same trays taken together: the mean of each tray, with the noise that is left,
+     * √Σ noise² / number. The rate is the mean of theirs; without one where any has none.
+     *
+     * @param tests at least one
      */
-    public static Uniformity pooled(List<Uniformity> tests, double widthM, DrivingPattern pattern) {
+    public static Uniformity pooled(List<Uniformity> tests, Tramlines tramlines) {
         Uniformity first = tests.get(0);
         if (tests.size() == 1) {
             return first;
         }
         List<Double> relative = IntStream.range(0, first.trays())
-                .mapToObj(i -> tests.stream()
-                        .mapToDouble(test -> test.relativePercent().get(i))
-                        .average()
-                        .orElseThrow())
+                .mapToObj(i -> meanOf(tests, test -> test.relativePercent().get(i)))
                 .toList();
-        double noise = Math.sqrt(tests.stream()
-                        .mapToDouble(test -> test.noisePercent() * test.noisePercent())
-                        .sum())
-                / tests.size();
-        double meanG = tests.stream().mapToDouble(Uniformity::meanG).average().orElseThrow();
-        Double rate = tests.stream().anyMatch(test -> test.meanRateKgPerHa() == null)
-                ? null
-                : Double.valueOf(tests.stream()
-                        .mapToDouble(Uniformity::meanRateKgPerHa)
-                        .average()
-                        .orElseThrow());
-        return of(meanG, relative, first.positionsM(), widthM, pattern, noise, rate);
+        double squares = tests.stream()
+                .mapToDouble(test -> test.cv().noisePercent() * test.cv().noisePercent())
+                .sum();
+        double meanG = meanOf(tests, test -> test.catches().meanG());
+        CatchSummary catches = new CatchSummary(
+                first.positionsM(),
+                relative,
+                meanG,
+                meanG * weightedMean(first.positionsM(), relative) / 100,
+                meanRate(tests));
+        return of(catches, tramlines, Math.sqrt(squares) / tests.size());
+    }
+
+    private static @Nullable Double meanRate(List<Uniformity> tests) {
+        double sum = 0;
+        for (Uniformity test : tests) {
+            Double rate = test.catches().meanRateKgPerHa();
+            if (rate == null) {
+                return null;
+            }
+            sum += rate;
+        }
+        return sum / tests.size();
+    }
+
+    private static double meanOf(List<Uniformity> tests, ToDoubleFunction<Uniformity> figure) {
+        return tests.stream().mapToDouble(figure).average().orElseThrow();
     }
 
     /**
      * Mean by the trapezium rule: each tray stands for the ground half-way to its neighbours, the outermost for the inner
-     * half only. Exact for values on a straight line.
+     * half only. Exact for values on a straight line; the plain mean where all trays are at one place.
+     *
+     * @param positionsM places in any order, m
+     * @param values value at each, as many
      */
     static double weightedMean(List<Double> positionsM, List<Double> values) {
         List<Integer> across = IntStream.range(0, positionsM.size())
@@ -136,24 +120,34 @@ public final class UniformityCalculator {
             area += (positionsM.get(right) - positionsM.get(left)) * (values.get(left) + values.get(right)) / 2;
         }
         double wide = positionsM.get(across.get(across.size() - 1)) - positionsM.get(across.get(0));
-        return wide > 0
-                ? area / wide
-                : values.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
+        return wide > 0 ? area / wide : mean(values);
     }
 
-    private static int extreme(List<Double> values, boolean highest) {
-        return IntStream.range(0, values.size())
-                .reduce((best, i) ->
-                        (highest ? values.get(i) > values.get(best) : values.get(i) < values.get(best)) ? i : best)
-                .orElseThrow();
+    private static RegionContrasts contrasts(List<Double> positionsM, List<Double> relative, double widthM) {
+        double middle = MIDDLE_SHARE * widthM;
+        double quarter = widthM / 4;
+        DoublePredicate centre = x -> Math.abs(x) < quarter;
+        DoublePredicate quarterPoint = x -> Math.abs(Math.abs(x) - quarter) <= widthM / 8;
+        return new RegionContrasts(
+                part(positionsM, relative, x -> x < -middle) - part(positionsM, relative, x -> x > middle),
+                part(positionsM, relative, centre) - part(positionsM, relative, centre.negate()),
+                part(positionsM, relative, quarterPoint) - part(positionsM, relative, quarterPoint.negate()));
     }
 
-    /** Mean of the trays that stand in a part of the width; the overall mean where none does. */
-    private static double part(List<Double> positions, List<Double> relative, DoublePredicate stands) {
-        return IntStream.range(0, positions.size())
-                .filter(i -> stands.test(positions.get(i)))
+    /** Mean of the trays in a part of the width; 100, the overall mean, where there is none. */
+    private static double part(List<Double> positionsM, List<Double> relative, DoublePredicate inPart) {
+        return IntStream.range(0, positionsM.size())
+                .filter(i -> inPart.test(positionsM.get(i)))
                 .mapToDouble(relative::get)
                 .average()
                 .orElse(100);
+    }
+
+    private static double mean(List<Double> values) {
+        return Mean.of(array(values)).getAsDouble();
+    }
+
+    private static double[] array(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
     }
 }

@@ -8,15 +8,16 @@ package org.evenfall.trays;
  */
 public record WheelMarks(double trackM, double tyreM) {
 
-    /** Common practice, no source: 1.80 m track, tyres of 0.5 m. */
+    /** Common practice: 1.80 m track, tyres of 0.5 m. */
     public static final WheelMarks USUAL = new WheelMarks(1.8, 0.5);
 
-    /** Free ground between a tyre and a tray, m. Ours. */
+    /** Assumption: free ground between a tyre and a tray, m. */
     static final double FREE_M = 0.05;
 
+    /** @throws IllegalArgumentException when a value is out of its range */
     public WheelMarks {
         if (!(trackM > 0) || !(tyreM >= 0)) {
-            throw new IllegalArgumentException("track above 0, tyre at least 0: " + trackM + ", " + tyreM);
+            throw new IllegalArgumentException("trackM must be above 0, tyreM at least 0: " + trackM + ", " + tyreM);
         }
     }
 

@@ -11,6 +11,7 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
+import org.evenfall.setup.AdviceFindings;
 import org.evenfall.setup.TrayTestResult;
 import org.evenfall.setup.TraysResult;
 import org.evenfall.setup.entry.TrayEntries;
@@ -56,9 +57,10 @@ final class TraysOutcome {
                         () -> loss(words, form.model().assessment().trays())),
                 VisibleWhen.sentence(form, "sentence", () -> {
                     Uniformity last = last();
-                    return last == null || last.meanRateKgPerHa() == null
+                    return last == null || last.catches().meanRateKgPerHa() == null
                             ? ""
-                            : words.text("trays.meanRate", Arg.number(last.meanRateKgPerHa(), 0, Unit.KG_PER_HA));
+                            : words.text(
+                                    "trays.meanRate", Arg.number(last.catches().meanRateKgPerHa(), 0, Unit.KG_PER_HA));
                 }));
     }
 
@@ -82,8 +84,8 @@ final class TraysOutcome {
         return words.text(
                 "trays.cvResult",
                 Arg.number(last.cvPercent(), 0, Unit.PERCENT),
-                Arg.number(last.cvLowPercent(), 0, Unit.NONE),
-                Arg.number(last.cvHighPercent(), 0, Unit.PERCENT),
+                Arg.number(last.cv().lowPercent(), 0, Unit.NONE),
+                Arg.number(last.cv().highPercent(), 0, Unit.PERCENT),
                 Arg.word("choice.EvennessVerdict." + last.verdict()));
     }
 
@@ -91,20 +93,23 @@ final class TraysOutcome {
         List<FigureRow.Figure> figures = new ArrayList<>();
         figures.add(new FigureRow.Figure(
                 words.text("trays.figure.machine"),
-                last.machineCvPercent() == null
+                last.cv().machinePercent() == null
                         ? words.text("trays.figure.machineNot")
-                        : words.text("word.about", Arg.number(last.machineCvPercent(), 0, Unit.PERCENT))));
+                        : words.text("word.about", Arg.number(last.cv().machinePercent(), 0, Unit.PERCENT))));
         figures.add(new FigureRow.Figure(
-                words.text("trays.figure.noiseHere"), words.number(last.noisePercent(), 0, Unit.PERCENT)));
+                words.text("trays.figure.noiseHere"), words.number(last.cv().noisePercent(), 0, Unit.PERCENT)));
         figures.add(new FigureRow.Figure(
                 words.text("trays.figure.sides"),
-                more(words, last.leftRightPercent(), "trays.leftMore", "trays.rightMore")));
+                more(words, last.contrasts().leftRightPercent(), "trays.leftMore", "trays.rightMore")));
         figures.add(new FigureRow.Figure(
                 words.text("trays.figure.centre"),
-                more(words, last.centreOverlapPercent(), "trays.centreMore", "trays.overlapMore")));
+                more(words, last.contrasts().centreOverlapPercent(), "trays.centreMore", "trays.overlapMore")));
         figures.add(new FigureRow.Figure(
                 words.text("trays.figure.chance"),
-                words.text("word.about", Arg.number(100 * last.probabilityAtMost15(), 0, Unit.PERCENT))));
+                words.text(
+                        "word.about",
+                        Arg.number(
+                                100 * last.cv().probabilities().atMost(EvennessVerdict.ACCEPTABLE), 0, Unit.PERCENT))));
         return figures;
     }
 
@@ -169,8 +174,8 @@ final class TraysOutcome {
                 words.number(evenness.cvPercent(), 0, Unit.PERCENT),
                 words.text(
                         "trays.range",
-                        Arg.number(evenness.cvLowPercent(), 0, Unit.NONE),
-                        Arg.number(evenness.cvHighPercent(), 0, Unit.PERCENT)),
+                        Arg.number(evenness.cv().lowPercent(), 0, Unit.NONE),
+                        Arg.number(evenness.cv().highPercent(), 0, Unit.PERCENT)),
                 words.choice(evenness.verdict()),
                 settings);
     }
@@ -182,7 +187,7 @@ final class TraysOutcome {
             Advice advice = form.model().assessment().trays().advice();
             reasons.getChildren().clear();
             if (advice != null) {
-                for (Finding reason : advice.reasons()) {
+                for (Finding reason : AdviceFindings.of(advice)) {
                     reasons.getChildren().add(FindingView.line(form.words(), reason));
                 }
             }
@@ -235,17 +240,13 @@ final class TraysOutcome {
     }
 
     static String expected(Sentences words, @Nullable Advice advice) {
-        if (advice == null
-                || advice.moves().isEmpty()
-                || advice.expectedCvPercent() == null
-                || advice.expectedCvLowPercent() == null
-                || advice.expectedCvHighPercent() == null) {
+        if (advice == null || advice.moves().isEmpty() || advice.expected() == null) {
             return "";
         }
         return words.text(
                 "trays.expected",
-                Arg.number(advice.expectedCvPercent(), 0, Unit.PERCENT),
-                Arg.number(advice.expectedCvLowPercent(), 0, Unit.NONE),
-                Arg.number(advice.expectedCvHighPercent(), 0, Unit.PERCENT));
+                Arg.number(advice.expected().percent(), 0, Unit.PERCENT),
+                Arg.number(advice.expected().intervalPercent().low(), 0, Unit.NONE),
+                Arg.number(advice.expected().intervalPercent().high(), 0, Unit.PERCENT));
     }
 }

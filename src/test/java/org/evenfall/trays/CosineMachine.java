@@ -26,7 +26,7 @@ final class CosineMachine implements MachineUnderTest {
     private final double slopePercent;
     private final double bend;
     private final double quarterPercent;
-    private final double besidePercent;
+    private final double quarterSlopePercent;
     private final double sidePercent;
     private final boolean up;
     private final double start;
@@ -40,7 +40,7 @@ final class CosineMachine implements MachineUnderTest {
         slopePercent = usualPercent * (0.4 + 1.6 * random.nextDouble());
         bend = 0.04 * (2 * random.nextDouble() - 1);
         quarterPercent = 6 * (2 * random.nextDouble() - 1);
-        besidePercent = 0.8 * random.nextGaussian();
+        quarterSlopePercent = 0.8 * random.nextGaussian();
         sidePercent = 2 * random.nextGaussian();
         up = random.nextBoolean();
         start = MIDDLE + random.nextInt(13) - 6;
@@ -50,7 +50,7 @@ final class CosineMachine implements MachineUnderTest {
     public List<Double> truth(Map<String, Double> settings) {
         double steps = (settings.get(VirtualMachine.LONG) - MIDDLE) * (up ? 1 : -1);
         double centre = -slopePercent * steps * (1 + bend * steps);
-        double quarter = quarterPercent + besidePercent * steps;
+        double quarter = quarterPercent + quarterSlopePercent * steps;
         List<Double> at = TrayLayouts.of(widthM, 7, TRAY_M2, DrivingPattern.BACK_AND_FORTH)
                 .positionsM();
         return IntStream.range(0, 7)

@@ -9,7 +9,7 @@ import org.evenfall.flight.DrivingPattern;
 import org.evenfall.granule.SizeDistribution;
 import org.evenfall.machine.Lever;
 
-/** A machine that exists only here and whose levers answer in a way hidden from whoever tests it. */
+/** A machine that exists only here and whose levers answer in a way hidden from the tester. */
 interface MachineUnderTest {
 
     double TRAY_M2 = 0.25;
@@ -27,23 +27,23 @@ interface MachineUnderTest {
 
     List<Lever> levers();
 
-    /** Mis-set, as it comes to the test. */
+    /** Its settings before the first test, wrong by some steps. */
     Map<String, Double> start();
 
-    /** As it would be set by one who knows. */
+    /** Its good setting. */
     Map<String, Double> middle();
 
-    /** What lies in the seven trays if nothing were counted, any unit. */
+    /** What is in the seven trays without counting noise, any unit. */
     List<Double> truth(Map<String, Double> settings);
 
-    /** What the owner knows of how it may answer: product and disc, as measured. */
+    /** What is known before of how it may answer, from product and disc. */
     List<ShapeCurve> curves();
 
     default TrayLayout layout() {
         return TrayLayouts.of(widthM(), 7, TRAY_M2, DrivingPattern.BACK_AND_FORTH);
     }
 
-    /** CV of the seven trays if nothing were counted or read, %. */
+    /** CV of the seven trays without noise, %. */
     default double trueCv(Map<String, Double> settings) {
         return UniformityCalculator.cvPercent(truth(settings));
     }

@@ -6,41 +6,75 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Objects;
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.flight.SpreadPattern;
+import org.evenfall.flight.WidthScan;
 import org.junit.jupiter.api.Test;
 
 class OverlapResultTest {
 
-    /** Half-rate width: Ohio State bulletin B-817 (seen): 4 in at the centre, 2 in at 6 ft: 12 ft. */
+    /** Source: Ohio State University, bulletin B-817, half-rate width: 4 in at the centre, 2 in at 6 ft give 12 ft. */
     @Test
     void halfRateWidthAsPublished() {
         SpreadPattern line = new SpreadPattern(new double[] {-12, -6, 0, 6, 12}, new double[] {0, 2, 4, 2, 0});
-        OverlapResult laid = OverlapResult.of(line, DrivingPattern.ROUND_AND_ROUND, 12);
-        assertThat(laid.halfRateWidth()).isCloseTo(12, within(1e-9));
-        assertThat(laid.cvPercent()).isCloseTo(0, within(1e-9));
-        assertThat(laid.leftRightPercent()).isCloseTo(0, within(1e-9));
-        assertThat(laid.edgePercent()).isZero();
+        OverlapResult overlap = OverlapResult.of(line, DrivingPattern.ROUND_AND_ROUND, 12);
+        assertThat(overlap.halfRateWidth()).isCloseTo(12, within(1e-9));
+        assertThat(overlap.cvPercent()).isCloseTo(0, within(1e-9));
+        assertThat(overlap.leftRightPercent()).isCloseTo(0, within(1e-9));
+        assertThat(overlap.edgePercent()).isZero();
     }
 
     @Test
-    void aLineThatEndsInsideThePatternSaysSo() {
+    void aLineThatEndsInsideThePatternHasNoHalfRateWidth() {
         SpreadPattern line = new SpreadPattern(new double[] {-6, -3, 0, 3, 6}, new double[] {3, 3.5, 4, 3.5, 2.8});
-        OverlapResult laid = OverlapResult.of(line, DrivingPattern.BACK_AND_FORTH, 12);
-        assertThat(laid.halfRateWidth()).isNull();
-        assertThat(laid.edgePercent()).isCloseTo(75, within(1e-9));
-        assertThat(laid.leftRightPercent()).isPositive();
+        OverlapResult overlap = OverlapResult.of(line, DrivingPattern.BACK_AND_FORTH, 12);
+        assertThat(overlap.halfRateWidth()).isNull();
+        assertThat(overlap.edgePercent()).isCloseTo(75, within(1e-9));
+        assertThat(overlap.leftRightPercent()).isPositive();
     }
 
-    /** A single tray off the middle leans to its side; trays that do not line up are interpolated. */
+    /** Places between trays are interpolated. */
     @Test
     void traysThatDoNotLineUpAreInterpolated() {
         SpreadPattern line = new SpreadPattern(
                 new double[] {-9.1, -5, -1.2, 0.3, 4, 7.7, 10}, new double[] {0, 1, 2, 2.2, 1.6, 0.7, 0});
-        OverlapResult laid = OverlapResult.of(line, DrivingPattern.ROUND_AND_ROUND, 11);
-        assertThat(laid.positions()).hasSize(3);
-        double brute =
-                line.at(laid.positions().get(1)) + line.at(laid.positions().get(1) - 11);
-        assertThat(laid.overlapped().get(1)).isCloseTo(brute, within(1e-12));
-        assertThat(Objects.requireNonNull(laid.cvPercent())).isPositive();
-        assertThat(laid.leftRightPercent()).isNegative();
+        OverlapResult overlap = OverlapResult.of(line, DrivingPattern.ROUND_AND_ROUND, 11);
+        assertThat(overlap.positions()).hasSize(3);
+        double brute = line.at(overlap.positions().get(1))
+                + line.at(overlap.positions().get(1) - 11);
+        assertThat(overlap.overlapped().get(1)).isCloseTo(brute, within(1e-12));
+        assertThat(Objects.requireNonNull(overlap.cvPercent())).isPositive();
+        assertThat(overlap.leftRightPercent()).isNegative();
+    }
+
+    /** The folded rate falls to half between 6 and 12: by hand, sides 3 and 2 of 4 at 6, 1 and 0 at 12. */
+    @Test
+    void halfRateWidthIsThatOfTheMeanOfBothSides() {
+        SpreadPattern line = new SpreadPattern(new double[] {-12, -6, 0, 6, 12}, new double[] {1, 3, 4, 2, 0});
+        OverlapResult overlap = OverlapResult.of(line, DrivingPattern.ROUND_AND_ROUND, 12);
+        // 2.5 at 6, 0.5 at 12: 2 is a quarter of the way
+        assertThat(overlap.halfRateWidth()).isCloseTo(15, within(1e-9));
+        assertThat(overlap.edgePercent()).isCloseTo(25, within(1e-9));
+        // area left 6·3.5 + 6·2 = 33, right 6·3 + 6·1 = 24
+        assertThat(overlap.leftRightPercent()).isCloseTo(100 * 9 / 57.0, within(1e-9));
+        // two places: 4 + 1 on the middle of a pass, 3 + 2 half-way
+        assertThat(overlap.mean()).isCloseTo(5, within(1e-9));
+    }
+
+    @Test
+    void anEmptyLineHasNoFigures() {
+        SpreadPattern line = new SpreadPattern(new double[] {-6, 0, 6}, new double[] {0, 0, 0});
+        OverlapResult overlap = OverlapResult.of(line, DrivingPattern.ROUND_AND_ROUND, 6);
+        assertThat(overlap.cvPercent()).isNull();
+        assertThat(overlap.halfRateWidth()).isNull();
+        assertThat(overlap.leftRightPercent()).isZero();
+        assertThat(overlap.edgePercent()).isZero();
+    }
+
+    @Test
+    void theScanIsForTheLimitsOfGoodAndAcceptable() {
+        SpreadPattern line = new SpreadPattern(new double[] {-12, -6, 0, 6, 12}, new double[] {0, 2, 4, 2, 0});
+        WidthScan scan = OverlapResult.scan(line, DrivingPattern.ROUND_AND_ROUND);
+        assertThat(scan.intervals()).containsOnlyKeys(10.0, 15.0);
+        assertThat(scan.atMost(10)).anyMatch(one -> one.from() < 12 && one.to() > 12);
+        assertThat(scan.atMost(15).size()).isPositive();
     }
 }

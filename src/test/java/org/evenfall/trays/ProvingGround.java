@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import org.evenfall.flight.DrivingPattern;
 
 /**
  * Whole test-and-adjust loops on virtual machines, by the advice and by the naive rule (one step each time in the diagnosed
@@ -17,7 +18,7 @@ public final class ProvingGround {
 
     static final int MOST_TESTS = 20;
     static final int ADJUSTMENTS = 3;
-    static final double GOOD = 10;
+    static final double GOOD = EvennessVerdict.GOOD.limitPercent();
 
     private ProvingGround() {}
 
@@ -80,13 +81,9 @@ public final class ProvingGround {
         Advice advice = Advisor.advise(
                 new AdviceInput(
                         tests,
-                        machine.levers(),
-                        machine.widthM(),
-                        true,
-                        true,
-                        true,
-                        false,
-                        org.evenfall.flight.DrivingPattern.BACK_AND_FORTH,
+                        new LeverRules(machine.levers(), false),
+                        new MachineOrder(true, true, true),
+                        new Tramlines(machine.widthM(), DrivingPattern.BACK_AND_FORTH),
                         WindLimits.USUAL),
                 () -> curves);
         Map<String, Double> now = tests.get(tests.size() - 1).settings();
@@ -107,7 +104,8 @@ public final class ProvingGround {
         if (last.evenness().cvPercent() <= GOOD) {
             return null;
         }
-        SpreadShape centre = ResponseModel.mode(last.evenness(), Shapes.CENTRE_OVERLAP);
+        SpreadShape centre =
+                last.evenness().shapes().shape(ShapeKind.CENTRE_OVERLAP).orElseThrow();
         Map<String, Double> next = new LinkedHashMap<>(last.settings());
         int step = machine.levers().get(0).widerSign() * (centre.amplitudePercent() > 0 ? 1 : -1);
         next.put(VirtualMachine.LONG, Math.max(0, Math.min(20, next.get(VirtualMachine.LONG) + step)));

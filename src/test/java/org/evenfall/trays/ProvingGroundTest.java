@@ -8,9 +8,16 @@ import org.evenfall.flight.DrivingPattern;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** A smaller run of {@link ProvingGround}; its main method gives the whole table. */
+/**
+ * A smaller run of {@link ProvingGround}; its main method gives the whole table.
+ *
+ * <p>Assumption: the shares and ratios asserted are today's results with room for chance, without a source: they guard
+ * against a change that makes the advice worse.
+ */
 @Tag("slow")
 class ProvingGroundTest {
+
+    private static final double GOOD_SHARE = 0.8;
 
     private static final List<MachineUnderTest> MACHINES = ProvingGround.machines(60, 99, VirtualMachine::new);
 
@@ -18,19 +25,19 @@ class ProvingGroundTest {
     void mostAreEvenAfterThreeAdjustmentsWithFewerTestsThanTheNaiveRule() {
         List<ProvingGround.Loop> advice = ProvingGround.run(MACHINES, ProvingGround::advised);
         List<ProvingGround.Loop> naive = ProvingGround.run(MACHINES, ProvingGround::naive);
-        assertThat(ProvingGround.goodShare(advice)).isGreaterThan(0.8);
+        assertThat(ProvingGround.goodShare(advice)).isGreaterThan(GOOD_SHARE);
         assertThat(ProvingGround.goodShare(advice)).isGreaterThan(ProvingGround.goodShare(naive) + 0.2);
         assertThat(ProvingGround.meanTests(advice)).isLessThan(0.75 * ProvingGround.meanTests(naive));
         assertThat(ProvingGround.worse(advice)).isLessThanOrEqualTo(1);
     }
 
-    /** Machines that share nothing with the landing model: the advice still does better than the rule, and never harm. */
+    /** Machines that share nothing with the landing model: the advice still does better than the rule and never harms. */
     @Test
-    void machinesOfAnotherKindAreEvenedToo() {
+    void machinesOfAnotherKindBecomeEvenToo() {
         List<MachineUnderTest> others = ProvingGround.machines(60, 7, random -> new CosineMachine(random, 4));
         List<ProvingGround.Loop> advice = ProvingGround.run(others, ProvingGround::advised);
         List<ProvingGround.Loop> naive = ProvingGround.run(others, ProvingGround::naive);
-        assertThat(ProvingGround.goodShare(advice)).isGreaterThan(0.8);
+        assertThat(ProvingGround.goodShare(advice)).isGreaterThan(GOOD_SHARE);
         assertThat(ProvingGround.goodShare(advice)).isGreaterThan(ProvingGround.goodShare(naive) + 0.1);
         assertThat(ProvingGround.meanTests(advice)).isLessThan(0.85 * ProvingGround.meanTests(naive));
         assertThat(ProvingGround.worse(advice)).isZero();
@@ -55,13 +62,9 @@ class ProvingGroundTest {
                                         UniformityCalculator.of(machine.test(machine.start(), random.nextLong())),
                                         machine.start(),
                                         1.0)),
-                                machine.levers(),
-                                machine.widthM(),
-                                true,
-                                true,
-                                true,
-                                two,
-                                DrivingPattern.BACK_AND_FORTH,
+                                new LeverRules(machine.levers(), two),
+                                TestFields.IN_ORDER,
+                                new Tramlines(machine.widthM(), DrivingPattern.BACK_AND_FORTH),
                                 WindLimits.USUAL),
                         machine::curves);
                 int steps = 0;
@@ -70,11 +73,10 @@ class ProvingGroundTest {
                     assertThat(move.to() - move.from()).isEqualTo(move.steps());
                     steps += Math.abs(move.steps());
                 }
-                assertThat(steps).isLessThanOrEqualTo(Advisor.MOST_STEPS);
+                assertThat(steps).isLessThanOrEqualTo(MoveChooser.MOST_STEPS);
                 assertThat(advice.moves().size()).isLessThanOrEqualTo(two ? 2 : 1);
                 if (advice.kind() == AdviceKind.MOVE_LEVER) {
-                    assertThat(advice.expectedCvPercent())
-                            .isBetween(advice.expectedCvLowPercent(), advice.expectedCvHighPercent());
+                    assertThat(advice.expected()).isNotNull();
                 }
             }
         }

@@ -19,7 +19,7 @@ import org.evenfall.machine.Lever;
 import org.evenfall.machine.Widening;
 
 /**
- * A machine that exists only here: a landing model whose levers answer in a way that is hidden from whoever tests it
+ * A machine that exists only here: a landing model whose levers answer in a way that is hidden from the tester
  * (slope × 0.4 to 2, an effect on the other vane, curvature), that is set for its width and then mis-set. Seeded.
  */
 final class VirtualMachine implements MachineUnderTest {

@@ -10,22 +10,22 @@ import org.junit.jupiter.api.Test;
 
 class WheelMarkAvoidanceTest {
 
-    private static TrayLayout laid(double widthM, int trays, WheelMarks marks, double acrossM) {
+    private static TrayLayout avoiding(double widthM, int trays, WheelMarks marks, double acrossM) {
         return TrayLayouts.asideFrom(
                 marks, TrayLayouts.of(widthM, trays, acrossM * acrossM, DrivingPattern.BACK_AND_FORTH), acrossM);
     }
 
     @Test
-    void sevenTraysOnWideTramlinesStandAsideAnyway() {
+    void sevenTraysOnWideTramlinesAreClearOfTheWheelsAnyway() {
         for (double width : new double[] {18, 24, 28, 36}) {
-            assertThat(laid(width, 7, WheelMarks.USUAL, 0.5).moved()).isFalse();
+            assertThat(avoiding(width, 7, WheelMarks.USUAL, 0.5).moved()).isFalse();
         }
     }
 
     /** Trays at ±1 m, wheels at ±0.9 m: tyre and tray reach 0.5 m, and 0.05 m stay free, so the tray goes to 1.45 m. */
     @Test
     void aTrayInAWheelMarkGoesToTheNearestFreePlace() {
-        TrayLayout layout = laid(10, 11, WheelMarks.USUAL, 0.5);
+        TrayLayout layout = avoiding(10, 11, WheelMarks.USUAL, 0.5);
         assertThat(layout.positionsM().get(6)).isCloseTo(1.45, within(1e-9));
         assertThat(layout.movedM().get(6)).isCloseTo(0.45, within(1e-9));
         assertThat(layout.positionsM().get(4)).isCloseTo(-1.45, within(1e-9));
@@ -34,8 +34,8 @@ class WheelMarkAvoidanceTest {
     }
 
     @Test
-    void aTrayWithoutRoomIsNamed() {
-        TrayLayout layout = laid(24, 33, WheelMarks.USUAL, 0.5);
+    void aTrayWithoutRoomIsListed() {
+        TrayLayout layout = avoiding(24, 33, WheelMarks.USUAL, 0.5);
         assertThat(layout.inWheelMarks()).isNotEmpty();
         assertThat(layout.positionsM().get(16)).isZero();
     }
@@ -48,7 +48,7 @@ class WheelMarkAvoidanceTest {
             double across = 0.2 + 0.4 * random.nextDouble();
             WheelMarks marks = new WheelMarks(1.2 + 1.2 * random.nextDouble(), 0.2 + 0.7 * random.nextDouble());
             int trays = 5 + random.nextInt(20);
-            TrayLayout layout = laid(width, trays, marks, across);
+            TrayLayout layout = avoiding(width, trays, marks, across);
             List<Double> even = TrayLayouts.of(width, trays, across * across, DrivingPattern.BACK_AND_FORTH)
                     .positionsM();
             for (int i = 0; i < trays; i++) {

@@ -9,6 +9,7 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.TrayTestResult;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.EvennessVerdict;
+import org.evenfall.trays.ExpectedCv;
 import org.evenfall.trays.Uniformity;
 import org.jspecify.annotations.Nullable;
 
@@ -16,7 +17,13 @@ import org.jspecify.annotations.Nullable;
 public final class CvPicture extends Picture {
 
     private static final double END_PERCENT = 30;
-    private static final double[] BOUNDS = {0, 10, 15, 20, END_PERCENT};
+    private static final double[] BOUNDS = {
+        0,
+        EvennessVerdict.GOOD.limitPercent(),
+        EvennessVerdict.ACCEPTABLE.limitPercent(),
+        EvennessVerdict.ADJUST.limitPercent(),
+        END_PERCENT
+    };
 
     private List<TrayTestResult> tests = List.of();
     private @Nullable Advice advice;
@@ -38,8 +45,8 @@ public final class CvPicture extends Picture {
         return words.text(
                 "picture.cv.spoken",
                 Arg.number(last.cvPercent(), 0, Unit.PERCENT),
-                Arg.number(last.cvLowPercent(), 0, Unit.NONE),
-                Arg.number(last.cvHighPercent(), 0, Unit.PERCENT),
+                Arg.number(last.cv().lowPercent(), 0, Unit.NONE),
+                Arg.number(last.cv().highPercent(), 0, Unit.PERCENT),
                 Arg.word("choice.EvennessVerdict." + last.verdict()));
     }
 
@@ -66,30 +73,30 @@ public final class CvPicture extends Picture {
         for (int i = first; i < tests.size(); i++) {
             row(brush, across, top + (i - first) * row, row, tests.get(i));
         }
-        Double expected = expected();
-        if (expected != null && advice != null) {
+        ExpectedCv expected = expected();
+        if (expected != null) {
             double y = top + (tests.size() - first) * row;
             interval(
                     brush,
                     across,
                     y + 0.7 * row,
-                    expected,
-                    advice.expectedCvLowPercent(),
-                    advice.expectedCvHighPercent(),
+                    expected.percent(),
+                    expected.intervalPercent().low(),
+                    expected.intervalPercent().high(),
                     brush.palette().accent(),
                     true);
             label(
                     brush,
                     across,
                     y + 0.25 * row,
-                    words.text("picture.cv.expected", Arg.number(expected, 0, Unit.PERCENT)),
-                    expected);
+                    words.text("picture.cv.expected", Arg.number(expected.percent(), 0, Unit.PERCENT)),
+                    expected.percent());
         }
         new Marks(brush).axis(across, floor, words.text("picture.cv.axis"), words);
     }
 
-    private @Nullable Double expected() {
-        return advice == null ? null : advice.expectedCvPercent();
+    private @Nullable ExpectedCv expected() {
+        return advice == null ? null : advice.expected();
     }
 
     /** The named bands; gives the y under their names. */
@@ -131,8 +138,8 @@ public final class CvPicture extends Picture {
                 across,
                 y + 0.7 * row,
                 evenness.cvPercent(),
-                evenness.cvLowPercent(),
-                evenness.cvHighPercent(),
+                evenness.cv().lowPercent(),
+                evenness.cv().highPercent(),
                 last ? brush.palette().ink() : brush.palette().soft(),
                 false);
         label(
@@ -143,8 +150,8 @@ public final class CvPicture extends Picture {
                         "picture.cv.test",
                         Arg.count(test.index() + 1L),
                         Arg.number(evenness.cvPercent(), 0, Unit.PERCENT),
-                        Arg.number(evenness.cvLowPercent(), 0, Unit.NONE),
-                        Arg.number(evenness.cvHighPercent(), 0, Unit.PERCENT)),
+                        Arg.number(evenness.cv().lowPercent(), 0, Unit.NONE),
+                        Arg.number(evenness.cv().highPercent(), 0, Unit.PERCENT)),
                 evenness.cvPercent());
     }
 

@@ -20,8 +20,8 @@ import org.evenfall.trays.Uniformity;
 public final class TubesPicture extends Picture {
 
     private static final int COMPARED = 3;
-    private static final double INNER_PERCENT = 10;
-    private static final double OUTER_PERCENT = 15;
+    private static final double INNER_PERCENT = EvennessVerdict.GOOD.limitPercent();
+    private static final double OUTER_PERCENT = EvennessVerdict.ACCEPTABLE.limitPercent();
 
     private List<TrayTestResult> tests = List.of();
 
@@ -41,8 +41,8 @@ public final class TubesPicture extends Picture {
         return words.text(
                 "picture.tubes.spoken",
                 Arg.count(last.trays()),
-                Arg.number(last.relativePercent().get(last.lowestTray()), 0, Unit.PERCENT),
-                Arg.number(last.relativePercent().get(last.highestTray()), 0, Unit.PERCENT));
+                Arg.number(last.relativePercent().get(last.catches().lowestTray()), 0, Unit.PERCENT),
+                Arg.number(last.relativePercent().get(last.catches().highestTray()), 0, Unit.PERCENT));
     }
 
     private Uniformity last() {
@@ -147,7 +147,7 @@ public final class TubesPicture extends Picture {
 
     /** The shape that stands out of the noise, as a line over the tubes of the last test. */
     private void shape(Brush brush, Scale up, double left, double slot, int glasses) {
-        List<Double> shape = last().shapePercent();
+        List<Double> shape = last().shapes().significantPercent();
         if (shape.isEmpty() || shapeTold().isEmpty()) {
             return;
         }
@@ -166,7 +166,7 @@ public final class TubesPicture extends Picture {
         if (last().verdict() == EvennessVerdict.GOOD) {
             return "";
         }
-        return last().modes().stream()
+        return last().shapes().shapes().stream()
                 .filter(SpreadShape::significant)
                 .filter(mode -> words.has(shapeKey(mode)))
                 .max(Comparator.comparingDouble(mode -> Math.abs(mode.amplitudePercent())))
@@ -175,7 +175,7 @@ public final class TubesPicture extends Picture {
     }
 
     private static String shapeKey(SpreadShape mode) {
-        return "picture.tubes.shape." + mode.name() + (mode.amplitudePercent() > 0 ? ".more" : ".less");
+        return "picture.tubes.shape." + mode.kind().publishedName() + (mode.amplitudePercent() > 0 ? ".more" : ".less");
     }
 
     private static double glass(Brush brush, double slot, int glasses) {
@@ -185,8 +185,8 @@ public final class TubesPicture extends Picture {
     /** Lowest and highest of the last test, told beside their level. */
     private void extremes(Brush brush, Scale up, double left, double slot, double width) {
         Uniformity last = last();
-        mark(brush, up, left, slot, width, last.lowestTray(), "picture.tubes.lowest", false);
-        mark(brush, up, left, slot, width, last.highestTray(), "picture.tubes.highest", true);
+        mark(brush, up, left, slot, width, last.catches().lowestTray(), "picture.tubes.lowest", false);
+        mark(brush, up, left, slot, width, last.catches().highestTray(), "picture.tubes.highest", true);
     }
 
     private void mark(

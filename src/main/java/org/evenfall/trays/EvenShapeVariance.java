@@ -1,0 +1,44 @@
+package org.evenfall.trays;
+
+import java.util.List;
+
+/**
+ * What the two even shapes add to CV²: cvSquare = residual + c·centre² + q·quarter² + 2x·centre·quarter.
+ *
+ * @param centreShare c, variance of the centre-overlap shape over the trays
+ * @param quarterShare q, variance of the quarter-point shape
+ * @param crossShare x, covariance of the two
+ * @param residualVariance CV² of the machine that the two do not explain, %², at least 0
+ */
+record EvenShapeVariance(double centreShare, double quarterShare, double crossShare, double residualVariance) {
+
+    /** Those of the last test; the residual variance is 0 where the machine's own CV or its shapes cannot be told. */
+    static EvenShapeVariance of(Uniformity last, Tramlines tramlines) {
+        List<Double> positionsM = last.positionsM();
+        EvenShapeVariance shapesOnly = new EvenShapeVariance(
+                Shapes.covariance(positionsM, tramlines, ShapeKind.CENTRE_OVERLAP, ShapeKind.CENTRE_OVERLAP),
+                Shapes.covariance(positionsM, tramlines, ShapeKind.QUARTER_POINTS, ShapeKind.QUARTER_POINTS),
+                Shapes.covariance(positionsM, tramlines, ShapeKind.CENTRE_OVERLAP, ShapeKind.QUARTER_POINTS),
+                0);
+        Double machine = last.cv().machinePercent();
+        double residual = machine == null
+                ? 0
+                : Diagnosis.of(last)
+                        .map(shape -> machine * machine
+                                - shapesOnly.explained(
+                                        shape.centre().amplitudePercent(),
+                                        shape.quarter().amplitudePercent()))
+                        .orElse(0.0);
+        return new EvenShapeVariance(
+                shapesOnly.centreShare, shapesOnly.quarterShare, shapesOnly.crossShare, Math.max(0, residual));
+    }
+
+    /** CV² with these amplitudes, %², at least 0; amplitudes in % of the mean. */
+    double cvSquare(double centrePercent, double quarterPercent) {
+        return Math.max(0, residualVariance + explained(centrePercent, quarterPercent));
+    }
+
+    private double explained(double centre, double quarter) {
+        return centreShare * centre * centre + quarterShare * quarter * quarter + 2 * crossShare * centre * quarter;
+    }
+}

@@ -1,0 +1,123 @@
+package org.evenfall.trays;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import org.evenfall.machine.Lever;
+
+/** Which lever to move, or back to an earlier setting where no move is expected to be better. */
+final class LeverAdvisor {
+
+    /** Assumption: the tests contradict the owner's direction when it keeps less than this probability. */
+    private static final double CONTRADICTED = 0.05;
+
+    private final AdviceInput input;
+    private final Supplier<List<ShapeCurve>> curves;
+    private final TestsBySetting bySetting;
+    private final AdviceInput.DoneTest last;
+
+    /** @param input with at least one test */
+    LeverAdvisor(AdviceInput input, Supplier<List<ShapeCurve>> curves, TestsBySetting bySetting) {
+        this.input = input;
+        this.curves = curves;
+        this.bySetting = bySetting;
+        this.last = input.last();
+    }
+
+    /**
+     * The next move of a lever.
+     *
+     * @param shape the shapes of the last setting
+     * @param now its verdict
+     * @param before reasons so far
+     */
+    Advice next(Diagnosis shape, EvennessVerdict now, List<AdviceReason> before) {
+        List<AdviceReason> reasons = new ArrayList<>(before);
+        reasons.add(evenShape(shape));
+        List<Lever> usable = input.levers().levers().stream()
+                .filter(lever -> last.settings().containsKey(lever.label()))
+                .toList();
+        if (usable.isEmpty()) {
+            reasons.add(AdviceReason.of(AdviceReason.Kind.NO_LEVER));
+            return Advice.withoutMove(AdviceKind.NO_LEVER_LEFT, reasons);
+        }
+        ResponseModel model = new ResponseModel(input.tests(), usable, curves.get(), input.tramlines());
+        for (int j = 0; j < usable.size(); j++) {
+            if (contradicted(usable.get(j), model.probabilityWiderUp(j))) {
+                reasons.add(AdviceReason.about(
+                        AdviceReason.Kind.DIRECTION, usable.get(j).label()));
+                return Advice.withoutMove(AdviceKind.CONFIRM_DIRECTION, reasons);
+            }
+        }
+        MoveChooser chooser = new MoveChooser(
+                usable, last.settings(), model, input.tests(), shape.quarter().significant());
+        int[] best = chooser.best(input.levers().twoAtOnce());
+        if (best == null) {
+            boolean atEndStop = shape.centre().significant()
+                    && chooser.atEndStop(shape.centre().amplitudePercent() > 0);
+            reasons.add(AdviceReason.of(atEndStop ? AdviceReason.Kind.END_STOP : AdviceReason.Kind.NO_BETTER));
+            return back(reasons, atEndStop ? AdviceKind.NO_LEVER_LEFT : AdviceKind.CANNOT_TELL_BETTER);
+        }
+        return move(chooser.moves(best), model.expected(best), now, reasons);
+    }
+
+    private static AdviceReason evenShape(Diagnosis shape) {
+        if (shape.centre().significant()) {
+            double amplitude = shape.centre().amplitudePercent();
+            return AdviceReason.of(
+                    amplitude > 0 ? AdviceReason.Kind.CENTRE_HEAVY : AdviceReason.Kind.OVERLAP_HEAVY,
+                    Math.abs(amplitude));
+        }
+        double amplitude = shape.quarter().amplitudePercent();
+        return AdviceReason.of(
+                amplitude > 0 ? AdviceReason.Kind.QUARTERS_LIGHT : AdviceReason.Kind.QUARTERS_HEAVY,
+                Math.abs(amplitude));
+    }
+
+    static boolean contradicted(Lever lever, double probabilityWiderUp) {
+        int owners = lever.widerSign();
+        double right = owners > 0 ? probabilityWiderUp : 1 - probabilityWiderUp;
+        return owners != 0 && right < CONTRADICTED;
+    }
+
+    private static Advice move(
+            List<LeverMove> moves, ExpectedCv expected, EvennessVerdict now, List<AdviceReason> reasons) {
+        reasons.add(AdviceReason.of(moves.size() == 1 ? AdviceReason.Kind.ONE_LEVER : AdviceReason.Kind.TWO_LEVERS));
+        if (now == EvennessVerdict.DO_NOT_SPREAD) {
+            reasons.add(AdviceReason.of(AdviceReason.Kind.NOT_YET));
+        }
+        reasons.add(AdviceReason.of(AdviceReason.Kind.THEN_AGAIN));
+        return Advice.move(moves, expected, reasons);
+    }
+
+    /**
+     * No move is expected to be better: back to an earlier setting where one did clearly better.
+     *
+     * @param before reasons so far
+     * @param otherwise the advice where none did
+     */
+    Advice back(List<AdviceReason> before, AdviceKind otherwise) {
+        AdviceInput.DoneTest better = bySetting.clearlyBetterThan(last);
+        List<LeverMove> moves = better == null ? List.of() : movesTo(better);
+        if (better == null || moves.isEmpty()) {
+            return Advice.withoutMove(otherwise, before);
+        }
+        CvEstimate then = bySetting.pool(better).evenness().cv();
+        List<AdviceReason> reasons = new ArrayList<>(before);
+        reasons.add(AdviceReason.of(AdviceReason.Kind.BACK, then.percent()));
+        return Advice.move(moves, new ExpectedCv(then.percent(), then.intervalPercent()), reasons);
+    }
+
+    private List<LeverMove> movesTo(AdviceInput.DoneTest earlier) {
+        List<LeverMove> moves = new ArrayList<>();
+        for (Lever lever : input.levers().levers()) {
+            Double from = last.settings().get(lever.label());
+            Double to = earlier.settings().get(lever.label());
+            int steps = from == null || to == null ? 0 : (int) Math.round((to - from) / lever.step());
+            if (from != null && to != null && steps != 0) {
+                moves.add(new LeverMove(lever.label(), lever.unit(), from, to, steps, steps * lever.widerSign() > 0));
+            }
+        }
+        return moves;
+    }
+}

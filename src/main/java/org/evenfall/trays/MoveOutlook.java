@@ -1,0 +1,19 @@
+package org.evenfall.trays;
+
+/** What is expected of moves: all that choosing one needs to know. */
+interface MoveOutlook {
+
+    /**
+     * Expected CV² after a move, %².
+     *
+     * @param move whole steps up the scale of each lever; all 0 for the settings now
+     */
+    double expectedSquare(int[] move);
+
+    /**
+     * Probability that a lever throws wider up its scale, 0 to 1.
+     *
+     * @param lever which lever, from 0
+     */
+    double probabilityWiderUp(int lever);
+}

@@ -1,0 +1,289 @@
+package org.evenfall.trays;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.evenfall.trays.TestFields.CENTRE_HEAVY;
+import static org.evenfall.trays.TestFields.IN_ORDER;
+import static org.evenfall.trays.TestFields.LEVER;
+import static org.evenfall.trays.TestFields.advise;
+import static org.evenfall.trays.TestFields.at;
+import static org.evenfall.trays.TestFields.kinds;
+import static org.evenfall.trays.TestFields.lever;
+import static org.evenfall.trays.TestFields.shaped;
+import static org.evenfall.trays.TestFields.stated;
+import static org.evenfall.trays.TestFields.test;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.stream.Stream;
+import org.evenfall.machine.Lever;
+import org.evenfall.machine.Widening;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The order of cure: every condition, every kind of advice. */
+class AdvisorTest {
+
+    private static final List<Lever> ONE_LEVER = List.of(lever(Widening.HIGHER));
+
+    /** The kinds of advice, each from the plainest case that leads to it. */
+    static Stream<Arguments> everyKind() {
+        AdviceInput.DoneTest uneven = test(10, CENTRE_HEAVY);
+        AdviceInput.DoneTest oneSided = at(10, stated(18, 2, -15, 3, 0));
+        return Stream.of(
+                Arguments.of(AdviceKind.DO_A_TEST, ONE_LEVER, IN_ORDER, List.of()),
+                Arguments.of(AdviceKind.REPEAT_TEST, ONE_LEVER, IN_ORDER, List.of(at(10, stated(12, 11, 0, 8, 0)))),
+                Arguments.of(
+                        AdviceKind.WAIT_FOR_WIND,
+                        ONE_LEVER,
+                        IN_ORDER,
+                        List.of(new AdviceInput.DoneTest(uneven.evenness(), Map.of(LEVER, 10.0), 4.01))),
+                Arguments.of(
+                        AdviceKind.LEVEL_HEIGHT_TYRES,
+                        ONE_LEVER,
+                        new MachineOrder(false, true, true),
+                        List.of(oneSided)),
+                Arguments.of(AdviceKind.PTO_SPEED, ONE_LEVER, new MachineOrder(true, false, true), List.of(oneSided)),
+                Arguments.of(
+                        AdviceKind.OUTLETS_AND_VANES,
+                        ONE_LEVER,
+                        new MachineOrder(true, true, false),
+                        List.of(oneSided)),
+                Arguments.of(AdviceKind.MOVE_LEVER, ONE_LEVER, IN_ORDER, List.of(uneven)),
+                Arguments.of(AdviceKind.KEEP, ONE_LEVER, IN_ORDER, List.of(at(10, stated(5, 1, 0, 4, 0)))),
+                Arguments.of(
+                        AdviceKind.CANNOT_TELL_BETTER, ONE_LEVER, IN_ORDER, List.of(at(10, stated(18, 2, 1, 1, 1)))),
+                Arguments.of(AdviceKind.NO_LEVER_LEFT, List.of(), IN_ORDER, List.of(uneven)),
+                Arguments.of(
+                        AdviceKind.CONFIRM_DIRECTION,
+                        ONE_LEVER,
+                        IN_ORDER,
+                        List.of(test(10, 8.6, 9.5, 11, 11.9, 11, 9.5, 8.3), test(13, 5.5, 8, 12.5, 16, 12.5, 8, 5.5))));
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyKind")
+    void everyKindIsReached(AdviceKind kind, List<Lever> levers, MachineOrder order, List<AdviceInput.DoneTest> tests) {
+        assertThat(advise(levers, order, tests.toArray(AdviceInput.DoneTest[]::new))
+                        .kind())
+                .isEqualTo(kind);
+    }
+
+    @Test
+    void theListHasEveryKind() {
+        assertThat(everyKind().map(arguments -> arguments.get()[0])).containsExactly((Object[]) AdviceKind.values());
+    }
+
+    /** Level, shaft speed and outlets in order or not × by how much one side is more than the even shape. */
+    @ParameterizedTest
+    @CsvSource({
+        // side alone: no lever whatever was measured
+        "true, true, true, 21, OUTLETS_AND_VANES",
+        "true, true, false, 21, OUTLETS_AND_VANES",
+        "true, false, true, 21, PTO_SPEED",
+        "true, false, false, 21, PTO_SPEED",
+        "false, true, true, 21, LEVEL_HEIGHT_TYRES",
+        "false, true, false, 21, LEVEL_HEIGHT_TYRES",
+        "false, false, true, 21, LEVEL_HEIGHT_TYRES",
+        "false, false, false, 21, LEVEL_HEIGHT_TYRES",
+        // side among others: a lever only on a machine in order
+        "true, true, true, 12, MOVE_LEVER",
+        "true, true, false, 12, OUTLETS_AND_VANES",
+        "true, false, true, 12, PTO_SPEED",
+        "true, false, false, 12, PTO_SPEED",
+        "false, true, true, 12, LEVEL_HEIGHT_TYRES",
+        "false, true, false, 12, LEVEL_HEIGHT_TYRES",
+        "false, false, true, 12, LEVEL_HEIGHT_TYRES",
+        "false, false, false, 12, LEVEL_HEIGHT_TYRES",
+        // both sides much alike: the lever
+        "true, true, true, 5, MOVE_LEVER",
+        "true, true, false, 5, MOVE_LEVER",
+        "true, false, true, 5, MOVE_LEVER",
+        "false, false, false, 5, MOVE_LEVER"
+    })
+    void theOrderOfCure(boolean level, boolean pto, boolean outlets, double side, AdviceKind kind) {
+        MachineOrder order = new MachineOrder(level, pto, outlets);
+        for (int left : new int[] {-1, 1}) {
+            for (int centre : new int[] {-1, 1}) {
+                Advice advice = advise(ONE_LEVER, order, at(10, stated(22, 2, left * side, 10 * centre, 0)));
+                assertThat(advice.kind()).as("side %s, centre %s", left, centre).isEqualTo(kind);
+                if (kind == AdviceKind.MOVE_LEVER) {
+                    assertThat(advice.moves().get(0).wider()).isEqualTo(centre > 0);
+                    assertThat(kinds(advice).get(0))
+                            .isEqualTo(centre > 0 ? AdviceReason.Kind.CENTRE_HEAVY : AdviceReason.Kind.OVERLAP_HEAVY);
+                    assertThat(advice.reasons().get(0).numbers()).containsExactly(10.0);
+                } else {
+                    assertThat(advice.moves()).isEmpty();
+                    assertThat(advice.reasons().get(0).kind()).isEqualTo(AdviceReason.Kind.ONE_SIDE);
+                    // left less right has the other sign than the shape
+                    assertThat(advice.reasons().get(0).numbers()).containsExactly(-1.5 * left * side);
+                    assertThat(kinds(advice).get(1))
+                            .isEqualTo(
+                                    switch (kind) {
+                                        case LEVEL_HEIGHT_TYRES -> AdviceReason.Kind.LEVEL_FIRST;
+                                        case PTO_SPEED -> AdviceReason.Kind.PTO_FIRST;
+                                        default -> AdviceReason.Kind.OUTLETS_FIRST;
+                                    });
+                }
+            }
+        }
+    }
+
+    /** One side is the matter above 0.7 of the larger even shape, the only matter above twice of it. */
+    @ParameterizedTest
+    @CsvSource({"6.9, false, false", "7, false, false", "7.01, true, false", "20, true, false", "20.01, true, true"})
+    void oneSideAgainstTheLargerEvenShape(double side, boolean oneSided, boolean only) {
+        for (int sign : new int[] {-1, 1}) {
+            for (double[] even : new double[][] {{10, 3}, {-10, 3}, {3, 10}, {3, -10}}) {
+                Diagnosis diagnosis = Diagnosis.of(stated(20, 2, sign * side, even[0], even[1]))
+                        .orElseThrow();
+                assertThat(diagnosis.oneSided()).isEqualTo(oneSided);
+                assertThat(diagnosis.onlyOneSided()).isEqualTo(only);
+                assertThat(diagnosis.hasEvenShape()).isTrue();
+            }
+        }
+        assertThat(Diagnosis.of(stated(20, 2, 9, 2, 2)).orElseThrow().hasEvenShape())
+                .isFalse();
+    }
+
+    /** A CV at the limit is good; above it the lever is asked. */
+    @ParameterizedTest
+    @CsvSource({"9.99, KEEP", "10, KEEP", "10.01, CANNOT_TELL_BETTER"})
+    void aCvAtTheLimitIsKept(double cvPercent, AdviceKind kind) {
+        Advice advice = advise(at(10, stated(cvPercent, 1, 0, 1.9, 0)));
+        assertThat(advice.kind()).isEqualTo(kind);
+        if (kind == AdviceKind.KEEP) {
+            // the stated probability of at most 15 % is one half
+            assertThat(advice.reasons().get(0).numbers()).containsExactly(cvPercent, 50.0);
+            assertThat(kinds(advice)).containsExactly(AdviceReason.Kind.KEEP);
+        }
+    }
+
+    /** A good CV nearer than 0.7 to the limit, centre significant and a clear gain in sight: one more move. */
+    @ParameterizedTest
+    @CsvSource({"9.29, KEEP", "9.3, KEEP", "9.31, MOVE_LEVER", "10, MOVE_LEVER"})
+    void aGoodCvNearTheLimitMayStillBeImproved(double cvPercent, AdviceKind kind) {
+        Advice advice = advise(at(10, stated(cvPercent, 1, 0, 12, 0)));
+        assertThat(advice.kind()).isEqualTo(kind);
+        if (kind == AdviceKind.MOVE_LEVER) {
+            assertThat(kinds(advice)).startsWith(AdviceReason.Kind.JUST_UNDER, AdviceReason.Kind.CENTRE_HEAVY);
+            assertThat(advice.reasons().get(0).numbers()).containsExactly(cvPercent);
+        } else {
+            assertThat(kinds(advice)).containsExactly(AdviceReason.Kind.KEEP);
+        }
+    }
+
+    @Test
+    void aGoodCvIsKeptWhereCentreIsNotSignificantOrOneSideIsTheMatter() {
+        assertThat(advise(at(10, stated(9.9, 1, 0, 2, 9))).kind()).isEqualTo(AdviceKind.KEEP);
+        assertThat(advise(at(10, stated(9.9, 1, 9, 12, 0))).kind()).isEqualTo(AdviceKind.KEEP);
+        assertThat(advise(at(10, stated(9.9, 1, 8, 12, 0))).kind()).isEqualTo(AdviceKind.MOVE_LEVER);
+    }
+
+    /** The further move must take more than two points off. The expected CV itself does not depend on the CV here. */
+    @Test
+    void aFurtherMoveFromAGoodCvMustBeClearlyBetter() {
+        double expected = advise(at(10, stated(10, 1, 0, 16, 2))).expected().percent();
+        assertThat(expected).isBetween(7.4, 7.9);
+        assertThat(advise(at(10, stated(expected + 2.01, 1, 0, 16, 2))).kind()).isEqualTo(AdviceKind.MOVE_LEVER);
+        assertThat(advise(at(10, stated(expected + 1.99, 1, 0, 16, 2))).kind()).isEqualTo(AdviceKind.KEEP);
+    }
+
+    /** Noise above 0.7 of the CV, or no CV of the machine left, asks for a repeat. */
+    @ParameterizedTest
+    @CsvSource({"13.9, MOVE_LEVER", "14, MOVE_LEVER", "14.01, REPEAT_TEST", "20, REPEAT_TEST", "30, REPEAT_TEST"})
+    void aNoisyTestIsRepeated(double noisePercent, AdviceKind kind) {
+        Advice advice = advise(at(10, stated(20, noisePercent, 0, 10, 0)));
+        assertThat(advice.kind()).isEqualTo(kind);
+        if (kind == AdviceKind.REPEAT_TEST) {
+            assertThat(kinds(advice)).containsExactly(AdviceReason.Kind.NOISE);
+            assertThat(advice.reasons().get(0).numbers()).containsExactly(noisePercent);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, true", "2, true", "3, false", "4, false"})
+    void afterThreeRepeatsTheNoiseIsAccepted(int repeats, boolean again) {
+        List<AdviceInput.DoneTest> tests = new ArrayList<>();
+        for (int i = 0; i < repeats; i++) {
+            // noise of the mean is 16 % of a CV of 22 %, whatever the number of repeats
+            tests.add(at(10, shaped(16 * Math.sqrt(repeats), 0, 26, 0)));
+        }
+        Advice advice = advise(tests.toArray(AdviceInput.DoneTest[]::new));
+        assertThat(advice.kind() == AdviceKind.REPEAT_TEST).isEqualTo(again);
+        assertThat(kinds(advice).contains(AdviceReason.Kind.NOISE)).isEqualTo(again);
+        assertThat(kinds(advice).contains(AdviceReason.Kind.POOLED)).isEqualTo(repeats > 1);
+        if (repeats > 1) {
+            assertThat(advice.reasons().get(0).numbers().get(0)).isEqualTo(repeats);
+            assertThat(advice.reasons().get(0).numbers().get(1))
+                    .isCloseTo(tests.get(0).evenness().cvPercent(), within(1e-9));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"3.99, MOVE_LEVER", "4, MOVE_LEVER", "4.01, WAIT_FOR_WIND"})
+    void theWindOfTheLastTestCounts(double windMPerS, AdviceKind kind) {
+        Uniformity uneven = TestFields.uniformity(CENTRE_HEAVY);
+        Advice advice = advise(new AdviceInput.DoneTest(uneven, Map.of(LEVER, 10.0), windMPerS));
+        assertThat(advice.kind()).isEqualTo(kind);
+        if (kind == AdviceKind.WAIT_FOR_WIND) {
+            assertThat(advice.reasons()).containsExactly(AdviceReason.of(AdviceReason.Kind.WINDY, windMPerS));
+        }
+        assertThat(advise(
+                                new AdviceInput.DoneTest(uneven, Map.of(LEVER, 9.0), 6.0),
+                                new AdviceInput.DoneTest(uneven, Map.of(LEVER, 10.0), null))
+                        .kind())
+                .isNotEqualTo(AdviceKind.WAIT_FOR_WIND);
+    }
+
+    @Test
+    void withoutAnEvenShapeThereIsNoLever() {
+        Advice advice = advise(at(10, stated(18, 2, 1, 1, 1)));
+        assertThat(kinds(advice)).containsExactly(AdviceReason.Kind.NO_SHAPE);
+        // shapes that cannot be told apart: two places only
+        Uniformity two = UniformityCalculator.of(new TrayCatches(
+                TestFields.list(-4, 0, 4, 4, -4),
+                TestFields.list(8, 14, 8, 8, 8),
+                28,
+                org.evenfall.flight.DrivingPattern.BACK_AND_FORTH,
+                0.25,
+                3,
+                0.028,
+                0));
+        assertThat(kinds(advise(at(10, two)))).containsExactly(AdviceReason.Kind.NO_SHAPE);
+    }
+
+    @Test
+    void repeatsThatAreGoodTogetherAreKept() {
+        AdviceInput.DoneTest one = test(10, 8.4, 11, 9, 11.5, 9, 11.2, 9.9);
+        AdviceInput.DoneTest other = test(10, 11.4, 9, 11, 8.8, 11, 8.9, 9.9);
+        assertThat(one.evenness().cvPercent()).isGreaterThan(10);
+        assertThat(other.evenness().cvPercent()).isGreaterThan(10);
+        Advice advice = advise(one, other);
+        assertThat(advice.kind()).isEqualTo(AdviceKind.KEEP);
+        assertThat(kinds(advice)).containsExactly(AdviceReason.Kind.POOLED, AdviceReason.Kind.KEEP);
+    }
+
+    @Test
+    void reasonsCarryTheirNumbers() {
+        assertThatThrownBy(() -> AdviceReason.of(AdviceReason.Kind.NOISE)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> AdviceReason.of(AdviceReason.Kind.NO_SHAPE, 1))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void aTestHasNoNegativeWindAndALastTestNeedsATest() {
+        Uniformity any = stated(18, 2, 1, 1, 1);
+        assertThatThrownBy(() -> new AdviceInput.DoneTest(any, Map.of(), -0.1))
+                .isInstanceOf(IllegalArgumentException.class);
+        AdviceInput none = new AdviceInput(
+                List.of(), new LeverRules(ONE_LEVER, false), IN_ORDER, TestFields.BACK_AND_FORTH, WindLimits.USUAL);
+        assertThatThrownBy(none::last).isInstanceOf(NoSuchElementException.class);
+    }
+}
