@@ -14,9 +14,8 @@ final class DragTable {
     /** Bits of a double below those that number its cell. */
     private static final int REST_BITS = 52 - CELL_BITS;
 
-    /** Squares of the lowest and highest Reynolds number in the table, 2^-10 and 2^20. */
+    // squares of the Reynolds numbers 2^-10 to 2^20
     private static final double LOWEST = 0x1p-20;
-
     private static final long FIRST = Double.doubleToRawLongBits(LOWEST) >>> REST_BITS;
     private static final double[] PRODUCTS = new double[60 * CELLS + 1];
 

@@ -8,15 +8,13 @@ package org.evenfall.flight;
  */
 final class Trajectory {
 
+    // in units of s; the last step is cut until the cut is below LANDED
     private static final double STEP = 0.1;
+    private static final double LANDED = 1e-7;
+    private static final int MOST_STEPS = 10_000_000;
 
     /** Limits a step to 0.1 s where the drag is weak. */
     private static final double BASE_RATE_PER_S = 1;
-
-    private static final int MOST_STEPS = 10_000_000;
-
-    /** The last step is cut until the granule is within so many steps of the ground. */
-    private static final double LANDED = 1e-7;
 
     private static final double[] WEIGHTS = {1.0 / 6, 1.0 / 3, 1.0 / 3, 1.0 / 6};
     private static final double[] REACHES = {0.5, 0.5, 1, 0};
@@ -32,7 +30,7 @@ final class Trajectory {
 
     private Trajectory() {}
 
-    /** The rate of a sphere by {@link SphereDrag}. */
+    /** The rate of a sphere by {@link SphereDrag}, tabled. */
     static RelaxationRate sphere(Granule granule, Air air) {
         double reynoldsPerSpeed = SphereDrag.reynoldsPerSpeed(granule, air);
         double scale = SphereDrag.perCoefficient(granule, air) / reynoldsPerSpeed;
