@@ -301,7 +301,7 @@ class SecondDemoTest {
         number(settings, "/speedKmPerH", 12.07008);
     }
 
-    /** The order in which the card's settings are looked for: tray test, then measured, then wanted. */
+    /** The order in which the settings of the card are searched for: tray test, then measured, then wanted. */
     @Test
     void theCardTakesTheNextBestWhereTheTrayTestSaysNothing() throws Exception {
         ObjectNode tested = demo();
