@@ -80,7 +80,8 @@ class NoPrivateWordsTest {
     private static List<String> found(String name, String text) {
         List<String> found = new ArrayList<>();
         String[] lines = QUOTED.matcher(text)
-                .replaceAll(quoted -> "\n".repeat((int) quoted.group().chars().filter(c -> c == '\n').count()))
+                .replaceAll(quoted -> "\n".repeat((int)
+                        quoted.group().chars().filter(c -> c == '\n').count()))
                 .split("\n", -1);
         for (int i = 0; i < lines.length; i++) {
             String at = name + ":" + (i + 1) + " ";
