@@ -41,7 +41,8 @@ class SecondDemoTest {
 
     private JsonNode oneOutlet() throws Exception {
         return assessed((ObjectNode) new ObjectMapper()
-                .readTree(Files.readString(Path.of("src", "test", "resources", "org", "evenfall", "setup", "one-outlet.json"))));
+                .readTree(Files.readString(
+                        Path.of("src", "test", "resources", "org", "evenfall", "setup", "one-outlet.json"))));
     }
 
     private static void number(JsonNode json, String pointer, double expected) {
@@ -301,7 +302,7 @@ class SecondDemoTest {
         number(settings, "/speedKmPerH", 12.07008);
     }
 
-    /** The order in which the card's settings are looked for: tray test, then measured, then wanted. */
+    /** The order in which the settings of the card are searched for: tray test, then measured, then wanted. */
     @Test
     void theCardTakesTheNextBestWhereTheTrayTestSaysNothing() throws Exception {
         ObjectNode tested = demo();

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.lang.reflect.Field;
 import java.lang.reflect.Method;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -53,10 +52,7 @@ class EmptyTextsTest {
                     .get();
         }
         assertThat(texts).hasSizeGreaterThan(200).noneMatch(EmptyTextsTest::looksLikeAKey);
-        assertThat(drawn)
-                .contains("tyres")
-                .hasSizeGreaterThan(10)
-                .noneMatch(EmptyTextsTest::looksLikeAKey);
+        assertThat(drawn).contains("tyres").hasSizeGreaterThan(10).noneMatch(EmptyTextsTest::looksLikeAKey);
     }
 
     private static boolean looksLikeAKey(String text) {
