@@ -70,7 +70,7 @@ final class PublishedNames {
 
     /** {@link PublishedBand}. */
     interface PublishedBandKeys {
-        @JsonUnwrapped
+        @JsonProperty("*")
         Interval range();
     }
 
