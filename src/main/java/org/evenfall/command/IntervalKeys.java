@@ -14,7 +14,8 @@ import org.evenfall.quantity.Interval;
 
 /**
  * Writes an interval as two numbers of the object that holds it: a key such as {@code bucket*Kg} gives {@code bucketLowKg}
- * and {@code bucketHighKg}; both are null where the interval is. A key without an asterisk is left as it is.
+ * and {@code bucketHighKg}, the key {@code *} gives {@code low} and {@code high}; both are null where the interval is. A
+ * key without an asterisk is left as it is.
  */
 final class IntervalKeys extends BeanSerializerModifier {
 
@@ -46,8 +47,13 @@ final class IntervalKeys extends BeanSerializerModifier {
         private final boolean high;
 
         End(BeanPropertyWriter interval, boolean high) {
-            super(interval, PropertyName.construct(interval.getName().replace(ASTERISK, high ? "High" : "Low")));
+            super(interval, PropertyName.construct(key(interval.getName(), high)));
             this.high = high;
+        }
+
+        private static String key(String pattern, boolean high) {
+            String key = pattern.replace(ASTERISK, high ? "High" : "Low");
+            return Character.toLowerCase(key.charAt(0)) + key.substring(1);
         }
 
         @Override

@@ -68,7 +68,7 @@ final class PublishedNames {
 
     /** {@link PublishedBand}. */
     interface PublishedBandKeys {
-        @JsonUnwrapped
+        @JsonProperty("*")
         Interval range();
     }
 

@@ -4,17 +4,18 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * One thing to tell the person.
+ * One thing that the person must or should know.
  *
- * @param severity how much it weighs
- * @param step where it belongs
- * @param key of its sentence in the bundle, for example {@code product.caked}; also the stable code a person can quote
+ * @param severity how serious it is
+ * @param step the step it belongs to
+ * @param key of its sentence in the bundle, for example {@code product.caked}; also the stable code that a person can quote
  * @param args the sentence's arguments, in order
- * @param field JSON pointer of the entry it is about in the setup file, or empty when it is about the step as a whole
+ * @param field JSON pointer of its entry in the setup file, or empty when it is about the step as a whole
  * @param source bundle key of the published source, or empty
  */
 public record Finding(Severity severity, Step step, String key, List<Arg> args, String field, String source) {
 
+    /** Replaces null in field and source, copies the arguments. */
     public Finding {
         Objects.requireNonNull(severity, "severity");
         Objects.requireNonNull(step, "step");
@@ -24,10 +25,12 @@ public record Finding(Severity severity, Step step, String key, List<Arg> args, 
         source = Objects.requireNonNullElse(source, "");
     }
 
+    /** A finding that stops the job, about the step as a whole. */
     public static Finding stop(Step step, String key, Arg... args) {
         return new Finding(Severity.STOP, step, key, List.of(args), "", "");
     }
 
+    /** A warning about the step as a whole. */
     public static Finding warn(Step step, String key, Arg... args) {
         return new Finding(Severity.WARN, step, key, List.of(args), "", "");
     }
@@ -37,6 +40,7 @@ public record Finding(Severity severity, Step step, String key, List<Arg> args, 
         return new Finding(Severity.MISSING, step, key, List.of(args), "", "");
     }
 
+    /** A note about the step as a whole. */
     public static Finding note(Step step, String key, Arg... args) {
         return new Finding(Severity.NOTE, step, key, List.of(args), "", "");
     }

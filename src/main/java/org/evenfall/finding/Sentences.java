@@ -10,34 +10,37 @@ import org.evenfall.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Turns keys and arguments into sentences of one language. The face loads the bundle and hands it in. A key that the
- * bundle lacks is shown as itself, so that a missing sentence is seen and nothing fails.
+ * Sentences of one language from keys and arguments. The face loads the bundle and passes it in. A key that the bundle
+ * lacks is shown as itself, so that a missing sentence is visible and nothing fails.
  */
 public final class Sentences {
 
     private final ResourceBundle bundle;
     private final Locale locale;
-    private final @Nullable Sentences rest;
+    private final @Nullable Sentences fallback;
 
+    /** Sentences of a bundle, with numbers in the format of a locale. */
     public Sentences(ResourceBundle bundle, Locale locale) {
         this(bundle, locale, null);
     }
 
-    private Sentences(ResourceBundle bundle, Locale locale, @Nullable Sentences rest) {
+    private Sentences(ResourceBundle bundle, Locale locale, @Nullable Sentences fallback) {
         this.bundle = bundle;
         this.locale = locale;
-        this.rest = rest;
+        this.fallback = fallback;
     }
 
-    /** Another language over this one: what its bundle lacks is said in this one. */
+    /** Another language that falls back on this one where its bundle lacks a key. */
     public Sentences in(ResourceBundle other, Locale otherLocale) {
         return new Sentences(other, otherLocale, this);
     }
 
+    /** The locale of the numbers. */
     public Locale locale() {
         return locale;
     }
 
+    /** Whether a sentence exists for a key, fallbacks included. */
     public boolean has(String key) {
         return pattern(key) != null;
     }
@@ -46,14 +49,15 @@ public final class Sentences {
         if (bundle.containsKey(key)) {
             return bundle.getString(key);
         }
-        return rest == null ? null : rest.pattern(key);
+        return fallback == null ? null : fallback.pattern(key);
     }
 
-    /** A sentence or word with its arguments in place of {0}, {1} … */
+    /** The sentence or word of a key with its arguments in place of {0}, {1} …; the key itself when there is none. */
     public String text(String key, Arg... args) {
         return text(key, List.of(args));
     }
 
+    /** The same with the arguments in a list. */
     public String text(String key, List<Arg> args) {
         String pattern = pattern(key);
         if (pattern == null) {
@@ -63,11 +67,12 @@ public final class Sentences {
         return new MessageFormat(pattern, locale).format(words);
     }
 
+    /** The sentence of a finding. */
     public String of(Finding finding) {
         return text(finding.key(), finding.args());
     }
 
-    /** A number with its unit, a thin way for faces to write one in this language. */
+    /** A number with a count of decimals and its unit, in this language; no blank before a degree sign. */
     public String number(double value, int decimals, Unit unit) {
         String digits = NumberFormats.decimals(value, decimals, locale);
         String gap = unit == Unit.DEG ? "" : "\u00a0";

@@ -1,6 +1,6 @@
 package org.evenfall.finding;
 
-/** How much a finding weighs. */
+/** How serious a finding is, from most to least. */
 public enum Severity {
     /** The job must not go on until this is put right (or, where allowed, overridden with a reason). */
     STOP(0),

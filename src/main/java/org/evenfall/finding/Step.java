@@ -2,13 +2,21 @@ package org.evenfall.finding;
 
 /** The steps of the job in their fixed order. */
 public enum Step {
+    /** Machine, width, farm and field. */
     START(0),
+    /** What is in the bag. */
     PRODUCT(1),
+    /** The nearest tested product. */
     MATCH(2),
+    /** The machine check. */
     MACHINE(3),
+    /** Height above the crop canopy. */
     HEIGHT(4),
+    /** Rate plan and bucket test. */
     RATE(5),
+    /** Tray test. */
     TRAYS(6),
+    /** The cab card. */
     CARD(7);
 
     private final int number;
@@ -17,7 +25,7 @@ public enum Step {
         this.number = number;
     }
 
-    /** As people count the steps. */
+    /** Its number as shown, from 0. */
     public int number() {
         return number;
     }

@@ -1,4 +1,4 @@
-/** Floor 0: one thing to tell the person, as a key with arguments; the sentences live in the bundles. */
+/** Floor 0: findings as keys with arguments; the sentences are in the bundles. */
 @NullMarked
 package org.evenfall.finding;
 

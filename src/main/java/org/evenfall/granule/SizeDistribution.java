@@ -100,8 +100,8 @@ public record SizeDistribution(
     }
 
     /**
-     * Uniformity index: 100 × diameter at 95 % retained / diameter at 10 % retained, so 5 % and 90 % finer. Source (from
-     * memory): Canadian Fertilizer Institute.
+     * Uniformity index: 100 × diameter at 95 % retained / diameter at 10 % retained, so 5 % and 90 % finer.
+     * Source (from memory): Canadian Fertilizer Institute.
      */
     public double uniformityIndex() {
         return 100 * quantileMm(0.05) / quantileMm(0.90);

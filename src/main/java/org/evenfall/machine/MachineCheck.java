@@ -8,20 +8,20 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The machine check before the field. Its limits are common practice; those of the handbook come first.
+ * The machine check before the field. The limits of the handbook come before those given here.
  */
 public final class MachineCheck {
 
-    /** Wear of a vane that the pattern shows, m. Common practice. */
+    /** Wear of a vane above which it fails, m. Common practice: the pattern shows it. */
     public static final double WORST_VANE_WEAR_M = 0.005;
 
-    /** Allowed difference of left and right frame height, m. Common practice. */
+    /** Allowed difference of left and right frame height, m. Common practice: 2 cm. */
     public static final double WORST_LEVEL_M = 0.02;
 
-    /** Allowed difference of left and right tyre pressure, bar. Common practice. */
+    /** Allowed difference of left and right tyre pressure, bar. Common practice: 0.2 bar. */
     public static final double WORST_TYRE_BAR = 0.2;
 
-    /** Allowed deviation of the measured PTO speed from the wanted one, %. Common practice. */
+    /** Allowed deviation of the measured PTO speed from the wanted one, %. Common practice: a few per cent. */
     public static final double WORST_PTO_PERCENT = 3;
 
     /** PTO speed to which disc speeds of the handbook refer, rpm. Source (from memory): ISO 500-1, PTO type 1. */

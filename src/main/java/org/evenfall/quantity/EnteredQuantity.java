@@ -4,14 +4,18 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * One value exactly as it was typed, with the unit it was typed in. Never refused, never rounded: reading it as a
- * number is another step ({@link NumberText}). In a file it is one text, for example {@code "0,76 kg/L"}.
+ * One value exactly as it was typed, with its unit. Never refused, never rounded: reading it as a number is another
+ * step ({@link NumberText}). In a file it is one text, for example {@code "0,76 kg/L"}.
+ *
+ * @param text the text as typed; null becomes empty
+ * @param unit the unit chosen; null becomes {@link Unit#NONE}
  */
 public record EnteredQuantity(String text, Unit unit) {
 
     /** Nothing typed yet, no unit chosen. */
     public static final EnteredQuantity EMPTY = new EnteredQuantity("", Unit.NONE);
 
+    /** Replaces null. */
     public EnteredQuantity {
         text = Objects.requireNonNullElse(text, "");
         unit = Objects.requireNonNullElse(unit, Unit.NONE);
@@ -37,14 +41,17 @@ public record EnteredQuantity(String text, Unit unit) {
         return word.isBlank() ? Optional.empty() : Unit.ofSymbol(word);
     }
 
+    /** The same unit with another text. */
     public EnteredQuantity withText(String newText) {
         return new EnteredQuantity(newText, unit);
     }
 
+    /** The same text with another unit; the number is not converted. */
     public EnteredQuantity withUnit(Unit newUnit) {
         return new EnteredQuantity(text, newUnit);
     }
 
+    /** Whether nothing but blanks was typed. */
     public boolean isBlank() {
         return text.isBlank();
     }

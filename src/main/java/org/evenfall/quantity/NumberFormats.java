@@ -5,12 +5,15 @@ import java.math.RoundingMode;
 import java.text.NumberFormat;
 import java.util.Locale;
 
-/** Writes numbers with as many figures as they deserve and no grouping, so that what is printed can be typed again. */
+/** Formats numbers without grouping, so that what is printed can be entered again. */
 public final class NumberFormats {
 
     private NumberFormats() {}
 
-    /** Rounded half up to so many decimals, in the reader's decimal sign. A negative zero loses its sign. */
+    /**
+     * A number rounded half up to a count of decimals, with the decimal sign of the locale; a dash when it is not finite. A
+     * negative zero loses its sign.
+     */
     public static String decimals(double value, int decimals, Locale locale) {
         if (!Double.isFinite(value)) {
             return "–";
@@ -23,7 +26,7 @@ public final class NumberFormats {
         return format.format(rounded);
     }
 
-    /** So many decimals that the value shows the wanted count of significant figures; never fewer than none. */
+    /** A number with a count of significant figures; whole digits are never dropped. */
     public static String significant(double value, int figures, Locale locale) {
         if (!Double.isFinite(value) || value == 0) {
             return decimals(value, 0, locale);

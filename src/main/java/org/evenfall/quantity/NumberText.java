@@ -4,8 +4,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads a number whatever the person's habit: decimal comma or dot, groups of three set off by a blank, an apostrophe
- * or the other separator. Knows no locale, since the same file is read on many machines.
+ * Reads a number with decimal comma or dot, and with groups of three separated by a blank, an apostrophe or the other
+ * separator. Independent of the locale, since the same file is read on many machines.
  */
 public final class NumberText {
 
@@ -17,6 +17,16 @@ public final class NumberText {
 
     private NumberText() {}
 
+    /**
+     * Reads a typed text. Edge cases:
+     *
+     * <ul>
+     *   <li>blank: {@link NumberReading.Empty};
+     *   <li>{@code 1,250} or {@code 1.250}: {@link NumberReading.Ambiguous}; {@code 0,250} has no thousands: a value;
+     *   <li>{@code 1.250,5}, {@code 1 250}, {@code 1'250}: a value;
+     *   <li>anything else: {@link NumberReading.NotANumber}.
+     * </ul>
+     */
     public static NumberReading read(String typed) {
         String text = typed.replace('\u00a0', ' ')
                 .replace('\u202f', ' ')

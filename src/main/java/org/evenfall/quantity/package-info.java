@@ -1,4 +1,4 @@
-/** Floor 0: units, what a person typed, and how numbers are read and written. Knows no other room. */
+/** Floor 0: units, entered quantities, intervals, and how numbers are read and formatted. Uses no other room. */
 @NullMarked
 package org.evenfall.quantity;
 

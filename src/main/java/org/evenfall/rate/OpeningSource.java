@@ -2,8 +2,12 @@ package org.evenfall.rate;
 
 /** How the next opening was found. */
 public enum OpeningSource {
+    /** Linear between two tests that enclose the wanted flow. */
     BETWEEN_MEASURED,
+    /** From the handbook's table scaled to the flow caught. */
     TABLE_SCALED,
+    /** In proportion to the last test. */
     PROPORTIONAL,
+    /** None: the scaled table does not reach the wanted flow. */
     BEYOND_TABLE
 }

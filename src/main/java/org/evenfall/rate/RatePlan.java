@@ -4,7 +4,7 @@ import org.evenfall.quantity.Interval;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the season needs. Null stands for what cannot be computed from what is known.
+ * What the season needs. Null where it cannot be computed from what is known.
  *
  * @param amounts amounts on one hectare
  * @param logistics area, tonnes, bags and loads

@@ -6,6 +6,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.Set;
 import java.util.TreeSet;
+import org.evenfall.granule.ProductForm;
+import org.evenfall.granule.PublishedBands;
 import org.evenfall.quantity.Interval;
 import org.evenfall.rate.RatePlan;
 import org.junit.jupiter.api.Test;
@@ -25,9 +27,19 @@ class IntervalKeysTest {
 
     @Test
     void bothEndsAreKeysOfTheHolder() {
-        JsonNode json = MAPPER.valueToTree(plan(new RatePlan.Bucket(20.0, 16.0, new Interval(15.2, 16.8), null, null, null)));
+        JsonNode json =
+                MAPPER.valueToTree(plan(new RatePlan.Bucket(20.0, 16.0, new Interval(15.2, 16.8), null, null, null)));
         assertThat(json.path("bucketLowKg").doubleValue()).isEqualTo(15.2);
         assertThat(json.path("bucketHighKg").doubleValue()).isEqualTo(16.8);
+    }
+
+    @Test
+    void anAsteriskAloneGivesLowAndHigh() {
+        JsonNode json = MAPPER.valueToTree(
+                PublishedBands.of(ProductForm.GRANULAR_UREA).get(0));
+        assertThat(json.toString())
+                .isEqualTo("{\"form\":\"GRANULAR_UREA\",\"quantity\":\"bulkDensityKgPerL\",\"low\":0.7,\"high\":0.78,"
+                        + "\"sourceKey\":\"source.ureaDensity\"}");
     }
 
     @Test

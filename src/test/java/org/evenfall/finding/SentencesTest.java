@@ -58,12 +58,12 @@ class SentencesTest {
 
     @Test
     void noKeyStandsTwiceInTheBundle() throws Exception {
-        Set<Object> seen = new HashSet<>();
+        Set<Object> keys = new HashSet<>();
         Set<Object> twice = new HashSet<>();
         Properties counting = new Properties() {
             @Override
             public synchronized Object put(Object key, Object value) {
-                if (!seen.add(key)) {
+                if (!keys.add(key)) {
                     twice.add(key);
                 }
                 return super.put(key, value);
@@ -72,7 +72,7 @@ class SentencesTest {
         try (var in = Sentences.class.getResourceAsStream("/org/evenfall/words.properties")) {
             counting.load(in);
         }
-        assertThat(seen).isNotEmpty();
+        assertThat(keys).isNotEmpty();
         assertThat(twice).isEmpty();
     }
 }

@@ -195,8 +195,7 @@ class SievesTest {
     void anApertureWithinOneAndAHalfPercentCountsAsTheDiameter(double finest, boolean measured) {
         SieveResult found = Sieves.analyse(List.of(finest, 3.0, 4.5), List.of(List.of(10.0, 50.0, 35.0, 5.0)));
         assertThat(found.shareUnder2MmPercent() == 10).isEqualTo(measured);
-        SieveResult coarse =
-                Sieves.analyse(List.of(1.0, 3.0, 2 * finest), List.of(List.of(1.0, 50.0, 35.0, 14.0)));
+        SieveResult coarse = Sieves.analyse(List.of(1.0, 3.0, 2 * finest), List.of(List.of(1.0, 50.0, 35.0, 14.0)));
         double under4 = coarse.shareUnder2MmPercent() + coarse.share2To4MmPercent();
         assertThat(Math.abs(under4 - 86) < 1e-9).isEqualTo(measured);
     }

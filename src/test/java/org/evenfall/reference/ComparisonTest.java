@@ -17,8 +17,7 @@ class ComparisonTest {
     private static final Comparisons UREA = Comparisons.of(Examples.urea(0.75, 3.2), Examples.FIELD);
 
     private static Comparison with(@Nullable Double kgPerL, @Nullable SizeDistribution sizes) {
-        return UREA.nearestFirst(
-                        List.of(new TestedProduct("a", "a", ProductForm.GRANULAR_UREA, 28, kgPerL, sizes)))
+        return UREA.nearestFirst(List.of(new TestedProduct("a", "a", ProductForm.GRANULAR_UREA, 28, kgPerL, sizes)))
                 .get(0);
     }
 
@@ -78,14 +77,16 @@ class ComparisonTest {
         assertThat(unsieved.throwM()).isCloseTo(0, within(1e-12));
         double gapD50 = Math.sqrt(square(0.12) - square(0.035));
         double gapSigma = Math.sqrt(square(0.05) - square(0.03));
-        double throwGap = unsieved.otherLine.errorM(0, gapD50, gapSigma)
-                / unsieved.productLine.errorM(0.02 / 0.75, 0.015, 0.01);
+        double throwGap =
+                unsieved.otherLine.errorM(0, gapD50, gapSigma) / unsieved.productLine.errorM(0.02 / 0.75, 0.015, 0.01);
         double flowGap = unsieved.other.flowSlopeOfD50()
                 * gapD50
                 / Math.hypot(0.02 / 0.75, unsieved.product.flowSlopeOfD50() * 0.015);
         double spreadGap = unsieved.other.spreadIndexSlope() / unsieved.product.spreadIndexSlope() * gapSigma / 0.01;
         double expected = (square(throwGap) + 0.25 * square(flowGap) + 0.5 * square(spreadGap)) / 1.75;
-        assertThat(unsieved.score()).isCloseTo(Math.sqrt(expected), within(1e-9)).isGreaterThan(2);
+        assertThat(unsieved.score())
+                .isCloseTo(Math.sqrt(expected), within(1e-9))
+                .isGreaterThan(2);
     }
 
     @Test

@@ -20,8 +20,7 @@ class ReachTest {
 
     private static Reach.Answer widest(RankContext context, Candidate candidate, TestedProduct... references) {
         Comparisons product = Comparisons.of(candidate, context);
-        return Reach.widest(
-                context, product.nearestFirst(List.of(references)), product.alone(), product.aloneLine());
+        return Reach.widest(context, product.nearestFirst(List.of(references)), product.alone(), product.aloneLine());
     }
 
     private static Reach.Answer urea(RankContext context, TestedProduct... references) {
@@ -30,7 +29,8 @@ class ReachTest {
 
     @Test
     void aReferenceReachesItsTestedWidth() {
-        assertThat(urea(field(28, 850, null, false), Examples.tested(24, 0.75, 3.2)).widestM())
+        assertThat(urea(field(28, 850, null, false), Examples.tested(24, 0.75, 3.2))
+                        .widestM())
                 .isCloseTo(24, within(1e-9));
         // the wider of two references counts, whichever comes first
         assertThat(urea(
@@ -97,7 +97,8 @@ class ReachTest {
     /** Nothing known of the machine: the throw must be 0.6 of the width; 12 % for the model. */
     @Test
     void withNothingKnownTheThrowItselfDecides() {
-        ThrowLine line = Comparisons.of(Examples.urea(0.75, 3.2), Examples.FIELD).aloneLine();
+        ThrowLine line =
+                Comparisons.of(Examples.urea(0.75, 3.2), Examples.FIELD).aloneLine();
         double widest = line.edgeM() / 0.6;
         assertThat(urea(field(28, 850, null, false)).widestM()).isCloseTo(widest, within(1e-9));
         double error = line.errorM(0.02 / 0.75, 0.015, 0.01) / line.edgeM();

@@ -81,8 +81,10 @@ class ReferencePatternModelTest {
         // thrown short, more of it lands in the middle
         assertThat(overlay.productPerM().get(middle))
                 .isGreaterThan(overlay.otherPerM().get(middle));
-        assertThat(overlay.productPerM().stream().mapToDouble(v -> v).sum() * 0.25).isCloseTo(1, within(1e-9));
-        assertThat(overlay.otherPerM().stream().mapToDouble(v -> v).sum() * 0.25).isCloseTo(1, within(1e-9));
+        assertThat(overlay.productPerM().stream().mapToDouble(v -> v).sum() * 0.25)
+                .isCloseTo(1, within(1e-9));
+        assertThat(overlay.otherPerM().stream().mapToDouble(v -> v).sum() * 0.25)
+                .isCloseTo(1, within(1e-9));
         assertThat(match.direction()).isEqualTo(Direction.WIDER);
     }
 

@@ -50,7 +50,6 @@ class ThrowLineTest {
         assertThat(line.errorM(0.1, 0, 0)).isCloseTo(0.8, within(1e-12));
         assertThat(line.errorM(0, 0.2, 0)).isCloseTo(2, within(1e-12));
         assertThat(line.errorM(0, 0, 0.3)).isCloseTo(3 * 0.99446, within(1e-12));
-        assertThat(line.errorM(0.1, 0.2, 0.3))
-                .isCloseTo(Math.sqrt(0.64 + 4 + Math.pow(3 * 0.99446, 2)), within(1e-12));
+        assertThat(line.errorM(0.1, 0.2, 0.3)).isCloseTo(Math.sqrt(0.64 + 4 + Math.pow(3 * 0.99446, 2)), within(1e-12));
     }
 }
