@@ -149,7 +149,7 @@ class CardTest {
         return rsa.verify(signer.getEncryptedDigest().getOctets()) && sameDigest;
     }
 
-    /** Wherever a byte of the card is changed in its signed parts; every byte of a small file is tried with the room sign. */
+    /** Wherever a byte of the card is changed in its signed parts; more places are tried in the tests of the room sign. */
     @Test
     void aChangedByteIsDetectedWhereverItIsSigned() throws Exception {
         byte[] card = signed();
@@ -180,9 +180,9 @@ class CardTest {
         Process process = new ProcessBuilder("pdfsig", file.toString())
                 .redirectErrorStream(true)
                 .start();
-        String told = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         process.waitFor();
-        return told;
+        return output;
     }
 
     /** ISO 19005-2 level B, by the validation model of veraPDF; the same without its colour profile must fail. */
