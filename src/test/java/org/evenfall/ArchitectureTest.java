@@ -94,8 +94,7 @@ class ArchitectureTest {
             .whereLayer("sign")
             .mayNotAccessAnyLayer()
             .whereLayer("card")
-            .mayOnlyAccessLayers(
-                    "words", "granule", "flight", "machine", "reference", "rate", "trays", "setup", "page")
+            .mayOnlyAccessLayers("words", "granule", "flight", "machine", "reference", "rate", "trays", "setup", "page")
             .whereLayer("store")
             .mayOnlyAccessLayers("words", "granule", "flight", "machine", "reference", "rate", "trays", "setup")
             .whereLayer("publish")
@@ -146,8 +145,8 @@ class ArchitectureTest {
             .that()
             .resideInAnyPackage("org.evenfall.page..", "org.evenfall.sign..")
             .should()
-            .dependOnClassesThat(
-                    resideInAnyPackage("org.evenfall..").and(not(resideInAnyPackage("org.evenfall.page..", "org.evenfall.sign.."))))
+            .dependOnClassesThat(resideInAnyPackage("org.evenfall..")
+                    .and(not(resideInAnyPackage("org.evenfall.page..", "org.evenfall.sign.."))))
             .because("a page and a signature are the same for any content");
 
     @ArchTest

@@ -45,7 +45,7 @@ final class CardCommand implements Callable<Integer> {
     @Option(
             names = "--language",
             paramLabel = "LANGUAGE",
-            description = "language of the card, whatever the setup says: ${COMPLETION-CANDIDATES}")
+            description = "language of the card, overrides that of the setup: ${COMPLETION-CANDIDATES}")
     private @Nullable LanguageOption language;
 
     /** A language as it is typed on the command line. */

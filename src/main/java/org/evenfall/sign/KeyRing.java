@@ -143,10 +143,8 @@ public final class KeyRing {
     /** Codes of the keys known here. */
     public synchronized Set<String> codes() {
         Set<String> codes = new LinkedHashSet<>(known.all().keySet());
-        Status status = status();
-        if (status.state() == State.OPEN) {
-            codes.add(status.code());
-        }
+        codes.add(status().code());
+        codes.remove("");
         return codes;
     }
 

@@ -8,17 +8,17 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
-import org.evenfall.sign.KeyException;
-import org.evenfall.page.NoPrinter;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Severity;
 import org.evenfall.finding.Step;
+import org.evenfall.page.NoPrinter;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.CardEntries;
 import org.evenfall.setup.entry.CardLanguage;
 import org.evenfall.setup.entry.Paper;
+import org.evenfall.sign.KeyException;
 import org.evenfall.wizard.picture.CardPreview;
 
 /** Step 7: the card. The preview is the page itself; it is drawn, signed and printed off the window's thread. */
@@ -191,8 +191,10 @@ final class CardStep implements StepView {
     private void draw() {
         if (front) {
             work.draw(
-                    form.model().setup(), form.model().assessment(), preview::show, problem -> document.tell(form.words()
-                            .text("card.noPreview", Arg.text(reason(problem)))));
+                    form.model().setup(),
+                    form.model().assessment(),
+                    preview::show,
+                    problem -> document.tell(form.words().text("card.noPreview", Arg.text(reason(problem)))));
         }
     }
 

@@ -48,7 +48,11 @@ final class CardWork {
         this.cards = new CardService(context.user(), context.words(), context.clock());
     }
 
-    private <T> Task<T> run(Callable<T> work, Consumer<? super T> done, Consumer<Throwable> onFailure) {
+    private <T> void run(Callable<T> work, Consumer<? super T> done) {
+        thread.execute(task(work, done, failed));
+    }
+
+    private static <T> Task<T> task(Callable<T> work, Consumer<? super T> done, Consumer<Throwable> onFailure) {
         Task<T> task = new Task<>() {
             @Override
             protected T call() throws Exception {
@@ -57,30 +61,27 @@ final class CardWork {
         };
         task.setOnSucceeded(event -> done.accept(task.getValue()));
         task.setOnFailed(event -> onFailure.accept(task.getException()));
-        thread.execute(task);
         return task;
     }
 
     /** Draws the pages as they will be printed; a later call cancels an earlier one. */
-    void draw(
-            Setup setup,
-            Assessment assessment,
-            Consumer<List<BufferedImage>> drawn,
-            Consumer<Throwable> notDrawn) {
+    void draw(Setup setup, Assessment assessment, Consumer<List<BufferedImage>> drawn, Consumer<Throwable> notDrawn) {
         if (preview != null) {
             preview.cancel(false);
         }
-        preview = run(() -> cards.preview(setup, assessment, PREVIEW_DPI), drawn, notDrawn);
+        Task<?> next = task(() -> cards.preview(setup, assessment, PREVIEW_DPI), drawn, notDrawn);
+        preview = next;
+        thread.execute(next);
     }
 
     /** Writes a signed card to a file; the answer is the short code of the key. */
     void write(Setup setup, Assessment assessment, Path file, Consumer<String> written) {
-        run(() -> cards.write(setup, assessment, file), written, failed);
+        run(() -> cards.write(setup, assessment, file), written);
     }
 
     /** Sends a signed card to a printer; the answer is false when the person cancelled. */
     void print(Setup setup, Assessment assessment, Consumer<Boolean> printed) {
-        run(() -> context.print().send(cards.signed(setup, assessment)), printed, failed);
+        run(() -> context.print().send(cards.signed(setup, assessment)), printed);
     }
 
     /** Work with the keys that may fail. */
@@ -97,8 +98,7 @@ final class CardWork {
                     work.on(cards.keys());
                     return cards.keys().status();
                 },
-                done,
-                failed);
+                done);
     }
 
     /** Verifies a card; the answer is empty when it is no card that can be read. */
@@ -111,8 +111,7 @@ final class CardWork {
                         return Optional.<VerifyResult>empty();
                     }
                 },
-                verified,
-                failed);
+                verified);
     }
 
     /** Code to name of every key known here. */

@@ -64,8 +64,12 @@ final class SamplePdf {
     static byte[] withRange(byte[] pdf, String range) {
         String text = new String(pdf, StandardCharsets.ISO_8859_1);
         int at = text.lastIndexOf("/ByteRange");
-        int end = text.indexOf(']', at);
-        String other = "/ByteRange [" + range;
+        int end = text.indexOf(']', at) + 1;
+        // the room that was reserved for larger numbers
+        while (text.charAt(end) == ' ') {
+            end++;
+        }
+        String other = "/ByteRange [" + range + "]";
         int pad = end - at - other.length();
         if (pad < 0) {
             throw new IllegalArgumentException("no room for the range " + range);
