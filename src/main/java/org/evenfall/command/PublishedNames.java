@@ -68,6 +68,7 @@ final class PublishedNames {
     }
 
     /** {@link Uniformity}: its parts are written as one flat object. */
+    @SuppressWarnings("UnusedMethod") // read by Jackson
     private interface UniformityKeys {
         @JsonUnwrapped
         CatchSummary catches();
@@ -95,6 +96,7 @@ final class PublishedNames {
     }
 
     /** {@link CvEstimate}. */
+    @SuppressWarnings("UnusedMethod") // read by Jackson
     private interface CvEstimateKeys {
         @JsonProperty("cvPercent")
         double percent();
