@@ -35,7 +35,7 @@ final class PublishedTrayNames {
     }
 
     /** {@link SpreadShape}. */
-    private interface SpreadShapeKeys {
+    interface SpreadShapeKeys {
         @JsonProperty("name")
         ShapeKind kind();
 
@@ -44,13 +44,13 @@ final class PublishedTrayNames {
     }
 
     /** {@link ShapeKind}. */
-    private interface ShapeKindKeys {
+    interface ShapeKindKeys {
         @JsonValue
         String publishedName();
     }
 
     /** {@link Uniformity}: its parts are written as one flat object. */
-    private interface UniformityKeys {
+    interface UniformityKeys {
         @JsonUnwrapped
         CatchSummary catches();
 
@@ -65,7 +65,7 @@ final class PublishedTrayNames {
     }
 
     /** {@link CatchSummary}. */
-    private interface CatchSummaryKeys {
+    interface CatchSummaryKeys {
         @JsonProperty
         int trays();
 
@@ -77,7 +77,7 @@ final class PublishedTrayNames {
     }
 
     /** {@link CvEstimate}. */
-    private interface CvEstimateKeys {
+    interface CvEstimateKeys {
         @JsonProperty("cvPercent")
         double percent();
 
@@ -102,7 +102,7 @@ final class PublishedTrayNames {
     }
 
     /** {@link LimitProbabilities}. */
-    private interface LimitProbabilitiesKeys {
+    interface LimitProbabilitiesKeys {
         @JsonProperty("probabilityAtMost10")
         double good();
 
@@ -114,7 +114,7 @@ final class PublishedTrayNames {
     }
 
     /** {@link ShapeFit}. */
-    private interface ShapeFitKeys {
+    interface ShapeFitKeys {
         @JsonProperty("modes")
         List<SpreadShape> shapes();
 

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param positionsM places of the trays, m, negative left
  * @param relativePercent catch of each, % of their mean, as many
  * @param meanG mean catch, g, above 0
- * @param weightedMeanG mean with each tray weighted by the ground it stands for (trapezium rule), g
+ * @param weightedMeanG mean with each tray weighted by the width it represents (trapezium rule), g
  * @param meanRateKgPerHa rate of the weighted mean, kg/ha, a caution only: trays are no rate check; null where not known
  */
 public record CatchSummary(

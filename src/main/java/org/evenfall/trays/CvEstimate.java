@@ -41,7 +41,7 @@ public record CvEstimate(
         return EvennessVerdict.of(percent);
     }
 
-    /** CV of the machine alone, √(CV² − noise²), %; null where the noise is as large, so that it cannot be told. */
+    /** CV of the machine alone, √(CV² − noise²), %; null where the noise is as large, so that it cannot be determined. */
     public @Nullable Double machinePercent() {
         double square = percent * percent - noisePercent * noisePercent;
         return square > 0 ? Double.valueOf(Math.sqrt(square)) : null;

@@ -17,7 +17,7 @@ record Diagnosis(SpreadShape side, SpreadShape centre, SpreadShape quarter) {
     /** Assumption: above this share it is the only matter, even on a machine in order. */
     private static final double ONLY_ONE_SIDED_SHARE = 2;
 
-    /** The diagnosis of a test; empty where its shapes cannot be told apart. */
+    /** The diagnosis of a test; empty where its shapes cannot be separated. */
     static Optional<Diagnosis> of(Uniformity test) {
         ShapeFit shapes = test.shapes();
         return shapes.shape(ShapeKind.LEFT_RIGHT)

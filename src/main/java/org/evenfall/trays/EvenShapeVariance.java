@@ -12,7 +12,7 @@ import java.util.List;
  */
 record EvenShapeVariance(double centreShare, double quarterShare, double crossShare, double residualVariance) {
 
-    /** Those of the last test; the residual variance is 0 where the machine's own CV or its shapes cannot be told. */
+    /** Those of the last test; the residual variance is 0 where the machine's own CV or its shapes cannot be determined. */
     static EvenShapeVariance of(Uniformity last, Tramlines tramlines) {
         List<Double> positionsM = last.positionsM();
         EvenShapeVariance shapesOnly = new EvenShapeVariance(

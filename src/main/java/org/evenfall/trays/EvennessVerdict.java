@@ -1,7 +1,7 @@
 package org.evenfall.trays;
 
 /**
- * What a coefficient of variation means for the job. This is the only place where the limits stand.
+ * What a coefficient of variation means for the job. The limits are defined here only.
  *
  * <p>Source: at most 15 % is the field limit of Defra RB209 (Nutrient Management Guide) and of a national certification
  * scheme for nitrogen. Assumption: 10 and 20 %, after the farm press (10 to 15 % acceptable; stripes begin to show above

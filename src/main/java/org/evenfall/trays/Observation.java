@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.evenfall.machine.Lever;
 
 /**
- * What one test says to the response model. Its array is never compared nor given away.
+ * What one test contributes to the response model. Its array is never compared nor given away.
  *
  * @param centrePercent centre-overlap amplitude, % of the mean
  * @param centreVariance its variance from noise and from the error of the curves, %²
@@ -28,7 +28,7 @@ record Observation(
     private static final double QUARTER_ERROR_PERCENT = 2;
 
     /**
-     * The observation of a test; empty where its shapes cannot be told apart.
+     * The observation of a test; empty where its shapes cannot be separated.
      *
      * @param now settings of the machine now, lever label to setting
      */

@@ -8,7 +8,7 @@ import org.evenfall.machine.Lever;
 import org.evenfall.quantity.Interval;
 
 /**
- * What the tests so far say of how the levers move the shapes. Unknown are: which curve the machine follows
+ * What is known from the tests of how the levers move the shapes. Unknown are: which curve the machine follows
  * ({@link ShapeCurve}), where on it the settings now are, and for each lever how far one step goes along the curve, which
  * way, and what it does to the quarter points apart from the curve ({@link LeverResponse}). Every test adds what its noise
  * allows. Bayesian: the answers of the levers are a fixed sample of their priors, the place on the curve is a grid, and each

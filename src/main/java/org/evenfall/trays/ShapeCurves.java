@@ -94,7 +94,7 @@ public final class ShapeCurves {
                 Arrays.copyOfRange(quarter, bestFrom, bestTo + 1));
     }
 
-    /** Amplitudes of cos 2πx/W and cos 4πx/W through 0, W/6, W/3 and W/2 of a field that is alike on both sides. */
+    /** Amplitudes of cos 2πx/W and cos 4πx/W through 0, W/6, W/3 and W/2 of a symmetrical field. */
     private static void amplitudes(Overlap field, double widthM, double[] centre, double[] quarter, int i) {
         double v0 = field.at(widthM, 0);
         double v1 = field.at(widthM, widthM / 6);

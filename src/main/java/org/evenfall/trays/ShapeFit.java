@@ -6,7 +6,7 @@ import java.util.Optional;
 /**
  * The shapes found in one test.
  *
- * @param shapes each shape with its standard error; empty where the places of the trays cannot tell the shapes apart
+ * @param shapes each shape with its standard error; empty where the places of the trays cannot separate the shapes
  * @param significantPercent the significant shapes together at each tray, % of the mean; empty where none is significant
  */
 public record ShapeFit(List<SpreadShape> shapes, List<Double> significantPercent) {

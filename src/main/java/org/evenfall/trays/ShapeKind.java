@@ -45,7 +45,7 @@ public enum ShapeKind {
         return publishedName;
     }
 
-    /** The shapes that so many trays can tell apart, the coarse ones first. */
+    /** The shapes that so many trays can separate, the coarse ones first. */
     static List<ShapeKind> fitted(DrivingPattern pattern, int trays) {
         List<ShapeKind> kinds = new ArrayList<>(COARSE);
         if (trays >= TRAYS_FOR_DETAILS) {

@@ -29,7 +29,7 @@ final class Shapes {
      * @param positionsM places of the trays, m
      * @param relativePercent catches, % of their mean, as many
      * @param noisePercent standard error of one tray, % of the mean, at least 0
-     * @return no shapes where the places cannot tell them apart
+     * @return no shapes where the places cannot separate them
      */
     static ShapeFit fit(
             List<Double> positionsM, List<Double> relativePercent, Tramlines tramlines, double noisePercent) {

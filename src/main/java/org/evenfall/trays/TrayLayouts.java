@@ -11,7 +11,7 @@ public final class TrayLayouts {
     /** Common practice: trays of a test where the owner states no number. */
     public static final int USUAL_TRAYS = 7;
 
-    /** Assumption: fewest trays that tell centre, overlap and side apart with one to spare. */
+    /** Assumption: fewest trays that separate centre, overlap and side with one to spare. */
     public static final int FEWEST_TRAYS = 5;
 
     /** Assumption: more nobody puts out. */

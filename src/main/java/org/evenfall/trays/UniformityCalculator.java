@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 /** How even one test is. */
 public final class UniformityCalculator {
 
-    /** Nearer to the tramline than this a tray is on neither side, share of the tramline width. Assumption. */
+    /** Assumption: nearer to the tramline than this share of the width a tray is on neither side. */
     private static final double MIDDLE_SHARE = 0.01;
 
     /** Grams per square metre to kilograms per hectare. */
@@ -22,7 +22,7 @@ public final class UniformityCalculator {
 
     /**
      * Coefficient of variation, 100 s / mean with s over n − 1, %. Assumption: n − 1, the ordinary sample definition and the
-     * stricter one, since the sources do not say which they mean.
+     * stricter one, since the sources do not define theirs.
      *
      * @throws IllegalArgumentException for fewer than two values or a mean not above 0
      */
@@ -102,7 +102,7 @@ public final class UniformityCalculator {
     }
 
     /**
-     * Mean by the trapezium rule: each tray stands for the ground half-way to its neighbours, the outermost for the inner
+     * Mean by the trapezium rule: each tray represents the ground half-way to its neighbours, the outermost for the inner
      * half only. Exact for values on a straight line; the plain mean where all trays are at one place.
      *
      * @param positionsM places in any order, m

@@ -101,7 +101,7 @@ class AdvisorTest {
         "false, true, false, 12, LEVEL_HEIGHT_TYRES",
         "false, false, true, 12, LEVEL_HEIGHT_TYRES",
         "false, false, false, 12, LEVEL_HEIGHT_TYRES",
-        // both sides much alike: the lever
+        // nearly symmetrical: the lever
         "true, true, true, 5, MOVE_LEVER",
         "true, true, false, 5, MOVE_LEVER",
         "true, false, true, 5, MOVE_LEVER",
@@ -246,7 +246,7 @@ class AdvisorTest {
     void withoutAnEvenShapeThereIsNoLever() {
         Advice advice = advise(at(10, stated(18, 2, 1, 1, 1)));
         assertThat(kinds(advice)).containsExactly(AdviceReason.Kind.NO_SHAPE);
-        // shapes that cannot be told apart: two places only
+        // shapes that cannot be separated: two places only
         Uniformity two = UniformityCalculator.of(new TrayCatches(
                 TestFields.list(-4, 0, 4, 4, -4),
                 TestFields.list(8, 14, 8, 8, 8),

@@ -51,7 +51,7 @@ class LeverAdvisorTest {
         assertThat(advice.moves().get(0).steps()).isNegative();
     }
 
-    /** "Do not spread" stands only where the CV is above the last limit. */
+    /** "Do not spread" is a reason only where the CV is above the last limit. */
     @ParameterizedTest
     @CsvSource({"20, false", "20.01, true"})
     void doNotSpreadIsNamedAboveTheLastLimit(double cvPercent, boolean notYet) {

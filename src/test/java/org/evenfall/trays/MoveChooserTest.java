@@ -183,7 +183,7 @@ class MoveChooserTest {
         assertThat(chooser.moves(new int[] {0, -3})).containsExactly(new LeverMove("B", "mm", 10, 4, -3, true));
     }
 
-    /** Where the owner does not know, the tests say which way is wider. */
+    /** Where the owner does not know, the tests show which way is wider. */
     @ParameterizedTest
     @CsvSource({"0.51, 1, true", "0.5, 1, true", "0.49, 1, false", "0.49, -1, true", "0.51, -1, false"})
     void anUnknownDirectionIsThatOfTheTests(double widerUp, int steps, boolean wider) {

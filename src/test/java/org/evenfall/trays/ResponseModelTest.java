@@ -49,7 +49,7 @@ class ResponseModelTest {
         assertThat(model.expected(new int[] {2}).percent()).isCloseTo(Math.sqrt(square), within(1e-12));
     }
 
-    /** One test says nothing of the direction: the prior stands, 0.97 for the owner. */
+    /** One test contains nothing about the direction: the prior remains, 0.97 for the owner. */
     @ParameterizedTest
     @CsvSource({"HIGHER, 0.97", "LOWER, 0.03", "UNKNOWN, 0.5"})
     void beforeASecondTestTheOwnersDirectionIsBelieved(Widening widening, double widerUp) {

@@ -68,7 +68,7 @@ class ShapesTest {
     }
 
     /**
-     * Two trays a tenth of a millimetre apart tell the third even shape from the others, badly. The normal equations would
+     * Two trays a tenth of a millimetre apart separate the third even shape from the others, badly. The normal equations would
      * have the square of that, 1e-10, on the diagonal, and call the shapes dependent.
      */
     @Test
@@ -98,7 +98,7 @@ class ShapesTest {
                         positions, field(positions, BACK_AND_FORTH, ShapeKind.LEFT_RIGHT, 10), BACK_AND_FORTH, 4)
                 .shapes();
         Random random = new Random(31);
-        int rounds = 4000;
+        int rounds = 1500;
         double[] squares = new double[exact.size()];
         for (int round = 0; round < rounds; round++) {
             List<Double> noisy = new ArrayList<>();
@@ -114,7 +114,7 @@ class ShapesTest {
         }
         for (int j = 0; j < squares.length; j++) {
             double ratio = Math.sqrt(squares[j] / rounds) / exact.get(j).noisePercent();
-            assertThat(ratio).as(exact.get(j).kind().publishedName()).isCloseTo(1, within(0.05));
+            assertThat(ratio).as(exact.get(j).kind().publishedName()).isCloseTo(1, within(0.08));
         }
     }
 

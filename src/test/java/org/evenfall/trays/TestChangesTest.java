@@ -129,7 +129,7 @@ class TestChangesTest {
         assertThat(TestChanges.of(here, there).scatterPercent() != null).isEqualTo(same);
     }
 
-    /** The chance means what it says: over many pairs of machines it comes true as often. */
+    /** The chance is calibrated: over many pairs of machines it comes true as often. */
     @Test
     @Tag("slow")
     void theChanceComesTrue() {
