@@ -19,6 +19,11 @@ import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.CardEntries;
 import org.evenfall.setup.entry.CardLanguage;
 import org.evenfall.setup.entry.Paper;
+import org.evenfall.wizard.form.Choices;
+import org.evenfall.wizard.form.EntryPath;
+import org.evenfall.wizard.form.FindingView;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.VisibleWhen;
 import org.evenfall.wizard.picture.CardPreview;
 
 /** Step 7: the card. The preview is the page itself; it is drawn, signed and printed off the window's thread. */
@@ -45,7 +50,7 @@ final class CardStep implements StepView {
         this.work = new CardWork(context, this::failed);
         this.checkForm = new CheckForm(form, context, work);
         this.keyForm = new KeyForm(form, context, work, () -> {
-            document.tell("");
+            document.showNotice("");
             keyChanged();
         });
         picture.setFitToWidth(true);
@@ -109,7 +114,7 @@ final class CardStep implements StepView {
                         "card.languageAsk",
                         "/card/language",
                         CARD.then(CardEntries::language, CardEntries::withLanguage),
-                        Form.answers(CardLanguage.class)),
+                        Choices.answers(CardLanguage.class)),
                 form.row(
                         form.typed(
                                 "card.windStopAsk",
@@ -213,14 +218,14 @@ final class CardStep implements StepView {
     }
 
     private void written(String file, String code) {
-        document.tell(form.words().text("card.written", Arg.text(file), Arg.text(code)));
+        document.showNotice(form.words().text("card.written", Arg.text(file), Arg.text(code)));
         keyForm.refresh();
         keyChanged();
     }
 
     private void print() {
         work.print(form.model().setup(), form.model().assessment(), done -> {
-            document.tell(form.words().text(done ? "card.printed" : "card.notPrinted"));
+            document.showNotice(form.words().text(done ? "card.printed" : "card.notPrinted"));
             keyForm.refresh();
         });
     }
@@ -232,12 +237,12 @@ final class CardStep implements StepView {
 
     private void failed(Throwable problem) {
         if (problem instanceof KeyException trouble) {
-            document.tell(form.words().choice(trouble.kind()));
+            document.showNotice(form.words().choice(trouble.kind()));
             keyForm.refresh();
         } else if (problem instanceof NoPrinter) {
-            document.tell(form.words().text("card.noPrinter"));
+            document.showNotice(form.words().text("card.noPrinter"));
         } else {
-            document.tell(form.words().text("card.notWritten", Arg.text(reason(problem))));
+            document.showNotice(form.words().text("card.notWritten", Arg.text(reason(problem))));
         }
     }
 

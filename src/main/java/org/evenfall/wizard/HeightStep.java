@@ -10,6 +10,11 @@ import org.evenfall.machine.HeightResult;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.HeightEntries;
+import org.evenfall.wizard.form.EntryPath;
+import org.evenfall.wizard.form.EntryTable;
+import org.evenfall.wizard.form.FigureRow;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.VisibleWhen;
 import org.evenfall.wizard.picture.HeightPicture;
 
 /** Step 4: height over the top of the crop. */
@@ -49,7 +54,7 @@ final class HeightStep implements StepView {
         return new VBox(
                 form.group(
                         "height.crop",
-                        Rows.values(
+                        EntryTable.values(
                                         form,
                                         HEIGHT.then(HeightEntries::cropHeights, HeightEntries::withCropHeights),
                                         "/height/cropHeights",

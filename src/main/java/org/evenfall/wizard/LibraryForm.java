@@ -25,6 +25,10 @@ import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TestedProductEntry;
 import org.evenfall.store.LibraryCsv;
 import org.evenfall.store.InputFileException;
+import org.evenfall.wizard.form.Choices;
+import org.evenfall.wizard.form.EntryPath;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Slot;
 
 /** The library of tested products: search, sort, add, edit, delete with undo, import, keep the product just proved. */
 final class LibraryForm {
@@ -40,7 +44,7 @@ final class LibraryForm {
     private final TextField search = new TextField();
     private final ChoiceBox<LibraryOrder> order = new ChoiceBox<>();
     private final GridPane list = new GridPane();
-    private final VBox editor = new VBox();
+    private final Slot editor;
     private final HBox deleted = new HBox();
     private int edited = -1;
     private int listed;
@@ -49,6 +53,7 @@ final class LibraryForm {
     LibraryForm(Form form, SetupDocument document) {
         this.form = form;
         this.document = document;
+        this.editor = new Slot(form);
     }
 
     Node node() {
@@ -61,7 +66,7 @@ final class LibraryForm {
         search.textProperty().addListener((seen, old, text) -> refresh());
         order.setId("library.order");
         order.getItems().setAll(LibraryOrder.values());
-        order.setConverter(Form.converter(form.words()::choice));
+        order.setConverter(Choices.converter(form.words()::choice));
         order.setAccessibleText(form.words().text("library.order"));
         order.setValue(LibraryOrder.AS_ENTERED);
         order.valueProperty().addListener((seen, old, how) -> refresh());
@@ -75,7 +80,7 @@ final class LibraryForm {
                 form.sentence("match.libraryWhy"),
                 form.row(form.button("library.add", this::add), form.button("match.import", this::chooseTable), keep),
                 form.row(search, new Label(form.words().text("library.order")), order),
-                form.told("/match/library"),
+                form.findings("/match/library"),
                 list,
                 deleted,
                 editor);
@@ -152,9 +157,9 @@ final class LibraryForm {
 
     private void edit(int place) {
         edited = place;
-        editor.getChildren().clear();
+        editor.clear();
         if (place >= 0) {
-            editor.getChildren().setAll(new TestedProductForm(form, LIBRARY, place, () -> edit(-1)).node());
+            editor.show(part -> new TestedProductForm(part, LIBRARY, place, () -> edit(-1)).node());
             editor.lookupAll("#/match/library/" + place + "/name").forEach(Node::requestFocus);
         }
     }
@@ -191,7 +196,7 @@ final class LibraryForm {
     private void keep() {
         kept().ifPresent(entry -> {
             form.model().change(setup -> LIBRARY.set(setup, KeptProducts.join(LIBRARY.get(setup), List.of(entry))));
-            document.tell(form.words().text("library.keptNow", Arg.text(entry.name())));
+            document.showNotice(form.words().text("library.keptNow", Arg.text(entry.name())));
         });
     }
 
@@ -210,9 +215,10 @@ final class LibraryForm {
         try {
             List<TestedProductEntry> more = LibraryCsv.read(Files.readString(file), String.valueOf(file.getFileName()));
             form.model().change(setup -> LIBRARY.set(setup, KeptProducts.join(LIBRARY.get(setup), more)));
-            document.tell(form.words().text("match.imported", Arg.count(more.size())));
+            document.showNotice(form.words().text("match.imported", Arg.count(more.size())));
         } catch (InputFileException | IOException problem) {
-            document.tell(form.words().text("desk.unreadable", Arg.text(String.valueOf(problem.getMessage()))));
+            document.showNotice(
+                    form.words().text("document.unreadable", Arg.text(String.valueOf(problem.getMessage()))));
         }
     }
 }

@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import org.evenfall.quantity.EnteredQuantity;
-import org.evenfall.quantity.NumberReading;
-import org.evenfall.quantity.NumberText;
+import org.evenfall.setup.EntryValue;
+import org.evenfall.setup.FieldSpec;
+import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.TestedProductEntry;
 
-/** Which tested products are listed and in which order: places in the library, for it keeps the order they came in. */
+/** The order in which tested products are listed. The library itself keeps the order in which they were entered. */
 enum LibraryOrder {
     AS_ENTERED,
     NAME,
@@ -18,19 +20,20 @@ enum LibraryOrder {
 
     private Comparator<TestedProductEntry> order() {
         return switch (this) {
-            // every entry equals every other: a stable sort leaves them as they came
+            // every entry equals every other: a stable sort leaves them as they were entered
             case AS_ENTERED -> Comparator.comparingInt(entry -> 0);
             case NAME -> Comparator.comparing(entry -> entry.name().toLowerCase(Locale.ROOT));
-            case WIDTH -> Comparator.comparingDouble(entry -> number(entry.width()));
-            case DENSITY -> Comparator.comparingDouble(entry -> number(entry.bulkDensity()));
+            case WIDTH -> Comparator.comparingDouble(entry -> value(entry.width(), Fields.WORKING_WIDTH));
+            case DENSITY -> Comparator.comparingDouble(entry -> value(entry.bulkDensity(), Fields.BULK_DENSITY));
         };
     }
 
-    /** Places of the entries that hold every word of the search, in this order; entries of no name stay in. */
-    List<Integer> places(
-            List<TestedProductEntry> library,
-            String search,
-            java.util.function.Function<TestedProductEntry, String> kind) {
+    /**
+     * Indices in the library of the entries that contain every word of the search, in this order.
+     *
+     * @param kind the kind of product in words, which is searched too
+     */
+    List<Integer> places(List<TestedProductEntry> library, String search, Function<TestedProductEntry, String> kind) {
         List<Integer> places = new ArrayList<>();
         String[] words = search.strip().toLowerCase(Locale.ROOT).split("\\s+", -1);
         for (int i = 0; i < library.size(); i++) {
@@ -55,8 +58,8 @@ enum LibraryOrder {
         return places;
     }
 
-    /** A number to sort by; what cannot be read comes last. */
-    private static double number(EnteredQuantity typed) {
-        return NumberText.read(typed.text()) instanceof NumberReading.Value value ? value.value() : Double.MAX_VALUE;
+    /** A value to sort by, whatever unit it was typed in; what cannot be read comes last. */
+    private static double value(EnteredQuantity typed, FieldSpec spec) {
+        return EntryValue.of(typed, spec).orElse(Double.POSITIVE_INFINITY);
     }
 }

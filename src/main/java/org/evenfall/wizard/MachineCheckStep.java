@@ -1,6 +1,5 @@
 package org.evenfall.wizard;
 
-import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -11,16 +10,19 @@ import javafx.scene.layout.VBox;
 import org.evenfall.finding.Step;
 import org.evenfall.machine.CheckAnswer;
 import org.evenfall.machine.CheckItem;
-import org.evenfall.machine.MachineCheck;
 import org.evenfall.machine.MachineCheckResult;
 import org.evenfall.machine.Side;
 import org.evenfall.quantity.Unit;
+import org.evenfall.setup.CheckAnswers;
 import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.CheckEntry;
 import org.evenfall.setup.entry.MachineCheckEntries;
-import org.evenfall.setup.entry.Setup;
-import org.evenfall.setup.entry.UnknownKeys;
 import org.evenfall.setup.entry.VaneEntry;
+import org.evenfall.wizard.form.Choices;
+import org.evenfall.wizard.form.Column;
+import org.evenfall.wizard.form.EntryPath;
+import org.evenfall.wizard.form.EntryTable;
+import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.picture.MachineCheckPicture;
 
 /** Step 3: the machine looked over in the yard, in the order in which one walks round it. */
@@ -66,7 +68,7 @@ final class MachineCheckStep implements StepView {
                                 YARD.then(
                                         MachineCheckEntries::vaneOverrideReason,
                                         MachineCheckEntries::withVaneOverrideReason))),
-                form.group("yard.parts", checks(), form.told("/yard/checks")),
+                form.group("yard.parts", checks(), form.findings("/yard/checks")),
                 form.group(
                         "yard.measured",
                         form.row(
@@ -122,43 +124,40 @@ final class MachineCheckStep implements StepView {
     }
 
     private Node vanes() {
-        return new Rows<>(
+        return new EntryTable<>(
                         form,
                         YARD.then(MachineCheckEntries::vanes, MachineCheckEntries::withVanes),
                         VaneEntry.EMPTY,
                         "/yard/vanes",
                         true,
                         List.of(
-                                Rows.choice(
-                                        form,
+                                Column.choice(
                                         form.words().text("yard.disc"),
+                                        "disc",
                                         Side.class,
                                         VaneEntry::disc,
                                         VaneEntry::withDisc),
-                                Rows.text(
-                                        form,
+                                Column.text(
                                         form.words().text("yard.vaneLabel"),
                                         "label",
                                         7,
                                         VaneEntry::label,
                                         VaneEntry::withLabel),
-                                Rows.typed(
-                                        form,
+                                Column.typed(
                                         form.words().text("yard.lengthNow"),
                                         Fields.VANE_LENGTH,
                                         "length",
                                         VaneEntry::length,
                                         VaneEntry::withLength),
-                                Rows.typed(
-                                        form,
+                                Column.typed(
                                         form.words().text("yard.lengthNew"),
                                         Fields.VANE_LENGTH,
                                         "lengthNew",
                                         VaneEntry::lengthNew,
                                         VaneEntry::withLengthNew),
-                                Rows.choice(
-                                        form,
+                                Column.choice(
                                         form.words().text("yard.straight"),
+                                        "straightSmoothUnholed",
                                         CheckAnswer.class,
                                         VaneEntry::straightSmoothUnholed,
                                         VaneEntry::withStraightSmoothUnholed)))
@@ -170,17 +169,17 @@ final class MachineCheckStep implements StepView {
         grid.getStyleClass().add("rows");
         int row = 0;
         for (CheckItem item : CheckItem.values()) {
-            EntryPath<CheckEntry> place =
-                    EntryPath.of(setup -> entry(setup, item), (setup, entry) -> with(setup, entry));
+            EntryPath<CheckEntry> place = YARD.then(checks -> CheckAnswers.of(checks, item), CheckAnswers::with);
             String pointer = "/yard/checks/" + item;
             Label name = new Label(form.words().choice(item));
             name.setWrapText(true);
             grid.add(name, 0, row);
             grid.add(
-                    form.bareChoice(pointer, place.then(CheckEntry::answer, CheckEntry::withAnswer), answers(item)),
+                    new Choices<>(form, pointer, place.then(CheckEntry::answer, CheckEntry::withAnswer))
+                            .buttons(CheckAnswers.answers(item)),
                     1,
                     row);
-            if (MachineCheck.mayBeOverridden(item)) {
+            if (CheckAnswers.mayBeOverridden(item)) {
                 TextField reason = form.textField(
                         pointer + "/reason",
                         place.then(CheckEntry::overrideReason, CheckEntry::withOverrideReason),
@@ -188,7 +187,7 @@ final class MachineCheckStep implements StepView {
                         14);
                 reason.setPromptText(form.words().text("yard.reason"));
                 form.follow(() -> {
-                    boolean failed = entry(form.model().setup(), item).answer() == CheckAnswer.FAILED;
+                    boolean failed = place.get(form.model().setup()).answer() == CheckAnswer.FAILED;
                     reason.setVisible(failed);
                     reason.setManaged(failed);
                 });
@@ -196,43 +195,10 @@ final class MachineCheckStep implements StepView {
             }
             row++;
         }
-        Button all = form.button("yard.restGood", () -> form.model().change(this::restGood));
+        Button all = form.button(
+                "yard.restGood",
+                () -> form.model()
+                        .set(YARD, CheckAnswers.restGood(YARD.get(form.model().setup()))));
         return new VBox(8, grid, all);
-    }
-
-    private static List<CheckAnswer> answers(CheckItem item) {
-        return item == CheckItem.AGITATOR
-                ? List.of(CheckAnswer.GOOD, CheckAnswer.FAILED, CheckAnswer.NOT_FITTED)
-                : List.of(CheckAnswer.GOOD, CheckAnswer.FAILED);
-    }
-
-    private Setup restGood(Setup setup) {
-        Setup next = setup;
-        for (CheckItem item : CheckItem.values()) {
-            if (entry(next, item).answer() == CheckAnswer.UNANSWERED) {
-                next = with(next, entry(next, item).withAnswer(CheckAnswer.GOOD));
-            }
-        }
-        return next;
-    }
-
-    private static CheckEntry entry(Setup setup, CheckItem item) {
-        return setup.machineCheck().checks().stream()
-                .filter(check -> check.item() == item)
-                .findFirst()
-                .orElse(new CheckEntry(item, CheckAnswer.UNANSWERED, "", UnknownKeys.NONE));
-    }
-
-    private static Setup with(Setup setup, CheckEntry entry) {
-        List<CheckEntry> checks = new ArrayList<>();
-        boolean there = false;
-        for (CheckEntry check : setup.machineCheck().checks()) {
-            checks.add(check.item() == entry.item() ? entry : check);
-            there |= check.item() == entry.item();
-        }
-        if (!there) {
-            checks.add(entry);
-        }
-        return setup.withMachineCheck(setup.machineCheck().withChecks(checks));
     }
 }

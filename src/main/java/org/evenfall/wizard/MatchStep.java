@@ -8,6 +8,8 @@ import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.PatternOverlay;
 import org.evenfall.setup.entry.MatchEntries;
 import org.evenfall.setup.entry.YesNo;
+import org.evenfall.wizard.form.Choices;
+import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.picture.MatchPicture;
 import org.evenfall.wizard.picture.PatternPicture;
 import org.evenfall.wizard.picture.PictureStack;
@@ -73,12 +75,8 @@ final class MatchStep implements StepView {
 
     @Override
     public Node entries() {
-        VBox settings = new VBox();
-        SettingsForm.follow(
-                form,
-                settings,
-                "/match/settings",
-                Places.MATCH.then(MatchEntries::settings, MatchEntries::withSettings));
+        Node settings = SettingsForm.of(
+                form, "/match/settings", Places.MATCH.then(MatchEntries::settings, MatchEntries::withSettings));
         return new VBox(
                 new RankedForm(form).node(),
                 form.group(
@@ -90,12 +88,12 @@ final class MatchStep implements StepView {
                                         Places.MATCH.then(
                                                 MatchEntries::startWithoutReference,
                                                 MatchEntries::withStartWithoutReference),
-                                        Form.answers(YesNo.class)),
+                                        Choices.answers(YesNo.class)),
                                 form.choice(
                                         "match.trayTestOnly",
                                         "/match/trayTestOnly",
                                         Places.MATCH.then(MatchEntries::trayTestOnly, MatchEntries::withTrayTestOnly),
-                                        Form.answers(YesNo.class)))),
+                                        Choices.answers(YesNo.class)))),
                 form.group("match.settings", form.sentence("match.settingsWhy"), settings),
                 new LibraryForm(form, document).node());
     }

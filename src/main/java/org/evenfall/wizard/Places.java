@@ -11,6 +11,7 @@ import org.evenfall.setup.entry.RateEntries;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.StartEntries;
 import org.evenfall.setup.entry.TrayEntries;
+import org.evenfall.wizard.form.EntryPath;
 
 /** The parts of a setup as places. */
 final class Places {

@@ -12,10 +12,19 @@ import org.evenfall.rate.BucketResult;
 import org.evenfall.rate.HopperCheck;
 import org.evenfall.rate.RatePlan;
 import org.evenfall.rate.SpeedCheck;
+import org.evenfall.setup.BucketTestDraft;
 import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.BucketEntry;
 import org.evenfall.setup.entry.RateEntries;
 import org.evenfall.setup.entry.SpeedRunEntry;
+import org.evenfall.wizard.form.CatchLine;
+import org.evenfall.wizard.form.Column;
+import org.evenfall.wizard.form.EntryPath;
+import org.evenfall.wizard.form.EntryTable;
+import org.evenfall.wizard.form.FigureRow;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.RepeatedPart;
+import org.evenfall.wizard.form.VisibleWhen;
 import org.jspecify.annotations.Nullable;
 
 /** Step 5, the check: speed over a measured length, bucket tests, later the hopper. */
@@ -34,22 +43,20 @@ final class RateCheckForm {
         return form.group(
                 "rate.speedTitle",
                 form.sentence("rate.speedHow"),
-                new Rows<>(
+                new EntryTable<>(
                                 form,
                                 Places.RATE.then(RateEntries::speedRuns, RateEntries::withSpeedRuns),
                                 SpeedRunEntry.EMPTY,
                                 "/rate/speedRuns",
                                 true,
                                 List.of(
-                                        Rows.typed(
-                                                form,
+                                        Column.typed(
                                                 form.words().text("field.distance"),
                                                 Fields.DISTANCE,
                                                 "distance",
                                                 SpeedRunEntry::distance,
                                                 SpeedRunEntry::withDistance),
-                                        Rows.typed(
-                                                form,
+                                        Column.typed(
                                                 form.words().text("field.runTime"),
                                                 Fields.RUN_TIME,
                                                 "time",
@@ -77,18 +84,13 @@ final class RateCheckForm {
     }
 
     Node buckets() {
-        VBox tests = new VBox();
+        // one blank test is always there
+        VBox tests = new RepeatedPart(
+                form,
+                () -> Math.max(1, TESTS.get(form.model().setup()).size()),
+                () -> "",
+                (part, index) -> new RateCheckForm(part).test(index));
         tests.getStyleClass().add("tests");
-        form.follow(() -> {
-            // one blank test is always there; drawn anew only when their number changes
-            int now = Math.max(1, TESTS.get(form.model().setup()).size());
-            while (tests.getChildren().size() > now) {
-                tests.getChildren().remove(tests.getChildren().size() - 1);
-            }
-            while (tests.getChildren().size() < now) {
-                tests.getChildren().add(test(tests.getChildren().size()));
-            }
-        });
         Label next = VisibleWhen.sentence(form, "figure-line", () -> nextOpening(form.words(), last()));
         next.getStyleClass().add("next");
         return form.group(
@@ -104,9 +106,7 @@ final class RateCheckForm {
                                 "rate.nextTest",
                                 () -> form.model()
                                         .change(setup -> BucketTestDraft.added(
-                                                setup,
-                                                form.model().assessment(),
-                                                form.words().locale()))))));
+                                                setup, form.model().assessment(), form::numberText))))));
     }
 
     private @Nullable BucketResult last() {
@@ -189,7 +189,7 @@ final class RateCheckForm {
                                 place.then(BucketEntry::right, BucketEntry::withRight),
                                 Fields.BUCKET_MASS)
                         .node(),
-                form.told(at),
+                form.findings(at),
                 form.row(VisibleWhen.when(
                         form, () -> index < TESTS.get(form.model().setup()).size(), remove(index))));
         box.getStyleClass().add("test");

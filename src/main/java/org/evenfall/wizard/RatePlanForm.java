@@ -11,6 +11,11 @@ import org.evenfall.rate.UnitsBasis;
 import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.PlanEntries;
 import org.evenfall.setup.entry.RateBasis;
+import org.evenfall.wizard.form.Choices;
+import org.evenfall.wizard.form.EntryPath;
+import org.evenfall.wizard.form.FigureRow;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.VisibleWhen;
 import org.jspecify.annotations.Nullable;
 
 /** Step 5, the plan: how much, how fast, on what, and what it costs. */
@@ -43,7 +48,7 @@ final class RatePlanForm {
                         "rate.basis",
                         "/rate/plan/basis",
                         PLAN.then(PlanEntries::basis, PlanEntries::withBasis),
-                        Form.answers(RateBasis.class)),
+                        Choices.answers(RateBasis.class)),
                 form.row(
                         VisibleWhen.when(
                                 form,
@@ -60,7 +65,7 @@ final class RatePlanForm {
                                         "rate.unit",
                                         "/rate/plan/unitsBasis",
                                         PLAN.then(PlanEntries::unitsBasis, PlanEntries::withUnitsBasis),
-                                        Form.answers(UnitsBasis.class))),
+                                        Choices.answers(UnitsBasis.class))),
                         VisibleWhen.when(
                                 form,
                                 this::byProduct,

@@ -5,35 +5,33 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import javafx.scene.Node;
-import javafx.scene.layout.VBox;
 import org.evenfall.machine.Lever;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.SettingsEntries;
+import org.evenfall.wizard.form.EntryPath;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Slot;
 
 /** Entries for how the machine stands: each lever by its owner's label, shaft speed, height, tilt. */
 final class SettingsForm {
 
     private SettingsForm() {}
 
-    /** Fills a box and fills it anew whenever the machine has other levers. */
-    static void follow(Form form, VBox box, String pointer, EntryPath<SettingsEntries> place) {
-        List<List<String>> shown = new ArrayList<>();
-        form.follow(() -> {
-            List<String> labels = form.model().assessment().machine().levers().stream()
-                    .map(Lever::label)
-                    .toList();
-            if (shown.isEmpty() || !shown.get(0).equals(labels)) {
-                shown.clear();
-                shown.add(labels);
-                box.getChildren().setAll(node(form, labels, pointer, place));
-            }
-        });
+    /** The entries, made anew whenever the machine has other levers. */
+    static Node of(Form form, String pointer, EntryPath<SettingsEntries> place) {
+        return Slot.rebuiltOn(
+                form,
+                () -> form.model().assessment().machine().levers().stream()
+                        .map(Lever::label)
+                        .toList(),
+                part -> node(part, pointer, place));
     }
 
-    private static Node node(Form form, List<String> labels, String pointer, EntryPath<SettingsEntries> place) {
+    private static Node node(Form form, String pointer, EntryPath<SettingsEntries> place) {
         List<Node> entries = new ArrayList<>();
-        for (String label : labels) {
+        for (Lever lever : form.model().assessment().machine().levers()) {
+            String label = lever.label();
             String at = pointer + "/levers/" + label.replace("~", "~0").replace("/", "~1");
             entries.add(form.typedNamed(label, Fields.LEVER_VALUE, at, lever(place, label)));
         }

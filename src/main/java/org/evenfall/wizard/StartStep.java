@@ -21,6 +21,11 @@ import org.evenfall.setup.entry.LeverEntry;
 import org.evenfall.setup.entry.MachineEntries;
 import org.evenfall.setup.entry.OpeningEntry;
 import org.evenfall.setup.entry.StartEntries;
+import org.evenfall.wizard.form.Choices;
+import org.evenfall.wizard.form.Column;
+import org.evenfall.wizard.form.EntryPath;
+import org.evenfall.wizard.form.EntryTable;
+import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.picture.StartPicture;
 
 /** Step 0: begin, go on or look again; the job and the machine. */
@@ -93,7 +98,7 @@ final class StartStep implements StepView {
                                         "/start/drivingPattern",
                                         Places.START.then(
                                                 StartEntries::drivingPattern, StartEntries::withDrivingPattern),
-                                        Form.answers(DrivingPattern.class)))),
+                                        Choices.answers(DrivingPattern.class)))),
                 machine(),
                 levers(),
                 openings());
@@ -196,7 +201,7 @@ final class StartStep implements StepView {
                                 Fields.HEIGHT_OVER_CROP,
                                 "/machine/wantedHeight",
                                 machine.then(MachineEntries::wantedHeight, MachineEntries::withWantedHeight))),
-                Rows.values(
+                EntryTable.values(
                                 form,
                                 machine.then(MachineEntries::workingWidths, MachineEntries::withWorkingWidths),
                                 "/machine/workingWidths",
@@ -209,44 +214,40 @@ final class StartStep implements StepView {
         return form.group(
                 "start.levers",
                 form.sentence("start.leversWhy"),
-                new Rows<>(
+                new EntryTable<>(
                                 form,
                                 Places.MACHINE.then(MachineEntries::levers, MachineEntries::withLevers),
                                 NO_LEVER,
                                 "/machine/levers",
                                 true,
                                 List.of(
-                                        Rows.text(
-                                                form,
+                                        Column.text(
                                                 form.words().text("start.label"),
                                                 "label",
                                                 12,
                                                 LeverEntry::label,
                                                 LeverEntry::withLabel),
-                                        Rows.typed(
-                                                form,
+                                        Column.typed(
                                                 form.words().text("start.lowest"),
                                                 Fields.LEVER_VALUE,
                                                 "lowest",
                                                 LeverEntry::lowest,
                                                 LeverEntry::withLowest),
-                                        Rows.typed(
-                                                form,
+                                        Column.typed(
                                                 form.words().text("start.highest"),
                                                 Fields.LEVER_VALUE,
                                                 "highest",
                                                 LeverEntry::highest,
                                                 LeverEntry::withHighest),
-                                        Rows.typed(
-                                                form,
+                                        Column.typed(
                                                 form.words().text("start.step"),
                                                 Fields.LEVER_STEP,
                                                 "step",
                                                 LeverEntry::step,
                                                 LeverEntry::withStep),
-                                        Rows.choice(
-                                                form,
+                                        Column.choice(
                                                 form.words().text("start.wider"),
+                                                "widerWhen",
                                                 Widening.class,
                                                 LeverEntry::widerWhen,
                                                 LeverEntry::withWiderWhen)))
@@ -262,28 +263,26 @@ final class StartStep implements StepView {
                                 "start.flowsCount",
                                 "/machine/flowTableBasis",
                                 machine.then(MachineEntries::flowTableBasis, MachineEntries::withFlowTableBasis),
-                                Form.answers(FlowTableBasis.class)),
+                                Choices.answers(FlowTableBasis.class)),
                         form.typed(
                                 "start.tableDensity",
                                 Fields.BULK_DENSITY,
                                 "/machine/flowTableDensity",
                                 machine.then(MachineEntries::flowTableDensity, MachineEntries::withFlowTableDensity))),
-                new Rows<>(
+                new EntryTable<>(
                                 form,
                                 machine.then(MachineEntries::openings, MachineEntries::withOpenings),
                                 NO_OPENING,
                                 "/machine/openings",
                                 true,
                                 List.of(
-                                        Rows.typed(
-                                                form,
+                                        Column.typed(
                                                 form.words().text("field.opening"),
                                                 Fields.OPENING,
                                                 "opening",
                                                 OpeningEntry::opening,
                                                 OpeningEntry::withOpening),
-                                        Rows.typed(
-                                                form,
+                                        Column.typed(
                                                 form.words().text("field.flow"),
                                                 Fields.FLOW,
                                                 "flow",

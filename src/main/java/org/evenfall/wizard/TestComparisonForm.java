@@ -13,6 +13,8 @@ import org.evenfall.setup.Assessment;
 import org.evenfall.setup.TrayTestResult;
 import org.evenfall.trays.TestChange;
 import org.evenfall.trays.TestChanges;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.VisibleWhen;
 import org.evenfall.wizard.picture.TestComparisonPicture;
 import org.jspecify.annotations.Nullable;
 
@@ -62,7 +64,7 @@ final class TestComparisonForm {
         item.setOnAction(event -> document.preview(file).ifPresent(setup -> {
             other = own(context.assess().apply(setup), document.name(file));
             if (other == null) {
-                document.tell(form.words().text("trays.beside.none"));
+                document.showNotice(form.words().text("trays.beside.none"));
             }
             refresh();
         }));

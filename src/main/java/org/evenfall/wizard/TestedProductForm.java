@@ -8,6 +8,11 @@ import org.evenfall.granule.ProductForm;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.TestedProductEntry;
+import org.evenfall.wizard.form.Choices;
+import org.evenfall.wizard.form.Column;
+import org.evenfall.wizard.form.EntryPath;
+import org.evenfall.wizard.form.EntryTable;
+import org.evenfall.wizard.form.Form;
 
 /** One tested product: what it is, its density, its sizes as a median or as sieve classes, its settings. */
 final class TestedProductForm {
@@ -26,12 +31,8 @@ final class TestedProductForm {
     }
 
     Node node() {
-        VBox settings = new VBox();
-        SettingsForm.follow(
-                form,
-                settings,
-                at + "/settings",
-                place.then(TestedProductEntry::settings, TestedProductEntry::withSettings));
+        Node settings = SettingsForm.of(
+                form, at + "/settings", place.then(TestedProductEntry::settings, TestedProductEntry::withSettings));
         VBox box = form.group(
                 "library.one",
                 form.row(
@@ -49,7 +50,7 @@ final class TestedProductForm {
                         "product.form",
                         at + "/form",
                         place.then(TestedProductEntry::form, TestedProductEntry::withForm),
-                        Form.answers(ProductForm.class)),
+                        Choices.answers(ProductForm.class)),
                 form.row(
                         form.typed(
                                 "match.width",
@@ -68,21 +69,20 @@ final class TestedProductForm {
                                 place.then(TestedProductEntry::d50, TestedProductEntry::withD50))),
                 form.sentence("library.sieveWhy"),
                 form.row(
-                        Rows.values(
+                        EntryTable.values(
                                         form,
                                         place.then(TestedProductEntry::apertures, TestedProductForm::withApertures),
                                         at + "/apertures",
                                         form.words().text("library.aperture"),
                                         Fields.APERTURE)
                                 .node(),
-                        new Rows<>(
+                        new EntryTable<>(
                                         form,
                                         place.then(TestedProductForm::shares, TestedProductEntry::withShares),
                                         EnteredQuantity.EMPTY,
                                         at + "/shares",
                                         false,
-                                        List.of(Rows.typed(
-                                                form,
+                                        List.of(Column.typed(
                                                 form.words().text("library.share"),
                                                 Fields.SIEVE_SHARE,
                                                 "",

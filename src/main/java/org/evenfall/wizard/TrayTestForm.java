@@ -11,10 +11,16 @@ import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.FieldSpec;
 import org.evenfall.setup.Fields;
+import org.evenfall.setup.TrayTestDraft;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.TrayEntries;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.trays.TrayLayout;
+import org.evenfall.wizard.form.CatchLine;
+import org.evenfall.wizard.form.EntryPath;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.RepeatedPart;
+import org.evenfall.wizard.form.VisibleWhen;
 
 /** Step 6, while testing: every test with how the machine stood and what the trays caught. */
 final class TrayTestForm {
@@ -30,31 +36,16 @@ final class TrayTestForm {
 
     /** All tests, oldest first, and the way to the next. */
     Node tests() {
-        VBox tests = new VBox();
+        VBox tests = new RepeatedPart(
+                form,
+                () -> TESTS.get(form.model().setup()).size(),
+                () -> List.of(count(), form.model().setup().trays().catchKind()),
+                (part, index) -> new TrayTestForm(part).test(index));
         tests.getStyleClass().add("tests");
-        List<String> shown = new ArrayList<>();
-        form.follow(() -> {
-            // drawn anew only when the number of trays or the way of reading changes; a test more or less at the end
-            // leaves the others alone
-            String now = count() + "/" + form.model().setup().trays().catchKind();
-            if (!shown.contains(now)) {
-                shown.clear();
-                shown.add(now);
-                tests.getChildren().clear();
-            }
-            int wanted = TESTS.get(form.model().setup()).size();
-            while (tests.getChildren().size() > wanted) {
-                tests.getChildren().remove(tests.getChildren().size() - 1);
-            }
-            while (tests.getChildren().size() < wanted) {
-                tests.getChildren().add(test(tests.getChildren().size()));
-            }
-        });
         Button begin = form.button(
                 "trays.newTest",
                 () -> form.model()
-                        .change(setup -> TrayTestDraft.added(
-                                setup, form.model().assessment(), form.words().locale())));
+                        .change(setup -> TrayTestDraft.added(setup, form.model().assessment(), form::numberText)));
         return form.group("trays.tests", form.sentence("trays.testsHow"), tests, form.row(begin));
     }
 
@@ -66,9 +57,8 @@ final class TrayTestForm {
     private Node test(int index) {
         String at = "/trays/tests/" + index;
         EntryPath<TrayTestEntry> place = EntryPath.item(TESTS, index, TrayTestEntry.EMPTY);
-        VBox settings = new VBox();
-        SettingsForm.follow(
-                form, settings, at + "/settings", place.then(TrayTestEntry::settings, TrayTestEntry::withSettings));
+        Node settings = SettingsForm.of(
+                form, at + "/settings", place.then(TrayTestEntry::settings, TrayTestEntry::withSettings));
         Label title = new Label(form.words().text("trays.test", Arg.count(index + 1L)));
         title.getStyleClass().add("test-title");
         VBox box = new VBox(
@@ -98,7 +88,7 @@ final class TrayTestForm {
                 settings,
                 catches(place, at),
                 moved(index, place, at),
-                form.told(at),
+                form.findings(at),
                 form.text("trays.remark", at + "/remark", place.then(TrayTestEntry::remark, TrayTestEntry::withRemark)),
                 remove(index));
         box.getStyleClass().add("test");
@@ -157,9 +147,7 @@ final class TrayTestForm {
     /** The layout's own positions as typed text, to be changed where a tray was moved. */
     private List<EnteredQuantity> layoutPositions() {
         TrayLayout layout = form.model().assessment().trays().layout();
-        return layout == null
-                ? List.of()
-                : TrayTestDraft.typed(layout, form.words().locale());
+        return layout == null ? List.of() : TrayTestDraft.positions(layout, form::numberText);
     }
 
     private Node remove(int index) {

@@ -1,23 +1,26 @@
 package org.evenfall.wizard;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
-import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
-import org.evenfall.quantity.Dimension;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
+import org.evenfall.setup.CatchKindChange;
 import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.TrayEntries;
-import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.entry.WheelEntries;
 import org.evenfall.setup.entry.WindLimitEntries;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.trays.CatchPlan;
 import org.evenfall.trays.Surface;
+import org.evenfall.wizard.form.Choices;
+import org.evenfall.wizard.form.Disclosure;
+import org.evenfall.wizard.form.EntryPath;
+import org.evenfall.wizard.form.FigureRow;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.VisibleWhen;
 
 /** Step 6, before driving: the trays, how they are read, the weather, the ground. */
 final class TraysBeforeForm {
@@ -57,7 +60,7 @@ final class TraysBeforeForm {
                 form.choice(
                         "trays.kind",
                         "/trays/catchKind",
-                        TRAYS.then(TrayEntries::catchKind, TraysBeforeForm::withKind),
+                        TRAYS.then(TrayEntries::catchKind, CatchKindChange::to),
                         List.of(AmountKind.MASS, AmountKind.VOLUME, AmountKind.HEIGHT)),
                 form.row(
                         form.typed(
@@ -84,7 +87,7 @@ final class TraysBeforeForm {
                                 Fields.TYRE,
                                 "/trays/wheels/tyre",
                                 WHEELS.then(WheelEntries::tyre, WheelEntries::withTyre))),
-                form.told("/trays/wheels"),
+                form.findings("/trays/wheels"),
                 new FigureRow(form, this::runs));
     }
 
@@ -98,24 +101,24 @@ final class TraysBeforeForm {
                         "trays.surface",
                         "/trays/surface",
                         TRAYS.then(TrayEntries::surface, TrayEntries::withSurface),
-                        Form.answers(Surface.class)),
+                        Choices.answers(Surface.class)),
                 form.row(
                         form.choice(
                                 "trays.level",
                                 "/trays/traysLevel",
                                 TRAYS.then(TrayEntries::traysLevel, TrayEntries::withTraysLevel),
-                                Form.answers(YesNo.class)),
+                                Choices.answers(YesNo.class)),
                         form.choice(
                                 "trays.dry",
                                 "/trays/tubesDry",
                                 TRAYS.then(TrayEntries::tubesDry, TrayEntries::withTubesDry),
-                                Form.answers(YesNo.class)),
+                                Choices.answers(YesNo.class)),
                         form.choice(
                                 "trays.aside",
                                 "/trays/clearOfWheelmarks",
                                 TRAYS.then(TrayEntries::clearOfWheelmarks, TrayEntries::withClearOfWheelmarks),
-                                Form.answers(YesNo.class))),
-                form.told("/yard"));
+                                Choices.answers(YesNo.class))),
+                form.findings("/yard"));
     }
 
     /** Own limits for the wind; hidden until asked for. */
@@ -123,14 +126,12 @@ final class TraysBeforeForm {
         return new Disclosure(
                 form,
                 "trays.windLimitsAsk",
-                Bindings.createBooleanBinding(
-                        () -> !form.model().setup().trays().windLimits().equals(WindLimitEntries.EMPTY),
-                        form.model().setupProperty()),
+                () -> !form.model().setup().trays().windLimits().equals(WindLimitEntries.EMPTY),
                 form.row(
                         limit("trays.windNoteAbove", "note", WindLimitEntries::note, WindLimitEntries::withNote),
                         limit("trays.windWarnAbove", "warn", WindLimitEntries::warn, WindLimitEntries::withWarn),
                         limit("trays.windStopAbove", "stop", WindLimitEntries::stop, WindLimitEntries::withStop)),
-                form.told("/trays/windLimits"),
+                form.findings("/trays/windLimits"),
                 form.sentence("trays.windLimitsWhy"));
     }
 
@@ -158,38 +159,5 @@ final class TraysBeforeForm {
                 new FigureRow.Figure(
                         form.words().text("trays.figure.noise"),
                         form.words().number(plan.noiseAtRunsPercent(), 0, Unit.PERCENT)));
-    }
-
-    /** Another way of reading keeps the numbers and drops a unit that no longer measures them. */
-    static TrayEntries withKind(TrayEntries entries, AmountKind kind) {
-        Dimension dimension = switch (kind) {
-            case VOLUME -> Dimension.VOLUME;
-            case HEIGHT -> Dimension.LENGTH;
-            case MASS, PERCENT, UNANSWERED -> Dimension.MASS;
-        };
-        List<TrayTestEntry> tests = new ArrayList<>();
-        for (TrayTestEntry test : entries.tests()) {
-            tests.add(test.withCatches(test.catches().stream()
-                    .map(typed -> fitting(typed, dimension))
-                    .toList()));
-        }
-        return entries.withCatchKind(kind)
-                .withTests(tests)
-                .withLine(entries.line().stream()
-                        .map(tray -> tray.withAmount(fitting(tray.amount(), dimension)))
-                        .toList())
-                .withReadingStep(fitting(entries.readingStep(), dimension));
-    }
-
-    private static EnteredQuantity fitting(EnteredQuantity typed, Dimension dimension) {
-        return typed.unit().dimension() == dimension ? typed : typed.withUnit(base(dimension));
-    }
-
-    private static Unit base(Dimension dimension) {
-        return switch (dimension) {
-            case VOLUME -> Unit.ML;
-            case LENGTH -> Unit.MM;
-            default -> Unit.G;
-        };
     }
 }

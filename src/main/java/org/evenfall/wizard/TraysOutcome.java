@@ -21,6 +21,11 @@ import org.evenfall.trays.CropLoss;
 import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.LeverMove;
 import org.evenfall.trays.Uniformity;
+import org.evenfall.wizard.form.Choices;
+import org.evenfall.wizard.form.FigureRow;
+import org.evenfall.wizard.form.FindingView;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.VisibleWhen;
 import org.jspecify.annotations.Nullable;
 
 /** Step 6, after: how even it is, how the tests compare, and what to turn next. */
@@ -201,7 +206,7 @@ final class TraysOutcome {
                                 "trays.twoLevers",
                                 "/trays/twoLevers",
                                 Places.TRAYS.then(TrayEntries::twoLevers, TrayEntries::withTwoLevers),
-                                Form.answers(YesNo.class))));
+                                Choices.answers(YesNo.class))));
     }
 
     private @Nullable Advice advised() {

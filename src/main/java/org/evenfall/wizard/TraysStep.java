@@ -10,6 +10,9 @@ import org.evenfall.setup.Fields;
 import org.evenfall.setup.TraysResult;
 import org.evenfall.setup.entry.TrayEntries;
 import org.evenfall.trays.Uniformity;
+import org.evenfall.wizard.form.Choices;
+import org.evenfall.wizard.form.EntryPath;
+import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.picture.CvPicture;
 import org.evenfall.wizard.picture.PictureStack;
 import org.evenfall.wizard.picture.TrayPlanPicture;
@@ -89,7 +92,7 @@ final class TraysStep implements StepView {
                                 "trays.borderSide",
                                 "/trays/borderSide",
                                 TRAYS.then(TrayEntries::borderSide, TrayEntries::withBorderSide),
-                                Form.answers(Side.class)),
+                                Choices.answers(Side.class)),
                         form.typed(
                                 "trays.switchOn",
                                 Fields.SWITCH_DISTANCE,

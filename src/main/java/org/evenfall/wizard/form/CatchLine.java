@@ -1,4 +1,4 @@
-package org.evenfall.wizard;
+package org.evenfall.wizard.form;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,15 +11,16 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import org.evenfall.finding.Arg;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.FieldSpec;
 
 /**
- * A list of catches side by side, for one hand while others call out the numbers: type, Enter, next. A row or column
- * pasted from a spreadsheet fills the fields from the one it is pasted into.
+ * A list of catches in a row, for one hand while others call out the numbers: type, Enter, next. A row or column pasted
+ * from a spreadsheet fills the fields from the one it is pasted into.
  */
-final class CatchLine {
+public final class CatchLine {
 
     private final Form form;
     private final String label;
@@ -29,17 +30,16 @@ final class CatchLine {
     private final IntFunction<String> names;
     private final List<TextField> fields = new ArrayList<>();
     private final FlowPane line = new FlowPane();
-    private final VBox told = new VBox();
     private final VBox box;
 
     /** Repeats: one blank field more than there are catches, at least two. */
-    CatchLine(Form form, String label, String pointer, EntryPath<List<EnteredQuantity>> list, FieldSpec spec) {
+    public CatchLine(Form form, String label, String pointer, EntryPath<List<EnteredQuantity>> list, FieldSpec spec) {
         this(form, label, pointer, list, spec, i -> "");
         form.follow(() -> fill(Math.max(2, list.get(form.model().setup()).size() + 1)));
     }
 
-    /** As many fields as told, each under its own name. */
-    CatchLine(
+    /** A fixed number of fields, each under its own name. */
+    public CatchLine(
             Form form,
             String label,
             String pointer,
@@ -66,12 +66,12 @@ final class CatchLine {
         this.names = names;
         Label above = VisibleWhen.sentence(form, "entry-label", this::title);
         line.getStyleClass().add("catch-line");
-        told.getStyleClass().add("told");
-        box = new VBox(above, line, told, form.told(pointer));
+        box = new VBox(above, line, form.findingsOfCells(pointer, fields, this::cellName));
         box.getStyleClass().add("entry");
     }
 
-    Node node() {
+    /** The line with its label and its findings. */
+    public Node node() {
         return box;
     }
 
@@ -83,6 +83,15 @@ final class CatchLine {
                 .findFirst()
                 .orElse(spec.base());
         return unit == Unit.NONE ? label : label + ", " + unit.symbol();
+    }
+
+    private String cellName(String cell) {
+        for (int i = 0; i < fields.size(); i++) {
+            if (cell.equals(pointer + "/" + i)) {
+                return names.apply(i).isEmpty() ? form.words().text("form.item", Arg.count(i + 1L)) : names.apply(i);
+            }
+        }
+        return "";
     }
 
     private void fill(int count) {
@@ -97,7 +106,6 @@ final class CatchLine {
                 above.getStyleClass().add("column-header");
                 line.getChildren().add(new VBox(above, field));
             }
-            told.getChildren().add(form.told(pointer + "/" + i));
         }
     }
 

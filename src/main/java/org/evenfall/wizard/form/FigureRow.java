@@ -1,4 +1,4 @@
-package org.evenfall.wizard;
+package org.evenfall.wizard.form;
 
 import java.util.List;
 import java.util.function.Supplier;
@@ -8,17 +8,18 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** A few results as large figures, each under its name; they follow the assessment. */
-final class FigureRow extends FlowPane {
+public final class FigureRow extends FlowPane {
 
     /**
      * One result.
      *
      * @param name what it is
-     * @param value the figure with its unit, already in words
+     * @param value the figure with its unit, as text
      */
-    record Figure(String name, String value) {}
+    public record Figure(String name, String value) {}
 
-    FigureRow(Form form, Supplier<List<Figure>> figures) {
+    /** @param figures the figures now; the row takes no room without any */
+    public FigureRow(Form form, Supplier<List<Figure>> figures) {
         getStyleClass().add("figure-row");
         form.follow(() -> {
             List<Figure> now = figures.get();
