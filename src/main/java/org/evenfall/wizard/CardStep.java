@@ -15,12 +15,7 @@ import org.evenfall.finding.Finding;
 import org.evenfall.finding.Severity;
 import org.evenfall.finding.Step;
 import org.evenfall.setup.Assessment;
-import org.evenfall.setup.Fields;
-import org.evenfall.setup.entry.CardEntries;
-import org.evenfall.setup.entry.CardLanguage;
-import org.evenfall.setup.entry.Paper;
-import org.evenfall.wizard.form.Choices;
-import org.evenfall.wizard.form.EntryPath;
+import org.evenfall.setup.path.CardPaths;
 import org.evenfall.wizard.form.FindingView;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.VisibleWhen;
@@ -28,8 +23,6 @@ import org.evenfall.wizard.picture.CardPreview;
 
 /** Step 7: the card. The preview is the page itself; it is drawn, signed and printed off the window's thread. */
 final class CardStep implements StepView {
-
-    private static final EntryPath<CardEntries> CARD = Places.CARD;
 
     private final Form form;
     private final WizardContext context;
@@ -90,41 +83,20 @@ final class CardStep implements StepView {
         return form.group(
                 "card.who",
                 form.row(
-                        form.text(
-                                "card.measuredByAsk",
-                                "/card/measuredBy",
-                                CARD.then(CardEntries::measuredBy, CardEntries::withMeasuredBy)),
-                        form.text(
-                                "card.signedByAsk",
-                                "/card/signedBy",
-                                CARD.then(CardEntries::signedBy, CardEntries::withSignedBy)),
-                        form.text("card.roleAsk", "/card/role", CARD.then(CardEntries::role, CardEntries::withRole)),
-                        form.text("card.dateAsk", "/card/date", CARD.then(CardEntries::date, CardEntries::withDate))));
+                        form.text(CardPaths.MEASURED_BY),
+                        form.text(CardPaths.SIGNED_BY),
+                        form.text(CardPaths.ROLE),
+                        form.text(CardPaths.DATE)));
     }
 
     private Node sheet() {
         return form.group(
                 "card.sheet",
-                form.choice(
-                        "card.paperAsk",
-                        "/card/paper",
-                        CARD.then(CardEntries::paper, CardEntries::withPaper),
-                        List.of(Paper.values())),
-                form.choice(
-                        "card.languageAsk",
-                        "/card/language",
-                        CARD.then(CardEntries::language, CardEntries::withLanguage),
-                        Choices.answers(CardLanguage.class)),
+                form.choice(CardPaths.PAPER),
+                form.choice(CardPaths.LANGUAGE),
                 form.row(
-                        form.typed(
-                                "card.windStopAsk",
-                                Fields.WIND,
-                                "/card/windStop",
-                                CARD.then(CardEntries::windStop, CardEntries::withWindStop)),
-                        form.text(
-                                "card.remarksAsk",
-                                "/card/remarks",
-                                CARD.then(CardEntries::remarks, CardEntries::withRemarks))));
+                        form.quantity(CardPaths.WIND_STOP),
+                        form.text(CardPaths.REMARKS)));
     }
 
     private Node sign() {

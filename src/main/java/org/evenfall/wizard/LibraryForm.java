@@ -20,13 +20,14 @@ import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import org.evenfall.finding.Arg;
 import org.evenfall.setup.KeptProducts;
-import org.evenfall.setup.entry.MatchEntries;
+import org.evenfall.setup.ReadingPass;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TestedProductEntry;
-import org.evenfall.store.LibraryCsv;
+import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.store.InputFileException;
+import org.evenfall.store.LibraryCsv;
 import org.evenfall.wizard.form.Choices;
-import org.evenfall.wizard.form.EntryPath;
+import org.evenfall.setup.path.EntryPath;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Slot;
 
@@ -36,8 +37,7 @@ final class LibraryForm {
     /** So many entries are listed at once; the search finds the rest. */
     static final int LISTED = 40;
 
-    private static final EntryPath<List<TestedProductEntry>> LIBRARY =
-            Places.MATCH.then(MatchEntries::library, MatchEntries::withLibrary);
+    private static final EntryPath<List<TestedProductEntry>> LIBRARY = MatchPaths.LIBRARY.path();
 
     private final Form form;
     private final SetupDocument document;
@@ -70,6 +70,7 @@ final class LibraryForm {
         order.setAccessibleText(form.words().text("library.order"));
         order.setValue(LibraryOrder.AS_ENTERED);
         order.valueProperty().addListener((seen, old, how) -> refresh());
+        list.setId(LIBRARY.pointer());
         list.getStyleClass().add("rows");
         deleted.getStyleClass().add("closer");
         Button keep = form.button("library.keep", this::keep);
@@ -80,7 +81,7 @@ final class LibraryForm {
                 form.sentence("match.libraryWhy"),
                 form.row(form.button("library.add", this::add), form.button("match.import", this::chooseTable), keep),
                 form.row(search, new Label(form.words().text("library.order")), order),
-                form.findings("/match/library"),
+                form.findings(LIBRARY.pointer()),
                 list,
                 deleted,
                 editor);
@@ -104,7 +105,8 @@ final class LibraryForm {
         }
         listed = library.size();
         List<Integer> places = order.getValue()
-                .places(library, search.getText(), entry -> form.words().choice(entry.form()));
+                .places(
+                        ReadingPass.read(form.model().setup()), search.getText(), entry -> form.words().choice(entry.form()));
         list.getChildren().clear();
         for (int row = 0; row < Math.min(LISTED, places.size()); row++) {
             line(row, places.get(row), library.get(places.get(row)));
@@ -159,8 +161,11 @@ final class LibraryForm {
         edited = place;
         editor.clear();
         if (place >= 0) {
-            editor.show(part -> new TestedProductForm(part, LIBRARY, place, () -> edit(-1)).node());
-            editor.lookupAll("#/match/library/" + place + "/name").forEach(Node::requestFocus);
+            editor.show(part -> new TestedProductForm(part, place, () -> edit(-1)).node());
+            String name = MatchPaths.TESTED_NAME
+                    .at(MatchPaths.LIBRARY.item(place))
+                    .pointer();
+            editor.lookupAll("#" + name).forEach(Node::requestFocus);
         }
     }
 

@@ -7,15 +7,9 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Step;
-import org.evenfall.granule.ProductForm;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.Fields;
 import org.evenfall.setup.ProductResult;
-import org.evenfall.setup.entry.Condition;
-import org.evenfall.setup.entry.ProductEntries;
-import org.evenfall.setup.entry.YesNo;
-import org.evenfall.wizard.form.Choices;
-import org.evenfall.wizard.form.EntryPath;
+import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.picture.DensityPicture;
@@ -24,8 +18,6 @@ import org.evenfall.wizard.picture.SievePicture;
 
 /** Step 1: what is in the bag. */
 final class ProductStep implements StepView {
-
-    private static final EntryPath<ProductEntries> PRODUCT = Places.PRODUCT;
 
     private final Form form;
     private final SievePicture sieve;
@@ -76,65 +68,25 @@ final class ProductStep implements StepView {
         return form.group(
                 "product.identity",
                 form.row(
-                        form.choice(
-                                "product.treated",
-                                "/product/treated",
-                                PRODUCT.then(ProductEntries::treated, ProductEntries::withTreated),
-                                Choices.answers(YesNo.class)),
-                        form.text(
-                                "product.inhibitor",
-                                "/product/inhibitor",
-                                PRODUCT.then(ProductEntries::inhibitor, ProductEntries::withInhibitor)),
-                        form.text(
-                                "product.useBy",
-                                "/product/useBy",
-                                PRODUCT.then(ProductEntries::useBy, ProductEntries::withUseBy))),
+                        form.choice(ProductPaths.TREATED),
+                        form.text(ProductPaths.INHIBITOR),
+                        form.text(ProductPaths.USE_BY)),
                 form.row(
-                        form.text(
-                                "product.name",
-                                "/product/name",
-                                PRODUCT.then(ProductEntries::name, ProductEntries::withName)),
-                        form.text(
-                                "product.delivery",
-                                "/product/delivery",
-                                PRODUCT.then(ProductEntries::delivery, ProductEntries::withDelivery)),
-                        form.typed(
-                                "field.nitrogenShare",
-                                Fields.NITROGEN_SHARE,
-                                "/product/nitrogen",
-                                PRODUCT.then(ProductEntries::nitrogen, ProductEntries::withNitrogen))),
-                form.choice(
-                        "product.form",
-                        "/product/form",
-                        PRODUCT.then(ProductEntries::form, ProductEntries::withForm),
-                        Choices.answers(ProductForm.class)));
+                        form.text(ProductPaths.NAME),
+                        form.text(ProductPaths.DELIVERY),
+                        form.quantity(ProductPaths.NITROGEN)),
+                form.choice(ProductPaths.FORM));
     }
 
     private Node condition() {
         return form.group(
                 "product.conditionTitle",
                 form.row(
-                        form.choice(
-                                "product.condition",
-                                "/product/condition",
-                                PRODUCT.then(ProductEntries::condition, ProductEntries::withCondition),
-                                Choices.answers(Condition.class)),
-                        form.choice(
-                                "product.blendAsk",
-                                "/product/blend",
-                                PRODUCT.then(ProductEntries::blend, ProductEntries::withBlend),
-                                Choices.answers(YesNo.class))),
+                        form.choice(ProductPaths.CONDITION),
+                        form.choice(ProductPaths.BLEND)),
                 form.row(
-                        form.choice(
-                                "product.nitrateBefore",
-                                "/product/nitrateBefore",
-                                PRODUCT.then(ProductEntries::nitrateBefore, ProductEntries::withNitrateBefore),
-                                Choices.answers(YesNo.class)),
-                        form.choice(
-                                "product.cleanAndDry",
-                                "/product/cleanAndDry",
-                                PRODUCT.then(ProductEntries::cleanAndDry, ProductEntries::withCleanAndDry),
-                                Choices.answers(YesNo.class))));
+                        form.choice(ProductPaths.NITRATE_BEFORE),
+                        form.choice(ProductPaths.CLEAN_AND_DRY)));
     }
 
     private Node density() {
@@ -155,32 +107,11 @@ final class ProductStep implements StepView {
                 "product.densityTitle",
                 form.sentence("product.densityHow"),
                 form.row(
-                        form.typed(
-                                "field.bagsSampled",
-                                Fields.BAGS,
-                                "/product/bagsSampled",
-                                PRODUCT.then(ProductEntries::bagsSampled, ProductEntries::withBagsSampled)),
-                        form.typed(
-                                "field.bagsDelivered",
-                                Fields.BAGS,
-                                "/product/bagsDelivered",
-                                PRODUCT.then(ProductEntries::bagsDelivered, ProductEntries::withBagsDelivered)),
-                        form.typed(
-                                "field.containerVolume",
-                                Fields.CONTAINER_VOLUME,
-                                "/product/containerVolume",
-                                PRODUCT.then(ProductEntries::containerVolume, ProductEntries::withContainerVolume)),
-                        form.typed(
-                                "field.containerEmpty",
-                                Fields.CONTAINER_EMPTY,
-                                "/product/containerEmpty",
-                                PRODUCT.then(ProductEntries::containerEmpty, ProductEntries::withContainerEmpty))),
-                EntryTable.values(
-                                form,
-                                PRODUCT.then(ProductEntries::containerFull, ProductEntries::withContainerFull),
-                                "/product/containerFull",
-                                form.words().text("product.filling"),
-                                Fields.CONTAINER_FULL)
+                        form.quantity(ProductPaths.BAGS_SAMPLED),
+                        form.quantity(ProductPaths.BAGS_DELIVERED),
+                        form.quantity(ProductPaths.CONTAINER_VOLUME),
+                        form.quantity(ProductPaths.CONTAINER_EMPTY)),
+                EntryTable.values(form, ProductPaths.CONTAINER_FULL)
                         .node(),
                 result);
     }

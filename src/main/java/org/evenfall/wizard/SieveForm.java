@@ -11,26 +11,27 @@ import org.evenfall.granule.SieveResult;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.DefaultSieves;
-import org.evenfall.setup.FieldSpec;
-import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.ProductEntries;
 import org.evenfall.setup.entry.SievingEntry;
-import org.evenfall.wizard.form.EntryPath;
+import org.evenfall.setup.path.ProductPaths;
+import org.evenfall.setup.path.QuantityList;
+import org.evenfall.setup.path.EntryPath;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.GridKeys;
+import org.evenfall.wizard.form.QuantityField;
 import org.evenfall.wizard.form.Slot;
 import org.evenfall.wizard.form.VisibleWhen;
 
 /** Step 1: the sieves, and what was found on each of them in every sample. */
 final class SieveForm {
 
-    private static final EntryPath<ProductEntries> PRODUCT = Places.PRODUCT;
+    private static final EntryPath<ProductEntries> PRODUCT = ProductPaths.PRODUCT.only();
     private static final EntryPath<List<EnteredQuantity>> APERTURES =
-            PRODUCT.then(DefaultSieves::apertures, ProductEntries::withApertures);
+            PRODUCT.then(ProductPaths.APERTURES.name(), DefaultSieves::apertures, ProductEntries::withApertures);
     private static final EntryPath<List<SievingEntry>> SIEVINGS =
-            PRODUCT.then(ProductEntries::sievings, DefaultSieves::withSievings);
+            PRODUCT.then(ProductPaths.SIEVINGS.name(), ProductEntries::sievings, DefaultSieves::withSievings);
 
     private final Form form;
 
@@ -53,18 +54,8 @@ final class SieveForm {
         return form.group(
                 "product.sieveTitle",
                 form.sentence("product.sieveHow"),
-                form.choice(
-                        "product.sieveAmounts",
-                        "/product/sieveAmounts",
-                        PRODUCT.then(ProductEntries::sieveAmounts, ProductEntries::withSieveAmounts),
-                        List.of(AmountKind.MASS, AmountKind.PERCENT, AmountKind.HEIGHT)),
-                EntryTable.values(
-                                form,
-                                APERTURES,
-                                "/product/apertures",
-                                form.words().text("field.aperture"),
-                                Fields.APERTURE)
-                        .node(),
+                form.choice(ProductPaths.SIEVE_AMOUNTS),
+                EntryTable.values(form, ProductPaths.APERTURES, APERTURES, true).node(),
                 Slot.rebuiltOn(form, this::shape, part -> new SieveForm(part).amounts(shape())),
                 form.row(form.button(
                         "product.moreSamples", () -> form.model().change(DefaultSieves::withOneSampleMore))),
@@ -73,25 +64,18 @@ final class SieveForm {
 
     /** One row a class, the finest first, one column a sample. The sieves shown are kept with the first amount. */
     private Node amounts(Shape shape) {
-        FieldSpec spec = switch (shape.kind()) {
-            case MASS -> Fields.SIEVE_MASS;
-            case HEIGHT -> Fields.SIEVE_HEIGHT;
-            default -> Fields.SIEVE_SHARE;
-        };
+        String unit = ProductPaths.SIEVING_AMOUNTS.units(form.model().setup()).get(0).symbol();
         GridPane grid = new GridPane();
         grid.getStyleClass().add("rows");
         GridKeys keys = new GridKeys(grid);
         for (int sample = 0; sample < shape.samples(); sample++) {
-            Label header = new Label(sampleName(sample) + ", " + spec.base().symbol());
+            Label header = new Label(sampleName(sample) + ", " + unit);
             header.getStyleClass().add("column-header");
             grid.add(header, sample + 1, 0);
-            EntryPath<List<EnteredQuantity>> amounts = EntryPath.item(SIEVINGS, sample, SievingEntry.EMPTY)
-                    .then(SievingEntry::amounts, SievingEntry::withAmounts);
             for (int at = 0; at <= shape.sieves(); at++) {
                 TextField field = new TextField();
-                field.setId(pointer(sample, at));
                 field.setPrefColumnCount(6);
-                form.bind(field, EntryPath.item(amounts, at, EnteredQuantity.EMPTY), spec);
+                new QuantityField(form, ProductPaths.SIEVING_AMOUNTS, amount(sample, at)).bind(field);
                 keys.add(field, at, sample);
             }
         }
@@ -104,17 +88,18 @@ final class SieveForm {
         }
         return new VBox(
                 grid,
-                form.findingsOfCells("/product/sievings", grid.getChildren(), pointer -> cellName(shape, pointer)));
+                form.findingsOfCells(SIEVINGS.pointer(), grid.getChildren(), pointer -> cellName(shape, pointer)));
     }
 
-    private static String pointer(int sample, int at) {
-        return "/product/sievings/" + sample + "/amounts/" + at;
+    private static EntryPath<EnteredQuantity> amount(int sample, int at) {
+        EntryPath<SievingEntry> sieving = ProductPaths.SIEVINGS.item(SIEVINGS, sample);
+        return QuantityList.item(ProductPaths.SIEVING_AMOUNTS.at(sieving), at);
     }
 
     private String cellName(Shape shape, String pointer) {
         for (int sample = 0; sample < shape.samples(); sample++) {
             for (int at = 0; at <= shape.sieves(); at++) {
-                if (pointer.equals(pointer(sample, at))) {
+                if (pointer.equals(amount(sample, at).pointer())) {
                     return sampleName(sample) + ", " + className(at);
                 }
             }

@@ -9,13 +9,9 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.flight.WidthScan;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.FieldSpec;
-import org.evenfall.setup.Fields;
 import org.evenfall.setup.SinglePassTest;
-import org.evenfall.setup.entry.SinglePassTrayEntry;
-import org.evenfall.setup.entry.TrayEntries;
+import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.wizard.form.Column;
-import org.evenfall.wizard.form.EntryPath;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.Form;
@@ -38,15 +34,11 @@ final class SinglePassForm {
     }
 
     Node node() {
-        EntryPath<List<SinglePassTrayEntry>> list = Places.TRAYS.then(TrayEntries::line, TrayEntries::withLine);
         // made anew when catches are read another way, for then they have other units
         Node rows = Slot.rebuiltOn(
                 form,
                 () -> form.model().setup().trays().catchKind(),
-                part -> rows(
-                        part,
-                        list,
-                        TrayTestForm.catchSpec(part.model().setup().trays().catchKind())));
+                SinglePassForm::rows);
         PatternPicture picture = new PatternPicture(form.words());
         picture.setMinHeight(Region.USE_PREF_SIZE);
         form.follow(() -> {
@@ -66,26 +58,10 @@ final class SinglePassForm {
                 VisibleWhen.when(form, () -> line() != null, picture));
     }
 
-    private static Node rows(Form form, EntryPath<List<SinglePassTrayEntry>> list, FieldSpec amount) {
-        return new EntryTable<>(
-                        form,
-                        list,
-                        SinglePassTrayEntry.EMPTY,
-                        "/trays/line",
-                        true,
-                        List.of(
-                                Column.typed(
-                                        form.words().text("trays.line.position"),
-                                        Fields.TRAY_POSITION,
-                                        "position",
-                                        SinglePassTrayEntry::position,
-                                        SinglePassTrayEntry::withPosition),
-                                Column.typed(
-                                        form.words().text("trays.line.amount"),
-                                        amount,
-                                        "amount",
-                                        SinglePassTrayEntry::amount,
-                                        SinglePassTrayEntry::withAmount)))
+    private static Node rows(Form form) {
+        return EntryTable.rows(form, TrayPaths.LINE, List.of(
+                                Column.quantity(form, TrayPaths.LINE_POSITION),
+                                Column.quantity(form, TrayPaths.LINE_AMOUNT)))
                 .node();
     }
 

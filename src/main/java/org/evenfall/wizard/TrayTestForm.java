@@ -9,15 +9,12 @@ import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.FieldSpec;
-import org.evenfall.setup.Fields;
 import org.evenfall.setup.TrayTestDraft;
-import org.evenfall.setup.entry.AmountKind;
-import org.evenfall.setup.entry.TrayEntries;
 import org.evenfall.setup.entry.TrayTestEntry;
+import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.TrayLayout;
 import org.evenfall.wizard.form.CatchLine;
-import org.evenfall.wizard.form.EntryPath;
+import org.evenfall.setup.path.EntryPath;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.RepeatedPart;
 import org.evenfall.wizard.form.VisibleWhen;
@@ -25,8 +22,7 @@ import org.evenfall.wizard.form.VisibleWhen;
 /** Step 6, while testing: every test with how the machine stood and what the trays caught. */
 final class TrayTestForm {
 
-    private static final EntryPath<List<TrayTestEntry>> TESTS =
-            Places.TRAYS.then(TrayEntries::tests, TrayEntries::withTests);
+    private static final EntryPath<List<TrayTestEntry>> TESTS = TrayPaths.TESTS.path();
 
     private final Form form;
 
@@ -41,6 +37,7 @@ final class TrayTestForm {
                 () -> TESTS.get(form.model().setup()).size(),
                 () -> List.of(count(), form.model().setup().trays().catchKind()),
                 (part, index) -> new TrayTestForm(part).test(index));
+        tests.setId(TESTS.pointer());
         tests.getStyleClass().add("tests");
         Button begin = form.button(
                 "trays.newTest",
@@ -55,61 +52,33 @@ final class TrayTestForm {
     }
 
     private Node test(int index) {
-        String at = "/trays/tests/" + index;
-        EntryPath<TrayTestEntry> place = EntryPath.item(TESTS, index, TrayTestEntry.EMPTY);
+        EntryPath<TrayTestEntry> place = TrayPaths.TESTS.item(index);
         Node settings = SettingsForm.of(
-                form, at + "/settings", place.then(TrayTestEntry::settings, TrayTestEntry::withSettings));
+                form, place.then("settings", TrayTestEntry::settings, TrayTestEntry::withSettings));
         Label title = new Label(form.words().text("trays.test", Arg.count(index + 1L)));
         title.getStyleClass().add("test-title");
         VBox box = new VBox(
                 title,
                 form.row(
-                        form.text("trays.date", at + "/date", place.then(TrayTestEntry::date, TrayTestEntry::withDate)),
-                        form.typed(
-                                "trays.runs",
-                                Fields.RUNS,
-                                at + "/runs",
-                                place.then(TrayTestEntry::runs, TrayTestEntry::withRuns)),
-                        form.typed(
-                                "field.wind",
-                                Fields.WIND,
-                                at + "/wind",
-                                place.then(TrayTestEntry::wind, TrayTestEntry::withWind)),
-                        form.typed(
-                                "rate.openingLeft",
-                                Fields.OPENING,
-                                at + "/openingLeft",
-                                place.then(TrayTestEntry::openingLeft, TrayTestEntry::withOpeningLeft)),
-                        form.typed(
-                                "rate.openingRight",
-                                Fields.OPENING,
-                                at + "/openingRight",
-                                place.then(TrayTestEntry::openingRight, TrayTestEntry::withOpeningRight))),
+                        form.text(TrayPaths.TEST_DATE, place),
+                        form.quantity(TrayPaths.TEST_RUNS, place),
+                        form.quantity(TrayPaths.TEST_WIND, place),
+                        form.quantity(TrayPaths.TEST_OPENING_LEFT, place),
+                        form.quantity(TrayPaths.TEST_OPENING_RIGHT, place)),
                 settings,
-                catches(place, at),
-                moved(index, place, at),
-                form.findings(at),
-                form.text("trays.remark", at + "/remark", place.then(TrayTestEntry::remark, TrayTestEntry::withRemark)),
+                catches(place),
+                moved(index, place),
+                form.findings(place.pointer()),
+                form.text(TrayPaths.TEST_REMARK, place),
                 remove(index));
         box.getStyleClass().add("test");
         return box;
     }
 
-    /** How a catch is entered when it is read that way. */
-    static FieldSpec catchSpec(AmountKind kind) {
-        return switch (kind) {
-            case VOLUME -> Fields.CATCH_VOLUME;
-            case HEIGHT -> Fields.CATCH_HEIGHT;
-            case MASS, PERCENT, UNANSWERED -> Fields.CATCH_MASS;
-        };
-    }
-
-    private Node catches(EntryPath<TrayTestEntry> place, String at) {
-        FieldSpec spec = catchSpec(form.model().setup().trays().catchKind());
-        var list = place.then(TrayTestEntry::catches, TrayTestEntry::withCatches);
-        int trays = Math.max(count(), list.get(form.model().setup()).size());
-        return new CatchLine(
-                        form, form.words().text("trays.catches"), at + "/catches", list, spec, trays, this::position)
+    private Node catches(EntryPath<TrayTestEntry> place) {
+        int trays = Math.max(
+                count(), place.get(form.model().setup()).catches().size());
+        return CatchLine.named(form, TrayPaths.TEST_CATCHES, place, trays, this::position)
                 .node();
     }
 
@@ -124,16 +93,10 @@ final class TrayTestForm {
     }
 
     /** True positions where trays had to be moved; hidden until asked for. */
-    private Node moved(int index, EntryPath<TrayTestEntry> place, String at) {
-        var list = place.then(TrayTestEntry::positions, TrayTestEntry::withPositions);
-        Node line = new CatchLine(
-                        form,
-                        form.words().text("trays.positions"),
-                        at + "/positions",
-                        list,
-                        Fields.TRAY_POSITION,
-                        count(),
-                        tray -> Integer.toString(tray + 1))
+    private Node moved(int index, EntryPath<TrayTestEntry> place) {
+        EntryPath<List<EnteredQuantity>> list = TrayPaths.TEST_POSITIONS.at(place);
+        Node line = CatchLine.named(
+                        form, TrayPaths.TEST_POSITIONS, place, count(), tray -> Integer.toString(tray + 1))
                 .node();
         Button ask = new Button(form.words().text("trays.moved"));
         ask.setId("trays.moved." + index);

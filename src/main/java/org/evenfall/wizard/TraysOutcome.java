@@ -13,15 +13,13 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.TrayTestResult;
 import org.evenfall.setup.TraysResult;
-import org.evenfall.setup.entry.TrayEntries;
-import org.evenfall.setup.entry.YesNo;
+import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.AdviceKind;
 import org.evenfall.trays.CropLoss;
 import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.LeverMove;
 import org.evenfall.trays.Uniformity;
-import org.evenfall.wizard.form.Choices;
 import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.FindingView;
 import org.evenfall.wizard.form.Form;
@@ -202,11 +200,7 @@ final class TraysOutcome {
                 VisibleWhen.when(
                         form,
                         () -> form.model().assessment().machine().levers().size() > 1,
-                        form.choice(
-                                "trays.twoLevers",
-                                "/trays/twoLevers",
-                                Places.TRAYS.then(TrayEntries::twoLevers, TrayEntries::withTwoLevers),
-                                Choices.answers(YesNo.class))));
+                        form.choice(TrayPaths.TWO_LEVERS)));
     }
 
     private @Nullable Advice advised() {

@@ -14,8 +14,8 @@ import javafx.scene.text.Font;
 import javafx.stage.Stage;
 import org.evenfall.finding.Arg;
 import org.evenfall.setup.entry.Setup;
-import org.evenfall.store.SetupFile;
 import org.evenfall.store.InputFileException;
+import org.evenfall.store.SetupFile;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.SetupModel;
 

@@ -1,6 +1,5 @@
 package org.evenfall.wizard.form;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
@@ -14,26 +13,19 @@ import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.util.StringConverter;
 import org.controlsfx.control.SegmentedButton;
+import org.evenfall.setup.path.EntryPath;
 
 /**
  * An entry that is one of a few words.
  *
  * @param form the form it belongs to
- * @param pointer JSON pointer of the entry
  * @param path where it is kept
  * @param <E> the words
  */
-public record Choices<E extends Enum<E>>(Form form, String pointer, EntryPath<E> path) {
+public record Choices<E extends Enum<E>>(Form form, EntryPath<E> path) {
 
     /** More choices than this wrap, fewer are one segmented button. */
     private static final int MOST_IN_A_ROW = 3;
-
-    /** All words of a choice but the unanswered one. */
-    public static <E extends Enum<E>> List<E> answers(Class<E> type) {
-        return Arrays.stream(type.getEnumConstants())
-                .filter(word -> !word.name().equals("UNANSWERED"))
-                .toList();
-    }
 
     /** A button for each choice. */
     public Node buttons(List<E> choices) {
@@ -47,7 +39,7 @@ public record Choices<E extends Enum<E>>(Form form, String pointer, EntryPath<E>
         } else {
             holder = new HBox(new SegmentedButton(buttons.toArray(new ToggleButton[0])));
         }
-        holder.setId(pointer);
+        holder.setId(path.pointer());
         holder.setAccessibleRole(AccessibleRole.PARENT);
         return holder;
     }
@@ -56,7 +48,7 @@ public record Choices<E extends Enum<E>>(Form form, String pointer, EntryPath<E>
         ToggleButton button = new ToggleButton(form.words().choice(choice));
         button.setUserData(choice);
         button.setMinWidth(Region.USE_PREF_SIZE);
-        button.setId(pointer + "/" + choice.name());
+        button.setId(path.pointer() + "/" + choice.name());
         button.setOnAction(event -> {
             // pressing the selected one again does not take the answer back
             button.setSelected(true);
@@ -65,10 +57,10 @@ public record Choices<E extends Enum<E>>(Form form, String pointer, EntryPath<E>
         return button;
     }
 
-    /** The cell of a table: a drop-down list. */
-    public ChoiceBox<E> dropDown(Class<E> type, String label) {
+    /** The cell of a table: a drop-down list of all words, also the one for no answer. */
+    ChoiceBox<E> dropDown(Class<E> type, String label) {
         ChoiceBox<E> box = new ChoiceBox<>();
-        box.setId(pointer);
+        box.setId(path.pointer());
         box.getItems().setAll(type.getEnumConstants());
         box.setConverter(converter(form.words()::choice));
         box.setAccessibleText(label);

@@ -11,7 +11,9 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.quantity.EnteredQuantity;
-import org.evenfall.setup.FieldSpec;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.QuantityList;
+import org.evenfall.setup.path.Rows;
 
 /**
  * A table of repeats: type, Enter, next row. A column of numbers pasted from a spreadsheet fills the rows below. Always
@@ -25,7 +27,6 @@ public final class EntryTable<R> {
     private final Form form;
     private final EntryPath<List<R>> list;
     private final R blank;
-    private final String pointer;
     private final List<Column<R>> columns;
     private final boolean grows;
     private final GridPane grid = new GridPane();
@@ -37,34 +38,45 @@ public final class EntryTable<R> {
      * @param form the form of the page around it
      * @param list the rows in the setup
      * @param blank a row in which nothing is typed
-     * @param pointer JSON pointer of the list
      * @param grows whether a row may be added and removed
      * @param columns the columns
      */
-    public EntryTable(
-            Form form, EntryPath<List<R>> list, R blank, String pointer, boolean grows, List<Column<R>> columns) {
+    EntryTable(Form form, EntryPath<List<R>> list, R blank, boolean grows, List<Column<R>> columns) {
         this.form = form;
         this.list = list;
         this.blank = blank;
-        this.pointer = pointer;
         this.grows = grows;
         this.columns = List.copyOf(columns);
         grid.getStyleClass().add("rows");
+        box.setId(list.pointer());
         box.getStyleClass().add("rows-box");
         form.follow(this::update);
-        box.getChildren().add(form.findingsOfCells(pointer, grid.getChildren(), this::cellName));
+        box.getChildren().add(form.findingsOfCells(list.pointer(), grid.getChildren(), this::cellName));
     }
 
-    /** A list of plain values under one heading. */
+    /** A table of records, for a list that a setup has once. */
+    public static <R> EntryTable<R> rows(Form form, Rows<?, R> entry, List<Column<R>> columns) {
+        return new EntryTable<>(form, entry.path(), entry.blank(), true, columns);
+    }
+
+    /** A list of plain values under one heading, for a list that a setup has once. */
+    public static EntryTable<EnteredQuantity> values(Form form, QuantityList<?> entry) {
+        return values(form, entry, entry.path(), true);
+    }
+
+    /** A list of plain values of the record that is at a place. */
+    public static <R> EntryTable<EnteredQuantity> values(Form form, QuantityList<R> entry, EntryPath<R> record) {
+        return values(form, entry, entry.at(record), true);
+    }
+
+    /**
+     * A list of plain values, kept in another way than as it is.
+     *
+     * @param grows whether a value may be added and removed
+     */
     public static EntryTable<EnteredQuantity> values(
-            Form form, EntryPath<List<EnteredQuantity>> list, String pointer, String header, FieldSpec spec) {
-        return new EntryTable<>(
-                form,
-                list,
-                EnteredQuantity.EMPTY,
-                pointer,
-                true,
-                List.of(Column.typed(header, spec, "", value -> value, (old, value) -> value)));
+            Form form, QuantityList<?> entry, EntryPath<List<EnteredQuantity>> list, boolean grows) {
+        return new EntryTable<>(form, list, EnteredQuantity.EMPTY, grows, List.of(Column.values(form, entry)));
     }
 
     /** The table with its findings. */
@@ -72,19 +84,28 @@ public final class EntryTable<R> {
         return box;
     }
 
-    private String cellName(String cell) {
-        for (int r = 0; r < rows.size(); r++) {
-            String row = pointer + "/" + r;
-            for (Column<R> column : columns) {
-                if (cell.equals(column.pointer(row))) {
-                    return form.words().text("form.cell", Arg.count(r + 1L), Arg.text(column.name()));
-                }
+    private String cellName(String pointer) {
+        for (Node cell : grid.getChildren()) {
+            if (pointer.equals(cell.getId())) {
+                return form.words()
+                        .text(
+                                "form.cell",
+                                Arg.count(GridPane.getRowIndex(cell)),
+                                Arg.text(columns.get(GridPane.getColumnIndex(cell) - 1)
+                                        .name()));
             }
-            if (cell.equals(row) || cell.startsWith(row + "/")) {
+        }
+        for (int r = 0; r < rows.size(); r++) {
+            String row = row(r).pointer();
+            if (pointer.equals(row) || pointer.startsWith(row + "/")) {
                 return form.words().text("form.row", Arg.count(r + 1L));
             }
         }
         return "";
+    }
+
+    private EntryPath<R> row(int r) {
+        return EntryPath.item(list, r, blank);
     }
 
     /** Cells follow the model by themselves; the table is only made anew when its length changes. */
@@ -136,11 +157,8 @@ public final class EntryTable<R> {
         number.getStyleClass().add("row-number");
         number.setMinWidth(Region.USE_PREF_SIZE);
         grid.add(number, 0, r + 1);
-        EntryPath<R> row = EntryPath.item(list, r, blank);
         for (int c = 0; c < columns.size(); c++) {
-            Column<R> column = columns.get(c);
-            Node cell = column.cell().of(own, row, column.pointer(pointer + "/" + r));
-            keys.add(cell, r, c);
+            keys.add(columns.get(c).cell().of(own, row(r)), r, c);
         }
     }
 

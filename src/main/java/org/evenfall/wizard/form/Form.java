@@ -5,7 +5,6 @@ import java.util.function.Function;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -14,7 +13,11 @@ import javafx.scene.layout.VBox;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberFormats;
-import org.evenfall.setup.FieldSpec;
+import org.evenfall.setup.path.Choice;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.Measured;
+import org.evenfall.setup.path.Quantity;
+import org.evenfall.setup.path.Text;
 
 /**
  * Makes the entries of a page: a label above, the unit at the right, the usual range as a hint, and below it the findings
@@ -117,53 +120,52 @@ public final class Form {
         return box;
     }
 
-    /** A measured value with its unit. */
-    public Node typed(String labelKey, FieldSpec spec, String pointer, EntryPath<EnteredQuantity> path) {
-        return typedNamed(words.text(labelKey), spec, pointer, path);
+    /** A measured value with its unit, for an entry that a setup has once. */
+    public Node quantity(Quantity<?> entry) {
+        return quantity(words.text(entry.labelKey()), entry, entry.path());
+    }
+
+    /** A measured value of the record that is at a place. */
+    public <R> Node quantity(Quantity<R> entry, EntryPath<R> record) {
+        return quantity(words.text(entry.labelKey()), entry, entry.at(record));
     }
 
     /** A measured value under a name that the owner of the machine gave it. */
-    public Node typedNamed(String label, FieldSpec spec, String pointer, EntryPath<EnteredQuantity> path) {
-        QuantityField entry = new QuantityField(this, spec, path);
-        VBox box = labelled(label, pointer, entry.hint(), entry.box(pointer, label));
+    public Node quantity(String label, Measured kind, EntryPath<EnteredQuantity> path) {
+        QuantityField entry = new QuantityField(this, kind, path);
+        VBox box = labelled(label, path.pointer(), entry.hint(), entry.box(label));
         box.getChildren().add(entry.readings());
         return box;
     }
 
-    /** Connects a field to its place: what is typed goes in with the unit in use, other changes come back. */
-    public void bind(TextField field, EntryPath<EnteredQuantity> path, FieldSpec spec) {
-        new QuantityField(this, spec, path).bind(field);
+    /** A line of text, for an entry that a setup has once. */
+    public Node text(Text<?> entry) {
+        return text(words.text(entry.labelKey()), entry.path());
     }
 
-    /** A line of text. */
-    public Node text(String labelKey, String pointer, EntryPath<String> path) {
-        String label = words.text(labelKey);
-        return labelled(label, pointer, "", textField(pointer, path, label, 18));
+    /** A line of text of the record that is at a place. */
+    public <R> Node text(Text<R> entry, EntryPath<R> record) {
+        return text(words.text(entry.labelKey()), entry.at(record));
     }
 
-    /** The field of a line of text, without its label. */
-    public TextField textField(String pointer, EntryPath<String> path, String label, int columns) {
-        TextField field = new TextField();
-        field.setId(pointer);
-        field.setPrefColumnCount(columns);
-        field.setMinWidth(6 * 9);
-        field.setAccessibleText(label);
-        field.textProperty().addListener((property, old, text) -> {
-            if (!path.get(model.setup()).equals(text)) {
-                model.set(path, text);
-            }
-        });
-        follow(() -> {
-            if (!path.get(model.setup()).equals(field.getText())) {
-                field.setText(path.get(model.setup()));
-            }
-        });
-        return field;
+    private Node text(String label, EntryPath<String> path) {
+        return labelled(label, path.pointer(), "", TextEntry.field(this, label, path, TextEntry.COLUMNS));
     }
 
-    /** One of a few words, in a row of buttons, under its label. */
-    public <E extends Enum<E>> Node choice(String labelKey, String pointer, EntryPath<E> path, List<E> choices) {
-        return labelled(words.text(labelKey), pointer, "", new Choices<>(this, pointer, path).buttons(choices));
+    /** One of a few words, in a row of buttons, for an entry that a setup has once. */
+    public <E extends Enum<E>> Node choice(Choice<?, E> entry) {
+        return choice(entry, entry.path());
+    }
+
+    /** The same, kept in another way than as it is; for an entry whose change changes others. */
+    public <E extends Enum<E>> Node choice(Choice<?, E> entry, EntryPath<E> path) {
+        return labelled(
+                words.text(entry.labelKey()), path.pointer(), "", new Choices<>(this, path).buttons(entry.answers()));
+    }
+
+    /** One of a few words of the record that is at a place. */
+    public <R, E extends Enum<E>> Node choiceIn(Choice<R, E> entry, EntryPath<R> record) {
+        return choice(entry, entry.at(record));
     }
 
     /** An entry that is not kept in the setup, under its label. */

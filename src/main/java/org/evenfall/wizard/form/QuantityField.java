@@ -1,5 +1,6 @@
 package org.evenfall.wizard.form;
 
+import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -13,48 +14,49 @@ import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberReading;
 import org.evenfall.quantity.NumberText;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.FieldSpec;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.Measured;
+import org.evenfall.setup.path.Range;
 
 /**
  * One measured value: the field, its unit, and the two readings of a number that can be read two ways.
  *
  * @param form the form it belongs to
- * @param spec its units and limits
+ * @param kind its units and limits
  * @param path where it is kept
  */
-record QuantityField(Form form, FieldSpec spec, EntryPath<EnteredQuantity> path) {
+public record QuantityField(Form form, Measured kind, EntryPath<EnteredQuantity> path) {
 
     /** The field with its unit at the right. */
-    HBox box(String pointer, String label) {
+    HBox box(String label) {
         TextField field = new TextField();
-        field.setId(pointer);
         field.setPrefColumnCount(7);
         field.setAccessibleText(label);
         bind(field);
         HBox box = new HBox(field);
         box.getStyleClass().add("with-unit");
         box.setAlignment(Pos.CENTER_LEFT);
-        if (spec.units().size() > 1) {
+        if (units().size() > 1) {
             box.getChildren().add(unitChoice(label));
-        } else if (!spec.base().symbol().isEmpty()) {
-            box.getChildren().add(new Label(spec.base().symbol()));
+        } else if (!unit().symbol().isEmpty()) {
+            box.getChildren().add(new Label(unit().symbol()));
         }
         return box;
     }
 
     private ChoiceBox<Unit> unitChoice(String label) {
         ChoiceBox<Unit> choice = new ChoiceBox<>();
-        choice.getItems().setAll(spec.units());
+        choice.getItems().setAll(units());
         choice.setConverter(Choices.converter(Unit::symbol));
         choice.setAccessibleText(label + ": " + form.words().text("form.unit"));
         choice.setMinWidth(Region.USE_PREF_SIZE);
         form.follow(() -> {
             Unit unit = path.get(form.model().setup()).unit();
-            choice.setValue(unit == Unit.NONE ? spec.base() : unit);
+            choice.setValue(unit == Unit.NONE ? unit() : unit);
         });
         choice.valueProperty().addListener((property, old, unit) -> {
             EnteredQuantity now = path.get(form.model().setup());
-            if (unit != null && now.unit() != unit && !(now.unit() == Unit.NONE && unit == spec.base())) {
+            if (unit != null && now.unit() != unit && !(now.unit() == Unit.NONE && unit == unit())) {
                 form.model().set(path, now.withUnit(unit));
             }
         });
@@ -62,11 +64,12 @@ record QuantityField(Form form, FieldSpec spec, EntryPath<EnteredQuantity> path)
     }
 
     /** Connects a field to its place: what is typed goes in with the unit in use, other changes come back. */
-    void bind(TextField field) {
+    public void bind(TextField field) {
+        field.setId(path.pointer());
         field.textProperty().addListener((property, old, text) -> {
             EnteredQuantity now = path.get(form.model().setup());
             if (!now.text().equals(text)) {
-                Unit unit = now.unit() == Unit.NONE && spec.base() != Unit.NONE ? spec.base() : now.unit();
+                Unit unit = now.unit() == Unit.NONE && unit() != Unit.NONE ? unit() : now.unit();
                 form.model().set(path, new EnteredQuantity(text, unit));
             }
         });
@@ -103,22 +106,40 @@ record QuantityField(Form form, FieldSpec spec, EntryPath<EnteredQuantity> path)
         return button;
     }
 
+    private List<Unit> units() {
+        return kind.units(form.model().setup());
+    }
+
+    /** The unit that is assumed while none is chosen. */
+    Unit unit() {
+        return units().get(0);
+    }
+
     /** The usual range in words; empty where nothing is unusual. */
     String hint() {
-        boolean limited = spec.usualLow() > spec.low() || spec.usualHigh() < spec.high();
-        return !limited || spec.usualLow() == spec.usualHigh()
+        Range range = kind.range(form.model().setup());
+        boolean limited = range.usual().low() > range.possible().low()
+                || range.usual().high() < range.possible().high();
+        double low = range.inShownUnit(range.usual().low());
+        double high = range.inShownUnit(range.usual().high());
+        return !limited || low == high
                 ? ""
                 : form.words()
                         .text(
                                 "form.usual",
-                                Arg.number(spec.usualLow(), decimals(spec.usualLow()), Unit.NONE),
-                                Arg.number(spec.usualHigh(), decimals(spec.usualHigh()), spec.base()));
+                                Arg.number(low, decimals(low), Unit.NONE),
+                                Arg.number(high, decimals(high), range.shown()));
     }
 
     private static int decimals(double limit) {
-        if (limit == Math.rint(limit)) {
+        if (isWhole(limit)) {
             return 0;
         }
-        return limit * 10 == Math.rint(limit * 10) ? 1 : 2;
+        return isWhole(limit * 10) ? 1 : 2;
+    }
+
+    /** Whole but for the rounding of a unit's conversion. */
+    private static boolean isWhole(double value) {
+        return Math.abs(value - Math.rint(value)) < 1e-9;
     }
 }

@@ -10,6 +10,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.util.Subscription;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.path.EntryPath;
 
 /**
  * The state of the wizard: the setup as typed, its assessment, made anew with every change, and what can be undone. Knows

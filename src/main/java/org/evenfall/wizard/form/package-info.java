@@ -6,3 +6,4 @@
 package org.evenfall.wizard.form;
 
 import org.jspecify.annotations.NullMarked;
+
