@@ -8,14 +8,14 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
-import org.evenfall.sign.KeyException;
-import org.evenfall.page.NoPrinter;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Severity;
 import org.evenfall.finding.Step;
+import org.evenfall.page.NoPrinter;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.path.CardPaths;
+import org.evenfall.sign.KeyException;
 import org.evenfall.wizard.form.FindingView;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.VisibleWhen;
@@ -168,7 +168,7 @@ final class CardStep implements StepView {
     private void draw() {
         if (front) {
             work.draw(
-                    form.model().setup(), form.model().assessment(), preview::show, problem -> document.tell(form.words()
+                    form.model().setup(), form.model().assessment(), preview::show, problem -> document.showNotice(form.words()
                             .text("card.noPreview", Arg.text(reason(problem)))));
         }
     }

@@ -6,9 +6,9 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.PasswordField;
 import javafx.scene.layout.VBox;
-import org.evenfall.sign.KeyRing;
 import org.evenfall.finding.Arg;
 import org.evenfall.setup.entry.CardEntries;
+import org.evenfall.sign.KeyRing;
 import org.evenfall.wizard.form.Disclosure;
 import org.evenfall.wizard.form.Form;
 

@@ -23,11 +23,11 @@ import org.evenfall.setup.KeptProducts;
 import org.evenfall.setup.ReadingPass;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TestedProductEntry;
+import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.store.InputFileException;
 import org.evenfall.store.LibraryCsv;
 import org.evenfall.wizard.form.Choices;
-import org.evenfall.setup.path.EntryPath;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Slot;
 

@@ -15,10 +15,10 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.CheckAnswers;
 import org.evenfall.setup.entry.CheckEntry;
 import org.evenfall.setup.entry.MachineCheckEntries;
+import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.MachineCheckPaths;
 import org.evenfall.wizard.form.Choices;
 import org.evenfall.wizard.form.Column;
-import org.evenfall.setup.path.EntryPath;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.TextEntry;
@@ -90,6 +90,7 @@ return EntryTable.rows(form, MachineCheckPaths.VANES, List.of(
 
     private Node checks() {
         GridPane grid = new GridPane();
+        grid.setId(MachineCheckPaths.CHECKS.pointer());
         grid.getStyleClass().add("rows");
         int row = 0;
         for (CheckItem item : CheckItem.values()) {

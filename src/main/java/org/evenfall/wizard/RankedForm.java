@@ -11,6 +11,7 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.RankedProduct;
 import org.evenfall.setup.TakeOverSettings;
+import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.HorizontalScrollPane;
 import org.jspecify.annotations.Nullable;
@@ -36,6 +37,7 @@ final class RankedForm {
     RankedForm(Form form) {
         this.form = form;
         this.simulation = new MatchSimulationView(form, MatchSimulation::assess, this::refresh);
+        ranked.setId(MatchPaths.CHOSEN.pointer());
         ranked.getStyleClass().add("ranked");
     }
 

@@ -6,9 +6,9 @@ import javafx.scene.Node;
 import org.evenfall.machine.Lever;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.entry.SettingsEntries;
+import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.QuantityMap;
 import org.evenfall.setup.path.SettingsPaths;
-import org.evenfall.setup.path.EntryPath;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Slot;
 

@@ -14,9 +14,9 @@ import org.evenfall.setup.DefaultSieves;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.ProductEntries;
 import org.evenfall.setup.entry.SievingEntry;
+import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.setup.path.QuantityList;
-import org.evenfall.setup.path.EntryPath;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.GridKeys;
@@ -66,6 +66,7 @@ final class SieveForm {
     private Node amounts(Shape shape) {
         String unit = ProductPaths.SIEVING_AMOUNTS.units(form.model().setup()).get(0).symbol();
         GridPane grid = new GridPane();
+        grid.setId(SIEVINGS.pointer());
         grid.getStyleClass().add("rows");
         GridKeys keys = new GridKeys(grid);
         for (int sample = 0; sample < shape.samples(); sample++) {

@@ -6,8 +6,8 @@ import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.entry.TestedProductEntry;
-import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
 

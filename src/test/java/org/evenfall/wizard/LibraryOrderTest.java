@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.setup.ReadSetup;
+import org.evenfall.setup.ReadingPass;
+import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TestedProductEntry;
+import org.evenfall.setup.path.MatchPaths;
 import org.junit.jupiter.api.Test;
 
 /** The order of tested products in the library's list. */
@@ -25,9 +29,12 @@ class LibraryOrderTest {
             entry("c", "24", "0,75"),
             entry("e", "27,9 m", "7.5 kg/L"));
 
+    private static final ReadSetup READ =
+            ReadingPass.read(MatchPaths.LIBRARY.path().set(Setup.EMPTY, LIBRARY));
+
     private static List<String> names(LibraryOrder order, String search) {
         return order
-                .places(LIBRARY, search, entry -> entry.name().equals("b") ? "granular urea" : "prilled urea")
+                .places(READ, search, entry -> entry.name().equals("b") ? "granular urea" : "prilled urea")
                 .stream()
                 .map(place -> LIBRARY.get(place).name())
                 .toList();

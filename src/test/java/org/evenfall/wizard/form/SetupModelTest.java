@@ -9,14 +9,15 @@ import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.Setup;
-import org.evenfall.setup.entry.StartEntries;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.StartPaths;
 import org.junit.jupiter.api.Test;
 
 /** Changes, undo and followers of the model. */
 class SetupModelTest {
 
     private static final EntryPath<String> FARM =
-            EntryPath.of(Setup::start, Setup::withStart).then(StartEntries::farm, StartEntries::withFarm);
+            StartPaths.FARM.path();
 
     private final List<Setup> saved = new ArrayList<>();
     private final SetupModel model = new SetupModel(Setup.EMPTY, Assessor::assess, saved::add);
