@@ -14,10 +14,12 @@ import org.evenfall.finding.Severity;
 import org.evenfall.finding.Step;
 import org.evenfall.page.NoPrinter;
 import org.evenfall.setup.Assessment;
+import org.evenfall.setup.CardResult;
 import org.evenfall.setup.path.CardPaths;
 import org.evenfall.sign.KeyException;
 import org.evenfall.wizard.form.FindingView;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Lines;
 import org.evenfall.wizard.form.VisibleWhen;
 import org.evenfall.wizard.picture.CardPreview;
 
@@ -107,17 +109,16 @@ final class CardStep implements StepView {
         Button show = form.button("card.makeAndOpen", this::makeAndOpen);
         Button print = form.button("card.print", this::print);
         form.follow(() -> {
-            Assessment assessment = form.model().assessment();
-            boolean may = assessment.card().cardAllowed() || assessment.card().findingOnly();
+            boolean may = mayBeMade();
             make.setDisable(!may);
             show.setDisable(!may);
             print.setDisable(!may);
-            open.getChildren()
-                    .setAll(
-                            may
-                                    ? List.of()
-                                    : open(assessment).stream().map(this::lead).toList());
         });
+        Lines.of(
+                form,
+                open,
+                () -> mayBeMade() ? List.of() : open(form.model().assessment()),
+                this::linkToStep);
         return form.group(
                 "card.sign",
                 VisibleWhen.sentence(form, "figure-line", this::state),
@@ -130,13 +131,18 @@ final class CardStep implements StepView {
                         form.button("card.folder", () -> context.reveal().accept(work.folder()))));
     }
 
+    private boolean mayBeMade() {
+        CardResult card = form.model().assessment().card();
+        return card.cardAllowed() || card.findingOnly();
+    }
+
     private String state() {
         var card = form.model().assessment().card();
         return form.words()
                 .text(card.findingOnly() ? "card.findingOnly" : card.cardAllowed() ? "card.may" : "card.mayNot");
     }
 
-    /** What stands between this setup and a card: all that stops, then all that is missing, in the order of the steps. */
+    /** What keeps this setup from a card: all that stops, then all that is missing, in the order of the steps. */
     static List<Finding> open(Assessment assessment) {
         Set<String> seen = new LinkedHashSet<>();
         List<Finding> open = new ArrayList<>();
@@ -153,15 +159,15 @@ final class CardStep implements StepView {
         return open;
     }
 
-    /** One open thing that leads to its step. */
-    private Button lead(Finding finding) {
-        Button lead = new Button(
+    /** A button for something open, which brings its step to the front. */
+    private Button linkToStep(Finding finding) {
+        Button link = new Button(
                 form.words().choice(finding.step()) + ": " + form.words().of(finding));
-        lead.setGraphic(FindingView.mark(finding.severity()));
-        lead.setWrapText(true);
-        lead.getStyleClass().add("lead");
-        lead.setOnAction(event -> document.go(finding.step()));
-        return lead;
+        link.setGraphic(FindingView.mark(finding.severity()));
+        link.setWrapText(true);
+        link.getStyleClass().add("lead");
+        link.setOnAction(event -> document.go(finding.step()));
+        return link;
     }
 
     /** Draws the preview anew when this step is in front. */

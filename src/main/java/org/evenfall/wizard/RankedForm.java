@@ -33,6 +33,7 @@ final class RankedForm {
     private final Form form;
     private final VBox ranked = new VBox();
     private final MatchSimulationView simulation;
+    private @Nullable Content content;
 
     RankedForm(Form form) {
         this.form = form;
@@ -51,9 +52,17 @@ final class RankedForm {
                 form.sentence("match.model"));
     }
 
+    /** What the table shows: it is made anew only when that is another. */
+    private record Content(@Nullable MatchResult match, String chosen) {}
+
     private void refresh() {
-        ranked.getChildren().setAll(table(simulation.match()));
-        simulation.node().setDisable(!(ranked.getChildren().get(0) instanceof HorizontalScrollPane));
+        Content now = new Content(
+                simulation.match(), MatchPaths.CHOSEN.get(form.model().setup()));
+        if (!now.equals(content)) {
+            content = now;
+            ranked.getChildren().setAll(table(now.match()));
+            simulation.node().setDisable(now.match() == null || now.match().ranked().isEmpty());
+        }
     }
 
     private Node table(@Nullable MatchResult match) {

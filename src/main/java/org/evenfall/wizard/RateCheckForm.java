@@ -2,6 +2,7 @@ package org.evenfall.wizard;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
@@ -21,6 +22,7 @@ import org.evenfall.wizard.form.Column;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Lines;
 import org.evenfall.wizard.form.RepeatedPart;
 import org.evenfall.wizard.form.VisibleWhen;
 import org.jspecify.annotations.Nullable;
@@ -184,19 +186,22 @@ EntryTable.rows(form, RatePaths.SPEED_RUNS, List.of(
     Node attempts() {
         VBox lines = new VBox();
         lines.getStyleClass().add("attempts");
-        form.follow(() -> {
-            List<BucketResult> tests = form.model().assessment().rate().bucketTests();
-            lines.getChildren().clear();
-            for (int i = 0; i < tests.size(); i++) {
-                Label line = new Label(attempt(form.words(), i + 1, tests.get(i)));
-                line.setWrapText(true);
-                lines.getChildren().add(line);
-            }
+        Lines.of(form, lines, this::attempted, attempt -> {
+            Label line = new Label(attempt);
+            line.setWrapText(true);
+            return line;
         });
         return VisibleWhen.when(
                 form,
                 () -> !form.model().assessment().rate().bucketTests().isEmpty(),
                 form.group("rate.attempts", lines));
+    }
+
+    private List<String> attempted() {
+        List<BucketResult> tests = form.model().assessment().rate().bucketTests();
+        return IntStream.range(0, tests.size())
+                .mapToObj(i -> attempt(form.words(), i + 1, tests.get(i)))
+                .toList();
     }
 
     static String attempt(Sentences words, int number, BucketResult test) {

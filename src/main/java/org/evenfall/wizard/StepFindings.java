@@ -15,6 +15,7 @@ final class StepFindings extends VBox {
     private static final int MOST_LINES = 5;
 
     private final Sentences words;
+    private List<Finding> shown = List.of();
 
     StepFindings(Sentences words) {
         this.words = words;
@@ -23,12 +24,17 @@ final class StepFindings extends VBox {
 
     /** Shows the findings of a step; what is missing is named at the foot only. */
     void show(List<Finding> own) {
-        getChildren()
-                .setAll(own.stream()
-                        .filter(finding -> !missing(finding))
-                        .limit(MOST_LINES)
-                        .map(finding -> FindingView.line(words, finding))
-                        .toList());
+        List<Finding> now = own.stream()
+                .filter(finding -> !missing(finding))
+                .limit(MOST_LINES)
+                .toList();
+        if (!now.equals(shown)) {
+            shown = now;
+            getChildren()
+                    .setAll(now.stream()
+                            .map(finding -> FindingView.line(words, finding))
+                            .toList());
+        }
     }
 
     /** What stops the step, else what is missing, else the first warning, else that the step is done. */

@@ -23,6 +23,7 @@ import org.evenfall.trays.Uniformity;
 import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.FindingView;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Lines;
 import org.evenfall.wizard.form.VisibleWhen;
 import org.jspecify.annotations.Nullable;
 
@@ -181,15 +182,7 @@ final class TraysOutcome {
     Node advice() {
         VBox reasons = new VBox();
         reasons.getStyleClass().add("attempts");
-        form.follow(() -> {
-            Advice advice = form.model().assessment().trays().advice();
-            reasons.getChildren().clear();
-            if (advice != null) {
-                for (Finding reason : advice.reasons()) {
-                    reasons.getChildren().add(FindingView.line(form.words(), reason));
-                }
-            }
-        });
+        Lines.of(form, reasons, this::reasons, reason -> FindingView.line(form.words(), reason));
         Label next = VisibleWhen.sentence(form, "figure-line", () -> headline(form.words(), advised()));
         next.getStyleClass().add("next");
         return form.group(
@@ -201,6 +194,11 @@ final class TraysOutcome {
                         form,
                         () -> form.model().assessment().machine().levers().size() > 1,
                         form.choice(TrayPaths.TWO_LEVERS)));
+    }
+
+    private List<Finding> reasons() {
+        Advice advice = advised();
+        return advice == null ? List.of() : advice.reasons();
     }
 
     private @Nullable Advice advised() {

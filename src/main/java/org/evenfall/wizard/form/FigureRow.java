@@ -2,6 +2,7 @@ package org.evenfall.wizard.form;
 
 import java.util.List;
 import java.util.function.Supplier;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
@@ -21,15 +22,10 @@ public final class FigureRow extends FlowPane {
     /** @param figures the figures now; the row takes no room without any */
     public FigureRow(Form form, Supplier<List<Figure>> figures) {
         getStyleClass().add("figure-row");
-        form.follow(() -> {
-            List<Figure> now = figures.get();
-            getChildren().setAll(now.stream().map(FigureRow::tile).toList());
-            setManaged(!now.isEmpty());
-            setVisible(!now.isEmpty());
-        });
+        Lines.of(form, this, figures, FigureRow::tile);
     }
 
-    private static VBox tile(Figure figure) {
+    private static Node tile(Figure figure) {
         Label name = new Label(figure.name());
         name.getStyleClass().add("figure-name");
         name.setMinWidth(Region.USE_PREF_SIZE);

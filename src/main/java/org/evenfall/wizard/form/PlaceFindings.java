@@ -1,6 +1,5 @@
 package org.evenfall.wizard.form;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -45,19 +44,18 @@ final class PlaceFindings {
     private static VBox box(Form form, int most, Function<Finding, Optional<String>> place) {
         VBox box = new VBox();
         box.getStyleClass().add("told");
-        form.follow(() -> {
-            List<Node> lines = new ArrayList<>();
-            for (Finding finding : visible(form)) {
-                if (lines.size() < most) {
-                    place.apply(finding).ifPresent(name -> lines.add(FindingView.line(form.words(), name, finding)));
-                }
-            }
-            box.getChildren().setAll(lines);
-            box.setManaged(!lines.isEmpty());
-            box.setVisible(!lines.isEmpty());
-        });
-        return box;
+        return Lines.of(
+                form,
+                box,
+                () -> visible(form).stream()
+                        .flatMap(finding -> place.apply(finding).map(name -> new Line(name, finding)).stream())
+                        .limit(most)
+                        .toList(),
+                line -> FindingView.line(form.words(), line.place(), line.finding()));
     }
+
+    /** A finding with the name of the cell it is about. */
+    private record Line(String place, Finding finding) {}
 
     /** Marks each cell by the worst finding about it, by the pseudo-class of its severity; a cell's id is its pointer. */
     static void mark(Form form, List<? extends Node> cells) {
