@@ -12,6 +12,8 @@ import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -210,4 +212,32 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat(resideInAnyPackage("org.evenfall.wizard..", "org.evenfall.command.."))
             .because("Main builds the object graph by hand");
+
+    /** Classes of the physical things and of the trade that compute: neither record nor enum nor interface. */
+    private static final DescribedPredicate<JavaClass> CALCULATORS = resideInAnyPackage(
+                    "org.evenfall.granule..",
+                    "org.evenfall.flight..",
+                    "org.evenfall.machine..",
+                    "org.evenfall.rate..",
+                    "org.evenfall.reference..",
+                    "org.evenfall.trays..")
+            .and(DescribedPredicate.describe(
+                    "compute", type -> !type.isRecord() && !type.isEnum() && !type.isInterface()));
+
+    @ArchTest
+    static final ArchRule theWizardUsesNoCalculator = noClasses()
+            .that()
+            .resideInAPackage("org.evenfall.wizard..")
+            .should()
+            .dependOnClassesThat(CALCULATORS)
+            .because("a face shows records of the floors below; what is computed from them is computed in setup");
+
+    @ArchTest
+    static final ArchRule formsKnowNoStep = noClasses()
+            .that()
+            .resideInAPackage("org.evenfall.wizard.form..")
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("org.evenfall.wizard", "org.evenfall.wizard.picture..")
+                    .or(type(org.evenfall.finding.Step.class)))
+            .because("a form is used by every step");
 }

@@ -14,17 +14,17 @@ import org.evenfall.finding.Severity;
 import org.evenfall.finding.Step;
 import org.evenfall.page.NoPrinter;
 import org.evenfall.setup.Assessment;
-import org.evenfall.setup.Fields;
-import org.evenfall.setup.entry.CardEntries;
-import org.evenfall.setup.entry.CardLanguage;
-import org.evenfall.setup.entry.Paper;
+import org.evenfall.setup.CardResult;
+import org.evenfall.setup.path.CardPaths;
 import org.evenfall.sign.KeyException;
+import org.evenfall.wizard.form.FindingView;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Lines;
+import org.evenfall.wizard.form.VisibleWhen;
 import org.evenfall.wizard.picture.CardPreview;
 
 /** Step 7: the card. The preview is the page itself; it is drawn, signed and printed off the window's thread. */
 final class CardStep implements StepView {
-
-    private static final EntryPath<CardEntries> CARD = Places.CARD;
 
     private final Form form;
     private final WizardContext context;
@@ -45,7 +45,7 @@ final class CardStep implements StepView {
         this.work = new CardWork(context, this::failed);
         this.checkForm = new CheckForm(form, context, work);
         this.keyForm = new KeyForm(form, context, work, () -> {
-            document.tell("");
+            document.showNotice("");
             keyChanged();
         });
         picture.setFitToWidth(true);
@@ -85,41 +85,20 @@ final class CardStep implements StepView {
         return form.group(
                 "card.who",
                 form.row(
-                        form.text(
-                                "card.measuredByAsk",
-                                "/card/measuredBy",
-                                CARD.then(CardEntries::measuredBy, CardEntries::withMeasuredBy)),
-                        form.text(
-                                "card.signedByAsk",
-                                "/card/signedBy",
-                                CARD.then(CardEntries::signedBy, CardEntries::withSignedBy)),
-                        form.text("card.roleAsk", "/card/role", CARD.then(CardEntries::role, CardEntries::withRole)),
-                        form.text("card.dateAsk", "/card/date", CARD.then(CardEntries::date, CardEntries::withDate))));
+                        form.text(CardPaths.MEASURED_BY),
+                        form.text(CardPaths.SIGNED_BY),
+                        form.text(CardPaths.ROLE),
+                        form.text(CardPaths.DATE)));
     }
 
     private Node sheet() {
         return form.group(
                 "card.sheet",
-                form.choice(
-                        "card.paperAsk",
-                        "/card/paper",
-                        CARD.then(CardEntries::paper, CardEntries::withPaper),
-                        List.of(Paper.values())),
-                form.choice(
-                        "card.languageAsk",
-                        "/card/language",
-                        CARD.then(CardEntries::language, CardEntries::withLanguage),
-                        Form.answers(CardLanguage.class)),
+                form.choice(CardPaths.PAPER),
+                form.choice(CardPaths.LANGUAGE),
                 form.row(
-                        form.typed(
-                                "card.windStopAsk",
-                                Fields.WIND,
-                                "/card/windStop",
-                                CARD.then(CardEntries::windStop, CardEntries::withWindStop)),
-                        form.text(
-                                "card.remarksAsk",
-                                "/card/remarks",
-                                CARD.then(CardEntries::remarks, CardEntries::withRemarks))));
+                        form.quantity(CardPaths.WIND_STOP),
+                        form.text(CardPaths.REMARKS)));
     }
 
     private Node sign() {
@@ -130,17 +109,16 @@ final class CardStep implements StepView {
         Button show = form.button("card.makeAndOpen", this::makeAndOpen);
         Button print = form.button("card.print", this::print);
         form.follow(() -> {
-            Assessment assessment = form.model().assessment();
-            boolean may = assessment.card().cardAllowed() || assessment.card().findingOnly();
+            boolean may = mayBeMade();
             make.setDisable(!may);
             show.setDisable(!may);
             print.setDisable(!may);
-            open.getChildren()
-                    .setAll(
-                            may
-                                    ? List.of()
-                                    : open(assessment).stream().map(this::lead).toList());
         });
+        Lines.of(
+                form,
+                open,
+                () -> mayBeMade() ? List.of() : open(form.model().assessment()),
+                this::linkToStep);
         return form.group(
                 "card.sign",
                 VisibleWhen.sentence(form, "figure-line", this::state),
@@ -153,13 +131,18 @@ final class CardStep implements StepView {
                         form.button("card.folder", () -> context.reveal().accept(work.folder()))));
     }
 
+    private boolean mayBeMade() {
+        CardResult card = form.model().assessment().card();
+        return card.cardAllowed() || card.findingOnly();
+    }
+
     private String state() {
         var card = form.model().assessment().card();
         return form.words()
                 .text(card.findingOnly() ? "card.findingOnly" : card.cardAllowed() ? "card.may" : "card.mayNot");
     }
 
-    /** What stands between this setup and a card: all that stops, then all that is missing, in the order of the steps. */
+    /** What keeps this setup from a card: all that stops, then all that is missing, in the order of the steps. */
     static List<Finding> open(Assessment assessment) {
         Set<String> seen = new LinkedHashSet<>();
         List<Finding> open = new ArrayList<>();
@@ -176,25 +159,23 @@ final class CardStep implements StepView {
         return open;
     }
 
-    /** One open thing that leads to its step. */
-    private Button lead(Finding finding) {
-        Button lead = new Button(
+    /** A button for something open, which brings its step to the front. */
+    private Button linkToStep(Finding finding) {
+        Button link = new Button(
                 form.words().choice(finding.step()) + ": " + form.words().of(finding));
-        lead.setGraphic(FindingView.mark(finding.severity()));
-        lead.setWrapText(true);
-        lead.getStyleClass().add("lead");
-        lead.setOnAction(event -> document.go(finding.step()));
-        return lead;
+        link.setGraphic(FindingView.mark(finding.severity()));
+        link.setWrapText(true);
+        link.getStyleClass().add("lead");
+        link.setOnAction(event -> document.go(finding.step()));
+        return link;
     }
 
     /** Draws the preview anew when this step is in front. */
     private void draw() {
         if (front) {
             work.draw(
-                    form.model().setup(),
-                    form.model().assessment(),
-                    preview::show,
-                    problem -> document.tell(form.words().text("card.noPreview", Arg.text(reason(problem)))));
+                    form.model().setup(), form.model().assessment(), preview::show, problem -> document.showNotice(form.words()
+                            .text("card.noPreview", Arg.text(reason(problem)))));
         }
     }
 
@@ -215,14 +196,14 @@ final class CardStep implements StepView {
     }
 
     private void written(String file, String code) {
-        document.tell(form.words().text("card.written", Arg.text(file), Arg.text(code)));
+        document.showNotice(form.words().text("card.written", Arg.text(file), Arg.text(code)));
         keyForm.refresh();
         keyChanged();
     }
 
     private void print() {
         work.print(form.model().setup(), form.model().assessment(), done -> {
-            document.tell(form.words().text(done ? "card.printed" : "card.notPrinted"));
+            document.showNotice(form.words().text(done ? "card.printed" : "card.notPrinted"));
             keyForm.refresh();
         });
     }
@@ -234,12 +215,12 @@ final class CardStep implements StepView {
 
     private void failed(Throwable problem) {
         if (problem instanceof KeyException trouble) {
-            document.tell(form.words().choice(trouble.kind()));
+            document.showNotice(form.words().choice(trouble.kind()));
             keyForm.refresh();
         } else if (problem instanceof NoPrinter) {
-            document.tell(form.words().text("card.noPrinter"));
+            document.showNotice(form.words().text("card.noPrinter"));
         } else {
-            document.tell(form.words().text("card.notWritten", Arg.text(reason(problem))));
+            document.showNotice(form.words().text("card.notWritten", Arg.text(reason(problem))));
         }
     }
 

@@ -9,6 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.evenfall.publish.VerifyText;
 import org.evenfall.sign.VerifyResult;
+import org.evenfall.wizard.form.Form;
 
 /** Step 7: whether a card is as it was signed, by whose key, and which keys are known here. */
 final class CheckForm {

@@ -8,14 +8,15 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Step;
 import org.evenfall.machine.HeightResult;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.Fields;
-import org.evenfall.setup.entry.HeightEntries;
+import org.evenfall.setup.path.HeightPaths;
+import org.evenfall.wizard.form.EntryTable;
+import org.evenfall.wizard.form.FigureRow;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.VisibleWhen;
 import org.evenfall.wizard.picture.HeightPicture;
 
 /** Step 4: height over the top of the crop. */
 final class HeightStep implements StepView {
-
-    private static final EntryPath<HeightEntries> HEIGHT = Places.HEIGHT;
 
     private final Form form;
     private final HeightPicture picture;
@@ -49,59 +50,23 @@ final class HeightStep implements StepView {
         return new VBox(
                 form.group(
                         "height.crop",
-                        Rows.values(
-                                        form,
-                                        HEIGHT.then(HeightEntries::cropHeights, HeightEntries::withCropHeights),
-                                        "/height/cropHeights",
-                                        form.words().text("field.cropHeight"),
-                                        Fields.CROP_HEIGHT)
+                        EntryTable.values(form, HeightPaths.CROP_HEIGHTS)
                                 .node(),
-                        form.typed(
-                                "field.growth",
-                                Fields.GROWTH,
-                                "/height/growth",
-                                HEIGHT.then(HeightEntries::growth, HeightEntries::withGrowth))),
+                        form.quantity(HeightPaths.GROWTH)),
                 form.group(
                         "height.machine",
                         form.sentence("height.machineHow"),
                         form.row(
-                                form.typed(
-                                        "height.wanted",
-                                        Fields.HEIGHT_OVER_CROP,
-                                        "/height/wanted",
-                                        HEIGHT.then(HeightEntries::wanted, HeightEntries::withWanted)),
-                                form.text(
-                                        "height.reference",
-                                        "/height/referencePoint",
-                                        HEIGHT.then(HeightEntries::referencePoint, HeightEntries::withReferencePoint)),
-                                form.typed(
-                                        "field.chainPoint",
-                                        Fields.CHAIN_POINT,
-                                        "/height/chainPoint",
-                                        HEIGHT.then(HeightEntries::chainPoint, HeightEntries::withChainPoint)))),
+                                form.quantity(HeightPaths.WANTED),
+                                form.text(HeightPaths.REFERENCE_POINT),
+                                form.quantity(HeightPaths.CHAIN_POINT))),
                 form.group(
                         "height.now",
                         form.row(
-                                form.typed(
-                                        "height.left",
-                                        Fields.HITCH_HEIGHT,
-                                        "/height/left",
-                                        HEIGHT.then(HeightEntries::left, HeightEntries::withLeft)),
-                                form.typed(
-                                        "height.right",
-                                        Fields.HITCH_HEIGHT,
-                                        "/height/right",
-                                        HEIGHT.then(HeightEntries::right, HeightEntries::withRight)),
-                                form.typed(
-                                        "height.front",
-                                        Fields.HITCH_HEIGHT,
-                                        "/height/front",
-                                        HEIGHT.then(HeightEntries::front, HeightEntries::withFront)),
-                                form.typed(
-                                        "height.rear",
-                                        Fields.HITCH_HEIGHT,
-                                        "/height/rear",
-                                        HEIGHT.then(HeightEntries::rear, HeightEntries::withRear))),
+                                form.quantity(HeightPaths.LEFT),
+                                form.quantity(HeightPaths.RIGHT),
+                                form.quantity(HeightPaths.FRONT),
+                                form.quantity(HeightPaths.REAR)),
                         new FigureRow(form, this::figures),
                         VisibleWhen.sentence(form, "figure-line", this::tenCentimetres)));
     }

@@ -9,6 +9,8 @@ import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.setup.entry.CardEntries;
 import org.evenfall.sign.KeyRing;
+import org.evenfall.wizard.form.Disclosure;
+import org.evenfall.wizard.form.Form;
 
 /** Step 7: the key that signs. Opened, closed by a passphrase, brought along, made anew. */
 final class KeyForm {
@@ -81,7 +83,7 @@ final class KeyForm {
         PasswordField passphrase = secret("key.passphrase");
         Button open = form.button("key.openIt", () -> with(keys -> keys.unlock(taken(passphrase))));
         passphrase.setOnAction(event -> open.fire());
-        return form.row(form.labelledNode("key.passphrase", passphrase), form.beside(open));
+        return form.row(form.labelledNode("key.passphrase", passphrase), form.alignedButton(open));
     }
 
     private Node protecting() {
@@ -105,7 +107,7 @@ final class KeyForm {
                 form.row(
                         form.labelledNode("key.newPassphrase", first),
                         form.labelledNode("key.again", again),
-                        form.beside(close)));
+                        form.alignedButton(close)));
         return whole[0];
     }
 
@@ -121,7 +123,7 @@ final class KeyForm {
                 form,
                 "key.bringAsk",
                 form.sentence("key.bringHow"),
-                form.row(form.labelledNode("key.itsPassphrase", passphrase), form.beside(choose)));
+                form.row(form.labelledNode("key.itsPassphrase", passphrase), form.alignedButton(choose)));
         return whole[0];
     }
 

@@ -20,11 +20,16 @@ import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import org.evenfall.finding.Arg;
 import org.evenfall.setup.KeptProducts;
-import org.evenfall.setup.entry.MatchEntries;
+import org.evenfall.setup.ReadingPass;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TestedProductEntry;
-import org.evenfall.store.LibraryCsv;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.store.InputFileException;
+import org.evenfall.store.LibraryCsv;
+import org.evenfall.wizard.form.Choices;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Slot;
 
 /** The library of tested products: search, sort, add, edit, delete with undo, import, keep the product just proved. */
 final class LibraryForm {
@@ -32,15 +37,14 @@ final class LibraryForm {
     /** So many entries are listed at once; the search finds the rest. */
     static final int LISTED = 40;
 
-    private static final EntryPath<List<TestedProductEntry>> LIBRARY =
-            Places.MATCH.then(MatchEntries::library, MatchEntries::withLibrary);
+    private static final EntryPath<List<TestedProductEntry>> LIBRARY = MatchPaths.LIBRARY.path();
 
     private final Form form;
     private final SetupDocument document;
     private final TextField search = new TextField();
     private final ChoiceBox<LibraryOrder> order = new ChoiceBox<>();
     private final GridPane list = new GridPane();
-    private final VBox editor = new VBox();
+    private final Slot editor;
     private final HBox deleted = new HBox();
     private int edited = -1;
     private int listed;
@@ -49,6 +53,7 @@ final class LibraryForm {
     LibraryForm(Form form, SetupDocument document) {
         this.form = form;
         this.document = document;
+        this.editor = new Slot(form);
     }
 
     Node node() {
@@ -61,10 +66,11 @@ final class LibraryForm {
         search.textProperty().addListener((seen, old, text) -> refresh());
         order.setId("library.order");
         order.getItems().setAll(LibraryOrder.values());
-        order.setConverter(Form.converter(form.words()::choice));
+        order.setConverter(Choices.converter(form.words()::choice));
         order.setAccessibleText(form.words().text("library.order"));
         order.setValue(LibraryOrder.AS_ENTERED);
         order.valueProperty().addListener((seen, old, how) -> refresh());
+        list.setId(LIBRARY.pointer());
         list.getStyleClass().add("rows");
         deleted.getStyleClass().add("closer");
         Button keep = form.button("library.keep", this::keep);
@@ -75,7 +81,7 @@ final class LibraryForm {
                 form.sentence("match.libraryWhy"),
                 form.row(form.button("library.add", this::add), form.button("match.import", this::chooseTable), keep),
                 form.row(search, new Label(form.words().text("library.order")), order),
-                form.told("/match/library"),
+                form.findings(LIBRARY.pointer()),
                 list,
                 deleted,
                 editor);
@@ -99,7 +105,8 @@ final class LibraryForm {
         }
         listed = library.size();
         List<Integer> places = order.getValue()
-                .places(library, search.getText(), entry -> form.words().choice(entry.form()));
+                .places(
+                        ReadingPass.read(form.model().setup()), search.getText(), entry -> form.words().choice(entry.form()));
         list.getChildren().clear();
         for (int row = 0; row < Math.min(LISTED, places.size()); row++) {
             line(row, places.get(row), library.get(places.get(row)));
@@ -152,10 +159,13 @@ final class LibraryForm {
 
     private void edit(int place) {
         edited = place;
-        editor.getChildren().clear();
+        editor.clear();
         if (place >= 0) {
-            editor.getChildren().setAll(new TestedProductForm(form, LIBRARY, place, () -> edit(-1)).node());
-            editor.lookupAll("#/match/library/" + place + "/name").forEach(Node::requestFocus);
+            editor.show(part -> new TestedProductForm(part, place, () -> edit(-1)).node());
+            String name = MatchPaths.TESTED_NAME
+                    .at(MatchPaths.LIBRARY.item(place))
+                    .pointer();
+            editor.lookupAll("#" + name).forEach(Node::requestFocus);
         }
     }
 
@@ -191,7 +201,7 @@ final class LibraryForm {
     private void keep() {
         kept().ifPresent(entry -> {
             form.model().change(setup -> LIBRARY.set(setup, KeptProducts.join(LIBRARY.get(setup), List.of(entry))));
-            document.tell(form.words().text("library.keptNow", Arg.text(entry.name())));
+            document.showNotice(form.words().text("library.keptNow", Arg.text(entry.name())));
         });
     }
 
@@ -210,9 +220,10 @@ final class LibraryForm {
         try {
             List<TestedProductEntry> more = LibraryCsv.read(Files.readString(file), String.valueOf(file.getFileName()));
             form.model().change(setup -> LIBRARY.set(setup, KeptProducts.join(LIBRARY.get(setup), more)));
-            document.tell(form.words().text("match.imported", Arg.count(more.size())));
+            document.showNotice(form.words().text("match.imported", Arg.count(more.size())));
         } catch (InputFileException | IOException problem) {
-            document.tell(form.words().text("desk.unreadable", Arg.text(String.valueOf(problem.getMessage()))));
+            document.showNotice(
+                    form.words().text("document.unreadable", Arg.text(String.valueOf(problem.getMessage()))));
         }
     }
 }

@@ -1,62 +1,67 @@
 package org.evenfall.wizard;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import org.evenfall.quantity.EnteredQuantity;
-import org.evenfall.quantity.NumberReading;
-import org.evenfall.quantity.NumberText;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.evenfall.setup.ReadSetup;
 import org.evenfall.setup.entry.TestedProductEntry;
+import org.evenfall.setup.path.MatchPaths;
+import org.evenfall.setup.path.Quantity;
 
-/** Which tested products are listed and in which order: places in the library, for it keeps the order they came in. */
+/** The order in which tested products are listed. The library itself keeps the order in which they were entered. */
 enum LibraryOrder {
     AS_ENTERED,
     NAME,
     WIDTH,
     DENSITY;
 
-    private Comparator<TestedProductEntry> order() {
+    /** Compares two entries of a library by their index in it. */
+    private Comparator<Integer> order(ReadSetup read) {
+        List<TestedProductEntry> library = MatchPaths.LIBRARY.get(read.setup());
         return switch (this) {
-            // every entry equals every other: a stable sort leaves them as they came
-            case AS_ENTERED -> Comparator.comparingInt(entry -> 0);
-            case NAME -> Comparator.comparing(entry -> entry.name().toLowerCase(Locale.ROOT));
-            case WIDTH -> Comparator.comparingDouble(entry -> number(entry.width()));
-            case DENSITY -> Comparator.comparingDouble(entry -> number(entry.bulkDensity()));
+            case AS_ENTERED -> Comparator.naturalOrder();
+            case NAME -> Comparator.comparing(i -> library.get(i).name().toLowerCase(Locale.ROOT));
+            case WIDTH -> byNumber(read, MatchPaths.TESTED_WIDTH);
+            case DENSITY -> byNumber(read, MatchPaths.TESTED_BULK_DENSITY);
         };
     }
 
-    /** Places of the entries that hold every word of the search, in this order; entries of no name stay in. */
-    List<Integer> places(
-            List<TestedProductEntry> library,
-            String search,
-            java.util.function.Function<TestedProductEntry, String> kind) {
-        List<Integer> places = new ArrayList<>();
-        String[] words = search.strip().toLowerCase(Locale.ROOT).split("\\s+", -1);
-        for (int i = 0; i < library.size(); i++) {
-            TestedProductEntry entry = library.get(i);
-            String text = String.join(
-                            " ",
-                            entry.id(),
-                            entry.name(),
-                            kind.apply(entry),
-                            entry.source(),
-                            entry.width().text())
-                    .toLowerCase(Locale.ROOT);
-            boolean all = true;
-            for (String word : words) {
-                all &= text.contains(word);
-            }
-            if (all) {
-                places.add(i);
-            }
-        }
-        places.sort(Comparator.comparing(library::get, order()));
-        return places;
+    /** By a number as it was read, whatever unit it was typed in; what cannot be read comes last. */
+    private static Comparator<Integer> byNumber(ReadSetup read, Quantity<TestedProductEntry> entry) {
+        return Comparator.comparing(
+                i -> read.numbers().get(entry.at(MatchPaths.LIBRARY.item(i)).pointer()),
+                Comparator.nullsLast(Comparator.naturalOrder()));
     }
 
-    /** A number to sort by; what cannot be read comes last. */
-    private static double number(EnteredQuantity typed) {
-        return NumberText.read(typed.text()) instanceof NumberReading.Value value ? value.value() : Double.MAX_VALUE;
+    /**
+     * Indices in the library of the entries that contain every word of the search, in this order.
+     *
+     * @param read the setup with the library
+     * @param kind the kind of product in words, which is searched too
+     */
+    List<Integer> places(ReadSetup read, String search, Function<TestedProductEntry, String> kind) {
+        List<TestedProductEntry> library = MatchPaths.LIBRARY.get(read.setup());
+        String[] words = search.strip().toLowerCase(Locale.ROOT).split("\\s+", -1);
+        return IntStream.range(0, library.size())
+                .filter(i -> containsAll(library.get(i), kind, words))
+                .boxed()
+                .sorted(order(read))
+                .toList();
+    }
+
+    private static boolean containsAll(
+            TestedProductEntry entry, Function<TestedProductEntry, String> kind, String[] words) {
+        String text = String.join(
+                        " ",
+                        entry.id(),
+                        entry.name(),
+                        kind.apply(entry),
+                        entry.source(),
+                        entry.width().text())
+                .toLowerCase(Locale.ROOT);
+        return Arrays.stream(words).allMatch(text::contains);
     }
 }

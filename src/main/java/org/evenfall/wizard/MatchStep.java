@@ -6,8 +6,8 @@ import javafx.scene.layout.VBox;
 import org.evenfall.finding.Step;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.PatternOverlay;
-import org.evenfall.setup.entry.MatchEntries;
-import org.evenfall.setup.entry.YesNo;
+import org.evenfall.setup.path.MatchPaths;
+import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.picture.MatchPicture;
 import org.evenfall.wizard.picture.PatternPicture;
 import org.evenfall.wizard.picture.PictureStack;
@@ -73,29 +73,14 @@ final class MatchStep implements StepView {
 
     @Override
     public Node entries() {
-        VBox settings = new VBox();
-        SettingsForm.follow(
-                form,
-                settings,
-                "/match/settings",
-                Places.MATCH.then(MatchEntries::settings, MatchEntries::withSettings));
+        Node settings = SettingsForm.of(form, MatchPaths.SETTINGS.only());
         return new VBox(
                 new RankedForm(form).node(),
                 form.group(
                         "match.without",
                         form.row(
-                                form.choice(
-                                        "match.startWithout",
-                                        "/match/startWithoutReference",
-                                        Places.MATCH.then(
-                                                MatchEntries::startWithoutReference,
-                                                MatchEntries::withStartWithoutReference),
-                                        Form.answers(YesNo.class)),
-                                form.choice(
-                                        "match.trayTestOnly",
-                                        "/match/trayTestOnly",
-                                        Places.MATCH.then(MatchEntries::trayTestOnly, MatchEntries::withTrayTestOnly),
-                                        Form.answers(YesNo.class)))),
+                                form.choice(MatchPaths.START_WITHOUT_REFERENCE),
+                                form.choice(MatchPaths.TRAY_TEST_ONLY))),
                 form.group("match.settings", form.sentence("match.settingsWhy"), settings),
                 new LibraryForm(form, document).node());
     }

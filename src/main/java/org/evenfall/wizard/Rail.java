@@ -2,6 +2,7 @@ package org.evenfall.wizard;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.IntConsumer;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.DoubleProperty;
@@ -10,19 +11,25 @@ import javafx.css.PseudoClass;
 import javafx.scene.control.Button;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import javafx.scene.shape.Circle;
+import javafx.scene.shape.Shape;
 import javafx.scene.text.Text;
 import org.evenfall.finding.Sentences;
+import org.evenfall.finding.Severity;
+import org.evenfall.finding.Step;
 import org.evenfall.setup.StepState;
+import org.evenfall.wizard.form.FindingView;
 
 /** The steps at the left: number, name, state by shape and word, one line of result. Made once, then only updated. */
 final class Rail extends VBox {
 
     private static final PseudoClass FRONT = PseudoClass.getPseudoClass("front");
 
-    /** Wide lines leave room for the mark and the padding, in lines of text. */
-    private static final double BESIDE_TEXT_EM = 4.6;
+    /** Room that a line with a name leaves for the mark and the padding, in lines of text. */
+    private static final double MARK_AND_PADDING_EM = 4.6;
 
-    private static final double BESIDE_NUMBER_EM = 3;
+    /** The same of a line with a number only. */
+    private static final double NUMBER_PADDING_EM = 3;
 
     private final Sentences words;
     private final DoubleProperty wrapWidth = new SimpleDoubleProperty();
@@ -37,7 +44,7 @@ final class Rail extends VBox {
             int index = i;
             Text name = text("rail-name");
             Text detail = text("rail-detail");
-            HBox graphic = new HBox(FindingView.shape(StepState.OPEN), new VBox(name, detail));
+            HBox graphic = new HBox(mark(StepState.OPEN), new VBox(name, detail));
             graphic.getStyleClass().add("rail-line");
             Button button = new Button();
             button.setGraphic(graphic);
@@ -58,12 +65,11 @@ final class Rail extends VBox {
         return text;
     }
 
-    /** Shows how every step stands, and which one is in front. */
-    void update(SetupModel model, int front, boolean numbersOnly, double em) {
+    /** Shows the state of every step, and which one is in front. */
+    void update(Map<Step, StepState> states, int front, boolean numbersOnly, double em) {
         for (int i = 0; i < lines.size(); i++) {
             Line line = lines.get(i);
-            StepState state =
-                    model.assessment().states().getOrDefault(line.view().step(), StepState.OPEN);
+            StepState state = states.getOrDefault(line.view().step(), StepState.OPEN);
             String result = line.view().result();
             String name = words.choice(line.view().step());
             String detail = words.choice(state) + (result.isBlank() ? "" : " · " + result);
@@ -72,17 +78,31 @@ final class Rail extends VBox {
             line.detail().setManaged(!numbersOnly);
             if (!state.equals(line.graphic().getUserData())) {
                 line.graphic().setUserData(state);
-                line.graphic().getChildren().set(0, FindingView.shape(state));
+                line.graphic().getChildren().set(0, mark(state));
             }
             line.button().setAccessibleText(name + ", " + detail);
             line.button().pseudoClassStateChanged(FRONT, i == front);
         }
-        wrap((numbersOnly ? BESIDE_NUMBER_EM : BESIDE_TEXT_EM) * em, em);
+        wrap((numbersOnly ? NUMBER_PADDING_EM : MARK_AND_PADDING_EM) * em, em);
     }
 
-    /** A button does not ask its graphic how high it is at a width, so the text is told where to wrap. */
-    private void wrap(double beside, double em) {
+    /** A button does not ask its graphic for its height at a width, so the text gets the width at which it wraps. */
+    private void wrap(double padding, double em) {
         wrapWidth.unbind();
-        wrapWidth.bind(Bindings.max(em, prefWidthProperty().subtract(beside)));
+        wrapWidth.bind(Bindings.max(em, prefWidthProperty().subtract(padding)));
+    }
+
+    /** The shape of a state: filled circle, ring, triangle or square. */
+    private static Shape mark(StepState state) {
+        return switch (state) {
+            case DONE -> {
+                Shape circle = new Circle(6);
+                circle.getStyleClass().addAll("mark", "done");
+                yield circle;
+            }
+            case OPEN -> FindingView.mark(Severity.NOTE);
+            case WARNED -> FindingView.mark(Severity.WARN);
+            case STOPPED -> FindingView.mark(Severity.STOP);
+        };
     }
 }

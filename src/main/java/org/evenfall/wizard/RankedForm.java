@@ -10,9 +10,10 @@ import org.evenfall.finding.Arg;
 import org.evenfall.quantity.Unit;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.RankedProduct;
-import org.evenfall.setup.entry.MatchEntries;
-import org.evenfall.setup.entry.Setup;
-import org.evenfall.setup.entry.TestedProductEntry;
+import org.evenfall.setup.TakeOverSettings;
+import org.evenfall.setup.path.MatchPaths;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.HorizontalScrollPane;
 import org.jspecify.annotations.Nullable;
 
 /** The tested products, nearest first, one to choose; and how often each would be the nearest. */
@@ -31,23 +32,37 @@ final class RankedForm {
 
     private final Form form;
     private final VBox ranked = new VBox();
-    private final MatchSimulation closer;
+    private final MatchSimulationView simulation;
+    private @Nullable Content content;
 
     RankedForm(Form form) {
         this.form = form;
-        this.closer = new MatchSimulation(form, this::refresh);
+        this.simulation = new MatchSimulationView(form, MatchSimulation::assess, this::refresh);
+        ranked.setId(MatchPaths.CHOSEN.pointer());
         ranked.getStyleClass().add("ranked");
     }
 
     Node node() {
         form.follow(this::refresh);
         return form.group(
-                "match.ranked", ranked, form.sentence("match.redrawnWhy"), closer.node(), form.sentence("match.model"));
+                "match.ranked",
+                ranked,
+                form.sentence("match.redrawnWhy"),
+                simulation.node(),
+                form.sentence("match.model"));
     }
 
+    /** What the table shows: it is made anew only when that is another. */
+    private record Content(@Nullable MatchResult match, String chosen) {}
+
     private void refresh() {
-        ranked.getChildren().setAll(table(closer.match()));
-        closer.node().setDisable(!(ranked.getChildren().get(0) instanceof HorizontalScrollPane));
+        Content now = new Content(
+                simulation.match(), MatchPaths.CHOSEN.get(form.model().setup()));
+        if (!now.equals(content)) {
+            content = now;
+            ranked.getChildren().setAll(table(now.match()));
+            simulation.node().setDisable(now.match() == null || now.match().ranked().isEmpty());
+        }
     }
 
     private Node table(@Nullable MatchResult match) {
@@ -71,7 +86,7 @@ final class RankedForm {
             choose.setToggleGroup(group);
             choose.setSelected(
                     reference.id().equals(form.model().setup().match().chosen()));
-            choose.setOnAction(event -> form.model().change(setup -> chosen(setup, reference.id())));
+            choose.setOnAction(event -> form.model().change(setup -> TakeOverSettings.from(setup, reference.id())));
             Label verdict = new Label(form.words().choice(reference.verdict()));
             verdict.getStyleClass().add("beneath");
             grid.addRow(
@@ -106,18 +121,5 @@ final class RankedForm {
         String digits = form.words().number(value, decimals, unit);
         boolean nothing = digits.chars().noneMatch(sign -> sign >= '1' && sign <= '9');
         return new Label(value > 0 && !nothing ? "+" + digits : digits);
-    }
-
-    /** Choosing a reference takes over its settings where none were typed yet. */
-    private static Setup chosen(Setup setup, String id) {
-        MatchEntries match = setup.match().withChosen(id);
-        if (match.settings().levers().isEmpty()) {
-            for (TestedProductEntry entry : match.library()) {
-                if (entry.id().equals(id)) {
-                    match = match.withSettings(entry.settings().withUnknownKeys(match.settings().unknownKeys()));
-                }
-            }
-        }
-        return setup.withMatch(match);
     }
 }

@@ -2,6 +2,7 @@ package org.evenfall.wizard;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
@@ -12,17 +13,24 @@ import org.evenfall.rate.BucketResult;
 import org.evenfall.rate.HopperCheck;
 import org.evenfall.rate.RatePlan;
 import org.evenfall.rate.SpeedCheck;
-import org.evenfall.setup.Fields;
+import org.evenfall.setup.BucketTestDraft;
 import org.evenfall.setup.entry.BucketEntry;
-import org.evenfall.setup.entry.RateEntries;
-import org.evenfall.setup.entry.SpeedRunEntry;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.RatePaths;
+import org.evenfall.wizard.form.CatchLine;
+import org.evenfall.wizard.form.Column;
+import org.evenfall.wizard.form.EntryTable;
+import org.evenfall.wizard.form.FigureRow;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Lines;
+import org.evenfall.wizard.form.RepeatedPart;
+import org.evenfall.wizard.form.VisibleWhen;
 import org.jspecify.annotations.Nullable;
 
 /** Step 5, the check: speed over a measured length, bucket tests, later the hopper. */
 final class RateCheckForm {
 
-    private static final EntryPath<List<BucketEntry>> TESTS =
-            Places.RATE.then(RateEntries::bucketTests, RateEntries::withBucketTests);
+    private static final EntryPath<List<BucketEntry>> TESTS = RatePaths.BUCKET_TESTS.path();
 
     private final Form form;
 
@@ -34,27 +42,9 @@ final class RateCheckForm {
         return form.group(
                 "rate.speedTitle",
                 form.sentence("rate.speedHow"),
-                new Rows<>(
-                                form,
-                                Places.RATE.then(RateEntries::speedRuns, RateEntries::withSpeedRuns),
-                                SpeedRunEntry.EMPTY,
-                                "/rate/speedRuns",
-                                true,
-                                List.of(
-                                        Rows.typed(
-                                                form,
-                                                form.words().text("field.distance"),
-                                                Fields.DISTANCE,
-                                                "distance",
-                                                SpeedRunEntry::distance,
-                                                SpeedRunEntry::withDistance),
-                                        Rows.typed(
-                                                form,
-                                                form.words().text("field.runTime"),
-                                                Fields.RUN_TIME,
-                                                "time",
-                                                SpeedRunEntry::time,
-                                                SpeedRunEntry::withTime)))
+EntryTable.rows(form, RatePaths.SPEED_RUNS, List.of(
+                                        Column.quantity(form, RatePaths.RUN_DISTANCE),
+                                        Column.quantity(form, RatePaths.RUN_TIME)))
                         .node(),
                 new FigureRow(
                         form,
@@ -77,18 +67,14 @@ final class RateCheckForm {
     }
 
     Node buckets() {
-        VBox tests = new VBox();
+        // one blank test is always there
+        VBox tests = new RepeatedPart(
+                form,
+                () -> Math.max(1, TESTS.get(form.model().setup()).size()),
+                () -> "",
+                (part, index) -> new RateCheckForm(part).test(index));
+        tests.setId(TESTS.pointer());
         tests.getStyleClass().add("tests");
-        form.follow(() -> {
-            // one blank test is always there; drawn anew only when their number changes
-            int now = Math.max(1, TESTS.get(form.model().setup()).size());
-            while (tests.getChildren().size() > now) {
-                tests.getChildren().remove(tests.getChildren().size() - 1);
-            }
-            while (tests.getChildren().size() < now) {
-                tests.getChildren().add(test(tests.getChildren().size()));
-            }
-        });
         Label next = VisibleWhen.sentence(form, "figure-line", () -> nextOpening(form.words(), last()));
         next.getStyleClass().add("next");
         return form.group(
@@ -104,9 +90,7 @@ final class RateCheckForm {
                                 "rate.nextTest",
                                 () -> form.model()
                                         .change(setup -> BucketTestDraft.added(
-                                                setup,
-                                                form.model().assessment(),
-                                                form.words().locale()))))));
+                                                setup, form.model().assessment(), form::numberText))))));
     }
 
     private @Nullable BucketResult last() {
@@ -149,48 +133,19 @@ final class RateCheckForm {
 
     /** One test: openings, time, bucket; then every repeat of each outlet. Enter goes to the next field. */
     private Node test(int index) {
-        String at = "/rate/bucketTests/" + index;
-        EntryPath<BucketEntry> place = EntryPath.item(TESTS, index, BucketEntry.EMPTY);
+        EntryPath<BucketEntry> place = RatePaths.BUCKET_TESTS.item(index);
         Label title = new Label(form.words().text("rate.test", Arg.count(index + 1L)));
         title.getStyleClass().add("test-title");
         VBox box = new VBox(
                 title,
                 form.row(
-                        form.typed(
-                                "rate.openingLeft",
-                                Fields.OPENING,
-                                at + "/openingLeft",
-                                place.then(BucketEntry::openingLeft, BucketEntry::withOpeningLeft)),
-                        form.typed(
-                                "rate.openingRight",
-                                Fields.OPENING,
-                                at + "/openingRight",
-                                place.then(BucketEntry::openingRight, BucketEntry::withOpeningRight)),
-                        form.typed(
-                                "rate.time",
-                                Fields.BUCKET_TIME,
-                                at + "/time",
-                                place.then(BucketEntry::time, BucketEntry::withTime)),
-                        form.typed(
-                                "rate.empty",
-                                Fields.BUCKET_EMPTY,
-                                at + "/bucketEmpty",
-                                place.then(BucketEntry::bucketEmpty, BucketEntry::withBucketEmpty))),
-                new CatchLine(
-                                form,
-                                form.words().text("rate.catchesLeft"),
-                                at + "/left",
-                                place.then(BucketEntry::left, BucketEntry::withLeft),
-                                Fields.BUCKET_MASS)
-                        .node(),
-                new CatchLine(
-                                form,
-                                form.words().text("rate.catchesRight"),
-                                at + "/right",
-                                place.then(BucketEntry::right, BucketEntry::withRight),
-                                Fields.BUCKET_MASS)
-                        .node(),
-                form.told(at),
+                        form.quantity(RatePaths.BUCKET_OPENING_LEFT, place),
+                        form.quantity(RatePaths.BUCKET_OPENING_RIGHT, place),
+                        form.quantity(RatePaths.BUCKET_TIME, place),
+                        form.quantity(RatePaths.BUCKET_BUCKET_EMPTY, place)),
+                CatchLine.repeats(form, RatePaths.BUCKET_LEFT, place).node(),
+                CatchLine.repeats(form, RatePaths.BUCKET_RIGHT, place).node(),
+                form.findings(place.pointer()),
                 form.row(VisibleWhen.when(
                         form, () -> index < TESTS.get(form.model().setup()).size(), remove(index))));
         box.getStyleClass().add("test");
@@ -234,19 +189,22 @@ final class RateCheckForm {
     Node attempts() {
         VBox lines = new VBox();
         lines.getStyleClass().add("attempts");
-        form.follow(() -> {
-            List<BucketResult> tests = form.model().assessment().rate().bucketTests();
-            lines.getChildren().clear();
-            for (int i = 0; i < tests.size(); i++) {
-                Label line = new Label(attempt(form.words(), i + 1, tests.get(i)));
-                line.setWrapText(true);
-                lines.getChildren().add(line);
-            }
+        Lines.of(form, lines, this::attempted, attempt -> {
+            Label line = new Label(attempt);
+            line.setWrapText(true);
+            return line;
         });
         return VisibleWhen.when(
                 form,
                 () -> !form.model().assessment().rate().bucketTests().isEmpty(),
                 form.group("rate.attempts", lines));
+    }
+
+    private List<String> attempted() {
+        List<BucketResult> tests = form.model().assessment().rate().bucketTests();
+        return IntStream.range(0, tests.size())
+                .mapToObj(i -> attempt(form.words(), i + 1, tests.get(i)))
+                .toList();
     }
 
     static String attempt(Sentences words, int number, BucketResult test) {
@@ -286,16 +244,8 @@ final class RateCheckForm {
                 "rate.hopperTitle",
                 form.sentence("rate.hopperHow"),
                 form.row(
-                        form.typed(
-                                "field.hopperUsed",
-                                Fields.HOPPER_USED,
-                                "/rate/hopperUsed",
-                                Places.RATE.then(RateEntries::hopperUsed, RateEntries::withHopperUsed)),
-                        form.typed(
-                                "rate.areaDone",
-                                Fields.AREA,
-                                "/rate/areaDone",
-                                Places.RATE.then(RateEntries::areaDone, RateEntries::withAreaDone))),
+                        form.quantity(RatePaths.HOPPER_USED),
+                        form.quantity(RatePaths.AREA_DONE)),
                 new FigureRow(form, () -> {
                     HopperCheck hopper = form.model().assessment().rate().hopper();
                     return hopper == null

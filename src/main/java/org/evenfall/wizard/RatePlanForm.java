@@ -7,16 +7,15 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.RatePlan;
-import org.evenfall.rate.UnitsBasis;
-import org.evenfall.setup.Fields;
-import org.evenfall.setup.entry.PlanEntries;
 import org.evenfall.setup.entry.RateBasis;
+import org.evenfall.setup.path.RatePaths;
+import org.evenfall.wizard.form.FigureRow;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.VisibleWhen;
 import org.jspecify.annotations.Nullable;
 
 /** Step 5, the plan: how much, how fast, on what, and what it costs. */
 final class RatePlanForm {
-
-    private static final EntryPath<PlanEntries> PLAN = Places.PLAN;
 
     private final Form form;
 
@@ -39,66 +38,26 @@ final class RatePlanForm {
     Node amounts() {
         return form.group(
                 "rate.plan",
-                form.choice(
-                        "rate.basis",
-                        "/rate/plan/basis",
-                        PLAN.then(PlanEntries::basis, PlanEntries::withBasis),
-                        Form.answers(RateBasis.class)),
+                form.choice(RatePaths.BASIS),
                 form.row(
                         VisibleWhen.when(
                                 form,
                                 () -> !byProduct(),
-                                form.typed(
-                                        "field.nitrogenRate",
-                                        Fields.NITROGEN_RATE,
-                                        "/rate/plan/nitrogenRate",
-                                        PLAN.then(PlanEntries::nitrogenRate, PlanEntries::withNitrogenRate))),
+                                form.quantity(RatePaths.NITROGEN_RATE)),
                         VisibleWhen.when(
                                 form,
                                 () -> !byProduct() && inUnits(),
-                                form.choice(
-                                        "rate.unit",
-                                        "/rate/plan/unitsBasis",
-                                        PLAN.then(PlanEntries::unitsBasis, PlanEntries::withUnitsBasis),
-                                        Form.answers(UnitsBasis.class))),
+                                form.choice(RatePaths.UNITS_BASIS)),
                         VisibleWhen.when(
                                 form,
                                 this::byProduct,
-                                form.typed(
-                                        "field.productRate",
-                                        Fields.PRODUCT_RATE,
-                                        "/rate/plan/productRate",
-                                        PLAN.then(PlanEntries::productRate, PlanEntries::withProductRate))),
-                        form.typed(
-                                "field.speed",
-                                Fields.SPEED,
-                                "/rate/plan/speed",
-                                PLAN.then(PlanEntries::speed, PlanEntries::withSpeed)),
-                        form.typed(
-                                "field.area",
-                                Fields.AREA,
-                                "/rate/plan/area",
-                                PLAN.then(PlanEntries::area, PlanEntries::withArea)),
-                        form.typed(
-                                "field.bagMass",
-                                Fields.BAG_MASS,
-                                "/rate/plan/bagMass",
-                                PLAN.then(PlanEntries::bagMass, PlanEntries::withBagMass)),
-                        form.typed(
-                                "field.hopperVolume",
-                                Fields.HOPPER_VOLUME,
-                                "/rate/plan/hopperVolume",
-                                PLAN.then(PlanEntries::hopperVolume, PlanEntries::withHopperVolume)),
-                        form.typed(
-                                "field.bucketVolume",
-                                Fields.BUCKET_VOLUME,
-                                "/rate/plan/bucketVolume",
-                                PLAN.then(PlanEntries::bucketVolume, PlanEntries::withBucketVolume)),
-                        form.typed(
-                                "field.tolerance",
-                                Fields.TOLERANCE,
-                                "/rate/plan/tolerance",
-                                PLAN.then(PlanEntries::tolerance, PlanEntries::withTolerance))),
+                                form.quantity(RatePaths.PRODUCT_RATE)),
+                        form.quantity(RatePaths.SPEED),
+                        form.quantity(RatePaths.AREA),
+                        form.quantity(RatePaths.BAG_MASS),
+                        form.quantity(RatePaths.HOPPER_VOLUME),
+                        form.quantity(RatePaths.BUCKET_VOLUME),
+                        form.quantity(RatePaths.TOLERANCE)),
                 new FigureRow(form, () -> figures(form.words(), plan())));
     }
 
@@ -143,26 +102,10 @@ final class RatePlanForm {
         return form.group(
                 "rate.money",
                 form.row(
-                        form.typed(
-                                "field.price",
-                                Fields.PRICE,
-                                "/rate/plan/price",
-                                PLAN.then(PlanEntries::price, PlanEntries::withPrice)),
-                        form.typed(
-                                "rate.otherPrice",
-                                Fields.PRICE,
-                                "/rate/plan/otherPrice",
-                                PLAN.then(PlanEntries::otherPrice, PlanEntries::withOtherPrice)),
-                        form.typed(
-                                "rate.otherNitrogen",
-                                Fields.NITROGEN_SHARE,
-                                "/rate/plan/otherNitrogen",
-                                PLAN.then(PlanEntries::otherNitrogen, PlanEntries::withOtherNitrogen)),
-                        form.typed(
-                                "field.effectiveness",
-                                Fields.EFFECTIVENESS,
-                                "/rate/plan/effectiveness",
-                                PLAN.then(PlanEntries::effectiveness, PlanEntries::withEffectiveness))),
+                        form.quantity(RatePaths.PRICE),
+                        form.quantity(RatePaths.OTHER_PRICE),
+                        form.quantity(RatePaths.OTHER_NITROGEN),
+                        form.quantity(RatePaths.EFFECTIVENESS)),
                 new FigureRow(form, () -> money(form.words(), plan())));
     }
 

@@ -5,6 +5,7 @@ import javafx.scene.layout.VBox;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.RatePlan;
+import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.picture.BucketPicture;
 
 /** Step 5: the plan, the speed, the bucket. */

@@ -1,25 +1,28 @@
 package org.evenfall.wizard;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.BiFunction;
+import java.util.function.BinaryOperator;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Step;
 import org.evenfall.setup.Revisions;
-import org.evenfall.setup.entry.CardEntries;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.FreeNames;
-import org.evenfall.store.SetupFile;
 import org.evenfall.store.InputFileException;
+import org.evenfall.store.SetupFile;
 import org.evenfall.store.SetupJson;
+import org.evenfall.wizard.form.SetupModel;
 import org.jspecify.annotations.Nullable;
 
-/** The setups on the desk: which one is open, where it is saved, which others there are. The wizard saves by itself. */
+/** The setup that is open: which file it is saved in, which others there are. The wizard saves by itself. */
 final class SetupDocument {
 
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT);
@@ -27,88 +30,91 @@ final class SetupDocument {
     private final WizardContext context;
     private final AutoSaver saver;
     private @Nullable SetupModel model;
-    private @Nullable Notice notice;
-    private Consumer<Step> lead = step -> {};
-
-    /** Where a sentence is shown to the person. */
-    @FunctionalInterface
-    interface Notice {
-        void tell(String sentence);
-    }
+    private Consumer<String> notices = sentence -> {};
+    private Consumer<Step> navigation = step -> {};
 
     SetupDocument(WizardContext context, AutoSaver saver) {
         this.context = context;
         this.saver = saver;
     }
 
-    void attach(SetupModel open, Notice shown, Consumer<Step> way) {
+    /**
+     * Connects the document with the window, once that is made.
+     *
+     * @param open the model that shows the open setup
+     * @param shown shows a sentence to the person
+     * @param steps brings a step to the front
+     */
+    void attach(SetupModel open, Consumer<String> shown, Consumer<Step> steps) {
         model = open;
-        notice = shown;
-        lead = way;
+        notices = shown;
+        navigation = steps;
     }
 
     /** Brings a step to the front. */
     void go(Step step) {
-        lead.accept(step);
+        navigation.accept(step);
     }
 
+    /** Shows a sentence at the foot of the window. */
+    void showNotice(String sentence) {
+        notices.accept(sentence);
+    }
+
+    /** Files opened or saved before, newest first. */
     List<Path> recent() {
         return context.user().recent();
     }
 
     /** What a setup is called in a list: farm, crop, product, or its file name. */
     String name(Path file) {
+        String fileName = String.valueOf(file.getFileName());
         try {
-            Setup setup = context.store().read(file).setup();
-            String name = String.join(
-                    " · ",
-                    List.of(
-                                    setup.start().farm(),
-                                    setup.start().crop(),
-                                    setup.product().name())
-                            .stream()
-                            .filter(part -> !part.isBlank())
-                            .toList());
-            return name.isEmpty() ? String.valueOf(file.getFileName()) : name + "  (" + file.getFileName() + ")";
+            Setup setup = load(file).setup();
+            String name = Stream.of(
+                            setup.start().farm(),
+                            setup.start().crop(),
+                            setup.product().name())
+                    .filter(part -> !part.isBlank())
+                    .collect(Collectors.joining(" · "));
+            return name.isEmpty() ? fileName : name + "  (" + fileName + ")";
         } catch (InputFileException unreadable) {
-            return String.valueOf(file.getFileName());
+            return fileName;
         }
     }
 
-    /** Another setup to look at only; what hinders is told. */
+    /** Another setup, to be shown only; empty, with a notice, when it cannot be read. */
     Optional<Setup> preview(Path file) {
-        return Optional.ofNullable(read(file)).map(SetupFile::setup);
+        return read(file).map(SetupFile::setup);
     }
 
+    /** Opens an empty setup in a new file. */
     void createNew() {
         show(SetupFile.of(Setup.EMPTY), newFile("setup"));
     }
 
+    /** Opens a setup to go on with it. */
     void open(Path file) {
-        SetupFile read = read(file);
-        if (read != null) {
-            show(read, file);
-        }
+        read(file).ifPresent(setup -> show(setup, file));
     }
 
-    /** A finished setup looked at again: a new file and revision, the old one stays as it is. */
+    /** Opens a finished setup again, as a new file and revision; the old file stays as it is. */
     void reopen(Path file) {
-        SetupFile read = read(file);
-        if (read != null) {
-            show(read.with(Revisions.next(read.setup())), newFile("revision"));
-        }
+        read(file).ifPresent(setup -> show(setup.with(Revisions.next(setup.setup())), newFile("revision")));
     }
 
+    /** Opens the demo in a new file. */
     void demo() {
         context.demo().apply("setup.json").ifPresent(text -> {
             try {
                 show(new SetupJson().read(text, "demo"), newFile("demo"));
             } catch (InputFileException broken) {
-                tell(broken.getMessage());
+                showNotice(String.valueOf(broken.getMessage()));
             }
         });
     }
 
+    /** Takes over the machine and the tested products of another setup. */
     void borrowMachine(Path file) {
         borrow(
                 file,
@@ -116,59 +122,65 @@ final class SetupDocument {
                         .withMatch(own.match().withLibrary(other.match().library())));
     }
 
+    /** Takes over the product of another setup. */
     void borrowProduct(Path file) {
         borrow(file, (own, other) -> own.withProduct(other.product()));
     }
 
+    /** Takes over the plan of the rate of another setup. */
     void borrowRate(Path file) {
         borrow(
                 file,
                 (own, other) -> own.withRate(own.rate().withPlan(other.rate().plan())));
     }
 
-    private void borrow(Path file, BiFunction<Setup, Setup, Setup> how) {
-        SetupFile read = read(file);
-        if (read != null && model != null) {
-            model.change(own -> how.apply(own, read.setup()));
-            tell(context.words().text("desk.borrowed"));
+    private void borrow(Path file, BinaryOperator<Setup> how) {
+        SetupModel open = model;
+        if (open != null) {
+            read(file).ifPresent(other -> {
+                open.change(own -> how.apply(own, other.setup()));
+                showNotice(context.words().text("document.borrowed"));
+            });
         }
     }
 
-    private @Nullable SetupFile read(Path file) {
+    private Optional<SetupFile> read(Path file) {
         try {
-            return context.store().read(file);
+            return Optional.of(load(file));
         } catch (InputFileException problem) {
-            tell(context.words().text("desk.unreadable", Arg.text(String.valueOf(problem.getMessage()))));
-            return null;
+            showNotice(context.words().text("document.unreadable", Arg.text(String.valueOf(problem.getMessage()))));
+            return Optional.empty();
         }
+    }
+
+    /** What is not written yet counts more than what is in the file. */
+    private SetupFile load(Path file) throws InputFileException {
+        Optional<SetupFile> unsaved = saver.unsaved(file);
+        return unsaved.isPresent() ? unsaved.get() : context.store().read(file);
     }
 
     private void show(SetupFile file, Path where) {
-        saver.keepAt(where, file);
+        saver.open(where, file);
         if (model != null) {
-            model.open(dated(file.setup()));
+            model.open(dated(context, file.setup()));
         }
     }
 
     /** A card without a date gets today's. */
-    private Setup dated(Setup setup) {
-        CardEntries card = setup.card();
-        String today = LocalDateTime.now(context.clock()).toLocalDate().toString();
-        return setup.withCard(card.date().isBlank() ? card.withDate(today) : card);
+    static Setup dated(WizardContext context, Setup setup) {
+        return setup.card().date().isBlank()
+                ? setup.withCard(
+                        setup.card().withDate(LocalDate.now(context.clock()).toString()))
+                : setup;
     }
 
     private Path newFile(String kind) {
         return newFile(context, kind);
     }
 
+    /** A file name that is not in use: kind, date and time, and a number if need be. */
     static Path newFile(WizardContext context, String kind) {
         String stamp = kind + "-" + LocalDateTime.now(context.clock()).format(STAMP);
         return FreeNames.in(context.user().setups(), stamp, ".json");
-    }
-
-    void tell(@Nullable String sentence) {
-        if (notice != null && sentence != null) {
-            notice.tell(sentence);
-        }
     }
 }

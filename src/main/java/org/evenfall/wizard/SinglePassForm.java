@@ -5,17 +5,18 @@ import java.util.List;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.flight.WidthScan;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.FieldSpec;
-import org.evenfall.setup.Fields;
 import org.evenfall.setup.SinglePassTest;
-import org.evenfall.setup.entry.AmountKind;
-import org.evenfall.setup.entry.SinglePassTrayEntry;
-import org.evenfall.setup.entry.TrayEntries;
+import org.evenfall.setup.path.TrayPaths;
+import org.evenfall.wizard.form.Column;
+import org.evenfall.wizard.form.EntryTable;
+import org.evenfall.wizard.form.FigureRow;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Slot;
+import org.evenfall.wizard.form.VisibleWhen;
 import org.evenfall.wizard.picture.PatternPicture;
 import org.jspecify.annotations.Nullable;
 
@@ -33,18 +34,11 @@ final class SinglePassForm {
     }
 
     Node node() {
-        EntryPath<List<SinglePassTrayEntry>> list = Places.TRAYS.then(TrayEntries::line, TrayEntries::withLine);
         // made anew when catches are read another way, for then they have other units
-        VBox rows = new VBox();
-        List<AmountKind> shown = new ArrayList<>();
-        form.follow(() -> {
-            AmountKind kind = form.model().setup().trays().catchKind();
-            if (!shown.contains(kind)) {
-                shown.clear();
-                shown.add(kind);
-                rows.getChildren().setAll(rows(list, TrayTestForm.catchSpec(kind)));
-            }
-        });
+        Node rows = Slot.rebuiltOn(
+                form,
+                () -> form.model().setup().trays().catchKind(),
+                SinglePassForm::rows);
         PatternPicture picture = new PatternPicture(form.words());
         picture.setMinHeight(Region.USE_PREF_SIZE);
         form.follow(() -> {
@@ -64,28 +58,10 @@ final class SinglePassForm {
                 VisibleWhen.when(form, () -> line() != null, picture));
     }
 
-    private Node rows(EntryPath<List<SinglePassTrayEntry>> list, FieldSpec amount) {
-        return new Rows<>(
-                        form,
-                        list,
-                        SinglePassTrayEntry.EMPTY,
-                        "/trays/line",
-                        true,
-                        List.of(
-                                Rows.typed(
-                                        form,
-                                        form.words().text("trays.line.position"),
-                                        Fields.TRAY_POSITION,
-                                        "position",
-                                        SinglePassTrayEntry::position,
-                                        SinglePassTrayEntry::withPosition),
-                                Rows.typed(
-                                        form,
-                                        form.words().text("trays.line.amount"),
-                                        amount,
-                                        "amount",
-                                        SinglePassTrayEntry::amount,
-                                        SinglePassTrayEntry::withAmount)))
+    private static Node rows(Form form) {
+        return EntryTable.rows(form, TrayPaths.LINE, List.of(
+                                Column.quantity(form, TrayPaths.LINE_POSITION),
+                                Column.quantity(form, TrayPaths.LINE_AMOUNT)))
                 .node();
     }
 

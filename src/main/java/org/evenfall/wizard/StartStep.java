@@ -11,23 +11,18 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Step;
-import org.evenfall.flight.DrivingPattern;
-import org.evenfall.machine.Widening;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.Fields;
 import org.evenfall.setup.Revisions;
-import org.evenfall.setup.entry.FlowTableBasis;
-import org.evenfall.setup.entry.LeverEntry;
-import org.evenfall.setup.entry.MachineEntries;
-import org.evenfall.setup.entry.OpeningEntry;
-import org.evenfall.setup.entry.StartEntries;
+import org.evenfall.setup.path.MachinePaths;
+import org.evenfall.setup.path.StartPaths;
+import org.evenfall.wizard.form.Column;
+import org.evenfall.wizard.form.EntryTable;
+import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.picture.StartPicture;
 
 /** Step 0: begin, go on or look again; the job and the machine. */
 final class StartStep implements StepView {
 
-    private static final LeverEntry NO_LEVER = LeverEntry.EMPTY;
-    private static final OpeningEntry NO_OPENING = OpeningEntry.EMPTY;
 
     private final Form form;
     private final SetupDocument document;
@@ -65,35 +60,13 @@ final class StartStep implements StepView {
                 form.group(
                         "start.job",
                         form.row(
-                                form.text(
-                                        "start.farm",
-                                        "/start/farm",
-                                        Places.START.then(StartEntries::farm, StartEntries::withFarm)),
-                                form.text(
-                                        "start.field",
-                                        "/start/field",
-                                        Places.START.then(StartEntries::field, StartEntries::withField)),
-                                form.text(
-                                        "start.crop",
-                                        "/start/crop",
-                                        Places.START.then(StartEntries::crop, StartEntries::withCrop)),
-                                form.text(
-                                        "start.season",
-                                        "/start/season",
-                                        Places.START.then(StartEntries::season, StartEntries::withSeason))),
+                                form.text(StartPaths.FARM),
+                                form.text(StartPaths.FIELD),
+                                form.text(StartPaths.CROP),
+                                form.text(StartPaths.SEASON)),
                         form.row(
-                                form.typed(
-                                        "field.tramlineWidth",
-                                        Fields.TRAMLINE_WIDTH,
-                                        "/start/tramlineWidth",
-                                        Places.START.then(
-                                                StartEntries::tramlineWidth, StartEntries::withTramlineWidth)),
-                                form.choice(
-                                        "start.driving",
-                                        "/start/drivingPattern",
-                                        Places.START.then(
-                                                StartEntries::drivingPattern, StartEntries::withDrivingPattern),
-                                        Form.answers(DrivingPattern.class)))),
+                                form.quantity(StartPaths.TRAMLINE_WIDTH),
+                                form.choice(StartPaths.DRIVING_PATTERN))),
                 machine(),
                 levers(),
                 openings());
@@ -153,55 +126,19 @@ final class StartStep implements StepView {
     }
 
     private Node machine() {
-        EntryPath<MachineEntries> machine = Places.MACHINE;
         return form.group(
                 "start.machine",
                 form.row(
-                        form.text(
-                                "start.machineName",
-                                "/machine/name",
-                                machine.then(MachineEntries::name, MachineEntries::withName)),
-                        form.text(
-                                "start.handbook",
-                                "/machine/handbook",
-                                machine.then(MachineEntries::handbook, MachineEntries::withHandbook))),
+                        form.text(MachinePaths.NAME),
+                        form.text(MachinePaths.HANDBOOK), form.text(MachinePaths.REFERENCE_POINT)),
                 form.row(
-                        form.typed(
-                                "field.discRadius",
-                                Fields.DISC_RADIUS,
-                                "/machine/discRadius",
-                                machine.then(MachineEntries::discRadius, MachineEntries::withDiscRadius)),
-                        form.typed(
-                                "field.discSpeed",
-                                Fields.DISC_SPEED,
-                                "/machine/discSpeedAt540",
-                                machine.then(MachineEntries::discSpeedAt540, MachineEntries::withDiscSpeedAt540)),
-                        form.typed(
-                                "start.ptoLowest",
-                                Fields.PTO_LIMIT,
-                                "/machine/ptoLowest",
-                                machine.then(MachineEntries::ptoLowest, MachineEntries::withPtoLowest)),
-                        form.typed(
-                                "start.ptoHighest",
-                                Fields.PTO_LIMIT,
-                                "/machine/ptoHighest",
-                                machine.then(MachineEntries::ptoHighest, MachineEntries::withPtoHighest)),
-                        form.typed(
-                                "field.outlets",
-                                Fields.OUTLETS,
-                                "/machine/outlets",
-                                machine.then(MachineEntries::outlets, MachineEntries::withOutlets)),
-                        form.typed(
-                                "start.handbookHeight",
-                                Fields.HEIGHT_OVER_CROP,
-                                "/machine/wantedHeight",
-                                machine.then(MachineEntries::wantedHeight, MachineEntries::withWantedHeight))),
-                Rows.values(
-                                form,
-                                machine.then(MachineEntries::workingWidths, MachineEntries::withWorkingWidths),
-                                "/machine/workingWidths",
-                                form.words().text("field.workingWidth"),
-                                Fields.WORKING_WIDTH)
+                        form.quantity(MachinePaths.DISC_RADIUS),
+                        form.quantity(MachinePaths.DISC_SPEED_AT540),
+                        form.quantity(MachinePaths.PTO_LOWEST),
+                        form.quantity(MachinePaths.PTO_HIGHEST),
+                        form.quantity(MachinePaths.OUTLETS),
+                        form.quantity(MachinePaths.WANTED_HEIGHT)),
+                EntryTable.values(form, MachinePaths.WORKING_WIDTHS)
                         .node());
     }
 
@@ -209,86 +146,25 @@ final class StartStep implements StepView {
         return form.group(
                 "start.levers",
                 form.sentence("start.leversWhy"),
-                new Rows<>(
-                                form,
-                                Places.MACHINE.then(MachineEntries::levers, MachineEntries::withLevers),
-                                NO_LEVER,
-                                "/machine/levers",
-                                true,
-                                List.of(
-                                        Rows.text(
-                                                form,
-                                                form.words().text("start.label"),
-                                                "label",
-                                                12,
-                                                LeverEntry::label,
-                                                LeverEntry::withLabel),
-                                        Rows.typed(
-                                                form,
-                                                form.words().text("start.lowest"),
-                                                Fields.LEVER_VALUE,
-                                                "lowest",
-                                                LeverEntry::lowest,
-                                                LeverEntry::withLowest),
-                                        Rows.typed(
-                                                form,
-                                                form.words().text("start.highest"),
-                                                Fields.LEVER_VALUE,
-                                                "highest",
-                                                LeverEntry::highest,
-                                                LeverEntry::withHighest),
-                                        Rows.typed(
-                                                form,
-                                                form.words().text("start.step"),
-                                                Fields.LEVER_STEP,
-                                                "step",
-                                                LeverEntry::step,
-                                                LeverEntry::withStep),
-                                        Rows.choice(
-                                                form,
-                                                form.words().text("start.wider"),
-                                                Widening.class,
-                                                LeverEntry::widerWhen,
-                                                LeverEntry::withWiderWhen)))
+                EntryTable.rows(form, MachinePaths.LEVERS, List.of(
+                                        Column.text(form, MachinePaths.LEVER_LABEL, 12),
+Column.text(form, MachinePaths.LEVER_UNIT, 4),
+                                        Column.quantity(form, MachinePaths.LEVER_LOWEST),
+                                        Column.quantity(form, MachinePaths.LEVER_HIGHEST),
+                                        Column.quantity(form, MachinePaths.LEVER_STEP),
+                                        Column.choice(form, MachinePaths.LEVER_WIDER_WHEN)))
                         .node());
     }
 
     private Node openings() {
-        EntryPath<MachineEntries> machine = Places.MACHINE;
         return form.group(
                 "start.openings",
                 form.row(
-                        form.choice(
-                                "start.flowsCount",
-                                "/machine/flowTableBasis",
-                                machine.then(MachineEntries::flowTableBasis, MachineEntries::withFlowTableBasis),
-                                Form.answers(FlowTableBasis.class)),
-                        form.typed(
-                                "start.tableDensity",
-                                Fields.BULK_DENSITY,
-                                "/machine/flowTableDensity",
-                                machine.then(MachineEntries::flowTableDensity, MachineEntries::withFlowTableDensity))),
-                new Rows<>(
-                                form,
-                                machine.then(MachineEntries::openings, MachineEntries::withOpenings),
-                                NO_OPENING,
-                                "/machine/openings",
-                                true,
-                                List.of(
-                                        Rows.typed(
-                                                form,
-                                                form.words().text("field.opening"),
-                                                Fields.OPENING,
-                                                "opening",
-                                                OpeningEntry::opening,
-                                                OpeningEntry::withOpening),
-                                        Rows.typed(
-                                                form,
-                                                form.words().text("field.flow"),
-                                                Fields.FLOW,
-                                                "flow",
-                                                OpeningEntry::flow,
-                                                OpeningEntry::withFlow)))
+                        form.choice(MachinePaths.FLOW_TABLE_BASIS),
+                        form.quantity(MachinePaths.FLOW_TABLE_DENSITY)),
+                EntryTable.rows(form, MachinePaths.OPENINGS, List.of(
+                                        Column.quantity(form, MachinePaths.OPENING_OPENING),
+                                        Column.quantity(form, MachinePaths.OPENING_FLOW)))
                         .node());
     }
 }

@@ -1,6 +1,7 @@
 package org.evenfall.wizard;
 
 import java.util.List;
+import org.evenfall.wizard.form.Form;
 
 /** The steps in their fixed order. A new step is one class and one line here. */
 final class StepViews {

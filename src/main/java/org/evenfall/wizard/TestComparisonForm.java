@@ -10,20 +10,22 @@ import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Assessment;
-import org.evenfall.setup.TrayTestResult;
+import org.evenfall.setup.SetupComparison;
 import org.evenfall.trays.TestChange;
-import org.evenfall.trays.TestChanges;
+import org.evenfall.trays.Uniformity;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.VisibleWhen;
 import org.evenfall.wizard.picture.TestComparisonPicture;
 import org.jspecify.annotations.Nullable;
 
-/** Step 6: the last test beside that of another setup, another machine or another year, on one axis. */
+/** Step 6: the last test and that of another setup, another machine or another year, on one axis. */
 final class TestComparisonForm {
 
     private final Form form;
     private final WizardContext context;
     private final SetupDocument document;
     private final TestComparisonPicture picture;
-    private final Label told = new Label();
+    private final Label chance = new Label();
     private TestComparisonPicture.@Nullable Test other;
 
     TestComparisonForm(Form form, WizardContext context, SetupDocument document) {
@@ -31,8 +33,8 @@ final class TestComparisonForm {
         this.context = context;
         this.document = document;
         this.picture = new TestComparisonPicture(form.words());
-        told.setWrapText(true);
-        told.getStyleClass().add("sentence");
+        chance.setWrapText(true);
+        chance.getStyleClass().add("sentence");
     }
 
     Node node() {
@@ -40,9 +42,9 @@ final class TestComparisonForm {
         choose.setId("trays.beside.choose");
         choose.setOnShowing(event -> choose.getItems().setAll(items()));
         choose.getItems().setAll(items());
-        VBox shown = new VBox(told, picture);
+        VBox both = new VBox(chance, picture);
         form.follow(this::refresh);
-        VBox group = form.group("trays.beside", form.sentence("trays.besideHow"), choose, shown);
+        VBox group = form.group("trays.beside", form.sentence("trays.besideHow"), choose, both);
         return VisibleWhen.when(form, () -> own(form.model().assessment(), "") != null, group);
     }
 
@@ -62,7 +64,7 @@ final class TestComparisonForm {
         item.setOnAction(event -> document.preview(file).ifPresent(setup -> {
             other = own(context.assess().apply(setup), document.name(file));
             if (other == null) {
-                document.tell(form.words().text("trays.beside.none"));
+                document.showNotice(form.words().text("trays.beside.none"));
             }
             refresh();
         }));
@@ -72,30 +74,27 @@ final class TestComparisonForm {
     private void refresh() {
         TestComparisonPicture.Test mine =
                 own(form.model().assessment(), form.words().text("trays.beside.own"));
-        TestComparisonPicture.Test beside = other;
-        boolean both = mine != null && beside != null;
-        told.setManaged(both);
-        told.setVisible(both);
+        TestComparisonPicture.Test shown = other;
+        boolean both = mine != null && shown != null;
+        chance.setManaged(both);
+        chance.setVisible(both);
         picture.setManaged(both);
         picture.setVisible(both);
-        if (mine != null && beside != null) {
-            TestChange change = TestChanges.of(beside.evenness(), mine.evenness());
-            told.setText(form.words()
+        if (mine != null && shown != null) {
+            TestChange change = SetupComparison.of(shown.evenness(), mine.evenness());
+            chance.setText(form.words()
                     .text(
                             "trays.beside.chance",
                             Arg.number(change.tellableChancePercent(), 0, Unit.PERCENT),
-                            Arg.text(beside.name())));
-            picture.show(mine, beside);
+                            Arg.text(shown.name())));
+            picture.show(mine, shown);
         }
     }
 
     /** The last test that can be read; null while there is none. */
     private static TestComparisonPicture.@Nullable Test own(Assessment assessment, String name) {
-        List<TrayTestResult> tests = assessment.trays().tests();
+        Uniformity last = SetupComparison.lastTest(assessment);
         Double width = assessment.tramlineWidthM();
-        return tests.isEmpty() || width == null
-                ? null
-                : new TestComparisonPicture.Test(
-                        name, tests.get(tests.size() - 1).evenness(), width);
+        return last == null || width == null ? null : new TestComparisonPicture.Test(name, last, width);
     }
 }

@@ -4,90 +4,54 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
-import org.evenfall.granule.ProductForm;
 import org.evenfall.quantity.EnteredQuantity;
-import org.evenfall.setup.Fields;
 import org.evenfall.setup.entry.TestedProductEntry;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.MatchPaths;
+import org.evenfall.wizard.form.EntryTable;
+import org.evenfall.wizard.form.Form;
 
 /** One tested product: what it is, its density, its sizes as a median or as sieve classes, its settings. */
 final class TestedProductForm {
 
     private final Form form;
     private final EntryPath<TestedProductEntry> place;
-    private final String at;
     private final Runnable done;
 
-    /** @param done called when the person is through with it */
-    TestedProductForm(Form form, EntryPath<List<TestedProductEntry>> library, int index, Runnable done) {
+    /** @param done called when nothing is left to change */
+    TestedProductForm(Form form, int index, Runnable done) {
         this.form = form;
-        this.place = EntryPath.item(library, index, TestedProductEntry.EMPTY);
-        this.at = "/match/library/" + index;
+        this.place = MatchPaths.LIBRARY.item(index);
         this.done = done;
     }
 
     Node node() {
-        VBox settings = new VBox();
-        SettingsForm.follow(
-                form,
-                settings,
-                at + "/settings",
-                place.then(TestedProductEntry::settings, TestedProductEntry::withSettings));
+        Node settings = SettingsForm.of(
+                form, place.then("settings", TestedProductEntry::settings, TestedProductEntry::withSettings));
         VBox box = form.group(
                 "library.one",
                 form.row(
-                        form.text(
-                                "match.id", at + "/id", place.then(TestedProductEntry::id, TestedProductEntry::withId)),
-                        form.text(
-                                "match.name",
-                                at + "/name",
-                                place.then(TestedProductEntry::name, TestedProductEntry::withName)),
-                        form.text(
-                                "library.source",
-                                at + "/source",
-                                place.then(TestedProductEntry::source, TestedProductEntry::withSource))),
-                form.choice(
-                        "product.form",
-                        at + "/form",
-                        place.then(TestedProductEntry::form, TestedProductEntry::withForm),
-                        Form.answers(ProductForm.class)),
+                        form.text(MatchPaths.TESTED_ID, place),
+                        form.text(MatchPaths.TESTED_NAME, place),
+                        form.text(MatchPaths.TESTED_SOURCE, place)),
+                form.choiceIn(MatchPaths.TESTED_FORM, place),
                 form.row(
-                        form.typed(
-                                "match.width",
-                                Fields.WORKING_WIDTH,
-                                at + "/width",
-                                place.then(TestedProductEntry::width, TestedProductEntry::withWidth)),
-                        form.typed(
-                                "match.densityShort",
-                                Fields.BULK_DENSITY,
-                                at + "/bulkDensity",
-                                place.then(TestedProductEntry::bulkDensity, TestedProductEntry::withBulkDensity)),
-                        form.typed(
-                                "match.median",
-                                Fields.MEDIAN_DIAMETER,
-                                at + "/d50",
-                                place.then(TestedProductEntry::d50, TestedProductEntry::withD50))),
+                        form.quantity(MatchPaths.TESTED_WIDTH, place),
+                        form.quantity(MatchPaths.TESTED_BULK_DENSITY, place),
+                        form.quantity(MatchPaths.TESTED_D50, place),
+                        form.quantity(MatchPaths.TESTED_NITROGEN, place),
+                        form.quantity(MatchPaths.TESTED_TESTED_CV, place)),
                 form.sentence("library.sieveWhy"),
                 form.row(
-                        Rows.values(
-                                        form,
-                                        place.then(TestedProductEntry::apertures, TestedProductForm::withApertures),
-                                        at + "/apertures",
-                                        form.words().text("library.aperture"),
-                                        Fields.APERTURE)
+                        EntryTable.values(form, MatchPaths.TESTED_APERTURES, place)
                                 .node(),
-                        new Rows<>(
+                        EntryTable.values(
                                         form,
-                                        place.then(TestedProductForm::shares, TestedProductEntry::withShares),
-                                        EnteredQuantity.EMPTY,
-                                        at + "/shares",
-                                        false,
-                                        List.of(Rows.typed(
-                                                form,
-                                                form.words().text("library.share"),
-                                                Fields.SIEVE_SHARE,
-                                                "",
-                                                share -> share,
-                                                (old, share) -> share)))
+                                        MatchPaths.TESTED_SHARES,
+                                        MatchPaths.TESTED_SHARES
+                                                .at(place)
+                                                .as(this::filledUp, (old, shares) -> shares),
+                                        false)
                                 .node()),
                 settings,
                 form.button("library.done", done));
@@ -96,16 +60,13 @@ final class TestedProductForm {
     }
 
     /** One share more than apertures; none without apertures. */
-    private static List<EnteredQuantity> shares(TestedProductEntry entry) {
-        List<EnteredQuantity> shares = new ArrayList<>(entry.shares());
-        int wanted = entry.apertures().isEmpty() ? 0 : entry.apertures().size() + 1;
-        while (shares.size() < wanted) {
+    private List<EnteredQuantity> filledUp(List<EnteredQuantity> typed) {
+        List<EnteredQuantity> shares = new ArrayList<>(typed);
+        int apertures =
+                MatchPaths.TESTED_APERTURES.at(place).get(form.model().setup()).size();
+        while (shares.size() < (apertures == 0 ? 0 : apertures + 1)) {
             shares.add(EnteredQuantity.EMPTY);
         }
         return shares;
-    }
-
-    private static TestedProductEntry withApertures(TestedProductEntry entry, List<EnteredQuantity> apertures) {
-        return entry.withApertures(apertures);
     }
 }

@@ -9,18 +9,20 @@ import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.FieldSpec;
-import org.evenfall.setup.Fields;
-import org.evenfall.setup.entry.AmountKind;
-import org.evenfall.setup.entry.TrayEntries;
+import org.evenfall.setup.TrayTestDraft;
 import org.evenfall.setup.entry.TrayTestEntry;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.TrayLayout;
+import org.evenfall.wizard.form.CatchLine;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.RepeatedPart;
+import org.evenfall.wizard.form.VisibleWhen;
 
 /** Step 6, while testing: every test with how the machine stood and what the trays caught. */
 final class TrayTestForm {
 
-    private static final EntryPath<List<TrayTestEntry>> TESTS =
-            Places.TRAYS.then(TrayEntries::tests, TrayEntries::withTests);
+    private static final EntryPath<List<TrayTestEntry>> TESTS = TrayPaths.TESTS.path();
 
     private final Form form;
 
@@ -30,31 +32,17 @@ final class TrayTestForm {
 
     /** All tests, oldest first, and the way to the next. */
     Node tests() {
-        VBox tests = new VBox();
+        VBox tests = new RepeatedPart(
+                form,
+                () -> TESTS.get(form.model().setup()).size(),
+                () -> List.of(count(), form.model().setup().trays().catchKind()),
+                (part, index) -> new TrayTestForm(part).test(index));
+        tests.setId(TESTS.pointer());
         tests.getStyleClass().add("tests");
-        List<String> shown = new ArrayList<>();
-        form.follow(() -> {
-            // drawn anew only when the number of trays or the way of reading changes; a test more or less at the end
-            // leaves the others alone
-            String now = count() + "/" + form.model().setup().trays().catchKind();
-            if (!shown.contains(now)) {
-                shown.clear();
-                shown.add(now);
-                tests.getChildren().clear();
-            }
-            int wanted = TESTS.get(form.model().setup()).size();
-            while (tests.getChildren().size() > wanted) {
-                tests.getChildren().remove(tests.getChildren().size() - 1);
-            }
-            while (tests.getChildren().size() < wanted) {
-                tests.getChildren().add(test(tests.getChildren().size()));
-            }
-        });
         Button begin = form.button(
                 "trays.newTest",
                 () -> form.model()
-                        .change(setup -> TrayTestDraft.added(
-                                setup, form.model().assessment(), form.words().locale())));
+                        .change(setup -> TrayTestDraft.added(setup, form.model().assessment(), form::numberText)));
         return form.group("trays.tests", form.sentence("trays.testsHow"), tests, form.row(begin));
     }
 
@@ -64,62 +52,33 @@ final class TrayTestForm {
     }
 
     private Node test(int index) {
-        String at = "/trays/tests/" + index;
-        EntryPath<TrayTestEntry> place = EntryPath.item(TESTS, index, TrayTestEntry.EMPTY);
-        VBox settings = new VBox();
-        SettingsForm.follow(
-                form, settings, at + "/settings", place.then(TrayTestEntry::settings, TrayTestEntry::withSettings));
+        EntryPath<TrayTestEntry> place = TrayPaths.TESTS.item(index);
+        Node settings = SettingsForm.of(
+                form, place.then("settings", TrayTestEntry::settings, TrayTestEntry::withSettings));
         Label title = new Label(form.words().text("trays.test", Arg.count(index + 1L)));
         title.getStyleClass().add("test-title");
         VBox box = new VBox(
                 title,
                 form.row(
-                        form.text("trays.date", at + "/date", place.then(TrayTestEntry::date, TrayTestEntry::withDate)),
-                        form.typed(
-                                "trays.runs",
-                                Fields.RUNS,
-                                at + "/runs",
-                                place.then(TrayTestEntry::runs, TrayTestEntry::withRuns)),
-                        form.typed(
-                                "field.wind",
-                                Fields.WIND,
-                                at + "/wind",
-                                place.then(TrayTestEntry::wind, TrayTestEntry::withWind)),
-                        form.typed(
-                                "rate.openingLeft",
-                                Fields.OPENING,
-                                at + "/openingLeft",
-                                place.then(TrayTestEntry::openingLeft, TrayTestEntry::withOpeningLeft)),
-                        form.typed(
-                                "rate.openingRight",
-                                Fields.OPENING,
-                                at + "/openingRight",
-                                place.then(TrayTestEntry::openingRight, TrayTestEntry::withOpeningRight))),
+                        form.text(TrayPaths.TEST_DATE, place),
+                        form.quantity(TrayPaths.TEST_RUNS, place),
+                        form.quantity(TrayPaths.TEST_WIND, place),
+                        form.quantity(TrayPaths.TEST_OPENING_LEFT, place),
+                        form.quantity(TrayPaths.TEST_OPENING_RIGHT, place)),
                 settings,
-                catches(place, at),
-                moved(index, place, at),
-                form.told(at),
-                form.text("trays.remark", at + "/remark", place.then(TrayTestEntry::remark, TrayTestEntry::withRemark)),
+                catches(place),
+                moved(index, place),
+                form.findings(place.pointer()),
+                form.text(TrayPaths.TEST_REMARK, place),
                 remove(index));
         box.getStyleClass().add("test");
         return box;
     }
 
-    /** How a catch is entered when it is read that way. */
-    static FieldSpec catchSpec(AmountKind kind) {
-        return switch (kind) {
-            case VOLUME -> Fields.CATCH_VOLUME;
-            case HEIGHT -> Fields.CATCH_HEIGHT;
-            case MASS, PERCENT, UNANSWERED -> Fields.CATCH_MASS;
-        };
-    }
-
-    private Node catches(EntryPath<TrayTestEntry> place, String at) {
-        FieldSpec spec = catchSpec(form.model().setup().trays().catchKind());
-        var list = place.then(TrayTestEntry::catches, TrayTestEntry::withCatches);
-        int trays = Math.max(count(), list.get(form.model().setup()).size());
-        return new CatchLine(
-                        form, form.words().text("trays.catches"), at + "/catches", list, spec, trays, this::position)
+    private Node catches(EntryPath<TrayTestEntry> place) {
+        int trays = Math.max(
+                count(), place.get(form.model().setup()).catches().size());
+        return CatchLine.named(form, TrayPaths.TEST_CATCHES, place, trays, this::position)
                 .node();
     }
 
@@ -134,16 +93,10 @@ final class TrayTestForm {
     }
 
     /** True positions where trays had to be moved; hidden until asked for. */
-    private Node moved(int index, EntryPath<TrayTestEntry> place, String at) {
-        var list = place.then(TrayTestEntry::positions, TrayTestEntry::withPositions);
-        Node line = new CatchLine(
-                        form,
-                        form.words().text("trays.positions"),
-                        at + "/positions",
-                        list,
-                        Fields.TRAY_POSITION,
-                        count(),
-                        tray -> Integer.toString(tray + 1))
+    private Node moved(int index, EntryPath<TrayTestEntry> place) {
+        EntryPath<List<EnteredQuantity>> list = TrayPaths.TEST_POSITIONS.at(place);
+        Node line = CatchLine.named(
+                        form, TrayPaths.TEST_POSITIONS, place, count(), tray -> Integer.toString(tray + 1))
                 .node();
         Button ask = new Button(form.words().text("trays.moved"));
         ask.setId("trays.moved." + index);
@@ -157,9 +110,7 @@ final class TrayTestForm {
     /** The layout's own positions as typed text, to be changed where a tray was moved. */
     private List<EnteredQuantity> layoutPositions() {
         TrayLayout layout = form.model().assessment().trays().layout();
-        return layout == null
-                ? List.of()
-                : TrayTestDraft.typed(layout, form.words().locale());
+        return layout == null ? List.of() : TrayTestDraft.positions(layout, form::numberText);
     }
 
     private Node remove(int index) {

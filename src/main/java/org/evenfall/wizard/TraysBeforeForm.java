@@ -1,32 +1,22 @@
 package org.evenfall.wizard;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BiFunction;
-import java.util.function.Function;
-import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
-import org.evenfall.quantity.Dimension;
-import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.Fields;
+import org.evenfall.setup.CatchKindChange;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.TrayEntries;
-import org.evenfall.setup.entry.TrayTestEntry;
-import org.evenfall.setup.entry.WheelEntries;
 import org.evenfall.setup.entry.WindLimitEntries;
-import org.evenfall.setup.entry.YesNo;
+import org.evenfall.setup.path.MachineCheckPaths;
+import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.CatchPlan;
-import org.evenfall.trays.Surface;
+import org.evenfall.wizard.form.Disclosure;
+import org.evenfall.wizard.form.FigureRow;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.VisibleWhen;
 
 /** Step 6, before driving: the trays, how they are read, the weather, the ground. */
 final class TraysBeforeForm {
-
-    private static final EntryPath<TrayEntries> TRAYS = Places.TRAYS;
-
-    private static final EntryPath<WheelEntries> WHEELS = TRAYS.then(TrayEntries::wheels, TrayEntries::withWheels);
-    private static final EntryPath<WindLimitEntries> LIMITS =
-            TRAYS.then(TrayEntries::windLimits, TrayEntries::withWindLimits);
 
     private final Form form;
 
@@ -39,83 +29,37 @@ final class TraysBeforeForm {
                 "trays.layout",
                 form.sentence("trays.beforeHow"),
                 form.row(
-                        form.typed(
-                                "trays.length",
-                                Fields.TRAY_SIDE,
-                                "/trays/trayLength",
-                                TRAYS.then(TrayEntries::trayLength, TrayEntries::withTrayLength)),
-                        form.typed(
-                                "trays.width",
-                                Fields.TRAY_SIDE,
-                                "/trays/trayWidth",
-                                TRAYS.then(TrayEntries::trayWidth, TrayEntries::withTrayWidth)),
-                        form.typed(
-                                "field.trayCount",
-                                Fields.TRAY_COUNT,
-                                "/trays/trayCount",
-                                TRAYS.then(TrayEntries::trayCount, TrayEntries::withTrayCount))),
+                        form.quantity(TrayPaths.TRAY_LENGTH),
+                        form.quantity(TrayPaths.TRAY_WIDTH),
+                        form.quantity(TrayPaths.TRAY_COUNT)),
                 form.choice(
-                        "trays.kind",
-                        "/trays/catchKind",
-                        TRAYS.then(TrayEntries::catchKind, TraysBeforeForm::withKind),
-                        List.of(AmountKind.MASS, AmountKind.VOLUME, AmountKind.HEIGHT)),
+                        TrayPaths.CATCH_KIND,
+                        // a unit that no longer fits changes with it
+                        TrayPaths.TRAYS.only().then(TrayPaths.CATCH_KIND.name(), TrayEntries::catchKind, CatchKindChange::to)),
                 form.row(
-                        form.typed(
-                                "field.readingStep",
-                                Fields.READING_STEP,
-                                "/trays/readingStep",
-                                TRAYS.then(TrayEntries::readingStep, TrayEntries::withReadingStep)),
+                        form.quantity(TrayPaths.READING_STEP),
                         VisibleWhen.when(
                                 form,
                                 () -> form.model().setup().trays().catchKind() == AmountKind.HEIGHT,
-                                form.typed(
-                                        "field.tubeBore",
-                                        Fields.TUBE_BORE,
-                                        "/trays/tubeBore",
-                                        TRAYS.then(TrayEntries::tubeBore, TrayEntries::withTubeBore)))),
+                                form.quantity(TrayPaths.TUBE_BORE))),
                 form.row(
-                        form.typed(
-                                "field.track",
-                                Fields.TRACK,
-                                "/trays/wheels/track",
-                                WHEELS.then(WheelEntries::track, WheelEntries::withTrack)),
-                        form.typed(
-                                "field.tyre",
-                                Fields.TYRE,
-                                "/trays/wheels/tyre",
-                                WHEELS.then(WheelEntries::tyre, WheelEntries::withTyre))),
-                form.told("/trays/wheels"),
+                        form.quantity(TrayPaths.TRACK),
+                        form.quantity(TrayPaths.TYRE)),
+                form.findings(TrayPaths.WHEELS.only().pointer()),
                 new FigureRow(form, this::runs));
     }
 
     Node ground() {
         return form.group(
                 "trays.before",
-                form.typed(
-                        "field.wind", Fields.WIND, "/trays/wind", TRAYS.then(TrayEntries::wind, TrayEntries::withWind)),
+                form.quantity(TrayPaths.WIND),
                 limits(),
-                form.choice(
-                        "trays.surface",
-                        "/trays/surface",
-                        TRAYS.then(TrayEntries::surface, TrayEntries::withSurface),
-                        Form.answers(Surface.class)),
+                form.choice(TrayPaths.SURFACE),
                 form.row(
-                        form.choice(
-                                "trays.level",
-                                "/trays/traysLevel",
-                                TRAYS.then(TrayEntries::traysLevel, TrayEntries::withTraysLevel),
-                                Form.answers(YesNo.class)),
-                        form.choice(
-                                "trays.dry",
-                                "/trays/tubesDry",
-                                TRAYS.then(TrayEntries::tubesDry, TrayEntries::withTubesDry),
-                                Form.answers(YesNo.class)),
-                        form.choice(
-                                "trays.aside",
-                                "/trays/clearOfWheelmarks",
-                                TRAYS.then(TrayEntries::clearOfWheelmarks, TrayEntries::withClearOfWheelmarks),
-                                Form.answers(YesNo.class))),
-                form.told("/yard"));
+                        form.choice(TrayPaths.TRAYS_LEVEL),
+                        form.choice(TrayPaths.TUBES_DRY),
+                        form.choice(TrayPaths.CLEAR_OF_WHEELMARKS)),
+                form.findings(MachineCheckPaths.MACHINE_CHECK.only().pointer()));
     }
 
     /** Own limits for the wind; hidden until asked for. */
@@ -123,23 +67,13 @@ final class TraysBeforeForm {
         return new Disclosure(
                 form,
                 "trays.windLimitsAsk",
-                Bindings.createBooleanBinding(
-                        () -> !form.model().setup().trays().windLimits().equals(WindLimitEntries.EMPTY),
-                        form.model().setupProperty()),
+                () -> !form.model().setup().trays().windLimits().equals(WindLimitEntries.EMPTY),
                 form.row(
-                        limit("trays.windNoteAbove", "note", WindLimitEntries::note, WindLimitEntries::withNote),
-                        limit("trays.windWarnAbove", "warn", WindLimitEntries::warn, WindLimitEntries::withWarn),
-                        limit("trays.windStopAbove", "stop", WindLimitEntries::stop, WindLimitEntries::withStop)),
-                form.told("/trays/windLimits"),
+                        form.quantity(TrayPaths.WIND_NOTE),
+                        form.quantity(TrayPaths.WIND_WARN),
+                        form.quantity(TrayPaths.WIND_STOP)),
+                form.findings(TrayPaths.WIND_LIMITS.only().pointer()),
                 form.sentence("trays.windLimitsWhy"));
-    }
-
-    private Node limit(
-            String label,
-            String name,
-            Function<WindLimitEntries, EnteredQuantity> get,
-            BiFunction<WindLimitEntries, EnteredQuantity, WindLimitEntries> with) {
-        return form.typed(label, Fields.WIND_LIMIT, "/trays/windLimits/" + name, LIMITS.then(get, with));
     }
 
     private List<FigureRow.Figure> runs() {
@@ -158,38 +92,5 @@ final class TraysBeforeForm {
                 new FigureRow.Figure(
                         form.words().text("trays.figure.noise"),
                         form.words().number(plan.noiseAtRunsPercent(), 0, Unit.PERCENT)));
-    }
-
-    /** Another way of reading keeps the numbers and drops a unit that no longer measures them. */
-    static TrayEntries withKind(TrayEntries entries, AmountKind kind) {
-        Dimension dimension = switch (kind) {
-            case VOLUME -> Dimension.VOLUME;
-            case HEIGHT -> Dimension.LENGTH;
-            case MASS, PERCENT, UNANSWERED -> Dimension.MASS;
-        };
-        List<TrayTestEntry> tests = new ArrayList<>();
-        for (TrayTestEntry test : entries.tests()) {
-            tests.add(test.withCatches(test.catches().stream()
-                    .map(typed -> fitting(typed, dimension))
-                    .toList()));
-        }
-        return entries.withCatchKind(kind)
-                .withTests(tests)
-                .withLine(entries.line().stream()
-                        .map(tray -> tray.withAmount(fitting(tray.amount(), dimension)))
-                        .toList())
-                .withReadingStep(fitting(entries.readingStep(), dimension));
-    }
-
-    private static EnteredQuantity fitting(EnteredQuantity typed, Dimension dimension) {
-        return typed.unit().dimension() == dimension ? typed : typed.withUnit(base(dimension));
-    }
-
-    private static Unit base(Dimension dimension) {
-        return switch (dimension) {
-            case VOLUME -> Unit.ML;
-            case LENGTH -> Unit.MM;
-            default -> Unit.G;
-        };
     }
 }

@@ -14,14 +14,18 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.AdviceFindings;
 import org.evenfall.setup.TrayTestResult;
 import org.evenfall.setup.TraysResult;
-import org.evenfall.setup.entry.TrayEntries;
-import org.evenfall.setup.entry.YesNo;
+import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.AdviceKind;
 import org.evenfall.trays.CropLoss;
 import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.LeverMove;
 import org.evenfall.trays.Uniformity;
+import org.evenfall.wizard.form.FigureRow;
+import org.evenfall.wizard.form.FindingView;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Lines;
+import org.evenfall.wizard.form.VisibleWhen;
 import org.jspecify.annotations.Nullable;
 
 /** Step 6, after: how even it is, how the tests compare, and what to turn next. */
@@ -183,15 +187,7 @@ final class TraysOutcome {
     Node advice() {
         VBox reasons = new VBox();
         reasons.getStyleClass().add("attempts");
-        form.follow(() -> {
-            Advice advice = form.model().assessment().trays().advice();
-            reasons.getChildren().clear();
-            if (advice != null) {
-                for (Finding reason : AdviceFindings.of(advice)) {
-                    reasons.getChildren().add(FindingView.line(form.words(), reason));
-                }
-            }
-        });
+        Lines.of(form, reasons, this::reasons, reason -> FindingView.line(form.words(), reason));
         Label next = VisibleWhen.sentence(form, "figure-line", () -> headline(form.words(), advised()));
         next.getStyleClass().add("next");
         return form.group(
@@ -202,11 +198,12 @@ final class TraysOutcome {
                 VisibleWhen.when(
                         form,
                         () -> form.model().assessment().machine().levers().size() > 1,
-                        form.choice(
-                                "trays.twoLevers",
-                                "/trays/twoLevers",
-                                Places.TRAYS.then(TrayEntries::twoLevers, TrayEntries::withTwoLevers),
-                                Form.answers(YesNo.class))));
+                        form.choice(TrayPaths.TWO_LEVERS)));
+    }
+
+    private List<Finding> reasons() {
+        Advice advice = advised();
+        return advice == null ? List.of() : AdviceFindings.of(advice);
     }
 
     private @Nullable Advice advised() {

@@ -4,12 +4,11 @@ import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Step;
-import org.evenfall.machine.Side;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.Fields;
 import org.evenfall.setup.TraysResult;
-import org.evenfall.setup.entry.TrayEntries;
+import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.Uniformity;
+import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.picture.CvPicture;
 import org.evenfall.wizard.picture.PictureStack;
 import org.evenfall.wizard.picture.TrayPlanPicture;
@@ -17,8 +16,6 @@ import org.evenfall.wizard.picture.TubesPicture;
 
 /** Step 6: the tray test, before, while and after. */
 final class TraysStep implements StepView {
-
-    private static final EntryPath<TrayEntries> TRAYS = Places.TRAYS;
 
     private final Form form;
     private final WizardContext context;
@@ -81,24 +78,9 @@ final class TraysStep implements StepView {
                 "trays.edges",
                 form.sentence("trays.edgesHow"),
                 form.row(
-                        form.text(
-                                "trays.borderDevice",
-                                "/trays/borderDevice",
-                                TRAYS.then(TrayEntries::borderDevice, TrayEntries::withBorderDevice)),
-                        form.choice(
-                                "trays.borderSide",
-                                "/trays/borderSide",
-                                TRAYS.then(TrayEntries::borderSide, TrayEntries::withBorderSide),
-                                Form.answers(Side.class)),
-                        form.typed(
-                                "trays.switchOn",
-                                Fields.SWITCH_DISTANCE,
-                                "/trays/switchOn",
-                                TRAYS.then(TrayEntries::switchOn, TrayEntries::withSwitchOn)),
-                        form.typed(
-                                "trays.switchOff",
-                                Fields.SWITCH_DISTANCE,
-                                "/trays/switchOff",
-                                TRAYS.then(TrayEntries::switchOff, TrayEntries::withSwitchOff))));
+                        form.text(TrayPaths.BORDER_DEVICE),
+                        form.choice(TrayPaths.BORDER_SIDE),
+                        form.quantity(TrayPaths.SWITCH_ON),
+                        form.quantity(TrayPaths.SWITCH_OFF)));
     }
 }

@@ -3,7 +3,6 @@ package org.evenfall.wizard;
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
 import javafx.application.Application;
@@ -15,10 +14,12 @@ import javafx.scene.text.Font;
 import javafx.stage.Stage;
 import org.evenfall.finding.Arg;
 import org.evenfall.setup.entry.Setup;
-import org.evenfall.store.SetupFile;
 import org.evenfall.store.InputFileException;
+import org.evenfall.store.SetupFile;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.SetupModel;
 
-/** The wizard in its window: look, keys, saving. */
+/** The wizard in its window: theme, text size, keys, saving. */
 final class WizardWindow {
 
     private static final String[] FONTS = {
@@ -44,31 +45,27 @@ final class WizardWindow {
         }
         SetupFile first = file.isPresent() ? context.store().read(file.get()) : SetupFile.of(Setup.EMPTY);
         Path where = file.isPresent() ? file.get() : SetupDocument.newFile(context, "setup");
-        SetupDocument[] document = new SetupDocument[1];
         saver = new AutoSaver(
-                context.store(),
+                context.store()::save,
                 where,
                 first,
-                problem -> Platform.runLater(() -> document[0].tell(
-                        context.words().text("desk.notSaved", Arg.text(String.valueOf(problem.getMessage()))))));
-        document[0] = new SetupDocument(context, saver);
-        model = new SetupModel(dated(first.setup()), context.assess(), saver::keep);
+                problem -> Platform.runLater(() -> notSaved(problem)),
+                AutoSaver.Delays.USUAL);
+        SetupDocument document = new SetupDocument(context, saver);
+        model = new SetupModel(SetupDocument.dated(context, first.setup()), context.assess(), saver::keep);
         Form form = new Form(model, context.words());
-        shell = new Shell(model, context.words(), StepViews.all(form, context, document[0]));
-        document[0].attach(model, shell::tell, step -> shell.go(step.number()));
+        shell = new Shell(model, context.words(), StepViews.all(form, context, document));
+        document.attach(model, shell::showNotice, step -> shell.go(step.number()));
         scene = new Scene(shell, 1280, 800);
         scene.getStylesheets()
                 .add(Objects.requireNonNull(WizardWindow.class.getResource("/org/evenfall/wizard/evenfall.css"))
                         .toExternalForm());
         scene.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
-        look();
+        applyTheme();
     }
 
-    private Setup dated(Setup setup) {
-        return setup.card().date().isBlank()
-                ? setup.withCard(
-                        setup.card().withDate(LocalDate.now(context.clock()).toString()))
-                : setup;
+    private void notSaved(Exception problem) {
+        shell.showNotice(context.words().text("document.notSaved", Arg.text(String.valueOf(problem.getMessage()))));
     }
 
     Scene scene() {
@@ -106,18 +103,18 @@ final class WizardWindow {
         }
     }
 
-    /** Larger for a hall: about three times a desk's text on a screen of 1 080 lines. */
+    /** Larger for a hall: about three times the usual text on a screen of 1 080 lines. */
     void projector(boolean on) {
         projector = on;
-        look();
+        applyTheme();
     }
 
     void dark(boolean on) {
         dark = on;
-        look();
+        applyTheme();
     }
 
-    private void look() {
+    private void applyTheme() {
         Application.setUserAgentStylesheet(
                 dark ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet());
         shell.getStyleClass().removeAll("dark", "light", "projector");

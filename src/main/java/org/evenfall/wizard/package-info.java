@@ -3,3 +3,4 @@
 package org.evenfall.wizard;
 
 import org.jspecify.annotations.NullMarked;
+

@@ -13,12 +13,10 @@ import org.evenfall.finding.Severity;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
-import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.Setup;
-import org.evenfall.setup.entry.TrayEntries;
 import org.evenfall.store.SetupJson;
+import org.evenfall.wizard.form.FigureRow;
 import org.junit.jupiter.api.Test;
 
 /** What steps 4 to 7 say and prefill, without a window. */
@@ -26,54 +24,11 @@ class LaterStepsWordsTest {
 
     private static final Sentences WORDS =
             new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.ENGLISH);
-    private static final Sentences GERMAN_NUMBERS =
-            new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.GERMANY);
 
     private static Setup demo() throws Exception {
         return new SetupJson()
                 .read(Files.readString(Path.of("demo", "setup.json")), "demo")
                 .setup();
-    }
-
-    @Test
-    void aNewTrayTestBeginsWithTheAdvisedLeverAndKeepsTheRest() throws Exception {
-        Setup uneven =
-                demo().withTrays(demo().trays().withTests(demo().trays().tests().subList(0, 1)));
-        Assessment assessment = Assessor.assess(uneven);
-        double advised = assessment.trays().advice().moves().get(0).to();
-        Setup next = TrayTestDraft.added(uneven, assessment, Locale.GERMANY);
-        var test = next.trays().tests().get(1);
-        assertThat(test.settings().levers().get("long vane").text())
-                .isEqualTo(GERMAN_NUMBERS.number(advised, advised == Math.rint(advised) ? 0 : 1, Unit.NONE));
-        assertThat(test.settings().levers().get("drop point"))
-                .isEqualTo(uneven.trays().tests().get(0).settings().levers().get("drop point"));
-        assertThat(test.openingLeft()).isEqualTo(new EnteredQuantity("27,5", Unit.NONE));
-        assertThat(test.catches()).isEmpty();
-        assertThat(next.trays().tests().get(0)).isEqualTo(uneven.trays().tests().get(0));
-        // what is prefilled can be read again
-        assertThat(Assessor.assess(next).findings())
-                .noneMatch(finding ->
-                        finding.severity() == Severity.STOP && finding.field().startsWith("/trays/tests/1"));
-    }
-
-    @Test
-    void theFirstTrayTestBeginsWithTheSettingsOfTheMatch() throws Exception {
-        Setup blank = demo().withTrays(TrayEntries.EMPTY);
-        Setup next = TrayTestDraft.added(blank, Assessor.assess(blank), Locale.ENGLISH);
-        assertThat(next.trays().tests().get(0).settings())
-                .isEqualTo(blank.match().settings());
-        assertThat(next.trays().tests().get(0).runs().isBlank()).isFalse();
-    }
-
-    @Test
-    void theFirstBucketTestBeginsWithTheHandbooksOpening() throws Exception {
-        Setup blank = demo().withRate(demo().rate().withBucketTests(List.of()));
-        Assessment assessment = Assessor.assess(blank);
-        Setup next = BucketTestDraft.added(blank, assessment, Locale.ENGLISH);
-        var test = next.rate().bucketTests().get(0);
-        assertThat(test.openingLeft().text())
-                .isEqualTo(WORDS.number(assessment.rate().plan().flow().firstOpening(), 1, Unit.NONE));
-        assertThat(test.time()).isEqualTo(new EnteredQuantity("20", Unit.S));
     }
 
     @Test
@@ -109,14 +64,6 @@ class LaterStepsWordsTest {
         assertThat(RatePlanForm.money(WORDS, Assessor.assess(demo()).rate().plan()))
                 .extracting(FigureRow.Figure::name)
                 .contains("Would cost the same at", "Saved on the area");
-    }
-
-    @Test
-    void anotherWayOfReadingTurnsTheUnitsAndNothingElse() throws Exception {
-        TrayEntries volumes = TraysBeforeForm.withKind(demo().trays(), AmountKind.VOLUME);
-        assertThat(volumes.tests().get(0).catches().get(0)).isEqualTo(new EnteredQuantity("12.9", Unit.ML));
-        assertThat(TraysBeforeForm.withKind(volumes, AmountKind.MASS))
-                .isEqualTo(demo().trays().withCatchKind(AmountKind.MASS));
     }
 
     @Test

@@ -95,14 +95,7 @@ class LibraryFormTest {
         assertThat(typing.there("library.edit/" + (prilled == 0 ? 1 : 0))).isFalse();
         typing.type("library.search", "no such thing");
         assertThat(typing.words()).contains("No tested product holds these words.");
-        List<String> byName = LibraryOrder.NAME.places(library(), "", entry -> "").stream()
-                .map(place -> library().get(place).name().toLowerCase(java.util.Locale.ROOT))
-                .toList();
-        assertThat(byName).isSorted();
-        List<Integer> byWidth = LibraryOrder.WIDTH.places(library(), "", entry -> "");
-        assertThat(library().get(byWidth.get(0)).width().text()).isEqualTo("24");
-        assertThat(LibraryOrder.AS_ENTERED.places(library(), " UREA  fine ", entry -> ""))
-                .hasSize(1);
+        assertThat(typing.there("library.edit/0")).isFalse();
     }
 
     @Test

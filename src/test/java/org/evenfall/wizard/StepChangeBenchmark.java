@@ -35,7 +35,7 @@ public final class StepChangeBenchmark {
                 Stage0.context(Files.createTempDirectory("evenfall-bench")),
                 Optional.of(Path.of("demo", "setup.json")));
         window.saver()
-                .keepAt(
+                .open(
                         Files.createTempFile("evenfall", ".json"),
                         org.evenfall.store.SetupFile.of(window.model().setup()));
         window.show(new Stage());

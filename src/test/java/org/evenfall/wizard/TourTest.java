@@ -37,7 +37,7 @@ class TourTest {
         window = new WizardWindow(Stage0.context(folder), Optional.of(Path.of("demo", "setup.json")));
         stage = shown;
         window.saver()
-                .keepAt(
+                .open(
                         folder.resolve("setups").resolve("demo.json"),
                         org.evenfall.store.SetupFile.of(window.model().setup()));
         window.show(stage);

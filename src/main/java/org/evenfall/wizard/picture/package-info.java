@@ -3,3 +3,4 @@
 package org.evenfall.wizard.picture;
 
 import org.jspecify.annotations.NullMarked;
+

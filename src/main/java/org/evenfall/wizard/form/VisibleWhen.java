@@ -1,17 +1,17 @@
-package org.evenfall.wizard;
+package org.evenfall.wizard.form;
 
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 
-/** Nodes that are there only while they have something to say. */
-final class VisibleWhen {
+/** Nodes that take part in the page only while a condition holds. */
+public final class VisibleWhen {
 
     private VisibleWhen() {}
 
     /** Takes part in the page only while the condition holds. */
-    static Node when(Form form, BooleanSupplier condition, Node node) {
+    public static Node when(Form form, BooleanSupplier condition, Node node) {
         form.follow(() -> {
             boolean shown = condition.getAsBoolean();
             node.setManaged(shown);
@@ -21,7 +21,7 @@ final class VisibleWhen {
     }
 
     /** A wrapped sentence that follows the assessment; an empty one takes no room. */
-    static Label sentence(Form form, String style, Supplier<String> text) {
+    public static Label sentence(Form form, String style, Supplier<String> text) {
         Label label = new Label();
         label.setWrapText(true);
         label.getStyleClass().add(style);

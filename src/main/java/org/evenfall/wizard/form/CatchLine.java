@@ -1,4 +1,4 @@
-package org.evenfall.wizard;
+package org.evenfall.wizard.form;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,67 +11,59 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import org.evenfall.finding.Arg;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.FieldSpec;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.QuantityList;
 
 /**
- * A list of catches side by side, for one hand while others call out the numbers: type, Enter, next. A row or column
- * pasted from a spreadsheet fills the fields from the one it is pasted into.
+ * A list of catches in a row, for one hand while others call out the numbers: type, Enter, next. A row or column pasted
+ * from a spreadsheet fills the fields from the one it is pasted into.
  */
-final class CatchLine {
+public final class CatchLine {
 
     private final Form form;
+    private final QuantityList<?> entry;
     private final String label;
-    private final String pointer;
     private final EntryPath<List<EnteredQuantity>> list;
-    private final FieldSpec spec;
     private final IntFunction<String> names;
     private final List<TextField> fields = new ArrayList<>();
     private final FlowPane line = new FlowPane();
-    private final VBox told = new VBox();
     private final VBox box;
 
-    /** Repeats: one blank field more than there are catches, at least two. */
-    CatchLine(Form form, String label, String pointer, EntryPath<List<EnteredQuantity>> list, FieldSpec spec) {
-        this(form, label, pointer, list, spec, i -> "");
-        form.follow(() -> fill(Math.max(2, list.get(form.model().setup()).size() + 1)));
-    }
-
-    /** As many fields as told, each under its own name. */
-    CatchLine(
-            Form form,
-            String label,
-            String pointer,
-            EntryPath<List<EnteredQuantity>> list,
-            FieldSpec spec,
-            int count,
-            IntFunction<String> names) {
-        this(form, label, pointer, list, spec, names);
-        fill(count);
-    }
-
     private CatchLine(
-            Form form,
-            String label,
-            String pointer,
-            EntryPath<List<EnteredQuantity>> list,
-            FieldSpec spec,
-            IntFunction<String> names) {
+            Form form, QuantityList<?> entry, EntryPath<List<EnteredQuantity>> list, IntFunction<String> names) {
         this.form = form;
-        this.label = label;
-        this.pointer = pointer;
+        this.entry = entry;
+        this.label = form.words().text(entry.labelKey());
         this.list = list;
-        this.spec = spec;
         this.names = names;
         Label above = VisibleWhen.sentence(form, "entry-label", this::title);
         line.getStyleClass().add("catch-line");
-        told.getStyleClass().add("told");
-        box = new VBox(above, line, told, form.told(pointer));
+        box = new VBox(above, line, form.findingsOfCells(list.pointer(), fields, this::cellName));
+        box.setId(list.pointer());
         box.getStyleClass().add("entry");
     }
 
-    Node node() {
+    /** Repeats of the record that is at a place: one blank field more than there are catches, at least two. */
+    public static <R> CatchLine repeats(Form form, QuantityList<R> entry, EntryPath<R> record) {
+        CatchLine line = new CatchLine(form, entry, entry.at(record), i -> "");
+        form.follow(() ->
+                line.fill(Math.max(2, line.list.get(form.model().setup()).size() + 1)));
+        return line;
+    }
+
+    /** A fixed number of fields, each under its own name, of the record that is at a place. */
+    public static <R> CatchLine named(
+            Form form, QuantityList<R> entry, EntryPath<R> record, int count, IntFunction<String> names) {
+        CatchLine line = new CatchLine(form, entry, entry.at(record), names);
+        line.fill(count);
+        return line;
+    }
+
+    /** The line with its label and its findings. */
+    public Node node() {
         return box;
     }
 
@@ -81,8 +73,17 @@ final class CatchLine {
                 .filter(typed -> !typed.isBlank() && typed.unit() != Unit.NONE)
                 .map(EnteredQuantity::unit)
                 .findFirst()
-                .orElse(spec.base());
+                .orElse(entry.units(form.model().setup()).get(0));
         return unit == Unit.NONE ? label : label + ", " + unit.symbol();
+    }
+
+    private String cellName(String cell) {
+        for (int i = 0; i < fields.size(); i++) {
+            if (cell.equals(fields.get(i).getId())) {
+                return names.apply(i).isEmpty() ? form.words().text("form.item", Arg.count(i + 1L)) : names.apply(i);
+            }
+        }
+        return "";
     }
 
     private void fill(int count) {
@@ -97,17 +98,15 @@ final class CatchLine {
                 above.getStyleClass().add("column-header");
                 line.getChildren().add(new VBox(above, field));
             }
-            told.getChildren().add(form.told(pointer + "/" + i));
         }
     }
 
     private TextField field(int index) {
         TextField field = new TextField();
-        field.setId(pointer + "/" + index);
         field.setPrefColumnCount(4);
         String name = names.apply(index);
         field.setAccessibleText(label + ", " + (name.isEmpty() ? Integer.toString(index + 1) : name));
-        form.bind(field, EntryPath.item(list, index, EnteredQuantity.EMPTY), spec);
+        new QuantityField(form, entry, QuantityList.item(list, index)).bind(field);
         field.addEventFilter(KeyEvent.KEY_PRESSED, event -> key(event, index));
         return field;
     }

@@ -1,17 +1,18 @@
-package org.evenfall.wizard;
+package org.evenfall.wizard.form;
 
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 
-/** A table that is wider than its place is moved sideways by itself, not the whole page with it; never up and down. */
-final class HorizontalScrollPane extends ScrollPane {
+/** Scrolls a table that is wider than its place from side to side, so that the page need not; never up and down. */
+public final class HorizontalScrollPane extends ScrollPane {
 
-    /** Room for the bar beneath the last row, px. */
+    /** Room for the bar below the last row, px. */
     private static final double BAR = 14;
 
     private final Region table;
 
-    HorizontalScrollPane(Region table) {
+    /** @param table what is scrolled */
+    public HorizontalScrollPane(Region table) {
         super(table);
         this.table = table;
         setVbarPolicy(ScrollBarPolicy.NEVER);

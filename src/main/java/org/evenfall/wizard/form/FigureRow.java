@@ -1,34 +1,31 @@
-package org.evenfall.wizard;
+package org.evenfall.wizard.form;
 
 import java.util.List;
 import java.util.function.Supplier;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** A few results as large figures, each under its name; they follow the assessment. */
-final class FigureRow extends FlowPane {
+public final class FigureRow extends FlowPane {
 
     /**
      * One result.
      *
      * @param name what it is
-     * @param value the figure with its unit, already in words
+     * @param value the figure with its unit, as text
      */
-    record Figure(String name, String value) {}
+    public record Figure(String name, String value) {}
 
-    FigureRow(Form form, Supplier<List<Figure>> figures) {
+    /** @param figures the figures now; the row takes no room without any */
+    public FigureRow(Form form, Supplier<List<Figure>> figures) {
         getStyleClass().add("figure-row");
-        form.follow(() -> {
-            List<Figure> now = figures.get();
-            getChildren().setAll(now.stream().map(FigureRow::tile).toList());
-            setManaged(!now.isEmpty());
-            setVisible(!now.isEmpty());
-        });
+        Lines.of(form, this, figures, FigureRow::tile);
     }
 
-    private static VBox tile(Figure figure) {
+    private static Node tile(Figure figure) {
         Label name = new Label(figure.name());
         name.getStyleClass().add("figure-name");
         name.setMinWidth(Region.USE_PREF_SIZE);

@@ -1,0 +1,58 @@
+package org.evenfall.setup;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.quantity.Unit;
+import org.evenfall.rate.BucketResult;
+import org.evenfall.rate.RatePlan;
+import org.evenfall.setup.entry.BucketEntry;
+import org.evenfall.setup.entry.Setup;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The entries a new bucket test begins with: the opening advised after the last test, before any test the handbook's
+ * opening; the time and the empty bucket of the last test, else the time in which the bucket is filled.
+ */
+public final class BucketTestDraft {
+
+    /** Nearer than this to a whole number, an opening is written without decimals: a scale is not read finer. */
+    private static final double WHOLE_WITHIN = 0.05;
+
+    private BucketTestDraft() {}
+
+    /**
+     * The setup with one more bucket test; the earlier ones stay as they are.
+     *
+     * @param assessment assessment of the setup
+     * @param numbers writes the numbers of the draft
+     */
+    public static Setup added(Setup setup, Assessment assessment, NumberWriter numbers) {
+        List<BucketEntry> tests = new ArrayList<>(setup.rate().bucketTests());
+        BucketEntry before = tests.isEmpty() ? BucketEntry.EMPTY : tests.get(tests.size() - 1);
+        List<BucketResult> results = assessment.rate().bucketTests();
+        BucketResult last = results.isEmpty() ? null : results.get(results.size() - 1);
+        RatePlan plan = assessment.rate().plan();
+        Double first = plan == null ? null : plan.flow().firstOpening();
+        Double seconds = plan == null ? null : plan.bucket().seconds();
+        tests.add(BucketEntry.EMPTY
+                .withOpeningLeft(opening(last == null ? first : last.next().left(), before.openingLeft(), numbers))
+                .withOpeningRight(
+                        opening(last == null ? first : last.next().right(), before.openingRight(), numbers))
+                .withTime(
+                        !before.time().isBlank() || seconds == null
+                                ? before.time()
+                                : new EnteredQuantity(numbers.write(seconds, 0), Unit.S))
+                .withBucketEmpty(before.bucketEmpty()));
+        return setup.withRate(setup.rate().withBucketTests(tests));
+    }
+
+    /** As it can be set on a scale: one decimal at most. */
+    private static EnteredQuantity opening(@Nullable Double advised, EnteredQuantity before, NumberWriter numbers) {
+        if (advised == null) {
+            return before;
+        }
+        boolean whole = Math.abs(advised - Math.rint(advised)) < WHOLE_WITHIN;
+        return new EnteredQuantity(numbers.write(advised, whole ? 0 : 1), Unit.NONE);
+    }
+}

@@ -1,0 +1,36 @@
+package org.evenfall.wizard;
+
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+
+/** The keys of the frame: Alt with an arrow or a digit changes the step, Ctrl+Z undoes, with Shift it redoes. */
+enum ShellKey {
+    NEXT,
+    BACK,
+    STEP,
+    UNDO,
+    REDO,
+    NONE;
+
+    /** What a key pressed asks for. */
+    static ShellKey of(KeyEvent event) {
+        if (event.isAltDown()) {
+            if (event.getCode() == KeyCode.RIGHT) {
+                return NEXT;
+            }
+            if (event.getCode() == KeyCode.LEFT) {
+                return BACK;
+            }
+            return event.getCode().isDigitKey() ? STEP : NONE;
+        }
+        if (event.isShortcutDown() && event.getCode() == KeyCode.Z) {
+            return event.isShiftDown() ? REDO : UNDO;
+        }
+        return NONE;
+    }
+
+    /** The digit of a key. */
+    static int digit(KeyEvent event) {
+        return event.getCode().getCode() - KeyCode.DIGIT0.getCode();
+    }
+}

@@ -1,0 +1,55 @@
+package org.evenfall.wizard;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.layout.VBox;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Sentences;
+import org.evenfall.finding.Severity;
+import org.evenfall.wizard.form.FindingView;
+
+/** The findings of the step in front, as lines and as the one sentence at the foot. */
+final class StepFindings extends VBox {
+
+    /** More lines than this push the picture out; the rest is shown at its entries. */
+    private static final int MOST_LINES = 5;
+
+    private final Sentences words;
+    private List<Finding> shown = List.of();
+
+    StepFindings(Sentences words) {
+        this.words = words;
+        getStyleClass().add("findings");
+    }
+
+    /** Shows the findings of a step; what is missing is named at the foot only. */
+    void show(List<Finding> own) {
+        List<Finding> now = own.stream()
+                .filter(finding -> !missing(finding))
+                .limit(MOST_LINES)
+                .toList();
+        if (!now.equals(shown)) {
+            shown = now;
+            getChildren()
+                    .setAll(now.stream()
+                            .map(finding -> FindingView.line(words, finding))
+                            .toList());
+        }
+    }
+
+    /** What stops the step, else what is missing, else the first warning, else that the step is done. */
+    String meaning(List<Finding> own) {
+        Optional<Finding> worst = own.stream()
+                .filter(finding -> finding.severity() == Severity.STOP || finding.severity() == Severity.WARN)
+                .findFirst();
+        Optional<Finding> open = own.stream().filter(StepFindings::missing).findFirst();
+        if (worst.isPresent() && worst.get().severity() == Severity.STOP) {
+            return words.of(worst.get());
+        }
+        return open.or(() -> worst).map(words::of).orElse(words.text("shell.done"));
+    }
+
+    private static boolean missing(Finding finding) {
+        return finding.severity() == Severity.MISSING;
+    }
+}

@@ -1,0 +1,57 @@
+package org.evenfall.wizard.form;
+
+import java.util.Locale;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Circle;
+import javafx.scene.shape.Polygon;
+import javafx.scene.shape.Rectangle;
+import javafx.scene.shape.Shape;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Sentences;
+import org.evenfall.finding.Severity;
+
+/** Findings as lines: always a shape, a sentence and a colour. */
+public final class FindingView {
+
+    private FindingView() {}
+
+    /** One finding as a line. */
+    public static Node line(Sentences words, Finding finding) {
+        return line(words, "", finding);
+    }
+
+    /** One finding as a line that begins with the name of the place it is about, unless that is empty. */
+    static Node line(Sentences words, String place, Finding finding) {
+        String sentence = place.isEmpty() ? words.of(finding) : place + ": " + words.of(finding);
+        Label text = new Label(sentence);
+        text.setWrapText(true);
+        text.setMinHeight(Region.USE_PREF_SIZE);
+        HBox.setHgrow(text, Priority.ALWAYS);
+        HBox line = new HBox(mark(finding.severity()), text);
+        line.getStyleClass().addAll("finding", finding.severity().name().toLowerCase(Locale.ROOT));
+        line.setAccessibleText(words.choice(finding.severity()) + ": " + sentence);
+        return line;
+    }
+
+    /** The shape of a severity: square, triangle or ring. */
+    public static Shape mark(Severity severity) {
+        Shape shape = switch (severity) {
+            case STOP -> new Rectangle(11, 11);
+            case WARN -> new Polygon(0, 11, 6, 0, 12, 11);
+            case MISSING, NOTE -> new Circle(5);
+        };
+        shape.getStyleClass()
+                .addAll(
+                        "mark",
+                        switch (severity) {
+                            case STOP -> "square";
+                            case WARN -> "triangle";
+                            case MISSING, NOTE -> "ring";
+                        });
+        return shape;
+    }
+}

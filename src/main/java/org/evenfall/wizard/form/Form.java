@@ -1,0 +1,210 @@
+package org.evenfall.wizard.form;
+
+import java.util.List;
+import java.util.function.Function;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.evenfall.finding.Sentences;
+import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.quantity.NumberFormats;
+import org.evenfall.setup.path.Choice;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.Measured;
+import org.evenfall.setup.path.Quantity;
+import org.evenfall.setup.path.Text;
+
+/**
+ * Makes the entries of a page: a label above, the unit at the right, the usual range as a hint, and below it the findings
+ * about what was typed. Every entry writes into the model as it is typed and follows it when it changes elsewhere. What
+ * is made with a {@link #part} stops following when that part is ended.
+ */
+public final class Form {
+
+    private final SetupModel model;
+    private final Sentences words;
+    private final Lifetime lifetime;
+
+    /** A form for the whole page, as long as the window. */
+    public Form(SetupModel model, Sentences words) {
+        this(model, words, new Lifetime());
+    }
+
+    private Form(SetupModel model, Sentences words, Lifetime lifetime) {
+        this.model = model;
+        this.words = words;
+        this.lifetime = lifetime;
+    }
+
+    /** A form for a part of the page that may be removed before the rest; whoever removes it calls {@link #end}. */
+    public Form part() {
+        return new Form(model, words, lifetime.child());
+    }
+
+    /** Ends all that was made with this form: it no longer follows the model. */
+    public void end() {
+        lifetime.end();
+    }
+
+    /** The setup that the entries write into. */
+    public SetupModel model() {
+        return model;
+    }
+
+    /** The sentences of the page. */
+    public Sentences words() {
+        return words;
+    }
+
+    /** Runs now and after every change of the setup, until this form is ended. */
+    public void follow(Runnable update) {
+        lifetime.add(model.follow(() -> {
+            // ended by an earlier update of the same change: nothing more to show
+            if (!lifetime.ended()) {
+                update.run();
+            }
+        }));
+        update.run();
+    }
+
+    /** A number as the reader would type it, with so many decimals. */
+    public String numberText(double value, int decimals) {
+        return NumberFormats.decimals(value, decimals, words.locale());
+    }
+
+    /** A heading with its entries below. */
+    public VBox group(String titleKey, Node... entries) {
+        Label title = new Label(words.text(titleKey));
+        title.getStyleClass().add("group-title");
+        VBox box = new VBox(title);
+        box.getChildren().addAll(entries);
+        box.getStyleClass().add("group");
+        return box;
+    }
+
+    /** Entries in a row, wrapped where there is no room. */
+    public FlowPane row(Node... entries) {
+        FlowPane row = new FlowPane(entries);
+        row.getStyleClass().add("entry-row");
+        return row;
+    }
+
+    /** A plain sentence between entries. */
+    public Label sentence(String key) {
+        Label label = new Label(words.text(key));
+        label.setWrapText(true);
+        label.getStyleClass().add("sentence");
+        return label;
+    }
+
+    /** A button; its id is the key of its text. */
+    public Button button(String key, Runnable action) {
+        Button button = new Button(words.text(key));
+        button.setId(key);
+        button.setOnAction(event -> action.run());
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        return button;
+    }
+
+    /** A button at the height of entries with labels. */
+    public VBox alignedButton(Button button) {
+        Label blank = new Label(" ");
+        blank.getStyleClass().add("entry-label");
+        VBox box = new VBox(blank, button);
+        box.getStyleClass().add("entry");
+        return box;
+    }
+
+    /** A measured value with its unit, for an entry that a setup has once. */
+    public Node quantity(Quantity<?> entry) {
+        return quantity(words.text(entry.labelKey()), entry, entry.path());
+    }
+
+    /** A measured value of the record that is at a place. */
+    public <R> Node quantity(Quantity<R> entry, EntryPath<R> record) {
+        return quantity(words.text(entry.labelKey()), entry, entry.at(record));
+    }
+
+    /** A measured value under a name that the owner of the machine gave it. */
+    public Node quantity(String label, Measured kind, EntryPath<EnteredQuantity> path) {
+        QuantityField entry = new QuantityField(this, kind, path);
+        VBox box = labelled(label, path.pointer(), entry.hint(), entry.box(label));
+        box.getChildren().add(entry.readings());
+        return box;
+    }
+
+    /** A line of text, for an entry that a setup has once. */
+    public Node text(Text<?> entry) {
+        return text(words.text(entry.labelKey()), entry.path());
+    }
+
+    /** A line of text of the record that is at a place. */
+    public <R> Node text(Text<R> entry, EntryPath<R> record) {
+        return text(words.text(entry.labelKey()), entry.at(record));
+    }
+
+    private Node text(String label, EntryPath<String> path) {
+        return labelled(label, path.pointer(), "", TextEntry.field(this, label, path, TextEntry.COLUMNS));
+    }
+
+    /** One of a few words, in a row of buttons, for an entry that a setup has once. */
+    public <E extends Enum<E>> Node choice(Choice<?, E> entry) {
+        return choice(entry, entry.path());
+    }
+
+    /** The same, kept in another way than as it is; for an entry whose change changes others. */
+    public <E extends Enum<E>> Node choice(Choice<?, E> entry, EntryPath<E> path) {
+        return labelled(
+                words.text(entry.labelKey()), path.pointer(), "", new Choices<>(this, path).buttons(entry.answers()));
+    }
+
+    /** One of a few words of the record that is at a place. */
+    public <R, E extends Enum<E>> Node choiceIn(Choice<R, E> entry, EntryPath<R> record) {
+        return choice(entry, entry.at(record));
+    }
+
+    /** An entry that is not kept in the setup, under its label. */
+    public VBox labelledNode(String labelKey, Node entry) {
+        return labelled(words.text(labelKey), "", "", entry);
+    }
+
+    private VBox labelled(String label, String pointer, String hint, Node entry) {
+        Label above = new Label(label);
+        above.getStyleClass().add("entry-label");
+        above.setLabelFor(entry);
+        VBox box = new VBox(above, entry);
+        box.getStyleClass().add("entry");
+        if (!hint.isEmpty()) {
+            Label usual = new Label(hint);
+            usual.getStyleClass().add("hint");
+            box.getChildren().add(usual);
+        }
+        if (!pointer.isEmpty()) {
+            box.getChildren().add(findings(pointer));
+        }
+        HBox.setHgrow(box, Priority.SOMETIMES);
+        return box;
+    }
+
+    /** The findings about one entry, to be placed below it; takes no room without any. */
+    public VBox findings(String pointer) {
+        return PlaceFindings.of(this, pointer);
+    }
+
+    /**
+     * The findings about a list and all in it, to be placed below it, each with the name of its cell; the cells are marked.
+     *
+     * @param pointer JSON pointer of the list
+     * @param cells the cells, a live list; the id of each is its pointer
+     * @param cellName what the cell of a pointer is called; empty for a pointer that is no cell
+     */
+    public VBox findingsOfCells(String pointer, List<? extends Node> cells, Function<String, String> cellName) {
+        PlaceFindings.mark(this, cells);
+        return PlaceFindings.within(this, pointer, cellName);
+    }
+}

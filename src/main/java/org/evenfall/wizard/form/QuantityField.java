@@ -1,0 +1,145 @@
+package org.evenfall.wizard.form;
+
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import org.evenfall.finding.Arg;
+import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.quantity.NumberReading;
+import org.evenfall.quantity.NumberText;
+import org.evenfall.quantity.Unit;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.Measured;
+import org.evenfall.setup.path.Range;
+
+/**
+ * One measured value: the field, its unit, and the two readings of a number that can be read two ways.
+ *
+ * @param form the form it belongs to
+ * @param kind its units and limits
+ * @param path where it is kept
+ */
+public record QuantityField(Form form, Measured kind, EntryPath<EnteredQuantity> path) {
+
+    /** The field with its unit at the right. */
+    HBox box(String label) {
+        TextField field = new TextField();
+        field.setPrefColumnCount(7);
+        field.setAccessibleText(label);
+        bind(field);
+        HBox box = new HBox(field);
+        box.getStyleClass().add("with-unit");
+        box.setAlignment(Pos.CENTER_LEFT);
+        if (units().size() > 1) {
+            box.getChildren().add(unitChoice(label));
+        } else if (!unit().symbol().isEmpty()) {
+            box.getChildren().add(new Label(unit().symbol()));
+        }
+        return box;
+    }
+
+    private ChoiceBox<Unit> unitChoice(String label) {
+        ChoiceBox<Unit> choice = new ChoiceBox<>();
+        choice.getItems().setAll(units());
+        choice.setConverter(Choices.converter(Unit::symbol));
+        choice.setAccessibleText(label + ": " + form.words().text("form.unit"));
+        choice.setMinWidth(Region.USE_PREF_SIZE);
+        form.follow(() -> {
+            Unit unit = path.get(form.model().setup()).unit();
+            choice.setValue(unit == Unit.NONE ? unit() : unit);
+        });
+        choice.valueProperty().addListener((property, old, unit) -> {
+            EnteredQuantity now = path.get(form.model().setup());
+            if (unit != null && now.unit() != unit && !(now.unit() == Unit.NONE && unit == unit())) {
+                form.model().set(path, now.withUnit(unit));
+            }
+        });
+        return choice;
+    }
+
+    /** Connects a field to its place: what is typed goes in with the unit in use, other changes come back. */
+    public void bind(TextField field) {
+        field.setId(path.pointer());
+        field.textProperty().addListener((property, old, text) -> {
+            EnteredQuantity now = path.get(form.model().setup());
+            if (!now.text().equals(text)) {
+                Unit unit = now.unit() == Unit.NONE && unit() != Unit.NONE ? unit() : now.unit();
+                form.model().set(path, new EnteredQuantity(text, unit));
+            }
+        });
+        form.follow(() -> {
+            String text = path.get(form.model().setup()).text();
+            if (!text.equals(field.getText())) {
+                field.setText(text);
+            }
+        });
+    }
+
+    /** Two buttons for the two readings of an ambiguous number; no room otherwise. */
+    Node readings() {
+        HBox box = new HBox();
+        box.getStyleClass().add("readings");
+        form.follow(() -> {
+            EnteredQuantity typed = path.get(form.model().setup());
+            box.getChildren().clear();
+            if (NumberText.read(typed.text()) instanceof NumberReading.Ambiguous twice) {
+                box.getChildren().addAll(reading(typed, twice.asDecimal()), reading(typed, twice.asThousands()));
+            }
+            box.setManaged(!box.getChildren().isEmpty());
+            box.setVisible(!box.getChildren().isEmpty());
+        });
+        return box;
+    }
+
+    private Button reading(EnteredQuantity typed, double value) {
+        boolean whole = value == Math.rint(value);
+        // four decimals: a text that can be read in one way only
+        String text = form.numberText(value, whole ? 0 : 4);
+        Button button = new Button(text);
+        button.setOnAction(event -> form.model().set(path, typed.withText(text)));
+        return button;
+    }
+
+    private List<Unit> units() {
+        return kind.units(form.model().setup());
+    }
+
+    /** The unit that is assumed while none is chosen. */
+    Unit unit() {
+        return units().get(0);
+    }
+
+    /** The usual range in words; empty where nothing is unusual. */
+    String hint() {
+        Range range = kind.range(form.model().setup());
+        boolean limited = range.usual().low() > range.possible().low()
+                || range.usual().high() < range.possible().high();
+        double low = range.inShownUnit(range.usual().low());
+        double high = range.inShownUnit(range.usual().high());
+        return !limited || low == high
+                ? ""
+                : form.words()
+                        .text(
+                                "form.usual",
+                                Arg.number(low, decimals(low), Unit.NONE),
+                                Arg.number(high, decimals(high), range.shown()));
+    }
+
+    private static int decimals(double limit) {
+        if (isWhole(limit)) {
+            return 0;
+        }
+        return isWhole(limit * 10) ? 1 : 2;
+    }
+
+    /** Whole but for the rounding of a unit's conversion. */
+    private static boolean isWhole(double value) {
+        return Math.abs(value - Math.rint(value)) < 1e-9;
+    }
+}

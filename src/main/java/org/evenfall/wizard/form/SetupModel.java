@@ -1,0 +1,133 @@
+package org.evenfall.wizard.form;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.util.Subscription;
+import org.evenfall.setup.Assessment;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.path.EntryPath;
+
+/**
+ * The state of the wizard: the setup as typed, its assessment, made anew with every change, and what can be undone. Knows
+ * no control, so that tests use it without a window.
+ */
+public final class SetupModel {
+
+    /** So many changes can be undone; older ones are forgotten. */
+    public static final int MOST_UNDO = 500;
+
+    private final Function<Setup, Assessment> assess;
+    private final Consumer<Setup> save;
+    private final ObjectProperty<Setup> setup;
+    private Assessment assessment;
+    private int followers;
+    private final Deque<Setup> before = new ArrayDeque<>();
+    private final Deque<Setup> after = new ArrayDeque<>();
+
+    /**
+     * @param first the setup to begin with
+     * @param assess makes an assessment
+     * @param save gets every changed setup, to save it
+     */
+    public SetupModel(Setup first, Function<Setup, Assessment> assess, Consumer<Setup> save) {
+        this.assess = assess;
+        this.save = save;
+        this.setup = new SimpleObjectProperty<>(first);
+        this.assessment = assess.apply(first);
+    }
+
+    /** The setup as typed so far. */
+    public Setup setup() {
+        return setup.get();
+    }
+
+    /** What follows from the setup. */
+    public Assessment assessment() {
+        return assessment;
+    }
+
+    /** Runs an update after every change, when the assessment is already that of the new setup. */
+    public Subscription follow(Runnable update) {
+        Subscription listener = setup.subscribe((old, now) -> update.run());
+        followers++;
+        return new Subscription() {
+            private boolean open = true;
+
+            @Override
+            public void unsubscribe() {
+                if (open) {
+                    open = false;
+                    followers--;
+                    listener.unsubscribe();
+                }
+            }
+        };
+    }
+
+    /** How many updates run after a change now; constant as long as the page is the same. */
+    public int followers() {
+        return followers;
+    }
+
+    /** Changes the setup; a change that leaves it equal is none. */
+    public void change(UnaryOperator<Setup> how) {
+        Setup next = how.apply(setup.get());
+        if (!next.equals(setup.get())) {
+            before.push(setup.get());
+            if (before.size() > MOST_UNDO) {
+                before.removeLast();
+            }
+            after.clear();
+            show(next);
+        }
+    }
+
+    /** Puts a value at its place in the setup. */
+    public <T> void set(EntryPath<T> path, T value) {
+        change(current -> path.set(current, value));
+    }
+
+    /** Another setup, with nothing to undo. */
+    public void open(Setup other) {
+        before.clear();
+        after.clear();
+        show(other);
+    }
+
+    /** Whether there is a change to undo. */
+    public boolean canUndo() {
+        return !before.isEmpty();
+    }
+
+    /** Takes back the last change; false when there is none. */
+    public boolean undo() {
+        return step(before, after);
+    }
+
+    /** Makes the change last taken back again; false when there is none. */
+    public boolean redo() {
+        return step(after, before);
+    }
+
+    private boolean step(Deque<Setup> from, Deque<Setup> to) {
+        Setup earlier = from.poll();
+        if (earlier == null) {
+            return false;
+        }
+        to.push(setup.get());
+        show(earlier);
+        return true;
+    }
+
+    private void show(Setup next) {
+        // the assessment first, so that an update finds what follows from the new setup
+        assessment = assess.apply(next);
+        setup.set(next);
+        save.accept(next);
+    }
+}

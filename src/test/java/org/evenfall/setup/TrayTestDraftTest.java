@@ -1,0 +1,121 @@
+package org.evenfall.setup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.evenfall.finding.Severity;
+import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.quantity.NumberFormats;
+import org.evenfall.quantity.Unit;
+import org.evenfall.setup.entry.BucketEntry;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.TrayEntries;
+import org.evenfall.setup.entry.TrayTestEntry;
+import org.evenfall.setup.entry.WheelEntries;
+import org.evenfall.store.SetupJson;
+import org.evenfall.trays.LeverMove;
+import org.junit.jupiter.api.Test;
+
+/** What a new tray test begins with, from the demo of an invented farm. */
+class TrayTestDraftTest {
+
+    private static final NumberWriter POINT = (value, decimals) -> NumberFormats.decimals(value, decimals, Locale.ROOT);
+    private static final NumberWriter COMMA =
+            (value, decimals) -> NumberFormats.decimals(value, decimals, Locale.GERMANY);
+
+    private static Setup demo() throws Exception {
+        return new SetupJson()
+                .read(Files.readString(Path.of("demo", "setup.json")), "demo")
+                .setup();
+    }
+
+    /** The demo after its first test, which is uneven. */
+    private static Setup uneven() throws Exception {
+        return demo().withTrays(demo().trays().withTests(demo().trays().tests().subList(0, 1)));
+    }
+
+    private static TrayTestEntry last(Setup setup) {
+        List<TrayTestEntry> tests = setup.trays().tests();
+        return tests.get(tests.size() - 1);
+    }
+
+    @Test
+    void itBeginsWithTheAdvisedLeverAndKeepsTheRest() throws Exception {
+        Setup setup = uneven();
+        Assessment assessment = Assessor.assess(setup);
+        LeverMove move = assessment.trays().advice().moves().get(0);
+        Setup next = TrayTestDraft.added(setup, assessment, COMMA);
+        TrayTestEntry before = setup.trays().tests().get(0);
+        TrayTestEntry draft = last(next);
+        assertThat(draft.settings().levers().get(move.lever()).text())
+                .isEqualTo(COMMA.write(move.to(), move.to() == Math.rint(move.to()) ? 0 : 1))
+                .isNotEqualTo(before.settings().levers().get(move.lever()).text());
+        assertThat(draft.settings().levers().get("drop point"))
+                .isEqualTo(before.settings().levers().get("drop point"));
+        assertThat(draft.settings().ptoSpeed()).isEqualTo(before.settings().ptoSpeed());
+        assertThat(draft.catches()).isEmpty();
+        assertThat(next.trays().tests().get(0)).isEqualTo(before);
+        // what is filled in can be read again
+        assertThat(Assessor.assess(next).findings())
+                .noneMatch(finding ->
+                        finding.severity() == Severity.STOP && finding.field().startsWith("/trays/tests/1"));
+    }
+
+    @Test
+    void openingsComeFromTheLastBucketTestEachSideItsOwn() throws Exception {
+        Setup setup = demo();
+        List<BucketEntry> buckets = setup.rate().bucketTests();
+        BucketEntry lastBucket =
+                buckets.get(buckets.size() - 1).withOpeningRight(new EnteredQuantity("28.25", Unit.NONE));
+        Setup sides = setup.withRate(setup.rate().withBucketTests(List.of(buckets.get(0), lastBucket)));
+        TrayTestEntry draft = last(TrayTestDraft.added(sides, Assessor.assess(sides), COMMA));
+        assertThat(draft.openingLeft()).isEqualTo(new EnteredQuantity("27,5", Unit.NONE));
+        assertThat(draft.openingRight()).isEqualTo(new EnteredQuantity("28,25", Unit.NONE));
+    }
+
+    @Test
+    void dateAndWindComeFromTheCardAndTheTrays() throws Exception {
+        Setup setup = demo().withCard(demo().card().withDate("2027-03-19"))
+                .withTrays(demo().trays().withWind(new EnteredQuantity("2,1", Unit.M_PER_S)));
+        TrayTestEntry draft = last(TrayTestDraft.added(setup, Assessor.assess(setup), POINT));
+        assertThat(draft.date()).isEqualTo("2027-03-19");
+        assertThat(draft.wind()).isEqualTo(new EnteredQuantity("2,1", Unit.M_PER_S));
+    }
+
+    @Test
+    void theFirstTestBeginsWithTheSettingsOfTheMatchAndTheRunsOfThePlan() throws Exception {
+        Setup blank = demo().withTrays(TrayEntries.EMPTY);
+        Assessment assessment = Assessor.assess(blank);
+        TrayTestEntry draft = last(TrayTestDraft.added(blank, assessment, POINT));
+        assertThat(draft.settings()).isEqualTo(blank.match().settings());
+        assertThat(draft.runs().text())
+                .isEqualTo(Integer.toString(assessment.trays().plan().runsNeeded()));
+        assertThat(draft.positions()).isEmpty();
+    }
+
+    @Test
+    void traysMovedOutOfAWheelMarkKeepTheirTruePositions() throws Exception {
+        Setup moved = demo().withTrays(TrayEntries.EMPTY
+                .withTrayCount(new EnteredQuantity("21", Unit.NONE))
+                .withWheels(WheelEntries.EMPTY.withTrack(new EnteredQuantity("2.4", Unit.M))));
+        Assessment assessment = Assessor.assess(moved);
+        assertThat(assessment.trays().layout().moved()).isTrue();
+        Setup next = TrayTestDraft.added(moved, assessment, COMMA);
+        List<EnteredQuantity> positions = last(next).positions();
+        assertThat(positions)
+                .isEqualTo(TrayTestDraft.positions(assessment.trays().layout(), COMMA));
+        assertThat(positions.get(0)).isEqualTo(new EnteredQuantity("-14,00", Unit.M));
+        // the next test has those of the last, whatever the layout is by then
+        Setup after = TrayTestDraft.added(next, Assessor.assess(demo()), POINT);
+        assertThat(last(after).positions()).isEqualTo(positions);
+    }
+
+    @Test
+    void withoutAPlanOrABucketTestTheDraftIsBlank() {
+        Setup draft = TrayTestDraft.added(Setup.EMPTY, Assessor.assess(Setup.EMPTY), POINT);
+        assertThat(draft.trays().tests()).containsExactly(TrayTestEntry.EMPTY);
+    }
+}

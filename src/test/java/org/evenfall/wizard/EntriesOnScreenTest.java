@@ -1,0 +1,131 @@
+package org.evenfall.wizard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Button;
+import javafx.stage.Stage;
+import org.evenfall.machine.CheckItem;
+import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.quantity.Unit;
+import org.evenfall.setup.entry.LeverEntry;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.path.Entries;
+import org.evenfall.setup.path.Entry;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.FilledSetup;
+import org.evenfall.setup.path.MachineCheckPaths;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+
+/** Every entry of a setup has its place on the screen, and the wizard names no place by itself. */
+@ExtendWith(ApplicationExtension.class)
+class EntriesOnScreenTest {
+
+    /** The label that {@link FilledSetup} gives to each lever it fills in. */
+    private static final String LEVER = "outer/~vane";
+
+    private WizardWindow window;
+
+    @Start
+    void start(Stage stage) throws Exception {
+        window = new WizardWindow(Stage0.context(Files.createTempDirectory("evenfall-entries")), Optional.empty());
+        window.show(stage);
+    }
+
+    /** Two items in every list, and a lever of the label that the settings have a value for. */
+    private static Setup filled() {
+        Setup setup = FilledSetup.make();
+        LeverEntry lever = LeverEntry.EMPTY
+                .withLabel(LEVER)
+                .withLowest(new EnteredQuantity("1", Unit.NONE))
+                .withHighest(new EnteredQuantity("9", Unit.NONE))
+                .withStep(new EnteredQuantity("1", Unit.NONE));
+        return setup.withMachine(setup.machine().withLevers(List.of(lever, lever.withLabel("inner"))));
+    }
+
+    @Test
+    void everyEntryHasANode(FxRobot robot) {
+        Setup setup = filled();
+        robot.interact(() -> window.model().change(old -> setup));
+        Set<String> ids = new HashSet<>();
+        for (int product = 0; product < FilledSetup.ITEMS; product++) {
+            robot.interact(edit(robot, product)::fire);
+            collect(window.shell(), ids);
+        }
+        List<String> without = new ArrayList<>();
+        for (Entry<?, ?> entry : Entries.ALL) {
+            missing(entry, setup, ids, without);
+        }
+        assertThat(without).as("entries without a place on the screen").isEmpty();
+    }
+
+    private static Button edit(FxRobot robot, int product) {
+        return robot.lookup(node -> ("library.edit/" + product).equals(node.getId())).queryButton();
+    }
+
+    private static <R, T> void missing(Entry<R, T> entry, Setup setup, Set<String> ids, List<String> without) {
+        for (EntryPath<T> path : entry.places(setup).toList()) {
+            if (onScreen(path.pointer()).noneMatch(ids::contains)) {
+                without.add(path.pointer());
+            }
+        }
+    }
+
+    /** A check is found by its item, a value of each lever by the lever, everything else by its own pointer. */
+    private static Stream<String> onScreen(String pointer) {
+        String checks = MachineCheckPaths.CHECKS.pointer();
+        if (pointer.startsWith(checks + "/")) {
+            String part = pointer.substring(pointer.lastIndexOf('/'));
+            return Stream.of(CheckItem.values()).map(item -> checks + "/" + item.name() + part);
+        }
+        return Stream.of(pointer, pointer + "/outer~1~0vane");
+    }
+
+    private static void collect(Node node, Set<String> ids) {
+        if (node.getId() != null) {
+            ids.add(node.getId());
+        }
+        if (node instanceof Parent parent) {
+            parent.getChildrenUnmodifiable().forEach(child -> collect(child, ids));
+        }
+    }
+
+    /** A pointer written out in the wizard would be a second place where an entry is named. */
+    @Test
+    void noPointerIsWrittenOutInTheWizard() throws IOException {
+        Pattern literal = Pattern.compile("\"/[a-z][^\"]*\"");
+        try (Stream<Path> files = Files.walk(Path.of("src", "main", "java", "org", "evenfall", "wizard"))) {
+            Set<String> found = files.filter(file -> file.toString().endsWith(".java"))
+                    .flatMap(EntriesOnScreenTest::lines)
+                    .filter(line -> literal.matcher(line).find())
+                    // resources of the program, not entries of a setup
+                    .filter(line -> !line.contains("getResource"))
+                    .collect(Collectors.toSet());
+            assertThat(found).isEmpty();
+        }
+    }
+
+    private static Stream<String> lines(Path file) {
+        try {
+            return Files.readAllLines(file).stream();
+        } catch (IOException unreadable) {
+            throw new java.io.UncheckedIOException(unreadable);
+        }
+    }
+}
