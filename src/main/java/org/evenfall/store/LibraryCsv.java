@@ -17,11 +17,15 @@ import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberFormats;
 import org.evenfall.quantity.NumberReading;
 import org.evenfall.quantity.NumberText;
-import org.evenfall.setup.FieldSpec;
-import org.evenfall.setup.Fields;
+import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.SettingsEntries;
+import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TestedProductEntry;
 import org.evenfall.setup.entry.UnknownKeys;
+import org.evenfall.setup.path.MatchPaths;
+import org.evenfall.setup.path.Measured;
+import org.evenfall.setup.path.Range;
+import org.evenfall.setup.path.SettingsPaths;
 
 /**
  * Tested products as a table. Columns, in any order, separated by comma, semicolon or tab: {@code id, name, form, width_m,
@@ -91,13 +95,13 @@ public final class LibraryCsv {
             for (String column : columns) {
                 if (column.startsWith(LEVER) && !text(column).isEmpty()) {
                     String lever = column.substring(LEVER.length()).strip();
-                    if (levers.put(lever, number(column, Fields.LEVER_VALUE)) != null) {
+                    if (levers.put(lever, number(column, SettingsPaths.LEVERS)) != null) {
                         throw problem(column, "the lever \"" + lever + "\" occurs twice");
                     }
                 }
             }
-            int apertures = numbers("apertures_mm", Fields.APERTURE).size();
-            int shares = numbers("shares_percent", Fields.SIEVE_SHARE).size();
+            int apertures = numbers("apertures_mm", MatchPaths.TESTED_APERTURES).size();
+            int shares = numbers("shares_percent", MatchPaths.TESTED_SHARES).size();
             if (apertures + shares > 0 && shares != apertures + 1) {
                 throw problem("shares_percent", shares + " shares; " + apertures + " apertures need one more");
             }
@@ -106,18 +110,18 @@ public final class LibraryCsv {
                     id,
                     needed("name"),
                     form(),
-                    number("width_m", Fields.WORKING_WIDTH),
-                    number("nitrogen_percent", Fields.NITROGEN_SHARE),
-                    number("bulk_density_kg_per_l", Fields.BULK_DENSITY),
-                    numbers("apertures_mm", Fields.APERTURE),
-                    numbers("shares_percent", Fields.SIEVE_SHARE),
-                    number("d50_mm", Fields.MEDIAN_DIAMETER),
-                    number("tested_cv_percent", Fields.CV),
+                    number("width_m", MatchPaths.TESTED_WIDTH),
+                    number("nitrogen_percent", MatchPaths.TESTED_NITROGEN),
+                    number("bulk_density_kg_per_l", MatchPaths.TESTED_BULK_DENSITY),
+                    numbers("apertures_mm", MatchPaths.TESTED_APERTURES),
+                    numbers("shares_percent", MatchPaths.TESTED_SHARES),
+                    number("d50_mm", MatchPaths.TESTED_D50),
+                    number("tested_cv_percent", MatchPaths.TESTED_TESTED_CV),
                     new SettingsEntries(
                             levers,
-                            number("pto_rpm", Fields.PTO_SPEED),
-                            number("height_over_crop_cm", Fields.HEIGHT_OVER_CROP),
-                            number("tilt_deg", Fields.TILT),
+                            number("pto_rpm", SettingsPaths.PTO_SPEED),
+                            number("height_over_crop_cm", SettingsPaths.HEIGHT_OVER_CROP),
+                            number("tilt_deg", SettingsPaths.TILT),
                             UnknownKeys.NONE),
                     text("source"),
                     UnknownKeys.NONE);
@@ -146,34 +150,38 @@ public final class LibraryCsv {
                             problem("form", "\"" + word + "\" is not one of " + Arrays.toString(ProductForm.values())));
         }
 
-        private EnteredQuantity number(String column, FieldSpec spec) throws InputFileException {
+        private EnteredQuantity number(String column, Measured entry) throws InputFileException {
             String word = text(column);
-            return word.isEmpty() ? EnteredQuantity.EMPTY : checked(word, column, spec);
+            return word.isEmpty() ? EnteredQuantity.EMPTY : checked(word, column, entry);
         }
 
-        private List<EnteredQuantity> numbers(String column, FieldSpec spec) throws InputFileException {
+        private List<EnteredQuantity> numbers(String column, Measured entry) throws InputFileException {
             List<EnteredQuantity> numbers = new ArrayList<>();
             for (String word :
                     text(column).isEmpty() ? new String[0] : text(column).split("\\s+", -1)) {
-                numbers.add(checked(word, column, spec));
+                numbers.add(checked(word, column, entry));
             }
             return numbers;
         }
 
-        private EnteredQuantity checked(String word, String column, FieldSpec spec) throws InputFileException {
+        private EnteredQuantity checked(String word, String column, Measured entry) throws InputFileException {
             NumberReading reading = NumberText.read(word);
             if (!(reading instanceof NumberReading.Value value)) {
                 throw problem(column, CsvText.notANumber(word, reading));
             }
-            if (value.value() < spec.low() || value.value() > spec.high()) {
+            Range range = entry.range(Setup.EMPTY);
+            Unit unit = range.shown();
+            if (!range.possible().contain(unit.to(range.core(), value.value()))) {
                 throw problem(
                         column,
-                        "\"" + word + "\"; allowed is "
-                                + NumberFormats.decimals(spec.low(), spec.decimals(), Locale.ROOT) + " to "
-                                + NumberFormats.decimals(spec.high(), spec.decimals(), Locale.ROOT) + " "
-                                + spec.base().symbol());
+                        "\"" + word + "\"; allowed is " + limit(range.possible().low(), range) + " to "
+                                + limit(range.possible().high(), range) + " " + unit.symbol());
             }
-            return new EnteredQuantity(word, spec.base());
+            return new EnteredQuantity(word, unit);
+        }
+
+        private static String limit(double core, Range range) {
+            return NumberFormats.decimals(range.inShownUnit(core), range.decimals(), Locale.ROOT);
         }
 
         private InputFileException problem(String column, String what) {
