@@ -48,7 +48,7 @@ public final class Typefaces {
     private final Map<String, Loaded> loaded = new LinkedHashMap<>();
 
     /** Widths of letters that were measured already: the library looks each one up in several tables. */
-    private final Map<PDType0Font, Map<Integer, Float>> widths = new IdentityHashMap<>();
+    private final IdentityHashMap<PDType0Font, Map<Integer, Float>> widths = new IdentityHashMap<>();
 
     Typefaces(PDDocument document) {
         this.document = document;
