@@ -3,6 +3,8 @@ package org.evenfall.page;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,6 +46,9 @@ public final class Typefaces {
 
     private final PDDocument document;
     private final Map<String, Loaded> loaded = new LinkedHashMap<>();
+
+    /** Widths of letters that were measured already: the library looks each one up in several tables. */
+    private final IdentityHashMap<PDType0Font, Map<Integer, Float>> widths = new IdentityHashMap<>();
 
     Typefaces(PDDocument document) {
         this.document = document;
@@ -96,8 +101,23 @@ public final class Typefaces {
     double width(TextStyle style, String text) throws IOException {
         double width = 0;
         for (Run run : runs(style.weight(), text)) {
-            width += run.font().getStringWidth(run.text()) / 1000 * style.size();
+            width += units(run) / 1000 * style.size();
         }
         return width;
+    }
+
+    /** Width of a run, 1/1000 of the font size: the sum of its letters, since the fonts have no kerning here. */
+    private float units(Run run) throws IOException {
+        Map<Integer, Float> known = widths.computeIfAbsent(run.font(), font -> new HashMap<>());
+        float units = 0;
+        for (int letter : run.text().codePoints().toArray()) {
+            Float width = known.get(letter);
+            if (width == null) {
+                width = run.font().getStringWidth(Character.toString(letter));
+                known.put(letter, width);
+            }
+            units += width;
+        }
+        return units;
     }
 }
