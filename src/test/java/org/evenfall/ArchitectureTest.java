@@ -12,7 +12,6 @@ import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.base.DescribedPredicate;
-import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
@@ -96,8 +95,7 @@ class ArchitectureTest {
             .whereLayer("sign")
             .mayNotAccessAnyLayer()
             .whereLayer("card")
-            .mayOnlyAccessLayers(
-                    "words", "granule", "flight", "machine", "reference", "rate", "trays", "setup", "page")
+            .mayOnlyAccessLayers("words", "granule", "flight", "machine", "reference", "rate", "trays", "setup", "page")
             .whereLayer("store")
             .mayOnlyAccessLayers("words", "granule", "flight", "machine", "reference", "rate", "trays", "setup")
             .whereLayer("publish")
@@ -148,8 +146,8 @@ class ArchitectureTest {
             .that()
             .resideInAnyPackage("org.evenfall.page..", "org.evenfall.sign..")
             .should()
-            .dependOnClassesThat(
-                    resideInAnyPackage("org.evenfall..").and(not(resideInAnyPackage("org.evenfall.page..", "org.evenfall.sign.."))))
+            .dependOnClassesThat(resideInAnyPackage("org.evenfall..")
+                    .and(not(resideInAnyPackage("org.evenfall.page..", "org.evenfall.sign.."))))
             .because("a page and a signature are the same for any content");
 
     @ArchTest

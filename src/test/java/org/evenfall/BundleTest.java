@@ -82,8 +82,7 @@ class BundleTest {
                     .find();
         }
         return literals.contains(key)
-                || (key.endsWith(OVERRIDDEN)
-                        && literals.contains(key.substring(0, key.length() - OVERRIDDEN.length())))
+                || (key.endsWith(OVERRIDDEN) && literals.contains(key.substring(0, key.length() - OVERRIDDEN.length())))
                 || PUT_TOGETHER.stream().anyMatch(key::startsWith);
     }
 

@@ -42,9 +42,7 @@ final class BackFace {
             }
         }
         pieces.add(signaturePiece(
-                pen,
-                signature.stream().filter(line -> !LongTexts.isLong(line)).toList(),
-                content.code()));
+                pen, signature.stream().filter(line -> !LongTexts.isLong(line)).toList(), content.code()));
         if (!content.sheet().findingOnly()) {
             pieces.addAll(
                     Pieces.list(pen, TextStyle.STRONG, Pieces.Bullet.TRIANGLE, fromFront.warnings(), false, width));

@@ -50,19 +50,17 @@ public final class CardPdf {
             new CardPdf(document, content, when).pages();
             // from the text: hash codes of an enum differ from run to run
             long seed = content.toString().hashCode() * 31L + when.getEpochSecond();
-            return document.finish(
-                    content.heading().title(), content.sheet().language(), when, seed);
+            return document.finish(content.heading().title(), content.sheet().language(), when, seed);
         }
     }
 
     private <R> R page(PageDocument.Drawing<R> drawing) throws IOException {
-        SheetSize size =
-                switch (content.sheet().paper()) {
-                    case A5_LANDSCAPE -> SheetSize.ofMm(210, 148);
-                    case A5_PORTRAIT -> SheetSize.ofMm(148, 210);
-                    case A4 -> SheetSize.ofMm(210, 297);
-                    case LETTER -> SheetSize.LETTER;
-                };
+        SheetSize size = switch (content.sheet().paper()) {
+            case A5_LANDSCAPE -> SheetSize.ofMm(210, 148);
+            case A5_PORTRAIT -> SheetSize.ofMm(148, 210);
+            case A4 -> SheetSize.ofMm(210, 297);
+            case LETTER -> SheetSize.LETTER;
+        };
         return document.page(size, drawing);
     }
 
@@ -109,8 +107,8 @@ public final class CardPdf {
             }
             FrontFoot.Undrawn foot = FrontFoot.draw(pen, face, content, undrawn.end());
             Paper paper = content.sheet().paper();
-            boolean both = (paper == Paper.A4 || paper == Paper.LETTER)
-                    && face.bottom() - foot.end() > LEAST_BACK_HEIGHT;
+            boolean both =
+                    (paper == Paper.A4 || paper == Paper.LETTER) && face.bottom() - foot.end() > LEAST_BACK_HEIGHT;
             return new Front(List.of(), foot, both ? drawBack(pen, face, foot.end() + BACK_GAP, foot) : null);
         });
     }
@@ -120,8 +118,7 @@ public final class CardPdf {
     }
 
     private Flow.Filled drawBack(Pen pen, Face face, double top, FrontFoot.Undrawn fromFront) throws IOException {
-        List<Flow.Piece> pieces =
-                BackFace.pieces(pen, content, signature(), fromFront, BackFace.columnWidth(face));
+        List<Flow.Piece> pieces = BackFace.pieces(pen, content, signature(), fromFront, BackFace.columnWidth(face));
         double bottom = BackFace.foot(pen, face, content);
         return Flow.fill(pen, pieces, BackFace.columns(face, top, bottom));
     }

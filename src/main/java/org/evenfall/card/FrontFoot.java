@@ -53,8 +53,7 @@ final class FrontFoot {
         }
         double y = Flow.stack(
                 pen, Pieces.heading(pen, stops.title(), face.innerWidth()), face.left(), top, face.innerWidth());
-        List<Flow.Piece> pieces =
-                Pieces.list(pen, TextStyle.BODY, Pieces.Bullet.SQUARE, stops.lines(), false, column);
+        List<Flow.Piece> pieces = Pieces.list(pen, TextStyle.BODY, Pieces.Bullet.SQUARE, stops.lines(), false, column);
         List<Flow.Column> columns = new ArrayList<>();
         for (int i = 0; i < face.columns(); i++) {
             // half a line more than the tallest, so that rounding moves nothing to the next column

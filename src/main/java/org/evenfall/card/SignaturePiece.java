@@ -22,6 +22,7 @@ record SignaturePiece(List<String> lines, String qr, PDStructureElement tag, PDS
 
     /** Side of the QR code with its quiet zone, points. */
     private static final double CODE = 96;
+
     private static final double GAP = 6;
     /** Height for a signature by pen, points. */
     private static final double PEN_ROOM = 24;

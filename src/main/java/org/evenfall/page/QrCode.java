@@ -31,8 +31,7 @@ public final class QrCode {
         for (int row = 0; row < squares.getHeight(); row++) {
             for (int column = 0; column < squares.getWidth(); column++) {
                 if (squares.get(column, row) == 1) {
-                    pen.fill(
-                            x + (column + QUIET) * square, top + (row + QUIET) * square, square, square, Colours.INK);
+                    pen.fill(x + (column + QUIET) * square, top + (row + QUIET) * square, square, square, Colours.INK);
                 }
             }
         }

@@ -13,8 +13,7 @@ public record SheetSize(float widthPt, float heightPt) {
     private static final float PT_PER_MM = 72 / 25.4f;
 
     /** Source (from memory): ANSI/ASME Y14.1, size A, 8.5 in by 11 in. */
-    public static final SheetSize LETTER =
-            new SheetSize(PDRectangle.LETTER.getWidth(), PDRectangle.LETTER.getHeight());
+    public static final SheetSize LETTER = new SheetSize(PDRectangle.LETTER.getWidth(), PDRectangle.LETTER.getHeight());
 
     /** Rejects a side that is not above 0. */
     public SheetSize {

@@ -123,9 +123,9 @@ final class PlanAssessor {
                     .at(RatePaths.BUCKET_VOLUME.pointer()));
         }
         if (table != null && plan.flowKgPerMin() != null && plan.firstOpening() == null) {
-            findings.add(Finding.warn(
-                            Step.RATE, "rate.beyondTable", Arg.number(plan.flowKgPerMin(), 0, Unit.KG_PER_MIN))
-                    .at(MachinePaths.OPENINGS.pointer()));
+            findings.add(
+                    Finding.warn(Step.RATE, "rate.beyondTable", Arg.number(plan.flowKgPerMin(), 0, Unit.KG_PER_MIN))
+                            .at(MachinePaths.OPENINGS.pointer()));
         }
     }
 }

@@ -58,8 +58,7 @@ final class SinglePassAssessor {
         OverlapResult overlap = OverlapResult.of(pattern, ground.driving(), widthM);
         WidthScan scan = OverlapResult.scan(pattern, ground.driving());
         addFindings(overlap, scan, widthM);
-        return new SinglePassTest(
-                overlap, scan.atMost10(), scan.atMost15(), pattern.positionsM(), pattern.amounts());
+        return new SinglePassTest(overlap, scan.atMost10(), scan.atMost15(), pattern.positionsM(), pattern.amounts());
     }
 
     /** What each tray caught, g, by its position, m, from left to right. */

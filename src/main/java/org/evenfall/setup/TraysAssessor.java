@@ -75,8 +75,8 @@ final class TraysAssessor {
         CatchPlan plan = rate.plan() == null
                 ? null
                 : CatchPlans.of(rate.plan().productKgPerHa(), ground.areaM2(), noise.granuleG(), noise.stepG());
-        List<TrayTestResult> tests = tests(
-                new TrayTestAssessor(read, product, ground, layout, plan, noise, findings), weather.result());
+        List<TrayTestResult> tests =
+                tests(new TrayTestAssessor(read, product, ground, layout, plan, noise, findings), weather.result());
         verdict(tests);
         Assessed<List<TestComparison>> comparisons = TestComparisons.of(tests, machine.levers());
         findings.addAll(comparisons.findings());
@@ -165,8 +165,7 @@ final class TraysAssessor {
             case ADJUST -> Finding.warn(Step.TRAYS, "trays.adjust", cv, low, high);
             case DO_NOT_SPREAD -> Finding.stop(Step.TRAYS, "trays.doNotSpread", cv, low, high);
         };
-        findings.add(
-                finding.at(TrayPaths.TESTS.item(last.index()).pointer()).from("source.cvLimits"));
+        findings.add(finding.at(TrayPaths.TESTS.item(last.index()).pointer()).from("source.cvLimits"));
     }
 
     private static TrayTestResult last(List<TrayTestResult> tests) {

@@ -52,7 +52,8 @@ public final class WholeFileWriter {
     public static void writePrivate(Path file, byte[] bytes) throws IOException {
         Path folder = folder(file);
         if (!Files.isDirectory(folder)) {
-            Files.createDirectories(folder, ownerOnly(folder, OWNER_ENTERS, AclEntryFlag.FILE_INHERIT, AclEntryFlag.DIRECTORY_INHERIT));
+            Files.createDirectories(
+                    folder, ownerOnly(folder, OWNER_ENTERS, AclEntryFlag.FILE_INHERIT, AclEntryFlag.DIRECTORY_INHERIT));
         }
         replace(file, bytes, Files.createTempFile(folder, ".evenfall-", ".part", ownerOnly(folder, OWNER_READS)));
     }

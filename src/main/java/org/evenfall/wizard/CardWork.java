@@ -62,11 +62,7 @@ final class CardWork {
     }
 
     /** Draws the pages as they will be printed; a later call cancels an earlier one. */
-    void draw(
-            Setup setup,
-            Assessment assessment,
-            Consumer<List<BufferedImage>> drawn,
-            Consumer<Throwable> notDrawn) {
+    void draw(Setup setup, Assessment assessment, Consumer<List<BufferedImage>> drawn, Consumer<Throwable> notDrawn) {
         if (preview != null) {
             preview.cancel(false);
         }

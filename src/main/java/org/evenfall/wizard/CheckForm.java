@@ -49,12 +49,12 @@ final class CheckForm {
             lines.add(line(lines.isEmpty() ? "figure-line" : "sentence", sentence));
         }
         if (!result.keyCode().isEmpty() && result.unchanged() && !result.knownKey()) {
-                lines.add(form.button(
-                        "check.remember",
-                        () -> work.keys(keys -> keys.remember(result.keyCode(), result.keyName()), status -> {
-                            told.getChildren().clear();
-                            list();
-                        })));
+            lines.add(form.button(
+                    "check.remember",
+                    () -> work.keys(keys -> keys.remember(result.keyCode(), result.keyName()), status -> {
+                        told.getChildren().clear();
+                        list();
+                    })));
         }
         told.getChildren().setAll(lines);
     }

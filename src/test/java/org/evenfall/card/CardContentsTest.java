@@ -74,7 +74,8 @@ class CardContentsTest {
                 new CardContent.Foot(List.of(), "End"));
         try (PDDocument document = Loader.loadPDF(CardPdf.draw(content, CardSamples.WHEN))) {
             COSArray id = document.getDocument().getDocumentID();
-            assertThat(((COSString) id.getObject(0)).toHexString()).isEqualTo("6026D5D050434691BE51A17872F3B3DAC7D403B7483AA823D9F83BE838978CB8");
+            assertThat(((COSString) id.getObject(0)).toHexString())
+                    .isEqualTo("6026D5D050434691BE51A17872F3B3DAC7D403B7483AA823D9F83BE838978CB8");
         }
     }
 }

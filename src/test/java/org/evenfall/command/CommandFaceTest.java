@@ -149,14 +149,7 @@ class CommandFaceTest {
         assertThat(json().fieldNames())
                 .toIterable()
                 .containsExactly(
-                        "signed",
-                        "unchanged",
-                        "appended",
-                        "signedBy",
-                        "keyName",
-                        "keyCode",
-                        "knownKey",
-                        "signedAt");
+                        "signed", "unchanged", "appended", "signedBy", "keyName", "keyCode", "knownKey", "signedAt");
         fresh();
         assertThat(run("verify", "card.pdf")).isZero();
         assertThat(out.toString())

@@ -86,8 +86,7 @@ class PublishedKeysTest {
     /** Neither demo is advised a move: the first, uneven test of one alone is. */
     @Test
     void theKeysOfAMoveAreStillThere() throws Exception {
-        ObjectNode setup =
-                (ObjectNode) new ObjectMapper().readTree(Files.readString(Path.of("demo", "setup.json")));
+        ObjectNode setup = (ObjectNode) new ObjectMapper().readTree(Files.readString(Path.of("demo", "setup.json")));
         ((ArrayNode) setup.at("/trays/tests")).remove(1);
         Path file = Files.writeString(folder.resolve("first.json"), setup.toString());
         JsonNode advice =
@@ -101,9 +100,8 @@ class PublishedKeysTest {
         String demo = Path.of("demo", "setup.json").toAbsolutePath().toString();
         assertThat(new Commands(folder).run("card", demo, "--out", "card.pdf").code())
                 .isZero();
-        assertThat(paths(new Commands(folder)
-                        .run("verify", "card.pdf", "--json")
-                        .json()))
+        assertThat(paths(
+                        new Commands(folder).run("verify", "card.pdf", "--json").json()))
                 .containsAll(stored("verify"));
     }
 

@@ -52,8 +52,8 @@ class FlowTest {
 
     private Flow.Filled fill(Flow.Piece... pieces) throws IOException {
         try (PageDocument document = new PageDocument()) {
-            Flow.Filled filled = document.page(
-                    SheetSize.ofMm(100, 100), (pen, face) -> Flow.fill(pen, List.of(pieces), TWO));
+            Flow.Filled filled =
+                    document.page(SheetSize.ofMm(100, 100), (pen, face) -> Flow.fill(pen, List.of(pieces), TWO));
             document.finish("Blocks", "en", Instant.EPOCH, 1);
             return filled;
         }
@@ -61,8 +61,8 @@ class FlowTest {
 
     @Test
     void aColumnIsFilledToItsLastPoint() throws Exception {
-        Flow.Filled filled = fill(
-                new Block("a", 60, 5, false), new Block("b", 35, 5, false), new Block("c", 20, 5, false));
+        Flow.Filled filled =
+                fill(new Block("a", 60, 5, false), new Block("b", 35, 5, false), new Block("c", 20, 5, false));
         assertThat(drawn).containsExactly("a 0.0 0.0", "b 0.0 65.0", "c 60.0 10.0");
         assertThat(filled.undrawn()).isEmpty();
         assertThat(filled.end()).isEqualTo(100);
@@ -70,8 +70,8 @@ class FlowTest {
 
     @Test
     void whatNeedsAPointMoreGoesToTheNextColumn() throws Exception {
-        Flow.Filled filled = fill(
-                new Block("a", 60, 5, false), new Block("b", 36, 5, false), new Block("c", 80, 5, false));
+        Flow.Filled filled =
+                fill(new Block("a", 60, 5, false), new Block("b", 36, 5, false), new Block("c", 80, 5, false));
         assertThat(drawn).containsExactly("a 0.0 0.0", "b 60.0 10.0");
         assertThat(filled.undrawn()).hasSize(1);
         assertThat(filled.end()).isEqualTo(60);

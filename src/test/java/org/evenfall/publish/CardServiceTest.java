@@ -48,7 +48,9 @@ class CardServiceTest {
     @Test
     void aCardIsWrittenAndVerified() throws Exception {
         Path file = cards.freeFile(setup);
-        assertThat(user.root().relativize(file).toString()).startsWith("cards/thornmarsh-farm-").endsWith(".pdf");
+        assertThat(user.root().relativize(file).toString())
+                .startsWith("cards/thornmarsh-farm-")
+                .endsWith(".pdf");
         String code = cards.write(setup, assessment, file);
         assertThat(cards.keys().status().code()).isEqualTo(code);
         assertThat(cards.verify(file))
@@ -123,12 +125,14 @@ class CardServiceTest {
     @Test
     void aVerificationHasItsSentences() {
         VerifyResult unsigned = new VerifyResult(false, false, false, "", "", "", false, "");
-        VerifyResult unknown = new VerifyResult(true, true, false, "A", "B. Other", "0123", false, "2027-03-18T10:00:00Z");
+        VerifyResult unknown =
+                new VerifyResult(true, true, false, "A", "B. Other", "0123", false, "2027-03-18T10:00:00Z");
         VerifyResult known = new VerifyResult(true, true, false, "A", "B. Other", "0123", true, "2027-03-18T10:00:00Z");
         VerifyResult appended = new VerifyResult(true, false, true, "", "", "", false, "");
         VerifyResult changed = new VerifyResult(true, false, false, "", "", "", false, "");
         assertThat(VerifyText.of(unsigned, WORDS)).isEqualTo(List.of("Not signed."));
-        assertThat(VerifyText.of(changed, WORDS)).isEqualTo(List.of("Changed after it was signed. Do not use this card."));
+        assertThat(VerifyText.of(changed, WORDS))
+                .isEqualTo(List.of("Changed after it was signed. Do not use this card."));
         assertThat(VerifyText.of(appended, WORDS))
                 .isEqualTo(List.of("Something was added after it was signed. Do not use this card."));
         assertThat(VerifyText.of(unknown, WORDS))
@@ -137,6 +141,8 @@ class CardServiceTest {
                         "Unchanged since it was signed.",
                         "By a key not known here: B. Other, 0123. Compare the code with the one on the printed card.");
         assertThat(VerifyText.of(known, WORDS))
-                .contains("By a key known here: B. Other, 0123.", "Signed at 2027-03-18T10:00:00Z by the signer’s own clock.");
+                .contains(
+                        "By a key known here: B. Other, 0123.",
+                        "Signed at 2027-03-18T10:00:00Z by the signer’s own clock.");
     }
 }

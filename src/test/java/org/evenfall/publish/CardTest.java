@@ -9,14 +9,30 @@ import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.Signature;
 import java.security.cert.CertificateFactory;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.xmpbox.XMPMetadata;
+import org.apache.xmpbox.xml.DomXmpParser;
 import org.bouncycastle.asn1.ASN1Encoding;
 import org.bouncycastle.asn1.ASN1OctetString;
 import org.bouncycastle.asn1.cms.Attribute;
@@ -30,30 +46,14 @@ import org.evenfall.card.CardPdf;
 import org.evenfall.card.CardSamples;
 import org.evenfall.page.PagePicture;
 import org.evenfall.page.QrCode;
-import org.evenfall.sign.PdfVerifier;
-import org.evenfall.sign.SigningKey;
-import org.evenfall.sign.SigningKeys;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.Instant;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Map;
-import java.util.Random;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDDocumentInformation;
-import org.apache.xmpbox.XMPMetadata;
-import org.apache.xmpbox.xml.DomXmpParser;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.CardLanguage;
 import org.evenfall.setup.entry.Paper;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.sign.PdfVerifier;
+import org.evenfall.sign.SigningKey;
+import org.evenfall.sign.SigningKeys;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -91,7 +91,8 @@ class CardTest {
     /** pdfsig of poppler-utils; CI installs it, and there the test fails without it. */
     @Test
     void popplerAgrees(@TempDir Path folder) throws Exception {
-        boolean installed = new ProcessBuilder("sh", "-c", "command -v pdfsig").start().waitFor() == 0;
+        boolean installed =
+                new ProcessBuilder("sh", "-c", "command -v pdfsig").start().waitFor() == 0;
         if (System.getenv("CI") == null) {
             assumeTrue(installed, "SKIPPED: pdfsig is not installed; apt-get install poppler-utils runs this check");
         }
@@ -140,8 +141,10 @@ class CardTest {
                         .getOctets());
         Signature rsa = Signature.getInstance("SHA256withRSA");
         rsa.initVerify(CertificateFactory.getInstance("X.509")
-                .generateCertificate(new ByteArrayInputStream(
-                        signed.getCertificates().getObjectAt(0).toASN1Primitive().getEncoded())));
+                .generateCertificate(new ByteArrayInputStream(signed.getCertificates()
+                        .getObjectAt(0)
+                        .toASN1Primitive()
+                        .getEncoded())));
         rsa.update(signer.getAuthenticatedAttributes().getEncoded(ASN1Encoding.DER));
         return rsa.verify(signer.getEncryptedDigest().getOctets()) && sameDigest;
     }

@@ -41,7 +41,8 @@ class SecondDemoTest {
 
     private JsonNode oneOutlet() throws Exception {
         return assessed((ObjectNode) new ObjectMapper()
-                .readTree(Files.readString(Path.of("src", "test", "resources", "org", "evenfall", "setup", "one-outlet.json"))));
+                .readTree(Files.readString(
+                        Path.of("src", "test", "resources", "org", "evenfall", "setup", "one-outlet.json"))));
     }
 
     private static void number(JsonNode json, String pointer, double expected) {

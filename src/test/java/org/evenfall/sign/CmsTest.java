@@ -56,7 +56,8 @@ class CmsTest {
         AttributeTable attributes =
                 signed.getSignerInfos().getSigners().iterator().next().getSignedAttributes();
         assertThat(attributes.get(CMSAttributes.signingTime)).isNull();
-        assertThat(attributes.get(PKCSObjectIdentifiers.id_aa_signingCertificateV2)).isNotNull();
+        assertThat(attributes.get(PKCSObjectIdentifiers.id_aa_signingCertificateV2))
+                .isNotNull();
         assertThat(attributes.get(CMSAttributes.messageDigest)).isNotNull();
     }
 
@@ -74,9 +75,9 @@ class CmsTest {
     @Test
     void aSignatureThatNamesNoCertificateIsRefused() throws Exception {
         CMSSignedDataGenerator generator = new CMSSignedDataGenerator();
-        generator.addSignerInfoGenerator(
-                new JcaSignerInfoGeneratorBuilder(new JcaDigestCalculatorProviderBuilder().build())
-                        .build(new JcaContentSignerBuilder("SHA256withRSA").build(pair.getPrivate()), key.certificate()));
+        generator.addSignerInfoGenerator(new JcaSignerInfoGeneratorBuilder(
+                        new JcaDigestCalculatorProviderBuilder().build())
+                .build(new JcaContentSignerBuilder("SHA256withRSA").build(pair.getPrivate()), key.certificate()));
         generator.addCertificates(new JcaCertStore(key.chain()));
         byte[] signature =
                 generator.generate(new CMSProcessableByteArray(DATA), false).getEncoded();
@@ -90,7 +91,8 @@ class CmsTest {
         SigningKey withChain =
                 new SigningKey(key.privateKey(), key.certificate(), List.of(issuer.certificate(), key.certificate()));
         byte[] signature = Cms.sign(DATA, withChain);
-        assertThat(new CMSSignedData(signature).getCertificates().getMatches(null)).hasSize(2);
+        assertThat(new CMSSignedData(signature).getCertificates().getMatches(null))
+                .hasSize(2);
         assertThat(Cms.signer(DATA, signature)).isEqualTo(key.certificate());
     }
 }

@@ -116,7 +116,8 @@ class KeyRingTest {
         KeyRing ring = ring();
         made(ring);
         for (String algorithm : List.of("RSA", "EC")) {
-            SigningKey foreign = SamplePdf.foreign(algorithm, algorithm.equals("RSA") ? 2048 : 256, "CN=Saltreed group");
+            SigningKey foreign =
+                    SamplePdf.foreign(algorithm, algorithm.equals("RSA") ? 2048 : 256, "CN=Saltreed group");
             Path file = Files.write(temp.resolve(algorithm + ".p12"), SigningKeys.store(foreign, SECRET));
             assertThat(kind(() -> ring.importKey(file, "no".toCharArray(), WHEN)))
                     .isEqualTo(KeyException.Kind.WRONG_PASSPHRASE);

@@ -215,8 +215,7 @@ class PdfVerifierTest {
             })
     void aRangeThatIsNoneIsASignatureThatDoesNotFit(String other) throws Exception {
         assertThat(verify(SamplePdf.withRange(file, other)))
-                .isEqualTo(new VerifyResult(
-                        true, false, false, "A. Marlow", "", "", false, "2027-03-18T10:00:00Z"));
+                .isEqualTo(new VerifyResult(true, false, false, "A. Marlow", "", "", false, "2027-03-18T10:00:00Z"));
     }
 
     /** A range one byte longer than the file. */

@@ -111,7 +111,8 @@ class CardWorkTest {
 
     @Test
     void aFailureOfThePreviewHasItsOwnAnswer() throws Exception {
-        assertThat(after(() -> work.draw(setup, null, this::answer, failure -> answer("preview " + failure.getClass()))))
+        assertThat(after(
+                        () -> work.draw(setup, null, this::answer, failure -> answer("preview " + failure.getClass()))))
                 .isEqualTo("preview " + NullPointerException.class);
     }
 
@@ -134,8 +135,10 @@ class CardWorkTest {
         assertThat(file).hasParent(work.folder());
         Object code = after(() -> work.write(setup, assessment, file, this::answer));
         assertThat(work.known()).containsKey((String) code);
-        assertThat(after(() -> work.verify(file, result -> answer(result.orElseThrow().keyCode()))))
+        assertThat(after(() ->
+                        work.verify(file, result -> answer(result.orElseThrow().keyCode()))))
                 .isEqualTo(code);
-        assertThat(after(() -> work.verify(folder.resolve("none.pdf"), this::answer))).isEqualTo(Optional.empty());
+        assertThat(after(() -> work.verify(folder.resolve("none.pdf"), this::answer)))
+                .isEqualTo(Optional.empty());
     }
 }

@@ -52,10 +52,7 @@ class EmptyTextsTest {
                     .get();
         }
         assertThat(texts).hasSizeGreaterThan(200).noneMatch(EmptyTextsTest::looksLikeAKey);
-        assertThat(drawn)
-                .contains("tyres")
-                .hasSizeGreaterThan(10)
-                .noneMatch(EmptyTextsTest::looksLikeAKey);
+        assertThat(drawn).contains("tyres").hasSizeGreaterThan(10).noneMatch(EmptyTextsTest::looksLikeAKey);
     }
 
     private static boolean looksLikeAKey(String text) {
