@@ -37,8 +37,7 @@ public final class Assessor {
         MatchResult match = takeOrNull(MatchAssessor.assess(read, machine, product, options));
         ReadSettings start = take(SettingsAssessor.assess(read, MatchPaths.SETTINGS.only(), machine));
         MachineCheckResult check = take(MachineCheckAssessor.assess(read, machine, start.ptoRpm()));
-        HeightResult height =
-                takeOrNull(HeightAssessor.assess(read, machine, product, start.heightOverCropM()));
+        HeightResult height = takeOrNull(HeightAssessor.assess(read, machine, product, start.heightOverCropM()));
         RateResult rate = take(RateAssessor.assess(read, machine, product));
         TraysResult trays = take(TraysAssessor.assess(
                 read,

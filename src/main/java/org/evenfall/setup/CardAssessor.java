@@ -20,8 +20,7 @@ final class CardAssessor {
     /** @param findings all findings of the steps before */
     static CardResult assess(
             ReadSetup read, @Nullable MatchResult match, FinalSettings settings, List<Finding> findings) {
-        boolean findingOnly =
-                match != null && match.outOfReach() && read.get(MatchPaths.TRAY_TEST_ONLY) != YesNo.YES;
+        boolean findingOnly = match != null && match.outOfReach() && read.get(MatchPaths.TRAY_TEST_ONLY) != YesNo.YES;
         List<String> missing = findings.stream()
                 .filter(finding -> finding.severity() == Severity.MISSING)
                 .map(Finding::key)

@@ -81,8 +81,7 @@ final class DensityAssessor {
     private @Nullable BulkDensity density(List<Double> netKg, double volumeL) {
         BulkDensity density = BulkDensities.of(netKg, volumeL, SCALE_STEP_KG);
         double mean = density.meanKgPerL();
-        Limits possible =
-                MatchPaths.TESTED_BULK_DENSITY.range(read.setup()).possible();
+        Limits possible = MatchPaths.TESTED_BULK_DENSITY.range(read.setup()).possible();
         if (mean < possible.low() || mean > possible.high()) {
             findings.add(Finding.stop(
                             Step.PRODUCT,

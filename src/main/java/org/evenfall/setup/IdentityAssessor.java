@@ -51,8 +51,7 @@ final class IdentityAssessor {
         if (read.get(ProductPaths.BLEND) == YesNo.YES) {
             findings.add(Finding.warn(Step.PRODUCT, "product.blend").at(ProductPaths.BLEND.pointer()));
         }
-        if (read.get(ProductPaths.NITRATE_BEFORE) == YesNo.YES
-                && read.get(ProductPaths.CLEAN_AND_DRY) != YesNo.YES) {
+        if (read.get(ProductPaths.NITRATE_BEFORE) == YesNo.YES && read.get(ProductPaths.CLEAN_AND_DRY) != YesNo.YES) {
             findings.add(Finding.stop(Step.PRODUCT, "product.notClean")
                     .at(ProductPaths.CLEAN_AND_DRY.pointer())
                     .from("source.humidity"));

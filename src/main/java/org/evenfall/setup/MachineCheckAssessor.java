@@ -23,8 +23,7 @@ final class MachineCheckAssessor {
     private MachineCheckAssessor() {}
 
     /** @param ptoWantedRpm PTO speed of the settings to start from; null while it is not typed */
-    static Assessed<MachineCheckResult> assess(
-            ReadSetup read, MachineProfile machine, @Nullable Double ptoWantedRpm) {
+    static Assessed<MachineCheckResult> assess(ReadSetup read, MachineProfile machine, @Nullable Double ptoWantedRpm) {
         Map<CheckItem, CheckAnswer> answers = new EnumMap<>(CheckItem.class);
         Set<CheckItem> withReason = EnumSet.noneOf(CheckItem.class);
         for (CheckEntry check : read.get(MachineCheckPaths.CHECKS)) {

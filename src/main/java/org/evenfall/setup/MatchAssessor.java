@@ -33,8 +33,7 @@ final class MatchAssessor {
         boolean chosenKnown =
                 references.stream().anyMatch(reference -> reference.id().equals(chosen));
         if (!chosenKnown && read.get(MatchPaths.START_WITHOUT_REFERENCE) != YesNo.YES) {
-            findings.add(Finding.missing(
-                            Step.MATCH, references.isEmpty() ? "missing.noReference" : "missing.chosen")
+            findings.add(Finding.missing(Step.MATCH, references.isEmpty() ? "missing.noReference" : "missing.chosen")
                     .at(MatchPaths.CHOSEN.pointer()));
         }
         Double tramlineWidthM = read.number(StartPaths.TRAMLINE_WIDTH);

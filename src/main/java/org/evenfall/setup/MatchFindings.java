@@ -105,8 +105,7 @@ final class MatchFindings {
         } else if (pattern.cvChangePercent() < SAME_CV_POINTS) {
             findings.add(Finding.note(Step.MATCH, "match.keptSame", Arg.text(name), kept));
         } else {
-            findings.add(
-                    Finding.note(Step.MATCH, "match.keptWorse", Arg.text(name), before, kept, low, high, reset));
+            findings.add(Finding.note(Step.MATCH, "match.keptWorse", Arg.text(name), before, kept, low, high, reset));
         }
     }
 }

@@ -53,8 +53,7 @@ final class NumberReader {
         if (reading instanceof NumberReading.NotANumber) {
             report(
                     path,
-                    Finding.stop(
-                            path.step(), "entry.notANumber", Arg.text(typed.text()), Arg.word(range.nameKey())));
+                    Finding.stop(path.step(), "entry.notANumber", Arg.text(typed.text()), Arg.word(range.nameKey())));
             return null;
         }
         if (reading instanceof NumberReading.Ambiguous twice) {

@@ -32,13 +32,12 @@ final class ProductAssessor {
         Assessed<@Nullable SieveResult> sieve = SieveAssessor.assess(read);
         findings.addAll(sieve.findings());
         ProductForm form = read.get(ProductPaths.FORM);
-        ParticleDensity particle =
-                density.result() == null ? null : ParticleDensities.fromBulk(density.result(), form);
+        ParticleDensity particle = density.result() == null ? null : ParticleDensities.fromBulk(density.result(), form);
         if (particle != null && !particle.plausible()) {
-            findings.add(Finding.warn(
-                            Step.PRODUCT, "product.packing", Arg.number(particle.packingShare(), 2, Unit.NONE))
-                    .at(ProductPaths.CONTAINER_FULL.pointer())
-                    .from("source.packing"));
+            findings.add(
+                    Finding.warn(Step.PRODUCT, "product.packing", Arg.number(particle.packingShare(), 2, Unit.NONE))
+                            .at(ProductPaths.CONTAINER_FULL.pointer())
+                            .from("source.packing"));
         }
         return new Assessed<>(
                 new ProductResult(

@@ -47,8 +47,7 @@ final class RateAssessor {
 
     private RateResult rate(MachineProfile machine, ProductResult product) {
         OpeningTable table = table(machine, product);
-        Assessed<@Nullable RatePlan> planned =
-                PlanAssessor.assess(read, machine, product, tolerancePercent, table);
+        Assessed<@Nullable RatePlan> planned = PlanAssessor.assess(read, machine, product, tolerancePercent, table);
         findings.addAll(planned.findings());
         RatePlan plan = planned.result();
         SpeedCheck speed = speed(plan);
@@ -70,10 +69,7 @@ final class RateAssessor {
     }
 
     private BucketAssessment.Wanted wanted(
-            @Nullable RatePlan plan,
-            @Nullable SpeedCheck speed,
-            MachineProfile machine,
-            @Nullable OpeningTable table) {
+            @Nullable RatePlan plan, @Nullable SpeedCheck speed, MachineProfile machine, @Nullable OpeningTable table) {
         Double widthM = read.number(StartPaths.TRAMLINE_WIDTH);
         Double kmPerH = speed != null ? Double.valueOf(speed.meanKmPerH()) : plan == null ? null : plan.flow().speedKmPerH();
         Double flow = plan == null || widthM == null || kmPerH == null

@@ -108,8 +108,8 @@ public final class ReadingPass {
         if (date != null) {
             dates.put(path.pointer(), date);
         } else if (!typed.isBlank()) {
-            findings.add(Finding.stop(path.step(), "entry.notADate", Arg.text(typed))
-                    .at(path.pointer()));
+            findings.add(
+                    Finding.stop(path.step(), "entry.notADate", Arg.text(typed)).at(path.pointer()));
         }
     }
 

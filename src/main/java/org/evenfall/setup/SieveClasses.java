@@ -75,8 +75,7 @@ final class SieveClasses {
             return null;
         }
         if (typed.size() > classes) {
-            findings.add(Finding.stop(
-                            list.step(), "product.classCount", Arg.count(classes), Arg.count(typed.size()))
+            findings.add(Finding.stop(list.step(), "product.classCount", Arg.count(classes), Arg.count(typed.size()))
                     .at(list.pointer()));
             return null;
         }
@@ -95,8 +94,7 @@ final class SieveClasses {
         return checked(amounts, list, range);
     }
 
-    private @Nullable List<Double> checked(
-            List<Double> amounts, EntryPath<List<EnteredQuantity>> list, Range range) {
+    private @Nullable List<Double> checked(List<Double> amounts, EntryPath<List<EnteredQuantity>> list, Range range) {
         double sum = amounts.stream().mapToDouble(Double::doubleValue).sum();
         if (sum <= 0) {
             findings.add(Finding.stop(list.step(), "product.nothingSieved").at(list.pointer()));

@@ -28,8 +28,8 @@ final class TestComparisons {
             TestComparison comparison = new TestComparison(
                     before.index(), after.index(), same, TestChanges.of(before.evenness(), after.evenness()));
             comparisons.add(comparison);
-            findings.add(finding(comparison)
-                    .at(TrayPaths.TESTS.item(after.index()).pointer()));
+            findings.add(
+                    finding(comparison).at(TrayPaths.TESTS.item(after.index()).pointer()));
         }
         return new Assessed<>(comparisons, findings);
     }

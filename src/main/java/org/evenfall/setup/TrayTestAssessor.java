@@ -80,10 +80,7 @@ final class TrayTestAssessor {
     private boolean usable(List<CatchSlips.Catch> caught, int trays, String at) {
         if (caught.size() < TrayLayouts.FEWEST_TRAYS) {
             findings.add(Finding.note(
-                            Step.TRAYS,
-                            "trays.tooFew",
-                            Arg.count(caught.size()),
-                            Arg.count(TrayLayouts.FEWEST_TRAYS))
+                            Step.TRAYS, "trays.tooFew", Arg.count(caught.size()), Arg.count(TrayLayouts.FEWEST_TRAYS))
                     .at(at));
             return false;
         }
@@ -98,8 +95,7 @@ final class TrayTestAssessor {
         return true;
     }
 
-    private Uniformity evenness(
-            EntryPath<TrayTestEntry> at, List<Double> positions, List<CatchSlips.Catch> caught) {
+    private Uniformity evenness(EntryPath<TrayTestEntry> at, List<Double> positions, List<CatchSlips.Catch> caught) {
         findings.addAll(CatchSlips.of(caught));
         Double typedRuns = read.number(TrayPaths.TEST_RUNS, at);
         int runs = typedRuns == null ? 1 : (int) Math.round(typedRuns);

@@ -28,8 +28,7 @@ final class JsonProblem {
     static String problem(JsonMappingException mapping) {
         if (mapping instanceof InvalidFormatException wrong
                 && wrong.getTargetType().isEnum()) {
-            return "\"" + wrong.getValue() + "\" is not "
-                    + expected(wrong.getTargetType());
+            return "\"" + wrong.getValue() + "\" is not " + expected(wrong.getTargetType());
         }
         if (mapping instanceof MismatchedInputException wrong && wrong.getTargetType() != null) {
             return "expected " + expected(wrong.getTargetType());

@@ -72,8 +72,10 @@ public final class SinglePassCsv {
         /** More cells than the header has come from a decimal comma where a comma separates. */
         void checkCount(int columns) throws InputFileException {
             if (row.size() > columns) {
-                throw problem("", "the line has " + row.size() + " cells, the header " + columns
-                        + "; with a decimal comma, separate the cells by semicolons");
+                throw problem(
+                        "",
+                        "the line has " + row.size() + " cells, the header " + columns
+                                + "; with a decimal comma, separate the cells by semicolons");
             }
         }
 

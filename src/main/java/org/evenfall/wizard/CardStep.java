@@ -96,9 +96,7 @@ final class CardStep implements StepView {
                 "card.sheet",
                 form.choice(CardPaths.PAPER),
                 form.choice(CardPaths.LANGUAGE),
-                form.row(
-                        form.quantity(CardPaths.WIND_STOP),
-                        form.text(CardPaths.REMARKS)));
+                form.row(form.quantity(CardPaths.WIND_STOP), form.text(CardPaths.REMARKS)));
     }
 
     private Node sign() {
@@ -114,11 +112,7 @@ final class CardStep implements StepView {
             show.setDisable(!may);
             print.setDisable(!may);
         });
-        Lines.of(
-                form,
-                open,
-                () -> mayBeMade() ? List.of() : open(form.model().assessment()),
-                this::linkToStep);
+        Lines.of(form, open, () -> mayBeMade() ? List.of() : open(form.model().assessment()), this::linkToStep);
         return form.group(
                 "card.sign",
                 VisibleWhen.sentence(form, "figure-line", this::state),
@@ -148,9 +142,7 @@ final class CardStep implements StepView {
         List<Finding> open = new ArrayList<>();
         for (boolean stops : new boolean[] {true, false}) {
             for (Finding finding : assessment.findings()) {
-                boolean wanted = stops
-                        ? finding.severity() == Severity.STOP
-                        : finding.severity() == Severity.MISSING;
+                boolean wanted = stops ? finding.severity() == Severity.STOP : finding.severity() == Severity.MISSING;
                 if (wanted && seen.add(finding.step() + finding.key() + finding.args())) {
                     open.add(finding);
                 }
@@ -174,8 +166,10 @@ final class CardStep implements StepView {
     private void draw() {
         if (front) {
             work.draw(
-                    form.model().setup(), form.model().assessment(), preview::show, problem -> document.showNotice(form.words()
-                            .text("card.noPreview", Arg.text(reason(problem)))));
+                    form.model().setup(),
+                    form.model().assessment(),
+                    preview::show,
+                    problem -> document.showNotice(form.words().text("card.noPreview", Arg.text(reason(problem)))));
         }
     }
 

@@ -50,8 +50,7 @@ final class HeightStep implements StepView {
         return new VBox(
                 form.group(
                         "height.crop",
-                        EntryTable.values(form, HeightPaths.CROP_HEIGHTS)
-                                .node(),
+                        EntryTable.values(form, HeightPaths.CROP_HEIGHTS).node(),
                         form.quantity(HeightPaths.GROWTH)),
                 form.group(
                         "height.machine",

@@ -106,7 +106,9 @@ final class LibraryForm {
         listed = library.size();
         List<Integer> places = order.getValue()
                 .places(
-                        ReadingPass.read(form.model().setup()), search.getText(), entry -> form.words().choice(entry.form()));
+                        ReadingPass.read(form.model().setup()),
+                        search.getText(),
+                        entry -> form.words().choice(entry.form()));
         list.getChildren().clear();
         for (int row = 0; row < Math.min(LISTED, places.size()); row++) {
             line(row, places.get(row), library.get(places.get(row)));
@@ -162,9 +164,8 @@ final class LibraryForm {
         editor.clear();
         if (place >= 0) {
             editor.show(part -> new TestedProductForm(part, place, () -> edit(-1)).node());
-            String name = MatchPaths.TESTED_NAME
-                    .at(MatchPaths.LIBRARY.item(place))
-                    .pointer();
+            String name =
+                    MatchPaths.TESTED_NAME.at(MatchPaths.LIBRARY.item(place)).pointer();
             editor.lookupAll("#" + name).forEach(Node::requestFocus);
         }
     }

@@ -79,7 +79,10 @@ final class MachineCheckStep implements StepView {
     }
 
     private Node vanes() {
-return EntryTable.rows(form, MachineCheckPaths.VANES, List.of(
+        return EntryTable.rows(
+                        form,
+                        MachineCheckPaths.VANES,
+                        List.of(
                                 Column.choice(form, MachineCheckPaths.VANE_DISC),
                                 Column.text(form, MachineCheckPaths.VANE_LABEL, 7),
                                 Column.quantity(form, MachineCheckPaths.VANE_LENGTH),

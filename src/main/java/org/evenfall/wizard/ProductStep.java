@@ -81,12 +81,8 @@ final class ProductStep implements StepView {
     private Node condition() {
         return form.group(
                 "product.conditionTitle",
-                form.row(
-                        form.choice(ProductPaths.CONDITION),
-                        form.choice(ProductPaths.BLEND)),
-                form.row(
-                        form.choice(ProductPaths.NITRATE_BEFORE),
-                        form.choice(ProductPaths.CLEAN_AND_DRY)));
+                form.row(form.choice(ProductPaths.CONDITION), form.choice(ProductPaths.BLEND)),
+                form.row(form.choice(ProductPaths.NITRATE_BEFORE), form.choice(ProductPaths.CLEAN_AND_DRY)));
     }
 
     private Node density() {
@@ -111,8 +107,7 @@ final class ProductStep implements StepView {
                         form.quantity(ProductPaths.BAGS_DELIVERED),
                         form.quantity(ProductPaths.CONTAINER_VOLUME),
                         form.quantity(ProductPaths.CONTAINER_EMPTY)),
-                EntryTable.values(form, ProductPaths.CONTAINER_FULL)
-                        .node(),
+                EntryTable.values(form, ProductPaths.CONTAINER_FULL).node(),
                 result);
     }
 }

@@ -61,7 +61,9 @@ final class RankedForm {
         if (!now.equals(content)) {
             content = now;
             ranked.getChildren().setAll(table(now.match()));
-            simulation.node().setDisable(now.match() == null || now.match().ranked().isEmpty());
+            simulation
+                    .node()
+                    .setDisable(now.match() == null || now.match().ranked().isEmpty());
         }
     }
 

@@ -42,7 +42,10 @@ final class RateCheckForm {
         return form.group(
                 "rate.speedTitle",
                 form.sentence("rate.speedHow"),
-EntryTable.rows(form, RatePaths.SPEED_RUNS, List.of(
+                EntryTable.rows(
+                                form,
+                                RatePaths.SPEED_RUNS,
+                                List.of(
                                         Column.quantity(form, RatePaths.RUN_DISTANCE),
                                         Column.quantity(form, RatePaths.RUN_TIME)))
                         .node(),
@@ -243,9 +246,7 @@ EntryTable.rows(form, RatePaths.SPEED_RUNS, List.of(
         return form.group(
                 "rate.hopperTitle",
                 form.sentence("rate.hopperHow"),
-                form.row(
-                        form.quantity(RatePaths.HOPPER_USED),
-                        form.quantity(RatePaths.AREA_DONE)),
+                form.row(form.quantity(RatePaths.HOPPER_USED), form.quantity(RatePaths.AREA_DONE)),
                 new FigureRow(form, () -> {
                     HopperCheck hopper = form.model().assessment().rate().hopper();
                     return hopper == null

@@ -40,18 +40,9 @@ final class RatePlanForm {
                 "rate.plan",
                 form.choice(RatePaths.BASIS),
                 form.row(
-                        VisibleWhen.when(
-                                form,
-                                () -> !byProduct(),
-                                form.quantity(RatePaths.NITROGEN_RATE)),
-                        VisibleWhen.when(
-                                form,
-                                () -> !byProduct() && inUnits(),
-                                form.choice(RatePaths.UNITS_BASIS)),
-                        VisibleWhen.when(
-                                form,
-                                this::byProduct,
-                                form.quantity(RatePaths.PRODUCT_RATE)),
+                        VisibleWhen.when(form, () -> !byProduct(), form.quantity(RatePaths.NITROGEN_RATE)),
+                        VisibleWhen.when(form, () -> !byProduct() && inUnits(), form.choice(RatePaths.UNITS_BASIS)),
+                        VisibleWhen.when(form, this::byProduct, form.quantity(RatePaths.PRODUCT_RATE)),
                         form.quantity(RatePaths.SPEED),
                         form.quantity(RatePaths.AREA),
                         form.quantity(RatePaths.BAG_MASS),

@@ -64,7 +64,8 @@ final class SieveForm {
 
     /** One row a class, the finest first, one column a sample. The sieves shown are kept with the first amount. */
     private Node amounts(Shape shape) {
-        String unit = ProductPaths.SIEVING_AMOUNTS.units(form.model().setup()).get(0).symbol();
+        String unit =
+                ProductPaths.SIEVING_AMOUNTS.units(form.model().setup()).get(0).symbol();
         GridPane grid = new GridPane();
         grid.setId(SIEVINGS.pointer());
         grid.getStyleClass().add("rows");

@@ -35,10 +35,7 @@ final class SinglePassForm {
 
     Node node() {
         // made anew when catches are read another way, for then they have other units
-        Node rows = Slot.rebuiltOn(
-                form,
-                () -> form.model().setup().trays().catchKind(),
-                SinglePassForm::rows);
+        Node rows = Slot.rebuiltOn(form, () -> form.model().setup().trays().catchKind(), SinglePassForm::rows);
         PatternPicture picture = new PatternPicture(form.words());
         picture.setMinHeight(Region.USE_PREF_SIZE);
         form.follow(() -> {
@@ -59,7 +56,10 @@ final class SinglePassForm {
     }
 
     private static Node rows(Form form) {
-        return EntryTable.rows(form, TrayPaths.LINE, List.of(
+        return EntryTable.rows(
+                        form,
+                        TrayPaths.LINE,
+                        List.of(
                                 Column.quantity(form, TrayPaths.LINE_POSITION),
                                 Column.quantity(form, TrayPaths.LINE_AMOUNT)))
                 .node();

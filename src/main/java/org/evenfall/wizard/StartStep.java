@@ -23,7 +23,6 @@ import org.evenfall.wizard.picture.StartPicture;
 /** Step 0: begin, go on or look again; the job and the machine. */
 final class StartStep implements StepView {
 
-
     private final Form form;
     private final SetupDocument document;
     private final StartPicture picture;
@@ -64,9 +63,7 @@ final class StartStep implements StepView {
                                 form.text(StartPaths.FIELD),
                                 form.text(StartPaths.CROP),
                                 form.text(StartPaths.SEASON)),
-                        form.row(
-                                form.quantity(StartPaths.TRAMLINE_WIDTH),
-                                form.choice(StartPaths.DRIVING_PATTERN))),
+                        form.row(form.quantity(StartPaths.TRAMLINE_WIDTH), form.choice(StartPaths.DRIVING_PATTERN))),
                 machine(),
                 levers(),
                 openings());
@@ -130,7 +127,8 @@ final class StartStep implements StepView {
                 "start.machine",
                 form.row(
                         form.text(MachinePaths.NAME),
-                        form.text(MachinePaths.HANDBOOK), form.text(MachinePaths.REFERENCE_POINT)),
+                        form.text(MachinePaths.HANDBOOK),
+                        form.text(MachinePaths.REFERENCE_POINT)),
                 form.row(
                         form.quantity(MachinePaths.DISC_RADIUS),
                         form.quantity(MachinePaths.DISC_SPEED_AT540),
@@ -138,17 +136,19 @@ final class StartStep implements StepView {
                         form.quantity(MachinePaths.PTO_HIGHEST),
                         form.quantity(MachinePaths.OUTLETS),
                         form.quantity(MachinePaths.WANTED_HEIGHT)),
-                EntryTable.values(form, MachinePaths.WORKING_WIDTHS)
-                        .node());
+                EntryTable.values(form, MachinePaths.WORKING_WIDTHS).node());
     }
 
     private Node levers() {
         return form.group(
                 "start.levers",
                 form.sentence("start.leversWhy"),
-                EntryTable.rows(form, MachinePaths.LEVERS, List.of(
+                EntryTable.rows(
+                                form,
+                                MachinePaths.LEVERS,
+                                List.of(
                                         Column.text(form, MachinePaths.LEVER_LABEL, 12),
-Column.text(form, MachinePaths.LEVER_UNIT, 4),
+                                        Column.text(form, MachinePaths.LEVER_UNIT, 4),
                                         Column.quantity(form, MachinePaths.LEVER_LOWEST),
                                         Column.quantity(form, MachinePaths.LEVER_HIGHEST),
                                         Column.quantity(form, MachinePaths.LEVER_STEP),
@@ -159,10 +159,11 @@ Column.text(form, MachinePaths.LEVER_UNIT, 4),
     private Node openings() {
         return form.group(
                 "start.openings",
-                form.row(
-                        form.choice(MachinePaths.FLOW_TABLE_BASIS),
-                        form.quantity(MachinePaths.FLOW_TABLE_DENSITY)),
-                EntryTable.rows(form, MachinePaths.OPENINGS, List.of(
+                form.row(form.choice(MachinePaths.FLOW_TABLE_BASIS), form.quantity(MachinePaths.FLOW_TABLE_DENSITY)),
+                EntryTable.rows(
+                                form,
+                                MachinePaths.OPENINGS,
+                                List.of(
                                         Column.quantity(form, MachinePaths.OPENING_OPENING),
                                         Column.quantity(form, MachinePaths.OPENING_FLOW)))
                         .node());

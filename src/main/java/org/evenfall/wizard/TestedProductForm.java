@@ -48,9 +48,7 @@ final class TestedProductForm {
                         EntryTable.values(
                                         form,
                                         MatchPaths.TESTED_SHARES,
-                                        MatchPaths.TESTED_SHARES
-                                                .at(place)
-                                                .as(this::filledUp, (old, shares) -> shares),
+                                        MatchPaths.TESTED_SHARES.at(place).as(this::filledUp, (old, shares) -> shares),
                                         false)
                                 .node()),
                 settings,

@@ -53,8 +53,8 @@ final class TrayTestForm {
 
     private Node test(int index) {
         EntryPath<TrayTestEntry> place = TrayPaths.TESTS.item(index);
-        Node settings = SettingsForm.of(
-                form, place.then("settings", TrayTestEntry::settings, TrayTestEntry::withSettings));
+        Node settings =
+                SettingsForm.of(form, place.then("settings", TrayTestEntry::settings, TrayTestEntry::withSettings));
         Label title = new Label(form.words().text("trays.test", Arg.count(index + 1L)));
         title.getStyleClass().add("test-title");
         VBox box = new VBox(
@@ -76,8 +76,7 @@ final class TrayTestForm {
     }
 
     private Node catches(EntryPath<TrayTestEntry> place) {
-        int trays = Math.max(
-                count(), place.get(form.model().setup()).catches().size());
+        int trays = Math.max(count(), place.get(form.model().setup()).catches().size());
         return CatchLine.named(form, TrayPaths.TEST_CATCHES, place, trays, this::position)
                 .node();
     }
@@ -95,8 +94,7 @@ final class TrayTestForm {
     /** True positions where trays had to be moved; hidden until asked for. */
     private Node moved(int index, EntryPath<TrayTestEntry> place) {
         EntryPath<List<EnteredQuantity>> list = TrayPaths.TEST_POSITIONS.at(place);
-        Node line = CatchLine.named(
-                        form, TrayPaths.TEST_POSITIONS, place, count(), tray -> Integer.toString(tray + 1))
+        Node line = CatchLine.named(form, TrayPaths.TEST_POSITIONS, place, count(), tray -> Integer.toString(tray + 1))
                 .node();
         Button ask = new Button(form.words().text("trays.moved"));
         ask.setId("trays.moved." + index);

@@ -35,16 +35,16 @@ final class TraysBeforeForm {
                 form.choice(
                         TrayPaths.CATCH_KIND,
                         // a unit that no longer fits changes with it
-                        TrayPaths.TRAYS.only().then(TrayPaths.CATCH_KIND.name(), TrayEntries::catchKind, CatchKindChange::to)),
+                        TrayPaths.TRAYS
+                                .only()
+                                .then(TrayPaths.CATCH_KIND.name(), TrayEntries::catchKind, CatchKindChange::to)),
                 form.row(
                         form.quantity(TrayPaths.READING_STEP),
                         VisibleWhen.when(
                                 form,
                                 () -> form.model().setup().trays().catchKind() == AmountKind.HEIGHT,
                                 form.quantity(TrayPaths.TUBE_BORE))),
-                form.row(
-                        form.quantity(TrayPaths.TRACK),
-                        form.quantity(TrayPaths.TYRE)),
+                form.row(form.quantity(TrayPaths.TRACK), form.quantity(TrayPaths.TYRE)),
                 form.findings(TrayPaths.WHEELS.only().pointer()),
                 new FigureRow(form, this::runs));
     }

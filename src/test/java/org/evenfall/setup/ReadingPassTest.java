@@ -64,7 +64,9 @@ class ReadingPassTest {
         for (Unit unit : place.entry().units(FILLED)) {
             Range range = place.entry().range(FILLED, new EnteredQuantity("1", unit));
             double core = (range.usual().low() + 2 * range.usual().high()) / 3;
-            String text = BigDecimal.valueOf(range.core().to(unit, core)).setScale(9, RoundingMode.HALF_EVEN).toPlainString();
+            String text = BigDecimal.valueOf(range.core().to(unit, core))
+                    .setScale(9, RoundingMode.HALF_EVEN)
+                    .toPlainString();
             ReadSetup read = typed(place, text, unit);
             assertThat(at(place, read)).as(text + " " + unit).isEmpty();
             assertThat(read.number(place.path())).as(text + " " + unit).isCloseTo(core, within(core));
@@ -99,9 +101,8 @@ class ReadingPassTest {
     /** Key of what is reported for a value in the core unit; empty when nothing is. */
     private static String key(FilledSetup.Place place, Range range, double core) {
         // seven decimals: no text that could be a group of thousands
-        String text = BigDecimal.valueOf(core)
-                .setScale(7, RoundingMode.HALF_EVEN)
-                .toPlainString();
+        String text =
+                BigDecimal.valueOf(core).setScale(7, RoundingMode.HALF_EVEN).toPlainString();
         Unit unit = range.core();
         return at(place, typed(place, text, unit)).stream()
                 .findFirst()
@@ -114,22 +115,26 @@ class ReadingPassTest {
     void aCatchIsReadAsTheTraysAreRead(AmountKind kind) {
         Setup setup = TrayPaths.CATCH_KIND.path().set(FILLED, kind);
         Unit core = TrayPaths.TEST_CATCHES.range(setup).core();
-        assertThat(core).isEqualTo(switch (kind) {
-            case VOLUME -> Unit.ML;
-            case HEIGHT -> Unit.MM;
-            case MASS, PERCENT, UNANSWERED -> Unit.G;
-        });
+        assertThat(core)
+                .isEqualTo(
+                        switch (kind) {
+                            case VOLUME -> Unit.ML;
+                            case HEIGHT -> Unit.MM;
+                            case MASS, PERCENT, UNANSWERED -> Unit.G;
+                        });
     }
 
     @ParameterizedTest
     @EnumSource(AmountKind.class)
     void aSieveClassIsReadAsTheSamplesAreRead(AmountKind kind) {
         Setup setup = ProductPaths.SIEVE_AMOUNTS.path().set(FILLED, kind);
-        assertThat(ProductPaths.SIEVING_AMOUNTS.range(setup).core()).isEqualTo(switch (kind) {
-            case MASS -> Unit.G;
-            case HEIGHT -> Unit.MM;
-            case PERCENT, VOLUME, UNANSWERED -> Unit.PERCENT;
-        });
+        assertThat(ProductPaths.SIEVING_AMOUNTS.range(setup).core())
+                .isEqualTo(
+                        switch (kind) {
+                            case MASS -> Unit.G;
+                            case HEIGHT -> Unit.MM;
+                            case PERCENT, VOLUME, UNANSWERED -> Unit.PERCENT;
+                        });
     }
 
     @Test

@@ -62,8 +62,7 @@ class TestGroundTest {
         assertThat(told(windy, "trays.drivenInWind")).hasSize(1);
         assertThat(told(demo, "trays.drivenInWind")).isEmpty();
         // the owner's own limit counts
-        Setup own = windy.withTrays(windy.trays()
-                .withWindLimits(WindLimitEntries.EMPTY.withStop(wind("5"))));
+        Setup own = windy.withTrays(windy.trays().withWindLimits(WindLimitEntries.EMPTY.withStop(wind("5"))));
         assertThat(told(own, "trays.drivenInWind")).isEmpty();
     }
 

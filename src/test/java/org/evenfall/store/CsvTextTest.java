@@ -25,7 +25,10 @@ class CsvTextTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '`', value = {"a,b|,", "a;b|;", "a\\tb|\\t", "a;b,c|;", "a\\tb,c|\\t", "a;b\\tc|;", "a|,"})
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {"a,b|,", "a;b|;", "a\\tb|\\t", "a;b,c|;", "a\\tb,c|\\t", "a;b\\tc|;", "a|,"})
     void theHeaderLineShowsTheSeparator(String header, String separator) {
         String text = header.replace("\\t", "\t");
         assertThat(CsvText.separator(text + "\n1;2\t3,4\n"))
@@ -52,7 +55,8 @@ class CsvTextTest {
 
     @Test
     void aSeparatorOrLineBreakInQuotesBelongsToTheCell() throws Exception {
-        assertThat(cells("a,b\n\"1,5\",\"say \"\"x\"\"\"\n\"2\n3\",y\n")).containsExactly("1,5|say \"x\"|2", "2\n3|y|4");
+        assertThat(cells("a,b\n\"1,5\",\"say \"\"x\"\"\"\n\"2\n3\",y\n"))
+                .containsExactly("1,5|say \"x\"|2", "2\n3|y|4");
     }
 
     @Test
@@ -63,12 +67,12 @@ class CsvTextTest {
 
     @Test
     void aColumnTwiceOrMissingIsRefused() {
-        assertThatThrownBy(() -> cells("a,b,c,b\n1,2,3,4\n")).isInstanceOfSatisfying(InputFileException.class, refusal -> {
-            assertThat(refusal.place()).isEqualTo("line 1");
-            assertThat(refusal.problem()).isEqualTo("column b occurs twice");
-        });
-        assertThatThrownBy(() -> cells("a,c\n1,2\n"))
-                .hasMessage("t.csv: line 1: column b is missing; needed are a, b");
+        assertThatThrownBy(() -> cells("a,b,c,b\n1,2,3,4\n"))
+                .isInstanceOfSatisfying(InputFileException.class, refusal -> {
+                    assertThat(refusal.place()).isEqualTo("line 1");
+                    assertThat(refusal.problem()).isEqualTo("column b occurs twice");
+                });
+        assertThatThrownBy(() -> cells("a,c\n1,2\n")).hasMessage("t.csv: line 1: column b is missing; needed are a, b");
         assertThatThrownBy(() -> cells("A,b\n1,2\n")).hasMessageContaining("column a is missing");
     }
 

@@ -87,8 +87,7 @@ class EntriesJsonTest {
             if (component.getType() == List.class && item != CheckEntry.class) {
                 ObjectNode json = least(type);
                 json.putArray(component.getName()).addNull();
-                assertThat(Blank.get(JSON.treeToValue(json, type), component))
-                        .isEqualTo(List.of(Blank.value(item)));
+                assertThat(Blank.get(JSON.treeToValue(json, type), component)).isEqualTo(List.of(Blank.value(item)));
             }
         }
     }
@@ -103,7 +102,8 @@ class EntriesJsonTest {
     @Test
     void theOneChoiceThatMustBeGivenIsAskedFor() {
         for (String text : List.of("{}", "{\"item\": null, \"answer\": \"GOOD\"}")) {
-            assertThatThrownBy(() -> JSON.readValue(text, CheckEntry.class)).hasMessageContaining("\"item\" is missing");
+            assertThatThrownBy(() -> JSON.readValue(text, CheckEntry.class))
+                    .hasMessageContaining("\"item\" is missing");
         }
     }
 
@@ -136,8 +136,8 @@ class EntriesJsonTest {
     /** The same with at least one item, in a list or map that can be changed. */
     private static Object copy(Object value, RecordComponent component) {
         if (value instanceof List<?>) {
-            return new ArrayList<>(
-                    List.of(EntryTypes.inner(component.getGenericType()) == EnteredQuantity.class
+            return new ArrayList<>(List.of(
+                    EntryTypes.inner(component.getGenericType()) == EnteredQuantity.class
                             ? EnteredQuantity.EMPTY
                             : EntryTypes.random(
                                     EntryTypes.inner(component.getGenericType()).asSubclass(Record.class),
@@ -156,8 +156,8 @@ class EntriesJsonTest {
 
     @Test
     void itemsInAListKeepTheirPlacesAlsoWhenBlank() throws Exception {
-        MatchEntries match = MatchEntries.EMPTY.withLibrary(
-                List.of(TestedProductEntry.EMPTY, TestedProductEntry.EMPTY.withId("b")));
+        MatchEntries match =
+                MatchEntries.EMPTY.withLibrary(List.of(TestedProductEntry.EMPTY, TestedProductEntry.EMPTY.withId("b")));
         assertThat(JSON.writeValueAsString(match)).isEqualTo("{\"library\":[{},{\"id\":\"b\"}]}");
         BucketEntry bucket =
                 BucketEntry.EMPTY.withLeft(List.of(EnteredQuantity.EMPTY, EnteredQuantity.parse("15.4 kg")));

@@ -22,9 +22,21 @@ final class EntryTypes {
     private static final String[] TYPED = {
         "28 m", "0,76 kg/L", "about 1 kg", "1.250", "-5", "12 per t", "abc", "0 °", "7", "\"\\ é", "1 2 3"
     };
-    private static final String[] TEXTS = {"a", "Far Bank", "line\nbreak", "\"quoted\" \\ back", "Größe 3 µm", " ", "null"};
+    private static final String[] TEXTS = {
+        "a", "Far Bank", "line\nbreak", "\"quoted\" \\ back", "Größe 3 µm", " ", "null"
+    };
     private static final String[] UNKNOWN = {
-        "1", "1E+400", "0.1", "null", "\"\"", "\"red\"", "[]", "{}", "false", "[{\"a\":[1,null]},\"b\"]", "{\"x\":{\"y\":0}}"
+        "1",
+        "1E+400",
+        "0.1",
+        "null",
+        "\"\"",
+        "\"red\"",
+        "[]",
+        "{}",
+        "false",
+        "[{\"a\":[1,null]},\"b\"]",
+        "{\"x\":{\"y\":0}}"
     };
 
     private EntryTypes() {}
@@ -44,9 +56,7 @@ final class EntryTypes {
     }
 
     static boolean isEntries(Class<?> type) {
-        return type.isRecord()
-                && type.getPackage().equals(Setup.class.getPackage())
-                && type != UnknownKeys.class;
+        return type.isRecord() && type.getPackage().equals(Setup.class.getPackage()) && type != UnknownKeys.class;
     }
 
     static List<RecordComponent> known(Class<?> type) {

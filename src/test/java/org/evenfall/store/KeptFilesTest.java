@@ -75,8 +75,7 @@ class KeptFilesTest {
                 .containsExactly(typed("1722", Unit.G), typed("1731", Unit.G), typed("1726", Unit.G));
         assertThat(setup.product().sieveAmounts()).isEqualTo(AmountKind.HEIGHT);
         assertThat(setup.product().sievings().get(1).amounts())
-                .containsExactly(
-                        typed("3", Unit.MM), typed("47", Unit.MM), typed("45", Unit.MM), typed("4", Unit.MM));
+                .containsExactly(typed("3", Unit.MM), typed("47", Unit.MM), typed("45", Unit.MM), typed("4", Unit.MM));
         assertThat(setup.match().library()).hasSize(9);
         TestedProductEntry can = setup.match().library().get(0);
         assertThat(can.id()).isEqualTo("can27");

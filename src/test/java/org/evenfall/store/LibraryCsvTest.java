@@ -31,11 +31,12 @@ class LibraryCsvTest {
     @ParameterizedTest
     @ValueSource(strings = {";", "\t"})
     void everyColumnIsReadInItsUnit(String separator) throws Exception {
-        String text = ("source;tilt_deg;height_over_crop_cm;pto_rpm;tested_cv_percent;d50_mm;shares_percent;apertures_mm;"
-                        + "bulk_density_kg_per_l;nitrogen_percent;width_m;form;name;id;lever:long vane;lever: tilt arm\n"
-                        + "handbook p. 3;-1,5;74;541;8,5;3,3;4 44,5 46,5 5;2 3,15 4,5;0,76;46;27;granular_urea;Urea, coated;u1;12,5;-3\n"
-                        + ";;;;;;;;;;24;;Plain;u2;;4\n")
-                .replace(";", separator);
+        String text =
+                ("source;tilt_deg;height_over_crop_cm;pto_rpm;tested_cv_percent;d50_mm;shares_percent;apertures_mm;"
+                                + "bulk_density_kg_per_l;nitrogen_percent;width_m;form;name;id;lever:long vane;lever: tilt arm\n"
+                                + "handbook p. 3;-1,5;74;541;8,5;3,3;4 44,5 46,5 5;2 3,15 4,5;0,76;46;27;granular_urea;Urea, coated;u1;12,5;-3\n"
+                                + ";;;;;;;;;;24;;Plain;u2;;4\n")
+                        .replace(";", separator);
         List<TestedProductEntry> library = LibraryCsv.read(text, "lib.csv");
         assertThat(library).hasSize(2);
         TestedProductEntry first = library.get(0);
@@ -60,7 +61,8 @@ class LibraryCsvTest {
         assertThat(first.settings().tilt()).isEqualTo(typed("-1,5", Unit.DEG));
         assertThat(first.settings().levers())
                 .containsExactly(
-                        Map.entry("long vane", typed("12,5", Unit.NONE)), Map.entry("tilt arm", typed("-3", Unit.NONE)));
+                        Map.entry("long vane", typed("12,5", Unit.NONE)),
+                        Map.entry("tilt arm", typed("-3", Unit.NONE)));
         assertThat(first.source()).isEqualTo("handbook p. 3");
         assertThat(first.unknownKeys()).isEqualTo(UnknownKeys.NONE);
         assertThat(library.get(1))
@@ -125,7 +127,8 @@ class LibraryCsvTest {
     /** One share with no aperture is a sample in one class; it needs no aperture. */
     @Test
     void oneShareAndNoAperture() throws Exception {
-        assertThat(read("id,name,width_m,shares_percent\na,b,28,100").get(0).shares()).hasSize(1);
+        assertThat(read("id,name,width_m,shares_percent\na,b,28,100").get(0).shares())
+                .hasSize(1);
     }
 
     @ParameterizedTest
@@ -159,7 +162,16 @@ class LibraryCsvTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.09, 50, false", "0.1, 50, true", "20, 50, true", "20.01, 50, false", "2, 0, true", "2, -0.01, false", "2, 100, true", "2, 100.01, false"})
+    @CsvSource({
+        "0.09, 50, false",
+        "0.1, 50, true",
+        "20, 50, true",
+        "20.01, 50, false",
+        "2, 0, true",
+        "2, -0.01, false",
+        "2, 100, true",
+        "2, 100.01, false"
+    })
     void limitsOfSieveClasses(String aperture, String share, boolean allowed) {
         String text = "id,name,width_m,apertures_mm,shares_percent\na,b,28," + aperture + "," + share + " 50";
         if (allowed) {

@@ -93,7 +93,9 @@ class SchemaTest {
         for (Class<? extends Record> type : EntryTypes.all()) {
             described.add(type.getSimpleName());
             JsonNode object = type == Setup.class ? schema : schema.at("/$defs/" + type.getSimpleName());
-            assertThat(object.path("description").asText()).as(type.getSimpleName()).isNotBlank();
+            assertThat(object.path("description").asText())
+                    .as(type.getSimpleName())
+                    .isNotBlank();
             List<String> keys = new ArrayList<>(
                     EntryTypes.known(type).stream().map(EntriesModule::key).toList());
             if (type == Setup.class) {

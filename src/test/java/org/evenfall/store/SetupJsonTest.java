@@ -98,8 +98,7 @@ class SetupJsonTest {
 
     @Test
     void aUnitAloneIsNothingTyped() throws Exception {
-        Setup setup = Setup.EMPTY.withStart(
-                Setup.EMPTY.start().withTramlineWidth(new EnteredQuantity("", Unit.FT)));
+        Setup setup = Setup.EMPTY.withStart(Setup.EMPTY.start().withTramlineWidth(new EnteredQuantity("", Unit.FT)));
         assertThat(json.write(SetupFile.of(setup))).isEqualTo(json.write(SetupFile.of(Setup.EMPTY)));
     }
 

@@ -81,7 +81,8 @@ class SinglePassCsvTest {
 
     @Test
     void anAmountOfZeroIsAllowed() throws Exception {
-        assertThat(read("position,amount\n1,0\n2,0.01\n3,-0\n").amounts().get(1)).isEqualTo(0.01);
+        assertThat(read("position,amount\n1,0\n2,0.01\n3,-0\n").amounts().get(1))
+                .isEqualTo(0.01);
     }
 
     @Test

@@ -42,7 +42,7 @@ class UnknownKeysTest {
 
     private JsonNode changedLibrary(UnaryOperator<List<TestedProductEntry>> change) throws Exception {
         JsonNode library = changed(setup -> setup.withMatch(setup.match()
-                                .withLibrary(change.apply(new ArrayList<>(setup.match().library())))))
+                        .withLibrary(change.apply(new ArrayList<>(setup.match().library())))))
                 .at("/match/library");
         for (JsonNode item : library) {
             boolean isB = item.path("id").asText().startsWith("b");
@@ -125,20 +125,22 @@ class UnknownKeysTest {
         Setup before = json.read(TEXT, "x").setup();
         Setup deleted = before.withMatch(before.match().withLibrary(List.of()));
         assertThat(json.write(SetupFile.of(deleted))).doesNotContain("tester").contains("colour");
-        assertThat(changed(setup -> before).at("/match/library/1").has("tester")).isTrue();
+        assertThat(changed(setup -> before).at("/match/library/1").has("tester"))
+                .isTrue();
     }
 
     @Test
     void aListWithinTheItemOfAListIsChanged() throws Exception {
-        JsonNode again = changed(setup -> setup.withTrays(
-                setup.trays().withTests(setup.trays().tests().subList(1, 2))));
+        JsonNode again = changed(setup ->
+                setup.withTrays(setup.trays().withTests(setup.trays().tests().subList(1, 2))));
         assertThat(again.at("/trays/tests")).hasSize(1);
         assertThat(again.at("/trays/tests/0/settings").has("camera")).isTrue();
         assertThat(again.at("/trays/tests/0/settings").has("note")).isFalse();
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"null", "0", "\"\"", "[]", "{}", "\"UNANSWERED\"", "0.10", "1e400", "123456789012345678901"})
+    @ValueSource(
+            strings = {"null", "0", "\"\"", "[]", "{}", "\"UNANSWERED\"", "0.10", "1e400", "123456789012345678901"})
     void aValueThatWouldBeBlankIsKeptToo(String value) throws Exception {
         String text = "{\"evenfall\":1,\"rate\":{\"plan\":{\"extra\":" + value + "}}}";
         JsonNode kept = json.mapper().readTree(json.write(json.read(text, "x")));

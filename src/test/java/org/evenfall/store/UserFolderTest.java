@@ -24,10 +24,13 @@ class UserFolderTest {
         assertThat(root(Map.of("XDG_CONFIG_HOME", " "), "Linux"))
                 .isEqualTo(HOME.resolve(".config").resolve("evenfall"));
         assertThat(root(Map.of("APPDATA", "r"), "Windows 11")).isEqualTo(Path.of("r", "Evenfall"));
-        assertThat(root(Map.of("APPDATA", "r"), "Linux")).isEqualTo(HOME.resolve(".config").resolve("evenfall"));
-        assertThat(root(Map.of(), "Windows 11")).isEqualTo(HOME.resolve(".config").resolve("evenfall"));
+        assertThat(root(Map.of("APPDATA", "r"), "Linux"))
+                .isEqualTo(HOME.resolve(".config").resolve("evenfall"));
+        assertThat(root(Map.of(), "Windows 11"))
+                .isEqualTo(HOME.resolve(".config").resolve("evenfall"));
         assertThat(root(Map.of("XDG_CONFIG_HOME", "c"), "Mac OS X"))
-                .isEqualTo(HOME.resolve("Library").resolve("Application Support").resolve("Evenfall"));
+                .isEqualTo(
+                        HOME.resolve("Library").resolve("Application Support").resolve("Evenfall"));
     }
 
     @Test

@@ -2,16 +2,14 @@ package org.evenfall.wizard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.stage.Stage;
 import org.evenfall.finding.Step;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,18 +25,22 @@ class CellFindingsTest {
 
     private static final PseudoClass STOP = PseudoClass.getPseudoClass("stop");
 
+    private static SharedWindow shared;
+
     private WizardWindow window;
     private Typing typing;
 
     @Start
     void start(Stage stage) throws Exception {
-        Path folder = Files.createTempDirectory("evenfall-cells");
-        Path copy = folder.resolve("demo.json");
-        Files.copy(Path.of("demo", "setup.json"), copy);
-        window = new WizardWindow(Stage0.context(folder), Optional.of(copy));
-        stage.setWidth(1280);
-        stage.setHeight(1000);
-        window.show(stage);
+        if (shared == null) {
+            shared = SharedWindow.make();
+        }
+        window = shared.show(stage, 1280, 1000);
+    }
+
+    @AfterAll
+    static void forget() {
+        shared = null;
     }
 
     @BeforeEach

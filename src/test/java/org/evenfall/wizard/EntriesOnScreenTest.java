@@ -13,8 +13,6 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import javafx.scene.Node;
-import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.stage.Stage;
 import org.evenfall.machine.CheckItem;
@@ -45,7 +43,6 @@ class EntriesOnScreenTest {
     @Start
     void start(Stage stage) throws Exception {
         window = new WizardWindow(Stage0.context(Files.createTempDirectory("evenfall-entries")), Optional.empty());
-        window.show(stage);
     }
 
     /** Two items in every list, and a lever of the label that the settings have a value for. */
@@ -65,18 +62,17 @@ class EntriesOnScreenTest {
         robot.interact(() -> window.model().change(old -> setup));
         Set<String> ids = new HashSet<>();
         for (int product = 0; product < FilledSetup.ITEMS; product++) {
-            robot.interact(edit(robot, product)::fire);
-            collect(window.shell(), ids);
+            String edit = "library.edit/" + product;
+            robot.interact(() -> ((Button)
+                            Nodes.find(window.shell(), node -> edit.equals(node.getId())).orElseThrow())
+                    .fire());
+            Nodes.each(window.shell(), node -> ids.add(String.valueOf(node.getId())));
         }
         List<String> without = new ArrayList<>();
         for (Entry<?, ?> entry : Entries.ALL) {
             missing(entry, setup, ids, without);
         }
         assertThat(without).as("entries without a place on the screen").isEmpty();
-    }
-
-    private static Button edit(FxRobot robot, int product) {
-        return robot.lookup(node -> ("library.edit/" + product).equals(node.getId())).queryButton();
     }
 
     private static <R, T> void missing(Entry<R, T> entry, Setup setup, Set<String> ids, List<String> without) {
@@ -95,15 +91,6 @@ class EntriesOnScreenTest {
             return Stream.of(CheckItem.values()).map(item -> checks + "/" + item.name() + part);
         }
         return Stream.of(pointer, pointer + "/outer~1~0vane");
-    }
-
-    private static void collect(Node node, Set<String> ids) {
-        if (node.getId() != null) {
-            ids.add(node.getId());
-        }
-        if (node instanceof Parent parent) {
-            parent.getChildrenUnmodifiable().forEach(child -> collect(child, ids));
-        }
     }
 
     /** A pointer written out in the wizard would be a second place where an entry is named. */

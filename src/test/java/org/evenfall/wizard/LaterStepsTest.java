@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.offset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.function.UnaryOperator;
@@ -29,6 +28,7 @@ import org.evenfall.setup.entry.TrayEntries;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.sign.PdfVerifier;
 import org.evenfall.wizard.picture.CardPreview;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -42,18 +42,23 @@ import org.testfx.util.WaitForAsyncUtils;
 class LaterStepsTest {
 
     private Path folder;
+    private static SharedWindow shared;
+
     private WizardWindow window;
     private Typing typing;
 
     @Start
     void start(Stage stage) throws Exception {
-        folder = Files.createTempDirectory("evenfall-later");
-        Path copy = folder.resolve("demo.json");
-        Files.copy(Path.of("demo", "setup.json"), copy);
-        window = new WizardWindow(Stage0.context(folder), Optional.of(copy));
-        stage.setWidth(1280);
-        stage.setHeight(860);
-        window.show(stage);
+        if (shared == null) {
+            shared = SharedWindow.make();
+        }
+        window = shared.show(stage, 1280, 860);
+        folder = shared.folder();
+    }
+
+    @AfterAll
+    static void forget() {
+        shared = null;
     }
 
     @BeforeEach

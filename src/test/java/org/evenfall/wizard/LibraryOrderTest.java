@@ -33,9 +33,7 @@ class LibraryOrderTest {
             ReadingPass.read(MatchPaths.LIBRARY.path().set(Setup.EMPTY, LIBRARY));
 
     private static List<String> names(LibraryOrder order, String search) {
-        return order
-                .places(READ, search, entry -> entry.name().equals("b") ? "granular urea" : "prilled urea")
-                .stream()
+        return order.places(READ, search, entry -> entry.name().equals("b") ? "granular urea" : "prilled urea").stream()
                 .map(place -> LIBRARY.get(place).name())
                 .toList();
     }

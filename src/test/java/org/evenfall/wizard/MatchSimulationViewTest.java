@@ -45,7 +45,9 @@ class MatchSimulationViewTest {
         robot.interact(() -> {
             root.getChildren().setAll(new MatchSimulationView(form, computation, changed::countDown).node());
         });
-        robot.interact(() -> robot.lookup(node -> "match.closer".equals(node.getId())).queryButton().fire());
+        robot.interact(() -> robot.lookup(node -> "match.closer".equals(node.getId()))
+                .queryButton()
+                .fire());
     }
 
     private boolean shows(FxRobot robot, Class<? extends Node> type) {
@@ -80,7 +82,8 @@ class MatchSimulationViewTest {
             return null;
         });
         assertThat(half.await(20, TimeUnit.SECONDS)).isTrue();
-        ProgressBar bar = robot.lookup((Node node) -> node instanceof ProgressBar).query();
+        ProgressBar bar =
+                robot.lookup((Node node) -> node instanceof ProgressBar).query();
         WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> bar.getProgress() == 0.5);
         goOn.countDown();
         assertThat(changed.await(20, TimeUnit.SECONDS)).isTrue();

@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.Node;
@@ -16,6 +20,8 @@ import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.evenfall.finding.Step;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.framework.junit5.ApplicationExtension;
@@ -28,19 +34,35 @@ class TourTest {
 
     private static final Path TOUR = Path.of("target", "tour");
 
+    /** Writes pictures while the next one is laid out. */
+    private static final ExecutorService WRITER = Executors.newSingleThreadExecutor();
+
+    private static SharedWindow shared;
+
+    private final List<Future<?>> pictures = new ArrayList<>();
     private WizardWindow window;
     private Stage stage;
 
     @Start
     void start(Stage shown) throws Exception {
-        Path folder = Files.createTempDirectory("evenfall-tour");
-        window = new WizardWindow(Stage0.context(folder), Optional.of(Path.of("demo", "setup.json")));
+        if (shared == null) {
+            shared = SharedWindow.make();
+        }
         stage = shown;
-        window.saver()
-                .open(
-                        folder.resolve("setups").resolve("demo.json"),
-                        org.evenfall.store.SetupFile.of(window.model().setup()));
-        window.show(stage);
+        window = shared.show(stage, 1280, 860);
+    }
+
+    @AfterEach
+    void written() throws Exception {
+        for (Future<?> picture : pictures) {
+            picture.get();
+        }
+    }
+
+    @AfterAll
+    static void forget() {
+        shared = null;
+        WRITER.shutdown();
     }
 
     @Test
@@ -124,15 +146,15 @@ class TourTest {
     private void picture(String name) throws Exception {
         WritableImage image =
                 WaitForAsyncUtils.asyncFx(() -> window.scene().snapshot(null)).get();
-        ImageIO.write(
+        pictures.add(WRITER.submit(() -> ImageIO.write(
                 SwingFXUtils.fromFXImage(image, null),
                 "png",
-                TOUR.resolve(name + ".png").toFile());
+                TOUR.resolve(name + ".png").toFile())));
     }
 
     /** Labels whose shown text is not their whole text. */
-    private static java.util.List<String> cutOff(Node node) {
-        java.util.List<String> found = new java.util.ArrayList<>();
+    private static List<String> cutOff(Node node) {
+        List<String> found = new ArrayList<>();
         if (node instanceof Labeled labeled && labeled.getText() != null && node.isVisible()) {
             for (Node part : labeled.getChildrenUnmodifiable()) {
                 if (part instanceof Text text

@@ -134,8 +134,9 @@ public final class Blank {
             try {
                 return new Shape(
                         components,
-                        type.getDeclaredConstructor(
-                                components.stream().map(RecordComponent::getType).toArray(Class<?>[]::new)));
+                        type.getDeclaredConstructor(components.stream()
+                                .map(RecordComponent::getType)
+                                .toArray(Class<?>[]::new)));
             } catch (NoSuchMethodException impossible) {
                 throw new IllegalStateException(impossible);
             }

@@ -22,7 +22,8 @@ public record BucketEntry(
         EnteredQuantity time,
         EnteredQuantity bucketEmpty,
         List<EnteredQuantity> left,
-        List<EnteredQuantity> right, UnknownKeys unknownKeys)
+        List<EnteredQuantity> right,
+        UnknownKeys unknownKeys)
         implements BucketEntryBuilder.With {
 
     /** Nothing typed yet. */

@@ -27,7 +27,8 @@ public record CardEntries(
         String date,
         int revision,
         EnteredQuantity windStop,
-        String remarks, UnknownKeys unknownKeys)
+        String remarks,
+        UnknownKeys unknownKeys)
         implements CardEntriesBuilder.With {
 
     /** Nothing typed yet. */

@@ -14,7 +14,8 @@ import org.evenfall.machine.CheckItem;
  * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
-public record CheckEntry(CheckItem item, CheckAnswer answer, String overrideReason, UnknownKeys unknownKeys) implements CheckEntryBuilder.With {
+public record CheckEntry(CheckItem item, CheckAnswer answer, String overrideReason, UnknownKeys unknownKeys)
+        implements CheckEntryBuilder.With {
 
     /** Requires the part. */
     public CheckEntry {

@@ -28,7 +28,8 @@ public record HeightEntries(
         EnteredQuantity right,
         EnteredQuantity front,
         EnteredQuantity rear,
-        EnteredQuantity chainPoint, UnknownKeys unknownKeys)
+        EnteredQuantity chainPoint,
+        UnknownKeys unknownKeys)
         implements HeightEntriesBuilder.With {
 
     /** Nothing typed yet. */

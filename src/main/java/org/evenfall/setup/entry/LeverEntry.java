@@ -22,7 +22,8 @@ public record LeverEntry(
         EnteredQuantity lowest,
         EnteredQuantity highest,
         EnteredQuantity step,
-        Widening widerWhen, UnknownKeys unknownKeys)
+        Widening widerWhen,
+        UnknownKeys unknownKeys)
         implements LeverEntryBuilder.With {
 
     /** Nothing typed yet. */

@@ -32,7 +32,8 @@ public record MachineCheckEntries(
         EnteredQuantity ptoMeasured,
         String ptoInstrument,
         String vaneOverrideReason,
-        String levelOverrideReason, UnknownKeys unknownKeys)
+        String levelOverrideReason,
+        UnknownKeys unknownKeys)
         implements MachineCheckEntriesBuilder.With {
 
     /** Nothing typed yet. */

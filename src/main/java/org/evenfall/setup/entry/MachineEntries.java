@@ -38,7 +38,8 @@ public record MachineEntries(
         FlowTableBasis flowTableBasis,
         EnteredQuantity flowTableDensity,
         List<OpeningEntry> openings,
-        String handbook, UnknownKeys unknownKeys)
+        String handbook,
+        UnknownKeys unknownKeys)
         implements MachineEntriesBuilder.With {
 
     /** Nothing typed yet. */

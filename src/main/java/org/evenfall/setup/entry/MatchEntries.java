@@ -19,7 +19,8 @@ public record MatchEntries(
         String chosen,
         YesNo startWithoutReference,
         YesNo trayTestOnly,
-        SettingsEntries settings, UnknownKeys unknownKeys)
+        SettingsEntries settings,
+        UnknownKeys unknownKeys)
         implements MatchEntriesBuilder.With {
 
     /** Nothing typed yet. */

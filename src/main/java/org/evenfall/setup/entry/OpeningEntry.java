@@ -11,7 +11,8 @@ import org.evenfall.quantity.EnteredQuantity;
  * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
-public record OpeningEntry(EnteredQuantity opening, EnteredQuantity flow, UnknownKeys unknownKeys) implements OpeningEntryBuilder.With {
+public record OpeningEntry(EnteredQuantity opening, EnteredQuantity flow, UnknownKeys unknownKeys)
+        implements OpeningEntryBuilder.With {
 
     /** Nothing typed yet. */
     public static final OpeningEntry EMPTY = Blank.of(OpeningEntry.class);

@@ -38,7 +38,8 @@ public record PlanEntries(
         EnteredQuantity otherPrice,
         EnteredQuantity otherNitrogen,
         EnteredQuantity effectiveness,
-        EnteredQuantity tolerance, UnknownKeys unknownKeys)
+        EnteredQuantity tolerance,
+        UnknownKeys unknownKeys)
         implements PlanEntriesBuilder.With {
 
     /** Nothing typed yet. */

@@ -49,7 +49,8 @@ public record ProductEntries(
         List<EnteredQuantity> containerFull,
         List<EnteredQuantity> apertures,
         AmountKind sieveAmounts,
-        List<SievingEntry> sievings, UnknownKeys unknownKeys)
+        List<SievingEntry> sievings,
+        UnknownKeys unknownKeys)
         implements ProductEntriesBuilder.With {
 
     /** Nothing typed yet. */

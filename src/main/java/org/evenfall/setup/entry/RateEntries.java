@@ -20,7 +20,8 @@ public record RateEntries(
         List<SpeedRunEntry> speedRuns,
         List<BucketEntry> bucketTests,
         EnteredQuantity hopperUsed,
-        EnteredQuantity areaDone, UnknownKeys unknownKeys)
+        EnteredQuantity areaDone,
+        UnknownKeys unknownKeys)
         implements RateEntriesBuilder.With {
 
     /** Nothing typed yet. */

@@ -20,7 +20,8 @@ public record SettingsEntries(
         Map<String, EnteredQuantity> levers,
         EnteredQuantity ptoSpeed,
         EnteredQuantity heightOverCrop,
-        EnteredQuantity tilt, UnknownKeys unknownKeys)
+        EnteredQuantity tilt,
+        UnknownKeys unknownKeys)
         implements SettingsEntriesBuilder.With {
 
     /** Nothing typed yet. */

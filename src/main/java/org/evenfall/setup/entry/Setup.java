@@ -26,7 +26,8 @@ public record Setup(
         HeightEntries height,
         RateEntries rate,
         TrayEntries trays,
-        CardEntries card, UnknownKeys unknownKeys)
+        CardEntries card,
+        UnknownKeys unknownKeys)
         implements SetupBuilder.With {
 
     /** Nothing typed yet. */

@@ -11,7 +11,8 @@ import org.evenfall.quantity.EnteredQuantity;
  * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
-public record SpeedRunEntry(EnteredQuantity distance, EnteredQuantity time, UnknownKeys unknownKeys) implements SpeedRunEntryBuilder.With {
+public record SpeedRunEntry(EnteredQuantity distance, EnteredQuantity time, UnknownKeys unknownKeys)
+        implements SpeedRunEntryBuilder.With {
 
     /** Nothing typed yet. */
     public static final SpeedRunEntry EMPTY = Blank.of(SpeedRunEntry.class);

@@ -22,7 +22,8 @@ public record StartEntries(
         String crop,
         String season,
         EnteredQuantity tramlineWidth,
-        DrivingPattern drivingPattern, UnknownKeys unknownKeys)
+        DrivingPattern drivingPattern,
+        UnknownKeys unknownKeys)
         implements StartEntriesBuilder.With {
 
     /** Nothing typed yet. */

@@ -35,7 +35,8 @@ public record TestedProductEntry(
         EnteredQuantity d50,
         EnteredQuantity testedCv,
         SettingsEntries settings,
-        String source, UnknownKeys unknownKeys)
+        String source,
+        UnknownKeys unknownKeys)
         implements TestedProductEntryBuilder.With {
 
     /** Nothing typed yet. */

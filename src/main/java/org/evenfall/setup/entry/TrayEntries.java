@@ -52,7 +52,8 @@ public record TrayEntries(
         String borderDevice,
         Side borderSide,
         EnteredQuantity switchOn,
-        EnteredQuantity switchOff, UnknownKeys unknownKeys)
+        EnteredQuantity switchOff,
+        UnknownKeys unknownKeys)
         implements TrayEntriesBuilder.With {
 
     /** Nothing typed yet. */

@@ -28,7 +28,8 @@ public record TrayTestEntry(
         EnteredQuantity wind,
         List<EnteredQuantity> positions,
         List<EnteredQuantity> catches,
-        String remark, UnknownKeys unknownKeys)
+        String remark,
+        UnknownKeys unknownKeys)
         implements TrayTestEntryBuilder.With {
 
     /** Nothing typed yet. */

@@ -17,7 +17,12 @@ import org.evenfall.quantity.EnteredQuantity;
  */
 @RecordBuilder
 public record VaneEntry(
-        Side disc, String label, EnteredQuantity length, EnteredQuantity lengthNew, CheckAnswer straightSmoothUnholed, UnknownKeys unknownKeys)
+        Side disc,
+        String label,
+        EnteredQuantity length,
+        EnteredQuantity lengthNew,
+        CheckAnswer straightSmoothUnholed,
+        UnknownKeys unknownKeys)
         implements VaneEntryBuilder.With {
 
     /** Nothing typed yet. */

@@ -11,7 +11,8 @@ import org.evenfall.quantity.EnteredQuantity;
  * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
-public record WheelEntries(EnteredQuantity track, EnteredQuantity tyre, UnknownKeys unknownKeys) implements WheelEntriesBuilder.With {
+public record WheelEntries(EnteredQuantity track, EnteredQuantity tyre, UnknownKeys unknownKeys)
+        implements WheelEntriesBuilder.With {
 
     /** Nothing typed yet. */
     public static final WheelEntries EMPTY = Blank.of(WheelEntries.class);

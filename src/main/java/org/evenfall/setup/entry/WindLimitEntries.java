@@ -12,7 +12,8 @@ import org.evenfall.quantity.EnteredQuantity;
  * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
-public record WindLimitEntries(EnteredQuantity note, EnteredQuantity warn, EnteredQuantity stop, UnknownKeys unknownKeys)
+public record WindLimitEntries(
+        EnteredQuantity note, EnteredQuantity warn, EnteredQuantity stop, UnknownKeys unknownKeys)
         implements WindLimitEntriesBuilder.With {
 
     /** Nothing typed yet. */

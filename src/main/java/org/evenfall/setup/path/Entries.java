@@ -28,7 +28,8 @@ public final class Entries {
     /** The constants of a class, so that an entry needs no second line in a list. */
     private static Stream<Entry<?, ?>> declaredIn(Class<?> holder) {
         return Arrays.stream(holder.getDeclaredFields())
-                .filter(field -> Modifier.isStatic(field.getModifiers()) && Entry.class.isAssignableFrom(field.getType()))
+                .filter(field ->
+                        Modifier.isStatic(field.getModifiers()) && Entry.class.isAssignableFrom(field.getType()))
                 .map(field -> {
                     try {
                         return (Entry<?, ?>) field.get(null);

@@ -34,8 +34,7 @@ public final class EntryPath<T> {
      * @param getter gets it from a setup
      * @param wither a setup with another value in its place
      */
-    static <T> EntryPath<T> top(
-            String name, Step step, Function<Setup, T> getter, BiFunction<Setup, T, Setup> wither) {
+    static <T> EntryPath<T> top(String name, Step step, Function<Setup, T> getter, BiFunction<Setup, T, Setup> wither) {
         return new EntryPath<>("/" + name, step, getter, wither);
     }
 

@@ -21,8 +21,7 @@ public final class Part<R> {
     private final List<String> patterns;
     private final Function<Setup, Stream<EntryPath<R>>> places;
 
-    private Part(
-            @Nullable EntryPath<R> only, List<String> patterns, Function<Setup, Stream<EntryPath<R>>> places) {
+    private Part(@Nullable EntryPath<R> only, List<String> patterns, Function<Setup, Stream<EntryPath<R>>> places) {
         this.only = only;
         this.patterns = List.copyOf(patterns);
         this.places = places;

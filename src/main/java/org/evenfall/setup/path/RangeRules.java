@@ -6,11 +6,12 @@ import org.evenfall.setup.entry.AmountKind;
 final class RangeRules {
 
     /** A sieve class as mass, percent or height of a column, as the answer says; percent while it is not answered. */
-    static final RangeChoice SIEVE_AMOUNT = RangeChoice.byAnswer(setup -> switch (setup.product().sieveAmounts()) {
-        case MASS -> Ranges.SIEVE_MASS;
-        case HEIGHT -> Ranges.SIEVE_HEIGHT;
-        case PERCENT, VOLUME, UNANSWERED -> Ranges.SIEVE_SHARE;
-    });
+    static final RangeChoice SIEVE_AMOUNT =
+            RangeChoice.byAnswer(setup -> switch (setup.product().sieveAmounts()) {
+                case MASS -> Ranges.SIEVE_MASS;
+                case HEIGHT -> Ranges.SIEVE_HEIGHT;
+                case PERCENT, VOLUME, UNANSWERED -> Ranges.SIEVE_SHARE;
+            });
 
     /** A catch as mass, volume or height in a tube, as the answer says; mass while it is not answered. */
     static final RangeChoice CATCH =
@@ -26,8 +27,8 @@ final class RangeRules {
     static final RangeChoice NITROGEN_RATE = RangeChoice.byUnit(Ranges.NITROGEN_RATE, Ranges.NITROGEN_UNITS);
 
     /** The smallest step of a scale, a cylinder or a tube, by the unit that was typed. */
-    static final RangeChoice READING_STEP = RangeChoice.byUnit(
-            Ranges.READING_STEP_MASS, Ranges.READING_STEP_VOLUME, Ranges.READING_STEP_HEIGHT);
+    static final RangeChoice READING_STEP =
+            RangeChoice.byUnit(Ranges.READING_STEP_MASS, Ranges.READING_STEP_VOLUME, Ranges.READING_STEP_HEIGHT);
 
     private RangeRules() {}
 

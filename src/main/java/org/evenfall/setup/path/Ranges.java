@@ -43,7 +43,8 @@ final class Ranges {
 
     static final Range CONTAINER_FULL = range("field.containerFull", KG, List.of(G, KG), 0.001, 100, 0.1, 15, 0);
 
-    static final Range BULK_DENSITY = range("field.bulkDensity", KG_PER_L, List.of(KG_PER_L, KG_PER_M3), 0.4, 1.6, 0.65, 1.15, 2);
+    static final Range BULK_DENSITY =
+            range("field.bulkDensity", KG_PER_L, List.of(KG_PER_L, KG_PER_M3), 0.4, 1.6, 0.65, 1.15, 2);
 
     static final Range APERTURE = range("field.aperture", MM, List.of(MM, IN), 0.1, 20, 0.5, 8, 2);
 
@@ -77,12 +78,14 @@ final class Ranges {
 
     static final Range CHAIN_POINT = range("field.chainPoint", M, List.of(CM, M, IN), -1, 2, -0.2, 1, 0);
 
-    static final Range NITROGEN_RATE = range("field.nitrogenRate", KG_PER_HA, List.of(KG_PER_HA, LB_PER_AC), 5, 400, 20, 150, 0);
+    static final Range NITROGEN_RATE =
+            range("field.nitrogenRate", KG_PER_HA, List.of(KG_PER_HA, LB_PER_AC), 5, 400, 20, 150, 0);
 
     /** Fertiliser units an acre; what a unit is must be asked. */
     static final Range NITROGEN_UNITS = range("field.nitrogenRate", UNITS, List.of(UNITS), 5, 400, 20, 150, 0);
 
-    static final Range PRODUCT_RATE = range("field.productRate", KG_PER_HA, List.of(KG_PER_HA, LB_PER_AC), 10, 1500, 40, 400, 0);
+    static final Range PRODUCT_RATE =
+            range("field.productRate", KG_PER_HA, List.of(KG_PER_HA, LB_PER_AC), 10, 1500, 40, 400, 0);
 
     static final Range SPEED = range("field.speed", KM_PER_H, List.of(KM_PER_H, M_PER_S, MPH), 2, 30, 6, 18, 1);
 
@@ -120,14 +123,11 @@ final class Ranges {
 
     static final Range TUBE_BORE = range("field.tubeBore", MM, List.of(MM, CM, IN), 4, 100, 8, 60, 0);
 
-    static final Range READING_STEP_MASS =
-            range("field.readingStep", G, List.of(G), 0.001, 50, 0.01, 20, 2);
+    static final Range READING_STEP_MASS = range("field.readingStep", G, List.of(G), 0.001, 50, 0.01, 20, 2);
 
-    static final Range READING_STEP_VOLUME =
-            range("field.readingStep", ML, List.of(ML), 0.001, 50, 0.01, 20, 2);
+    static final Range READING_STEP_VOLUME = range("field.readingStep", ML, List.of(ML), 0.001, 50, 0.01, 20, 2);
 
-    static final Range READING_STEP_HEIGHT =
-            range("field.readingStep", MM, List.of(MM, CM), 0.001, 50, 0.01, 20, 2);
+    static final Range READING_STEP_HEIGHT = range("field.readingStep", MM, List.of(MM, CM), 0.001, 50, 0.01, 20, 2);
 
     static final Range CATCH_MASS = range("field.catchMass", G, List.of(G, KG), 0, 5000, 0.5, 500, 1);
 

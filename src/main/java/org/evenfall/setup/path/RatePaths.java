@@ -19,82 +19,146 @@ public final class RatePaths {
     public static final Part<PlanEntries> PLAN = RATE.part("plan", RateEntries::plan, RateEntries::withPlan);
 
     /** Speed measured. */
-    public static final Rows<RateEntries, SpeedRunEntry> SPEED_RUNS = RATE.rows("speedRuns", "rate.speedTitle", SpeedRunEntry.EMPTY, RateEntries::speedRuns, RateEntries::withSpeedRuns);
+    public static final Rows<RateEntries, SpeedRunEntry> SPEED_RUNS = RATE.rows(
+            "speedRuns", "rate.speedTitle", SpeedRunEntry.EMPTY, RateEntries::speedRuns, RateEntries::withSpeedRuns);
 
     /** Bucket tests, oldest first. */
-    public static final Rows<RateEntries, BucketEntry> BUCKET_TESTS = RATE.rows("bucketTests", "rate.bucketTitle", BucketEntry.EMPTY, RateEntries::bucketTests, RateEntries::withBucketTests).neededByAssessment();
+    public static final Rows<RateEntries, BucketEntry> BUCKET_TESTS = RATE.rows(
+                    "bucketTests",
+                    "rate.bucketTitle",
+                    BucketEntry.EMPTY,
+                    RateEntries::bucketTests,
+                    RateEntries::withBucketTests)
+            .neededByAssessment();
 
     /** Product used, kg, t or lb. */
-    public static final Quantity<RateEntries> HOPPER_USED = RATE.quantity("hopperUsed", Ranges.HOPPER_USED, RateEntries::hopperUsed, RateEntries::withHopperUsed);
+    public static final Quantity<RateEntries> HOPPER_USED =
+            RATE.quantity("hopperUsed", Ranges.HOPPER_USED, RateEntries::hopperUsed, RateEntries::withHopperUsed);
 
     /** Area done with it, ha or ac. */
-    public static final Quantity<RateEntries> AREA_DONE = RATE.quantity("areaDone", "rate.areaDone", Ranges.AREA, RateEntries::areaDone, RateEntries::withAreaDone);
+    public static final Quantity<RateEntries> AREA_DONE =
+            RATE.quantity("areaDone", "rate.areaDone", Ranges.AREA, RateEntries::areaDone, RateEntries::withAreaDone);
 
     /** How the rate was given. */
-    public static final Choice<PlanEntries, RateBasis> BASIS = PLAN.choice("basis", "rate.basis", RateBasis.class, PlanEntries::basis, PlanEntries::withBasis);
+    public static final Choice<PlanEntries, RateBasis> BASIS =
+            PLAN.choice("basis", "rate.basis", RateBasis.class, PlanEntries::basis, PlanEntries::withBasis);
 
     /** Nitrogen wanted, kg/ha, lb/ac or units/ac. */
-    public static final Quantity<PlanEntries> NITROGEN_RATE = PLAN.quantity("nitrogenRate", "field.nitrogenRate", RangeRules.NITROGEN_RATE, PlanEntries::nitrogenRate, PlanEntries::withNitrogenRate).neededByAssessment();
+    public static final Quantity<PlanEntries> NITROGEN_RATE = PLAN.quantity(
+                    "nitrogenRate",
+                    "field.nitrogenRate",
+                    RangeRules.NITROGEN_RATE,
+                    PlanEntries::nitrogenRate,
+                    PlanEntries::withNitrogenRate)
+            .neededByAssessment();
 
     /** What a unit means, where units were typed. */
-    public static final Choice<PlanEntries, UnitsBasis> UNITS_BASIS = PLAN.choice("unitsBasis", "rate.unit", UnitsBasis.class, PlanEntries::unitsBasis, PlanEntries::withUnitsBasis);
+    public static final Choice<PlanEntries, UnitsBasis> UNITS_BASIS = PLAN.choice(
+            "unitsBasis", "rate.unit", UnitsBasis.class, PlanEntries::unitsBasis, PlanEntries::withUnitsBasis);
 
     /** Product rate, kg/ha or lb/ac. */
-    public static final Quantity<PlanEntries> PRODUCT_RATE = PLAN.quantity("productRate", Ranges.PRODUCT_RATE, PlanEntries::productRate, PlanEntries::withProductRate).neededByAssessment();
+    public static final Quantity<PlanEntries> PRODUCT_RATE = PLAN.quantity(
+                    "productRate", Ranges.PRODUCT_RATE, PlanEntries::productRate, PlanEntries::withProductRate)
+            .neededByAssessment();
 
     /** Forward speed, km/h, m/s or mph. */
-    public static final Quantity<PlanEntries> SPEED = PLAN.quantity("speed", Ranges.SPEED, PlanEntries::speed, PlanEntries::withSpeed).needed("missing.speed");
+    public static final Quantity<PlanEntries> SPEED = PLAN.quantity(
+                    "speed", Ranges.SPEED, PlanEntries::speed, PlanEntries::withSpeed)
+            .needed("missing.speed");
 
     /** Area, ha or ac. */
-    public static final Quantity<PlanEntries> AREA = PLAN.quantity("area", Ranges.AREA, PlanEntries::area, PlanEntries::withArea);
+    public static final Quantity<PlanEntries> AREA =
+            PLAN.quantity("area", Ranges.AREA, PlanEntries::area, PlanEntries::withArea);
 
     /** Mass of a bag, kg. */
-    public static final Quantity<PlanEntries> BAG_MASS = PLAN.quantity("bagMass", Ranges.BAG_MASS, PlanEntries::bagMass, PlanEntries::withBagMass);
+    public static final Quantity<PlanEntries> BAG_MASS =
+            PLAN.quantity("bagMass", Ranges.BAG_MASS, PlanEntries::bagMass, PlanEntries::withBagMass);
 
     /** Hopper volume, L or m³. */
-    public static final Quantity<PlanEntries> HOPPER_VOLUME = PLAN.quantity("hopperVolume", Ranges.HOPPER_VOLUME, PlanEntries::hopperVolume, PlanEntries::withHopperVolume);
+    public static final Quantity<PlanEntries> HOPPER_VOLUME = PLAN.quantity(
+            "hopperVolume", Ranges.HOPPER_VOLUME, PlanEntries::hopperVolume, PlanEntries::withHopperVolume);
 
     /** The largest bucket, L. */
-    public static final Quantity<PlanEntries> BUCKET_VOLUME = PLAN.quantity("bucketVolume", Ranges.BUCKET_VOLUME, PlanEntries::bucketVolume, PlanEntries::withBucketVolume);
+    public static final Quantity<PlanEntries> BUCKET_VOLUME = PLAN.quantity(
+            "bucketVolume", Ranges.BUCKET_VOLUME, PlanEntries::bucketVolume, PlanEntries::withBucketVolume);
 
     /** Price per tonne. */
-    public static final Quantity<PlanEntries> PRICE = PLAN.quantity("price", Ranges.PRICE, PlanEntries::price, PlanEntries::withPrice);
+    public static final Quantity<PlanEntries> PRICE =
+            PLAN.quantity("price", Ranges.PRICE, PlanEntries::price, PlanEntries::withPrice);
 
     /** Price per tonne of the product used before. */
-    public static final Quantity<PlanEntries> OTHER_PRICE = PLAN.quantity("otherPrice", "rate.otherPrice", Ranges.PRICE, PlanEntries::otherPrice, PlanEntries::withOtherPrice);
+    public static final Quantity<PlanEntries> OTHER_PRICE = PLAN.quantity(
+            "otherPrice", "rate.otherPrice", Ranges.PRICE, PlanEntries::otherPrice, PlanEntries::withOtherPrice);
 
     /** Nitrogen share of the product used before, %. */
-    public static final Quantity<PlanEntries> OTHER_NITROGEN = PLAN.quantity("otherNitrogen", "rate.otherNitrogen", Ranges.NITROGEN_SHARE, PlanEntries::otherNitrogen, PlanEntries::withOtherNitrogen);
+    public static final Quantity<PlanEntries> OTHER_NITROGEN = PLAN.quantity(
+            "otherNitrogen",
+            "rate.otherNitrogen",
+            Ranges.NITROGEN_SHARE,
+            PlanEntries::otherNitrogen,
+            PlanEntries::withOtherNitrogen);
 
     /** Share of the nitrogen counted on, %, where the person wants one. */
-    public static final Quantity<PlanEntries> EFFECTIVENESS = PLAN.quantity("effectiveness", Ranges.EFFECTIVENESS, PlanEntries::effectiveness, PlanEntries::withEffectiveness);
+    public static final Quantity<PlanEntries> EFFECTIVENESS = PLAN.quantity(
+            "effectiveness", Ranges.EFFECTIVENESS, PlanEntries::effectiveness, PlanEntries::withEffectiveness);
 
     /** Allowed deviation of the rate, %. */
-    public static final Quantity<PlanEntries> TOLERANCE = PLAN.quantity("tolerance", Ranges.TOLERANCE, PlanEntries::tolerance, PlanEntries::withTolerance);
+    public static final Quantity<PlanEntries> TOLERANCE =
+            PLAN.quantity("tolerance", Ranges.TOLERANCE, PlanEntries::tolerance, PlanEntries::withTolerance);
 
     /** M or ft. */
-    public static final Quantity<SpeedRunEntry> RUN_DISTANCE = SPEED_RUNS.row().quantity("distance", Ranges.DISTANCE, SpeedRunEntry::distance, SpeedRunEntry::withDistance);
+    public static final Quantity<SpeedRunEntry> RUN_DISTANCE = SPEED_RUNS
+            .row()
+            .quantity("distance", Ranges.DISTANCE, SpeedRunEntry::distance, SpeedRunEntry::withDistance);
 
     /** S. */
-    public static final Quantity<SpeedRunEntry> RUN_TIME = SPEED_RUNS.row().quantity("time", Ranges.RUN_TIME, SpeedRunEntry::time, SpeedRunEntry::withTime);
+    public static final Quantity<SpeedRunEntry> RUN_TIME =
+            SPEED_RUNS.row().quantity("time", Ranges.RUN_TIME, SpeedRunEntry::time, SpeedRunEntry::withTime);
 
     /** Opening left. */
-    public static final Quantity<BucketEntry> BUCKET_OPENING_LEFT = BUCKET_TESTS.row().quantity("openingLeft", "rate.openingLeft", Ranges.OPENING, BucketEntry::openingLeft, BucketEntry::withOpeningLeft);
+    public static final Quantity<BucketEntry> BUCKET_OPENING_LEFT = BUCKET_TESTS
+            .row()
+            .quantity(
+                    "openingLeft",
+                    "rate.openingLeft",
+                    Ranges.OPENING,
+                    BucketEntry::openingLeft,
+                    BucketEntry::withOpeningLeft);
 
     /** Opening right. */
-    public static final Quantity<BucketEntry> BUCKET_OPENING_RIGHT = BUCKET_TESTS.row().quantity("openingRight", "rate.openingRight", Ranges.OPENING, BucketEntry::openingRight, BucketEntry::withOpeningRight);
+    public static final Quantity<BucketEntry> BUCKET_OPENING_RIGHT = BUCKET_TESTS
+            .row()
+            .quantity(
+                    "openingRight",
+                    "rate.openingRight",
+                    Ranges.OPENING,
+                    BucketEntry::openingRight,
+                    BucketEntry::withOpeningRight);
 
     /** S. */
-    public static final Quantity<BucketEntry> BUCKET_TIME = BUCKET_TESTS.row().quantity("time", "rate.time", Ranges.BUCKET_TIME, BucketEntry::time, BucketEntry::withTime);
+    public static final Quantity<BucketEntry> BUCKET_TIME = BUCKET_TESTS
+            .row()
+            .quantity("time", "rate.time", Ranges.BUCKET_TIME, BucketEntry::time, BucketEntry::withTime);
 
     /** Weight of the empty bucket, kg, g or lb. */
-    public static final Quantity<BucketEntry> BUCKET_BUCKET_EMPTY = BUCKET_TESTS.row().quantity("bucketEmpty", "rate.empty", Ranges.BUCKET_EMPTY, BucketEntry::bucketEmpty, BucketEntry::withBucketEmpty);
+    public static final Quantity<BucketEntry> BUCKET_BUCKET_EMPTY = BUCKET_TESTS
+            .row()
+            .quantity(
+                    "bucketEmpty",
+                    "rate.empty",
+                    Ranges.BUCKET_EMPTY,
+                    BucketEntry::bucketEmpty,
+                    BucketEntry::withBucketEmpty);
 
     /** Weight caught left with the bucket, each repeat. */
-    public static final QuantityList<BucketEntry> BUCKET_LEFT = BUCKET_TESTS.row().quantities("left", "rate.catchesLeft", Ranges.BUCKET_MASS, BucketEntry::left, BucketEntry::withLeft);
+    public static final QuantityList<BucketEntry> BUCKET_LEFT = BUCKET_TESTS
+            .row()
+            .quantities("left", "rate.catchesLeft", Ranges.BUCKET_MASS, BucketEntry::left, BucketEntry::withLeft);
 
     /** Weight caught right with the bucket, each repeat. */
-    public static final QuantityList<BucketEntry> BUCKET_RIGHT = BUCKET_TESTS.row().quantities("right", "rate.catchesRight", Ranges.BUCKET_MASS, BucketEntry::right, BucketEntry::withRight);
+    public static final QuantityList<BucketEntry> BUCKET_RIGHT = BUCKET_TESTS
+            .row()
+            .quantities("right", "rate.catchesRight", Ranges.BUCKET_MASS, BucketEntry::right, BucketEntry::withRight);
 
     private RatePaths() {}
 }

@@ -10,16 +10,23 @@ public final class SettingsPaths {
             MatchPaths.SETTINGS.or(MatchPaths.TESTED_SETTINGS).or(TrayPaths.TEST_SETTINGS);
 
     /** Lever label to the number it stands at. */
-    public static final QuantityMap<SettingsEntries> LEVERS = SETTINGS.byLever("levers", Ranges.LEVER_VALUE, SettingsEntries::levers, SettingsEntries::withLevers);
+    public static final QuantityMap<SettingsEntries> LEVERS =
+            SETTINGS.byLever("levers", Ranges.LEVER_VALUE, SettingsEntries::levers, SettingsEntries::withLevers);
 
     /** Shaft speed, rpm. */
-    public static final Quantity<SettingsEntries> PTO_SPEED = SETTINGS.quantity("ptoSpeed", Ranges.PTO_SPEED, SettingsEntries::ptoSpeed, SettingsEntries::withPtoSpeed);
+    public static final Quantity<SettingsEntries> PTO_SPEED =
+            SETTINGS.quantity("ptoSpeed", Ranges.PTO_SPEED, SettingsEntries::ptoSpeed, SettingsEntries::withPtoSpeed);
 
     /** Height over the crop, cm, m or in. */
-    public static final Quantity<SettingsEntries> HEIGHT_OVER_CROP = SETTINGS.quantity("heightOverCrop", Ranges.HEIGHT_OVER_CROP, SettingsEntries::heightOverCrop, SettingsEntries::withHeightOverCrop);
+    public static final Quantity<SettingsEntries> HEIGHT_OVER_CROP = SETTINGS.quantity(
+            "heightOverCrop",
+            Ranges.HEIGHT_OVER_CROP,
+            SettingsEntries::heightOverCrop,
+            SettingsEntries::withHeightOverCrop);
 
     /** Tilt, °; positive: rear higher. */
-    public static final Quantity<SettingsEntries> TILT = SETTINGS.quantity("tilt", Ranges.TILT, SettingsEntries::tilt, SettingsEntries::withTilt);
+    public static final Quantity<SettingsEntries> TILT =
+            SETTINGS.quantity("tilt", Ranges.TILT, SettingsEntries::tilt, SettingsEntries::withTilt);
 
     private SettingsPaths() {}
 }

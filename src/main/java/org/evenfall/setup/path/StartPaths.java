@@ -12,22 +12,39 @@ public final class StartPaths {
     public static final Part<StartEntries> START = Part.top("start", Step.START, Setup::start, Setup::withStart);
 
     /** Farm, as it shall stand on the card. */
-    public static final Text<StartEntries> FARM = START.text("farm", "start.farm", StartEntries::farm, StartEntries::withFarm).needed("missing.farm");
+    public static final Text<StartEntries> FARM = START.text(
+                    "farm", "start.farm", StartEntries::farm, StartEntries::withFarm)
+            .needed("missing.farm");
 
     /** Field or block, may be empty. */
-    public static final Text<StartEntries> FIELD = START.text("field", "start.field", StartEntries::field, StartEntries::withField);
+    public static final Text<StartEntries> FIELD =
+            START.text("field", "start.field", StartEntries::field, StartEntries::withField);
 
     /** Crop. */
-    public static final Text<StartEntries> CROP = START.text("crop", "start.crop", StartEntries::crop, StartEntries::withCrop).needed("missing.crop");
+    public static final Text<StartEntries> CROP = START.text(
+                    "crop", "start.crop", StartEntries::crop, StartEntries::withCrop)
+            .needed("missing.crop");
 
     /** Season, for example 2027. */
-    public static final Text<StartEntries> SEASON = START.text("season", "start.season", StartEntries::season, StartEntries::withSeason);
+    public static final Text<StartEntries> SEASON =
+            START.text("season", "start.season", StartEntries::season, StartEntries::withSeason);
 
     /** Distance between tramlines, m or ft; 9 to 60 m. */
-    public static final Quantity<StartEntries> TRAMLINE_WIDTH = START.quantity("tramlineWidth", Ranges.TRAMLINE_WIDTH, StartEntries::tramlineWidth, StartEntries::withTramlineWidth).needed("missing.tramlineWidth");
+    public static final Quantity<StartEntries> TRAMLINE_WIDTH = START.quantity(
+                    "tramlineWidth",
+                    Ranges.TRAMLINE_WIDTH,
+                    StartEntries::tramlineWidth,
+                    StartEntries::withTramlineWidth)
+            .needed("missing.tramlineWidth");
 
     /** How the passes follow each other. */
-    public static final Choice<StartEntries, DrivingPattern> DRIVING_PATTERN = START.choice("drivingPattern", "start.driving", DrivingPattern.class, StartEntries::drivingPattern, StartEntries::withDrivingPattern).needed("missing.drivingPattern");
+    public static final Choice<StartEntries, DrivingPattern> DRIVING_PATTERN = START.choice(
+                    "drivingPattern",
+                    "start.driving",
+                    DrivingPattern.class,
+                    StartEntries::drivingPattern,
+                    StartEntries::withDrivingPattern)
+            .needed("missing.drivingPattern");
 
     private StartPaths() {}
 }

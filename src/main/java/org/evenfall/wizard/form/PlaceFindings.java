@@ -64,7 +64,8 @@ final class PlaceFindings {
             for (Node cell : cells) {
                 Optional<Finding> worst = findings.stream()
                         .filter(finding -> finding.field().equals(cell.getId()))
-                        .min(Comparator.comparingInt(finding -> finding.severity().weight()));
+                        .min(Comparator.comparingInt(
+                                finding -> finding.severity().weight()));
                 for (Severity severity : Severity.values()) {
                     cell.pseudoClassStateChanged(
                             PseudoClass.getPseudoClass(severity.name().toLowerCase(Locale.ROOT)),

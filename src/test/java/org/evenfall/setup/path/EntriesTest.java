@@ -46,9 +46,8 @@ class EntriesTest {
 
     private static void components(String at, Class<?> record, List<String> patterns) {
         for (RecordComponent component : record.getRecordComponents()) {
-            String name = record == Setup.class && component.getName().equals("machineCheck")
-                    ? "yard"
-                    : component.getName();
+            String name =
+                    record == Setup.class && component.getName().equals("machineCheck") ? "yard" : component.getName();
             String pattern = at + "/" + name;
             if (component.getType().getSimpleName().equals("UnknownKeys")) {
                 continue;
@@ -102,7 +101,11 @@ class EntriesTest {
         for (String pattern : entry.patterns()) {
             JsonNode at = schema;
             for (String name : pattern.substring(1).split("/")) {
-                at = resolved(schema, name.equals("*") ? at.path("items") : at.path("properties").path(name));
+                at = resolved(
+                        schema,
+                        name.equals("*")
+                                ? at.path("items")
+                                : at.path("properties").path(name));
                 assertThat(at.isMissingNode()).as(pattern + " at " + name).isFalse();
             }
         }
@@ -128,7 +131,9 @@ class EntriesTest {
         assertThat(json(changed).at(path.pointer()).textValue())
                 .as(path.pointer())
                 .isEqualTo("typed here");
-        assertThat(path.set(changed, path.get(filled))).as("nothing else changed").isEqualTo(filled);
+        assertThat(path.set(changed, path.get(filled)))
+                .as("nothing else changed")
+                .isEqualTo(filled);
     }
 
     static Stream<FilledSetup.Place> measured() {
@@ -181,5 +186,4 @@ class EntriesTest {
             throw new IllegalStateException(broken);
         }
     }
-
 }

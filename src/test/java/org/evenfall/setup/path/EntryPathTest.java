@@ -15,8 +15,7 @@ import org.junit.jupiter.api.Test;
 class EntryPathTest {
 
     private static EntryPath<EnteredQuantity> amount(int sample, int index) {
-        return QuantityList.item(
-                ProductPaths.SIEVING_AMOUNTS.at(ProductPaths.SIEVINGS.item(sample)), index);
+        return QuantityList.item(ProductPaths.SIEVING_AMOUNTS.at(ProductPaths.SIEVINGS.item(sample)), index);
     }
 
     @Test

@@ -68,8 +68,7 @@ public final class FilledSetup {
                     }
                 });
             } else if (entry instanceof QuantityMap<?> map) {
-                map.places(setup)
-                        .forEach(path -> places.add(new Place(map, QuantityMap.item(path, "outer/~vane"))));
+                map.places(setup).forEach(path -> places.add(new Place(map, QuantityMap.item(path, "outer/~vane"))));
             }
         }
         return places;

@@ -16,8 +16,7 @@ import org.junit.jupiter.api.Test;
 /** Changes, undo and followers of the model. */
 class SetupModelTest {
 
-    private static final EntryPath<String> FARM =
-            StartPaths.FARM.path();
+    private static final EntryPath<String> FARM = StartPaths.FARM.path();
 
     private final List<Setup> saved = new ArrayList<>();
     private final SetupModel model = new SetupModel(Setup.EMPTY, Assessor::assess, saved::add);

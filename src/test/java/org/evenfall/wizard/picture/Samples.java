@@ -329,7 +329,11 @@ final class Samples {
                 index,
                 "2027-03-18",
                 UniformityCalculator.of(
-                        new TrayCatches(positions, catches, width, DrivingPattern.BACK_AND_FORTH, 0.25, 2, 0.02, 0.1)), new org.evenfall.setup.ReadSettings(java.util.Map.of(), null, null, null), null, null, null);
+                        new TrayCatches(positions, catches, width, DrivingPattern.BACK_AND_FORTH, 0.25, 2, 0.02, 0.1)),
+                new org.evenfall.setup.ReadSettings(java.util.Map.of(), null, null, null),
+                null,
+                null,
+                null);
     }
 
     static Map<String, Variant> besides(Sentences words) {

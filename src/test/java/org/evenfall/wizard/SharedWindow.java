@@ -1,0 +1,54 @@
+package org.evenfall.wizard;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.stage.Stage;
+import org.evenfall.setup.entry.Setup;
+
+/**
+ * One window for all tests of a class, on a copy of the demo: building the pages and styling them takes most of a test's
+ * time. Every test begins with the demo, in the first step, with nothing to undo.
+ */
+final class SharedWindow {
+
+    private final WizardWindow window;
+    private final Setup demo;
+    private final Path folder;
+
+    private SharedWindow(WizardWindow window, Path folder) {
+        this.window = window;
+        this.demo = window.model().setup();
+        this.folder = folder;
+    }
+
+    /** A window on a copy of the demo in a folder of its own; on the window's thread. */
+    static SharedWindow make() throws Exception {
+        Path folder = Files.createTempDirectory("evenfall-test");
+        Path copy = folder.resolve("demo.json");
+        Files.copy(Path.of("demo", "setup.json"), copy);
+        return new SharedWindow(new WizardWindow(Stage0.context(folder), Optional.of(copy)), folder);
+    }
+
+    /** Shows the window anew, with the demo; on the window's thread. */
+    WizardWindow show(Stage stage, double width, double height) {
+        stage.setWidth(width);
+        stage.setHeight(height);
+        window.dark(false);
+        window.projector(false);
+        window.shell().go(0);
+        window.model().open(demo);
+        window.show(stage);
+        return window;
+    }
+
+    /** The window, shown or not. */
+    WizardWindow window() {
+        return window;
+    }
+
+    /** The person's folder. */
+    Path folder() {
+        return folder;
+    }
+}
