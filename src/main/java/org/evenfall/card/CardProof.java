@@ -83,7 +83,8 @@ record CardProof(Setup setup, Assessment assessment, Sentences words) {
         PlanEntries typed = setup.rate().plan();
         boolean byProduct = typed.basis() == RateBasis.PRODUCT;
         EnteredQuantity rate = byProduct ? typed.productRate() : typed.nitrogenRate();
-        Arg metric = Arg.number(byProduct ? plan.amounts().productKgPerHa() : plan.amounts().nitrogenKgPerHa(), 0, Unit.KG_PER_HA);
+        Arg metric = Arg.number(
+                byProduct ? plan.amounts().productKgPerHa() : plan.amounts().nitrogenKgPerHa(), 0, Unit.KG_PER_HA);
         if (rate.unit() == Unit.UNITS) {
             proof.add(words.text(
                     "card.units", Arg.text(rate.text()), Arg.word("choice.UnitsBasis." + typed.unitsBasis()), metric));

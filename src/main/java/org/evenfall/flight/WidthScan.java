@@ -3,9 +3,9 @@ package org.evenfall.flight;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.hipparchus.analysis.solvers.AllowedSolution;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
-import java.util.Map;
 
 /**
  * The working widths at which one pattern gives an even field. They need not be one interval, so every interval is given.

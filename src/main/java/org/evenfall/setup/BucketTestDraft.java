@@ -37,8 +37,7 @@ public final class BucketTestDraft {
         Double seconds = plan == null ? null : plan.bucket().seconds();
         tests.add(BucketEntry.EMPTY
                 .withOpeningLeft(opening(last == null ? first : last.next().left(), before.openingLeft(), numbers))
-                .withOpeningRight(
-                        opening(last == null ? first : last.next().right(), before.openingRight(), numbers))
+                .withOpeningRight(opening(last == null ? first : last.next().right(), before.openingRight(), numbers))
                 .withTime(
                         !before.time().isBlank() || seconds == null
                                 ? before.time()

@@ -104,11 +104,13 @@ final class BucketTestsAssessor {
                     .at(at));
         }
         if (beyond(last.agreement().leftRightPercent(), BucketAssessment.WORST_LEFT_RIGHT_PERCENT)) {
-            findings.add(Finding.warn(Step.RATE, "rate.leftRight", size(last.agreement().leftRightPercent(), 0))
+            findings.add(Finding.warn(
+                            Step.RATE, "rate.leftRight", size(last.agreement().leftRightPercent(), 0))
                     .at(at));
         }
         if (beyond(last.agreement().repeatSpreadPercent(), BucketAssessment.WORST_REPEAT_PERCENT)) {
-            findings.add(Finding.warn(Step.RATE, "rate.repeats", size(last.agreement().repeatSpreadPercent(), 1))
+            findings.add(Finding.warn(
+                            Step.RATE, "rate.repeats", size(last.agreement().repeatSpreadPercent(), 1))
                     .at(at));
         }
     }

@@ -87,7 +87,8 @@ final class HeightAssessor {
     }
 
     private void addFindings(HeightResult result) {
-        if (result.now().correctionM() != null && Math.abs(result.now().correctionM()) > REPORTED_CORRECTION_M + ROUNDING_M) {
+        if (result.now().correctionM() != null
+                && Math.abs(result.now().correctionM()) > REPORTED_CORRECTION_M + ROUNDING_M) {
             findings.add(Finding.warn(
                             Step.HEIGHT,
                             result.now().correctionM() > 0 ? "height.raise" : "height.lower",
@@ -95,12 +96,17 @@ final class HeightAssessor {
                             cm(result.overGroundM()))
                     .at(HeightPaths.LEFT.pointer()));
         }
-        if (result.now().leftRightM() != null && Math.abs(result.now().leftRightM()) > REPORTED_LEFT_RIGHT_M + ROUNDING_M) {
-            findings.add(Finding.warn(Step.HEIGHT, "height.leftRight", cm(Math.abs(result.now().leftRightM())))
+        if (result.now().leftRightM() != null
+                && Math.abs(result.now().leftRightM()) > REPORTED_LEFT_RIGHT_M + ROUNDING_M) {
+            findings.add(Finding.warn(
+                            Step.HEIGHT,
+                            "height.leftRight",
+                            cm(Math.abs(result.now().leftRightM())))
                     .at(HeightPaths.RIGHT.pointer()));
         }
         if (result.crop().spreadM() > REPORTED_CROP_SPREAD_M + ROUNDING_M) {
-            findings.add(Finding.note(Step.HEIGHT, "height.unevenCrop", cm(result.crop().spreadM()))
+            findings.add(Finding.note(
+                            Step.HEIGHT, "height.unevenCrop", cm(result.crop().spreadM()))
                     .at(HeightPaths.CROP_HEIGHTS.pointer()));
         }
     }

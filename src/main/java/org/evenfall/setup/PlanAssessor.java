@@ -129,7 +129,9 @@ final class PlanAssessor {
         }
         if (table != null && plan.flow().kgPerMin() != null && plan.flow().firstOpening() == null) {
             findings.add(Finding.warn(
-                            Step.RATE, "rate.beyondTable", Arg.number(plan.flow().kgPerMin(), 0, Unit.KG_PER_MIN))
+                            Step.RATE,
+                            "rate.beyondTable",
+                            Arg.number(plan.flow().kgPerMin(), 0, Unit.KG_PER_MIN))
                     .at(MachinePaths.OPENINGS.pointer()));
         }
     }

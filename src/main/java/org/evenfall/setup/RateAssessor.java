@@ -71,17 +71,13 @@ final class RateAssessor {
     private BucketAssessment.Wanted wanted(
             @Nullable RatePlan plan, @Nullable SpeedCheck speed, MachineProfile machine, @Nullable OpeningTable table) {
         Double widthM = read.number(StartPaths.TRAMLINE_WIDTH);
-        Double kmPerH = speed != null ? Double.valueOf(speed.meanKmPerH()) : plan == null ? null : plan.flow().speedKmPerH();
+        Double kmPerH = speed != null
+                ? Double.valueOf(speed.meanKmPerH())
+                : plan == null ? null : plan.flow().speedKmPerH();
         Double flow = plan == null || widthM == null || kmPerH == null
                 ? null
                 : Double.valueOf(Flows.kgPerMin(plan.amounts().productKgPerHa(), widthM, kmPerH));
-        return new BucketAssessment.Wanted(
-                flow,
-                widthM,
-                kmPerH,
-                machine.outlets(),
-                tolerancePercent,
-                table);
+        return new BucketAssessment.Wanted(flow, widthM, kmPerH, machine.outlets(), tolerancePercent, table);
     }
 
     private @Nullable SpeedCheck speed(@Nullable RatePlan plan) {
@@ -97,7 +93,8 @@ final class RateAssessor {
         if (kmPerH.isEmpty()) {
             return null;
         }
-        SpeedCheck check = SpeedRuns.of(kmPerH, plan == null ? null : plan.flow().speedKmPerH());
+        SpeedCheck check =
+                SpeedRuns.of(kmPerH, plan == null ? null : plan.flow().speedKmPerH());
         if (check.deviationPercent() != null && Math.abs(check.deviationPercent()) > REPORTED_SPEED_PERCENT) {
             findings.add(Finding.warn(
                             Step.RATE,

@@ -60,7 +60,11 @@ final class SinglePassAssessor {
         WidthScan scan = OverlapResult.scan(pattern, ground.driving());
         addFindings(overlap, scan, widthM);
         return new SinglePassTest(
-                overlap, scan.atMost(EvennessVerdict.GOOD.limitPercent()), scan.atMost(EvennessVerdict.ACCEPTABLE.limitPercent()), pattern.positionsM(), pattern.amounts());
+                overlap,
+                scan.atMost(EvennessVerdict.GOOD.limitPercent()),
+                scan.atMost(EvennessVerdict.ACCEPTABLE.limitPercent()),
+                pattern.positionsM(),
+                pattern.amounts());
     }
 
     /** What each tray caught, g, by its position, m, from left to right. */

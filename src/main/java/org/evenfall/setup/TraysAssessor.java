@@ -22,9 +22,9 @@ import org.evenfall.trays.CatchPlans;
 import org.evenfall.trays.CropLoss;
 import org.evenfall.trays.LeverRules;
 import org.evenfall.trays.MachineOrder;
-import org.evenfall.trays.Tramlines;
 import org.evenfall.trays.ShapeCurve;
 import org.evenfall.trays.ShapeCurves;
+import org.evenfall.trays.Tramlines;
 import org.evenfall.trays.TrayLayout;
 import org.evenfall.trays.Uniformity;
 import org.evenfall.trays.WindLimits;
@@ -77,9 +77,10 @@ final class TraysAssessor {
         TrayNoise noise = TrayNoise.of(read, product);
         CatchPlan plan = rate.plan() == null
                 ? null
-                : CatchPlans.of(rate.plan().amounts().productKgPerHa(), ground.areaM2(), noise.granuleG(), noise.stepG());
-        List<TrayTestResult> tests = tests(
-                new TrayTestAssessor(read, product, ground, layout, plan, noise, findings), weather.result());
+                : CatchPlans.of(
+                        rate.plan().amounts().productKgPerHa(), ground.areaM2(), noise.granuleG(), noise.stepG());
+        List<TrayTestResult> tests =
+                tests(new TrayTestAssessor(read, product, ground, layout, plan, noise, findings), weather.result());
         verdict(tests);
         Assessed<List<TestComparison>> comparisons = TestComparisons.of(tests, machine.levers());
         findings.addAll(comparisons.findings());
@@ -131,8 +132,7 @@ final class TraysAssessor {
                                 .map(test -> new AdviceInput.DoneTest(
                                         test.evenness(), test.settings().levers(), test.windMPerS()))
                                 .toList(),
-                        new LeverRules(
-                                machine.levers(), read.get(TrayPaths.TWO_LEVERS) == YesNo.YES),
+                        new LeverRules(machine.levers(), read.get(TrayPaths.TWO_LEVERS) == YesNo.YES),
                         order,
                         new Tramlines(widthM, ground.driving()),
                         limits),
@@ -165,8 +165,7 @@ final class TraysAssessor {
             case ADJUST -> Finding.warn(Step.TRAYS, "trays.adjust", cv, low, high);
             case DO_NOT_SPREAD -> Finding.stop(Step.TRAYS, "trays.doNotSpread", cv, low, high);
         };
-        findings.add(
-                finding.at(TrayPaths.TESTS.item(last.index()).pointer()).from("source.cvLimits"));
+        findings.add(finding.at(TrayPaths.TESTS.item(last.index()).pointer()).from("source.cvLimits"));
     }
 
     private static TrayTestResult last(List<TrayTestResult> tests) {

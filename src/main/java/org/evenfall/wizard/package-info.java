@@ -3,4 +3,3 @@
 package org.evenfall.wizard;
 
 import org.jspecify.annotations.NullMarked;
-

@@ -35,8 +35,8 @@ class IntervalKeysTest {
 
     @Test
     void anAsteriskAloneGivesLowAndHigh() {
-        JsonNode json = MAPPER.valueToTree(
-                PublishedBands.of(ProductForm.GRANULAR_UREA).get(0));
+        JsonNode json =
+                MAPPER.valueToTree(PublishedBands.of(ProductForm.GRANULAR_UREA).get(0));
         assertThat(json.toString())
                 .isEqualTo("{\"form\":\"GRANULAR_UREA\",\"quantity\":\"bulkDensityKgPerL\",\"low\":0.7,\"high\":0.78,"
                         + "\"sourceKey\":\"source.ureaDensity\"}");

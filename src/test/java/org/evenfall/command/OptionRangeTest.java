@@ -133,11 +133,15 @@ class OptionRangeTest {
     }
 
     private static void allowed(String call, String option, double value) {
-        assertThat(run(with(call, option, value), new StringWriter())).as(option + " " + value).isZero();
+        assertThat(run(with(call, option, value), new StringWriter()))
+                .as(option + " " + value)
+                .isZero();
     }
 
     private static void refused(String call, String option, double value) {
-        assertThat(run(with(call, option, value), new StringWriter())).as(option + " " + value).isEqualTo(2);
+        assertThat(run(with(call, option, value), new StringWriter()))
+                .as(option + " " + value)
+                .isEqualTo(2);
     }
 
     /** The call with the option at a value, in place of the one it has. */

@@ -93,7 +93,8 @@ class WidthScanTest {
                         .widths())
                 .isNotEmpty();
         for (double[] widths : new double[][] {{0, 5}, {-1, 5}, {5, 5}, {6, 5}, {Double.NaN, 5}, {5, Double.NaN}}) {
-            assertThatThrownBy(() -> WidthScan.of(SLAB, DrivingPattern.ROUND_AND_ROUND, widths[0], widths[1], List.of(10.0)))
+            assertThatThrownBy(() ->
+                            WidthScan.of(SLAB, DrivingPattern.ROUND_AND_ROUND, widths[0], widths[1], List.of(10.0)))
                     .isInstanceOf(IllegalArgumentException.class)
                     .hasMessageContaining("narrowest");
         }

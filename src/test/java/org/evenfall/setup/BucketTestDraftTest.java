@@ -69,8 +69,10 @@ class BucketTestDraftTest {
         BucketResult result = assessment.rate().bucketTests().get(0);
         BucketEntry draft = last(BucketTestDraft.added(setup, assessment, COMMA));
         assertThat(result.next().left()).isNotEqualTo(result.next().right());
-        assertThat(draft.openingLeft().text()).isEqualTo(asOnAScale(result.next().left()));
-        assertThat(draft.openingRight().text()).isEqualTo(asOnAScale(result.next().right()));
+        assertThat(draft.openingLeft().text())
+                .isEqualTo(asOnAScale(result.next().left()));
+        assertThat(draft.openingRight().text())
+                .isEqualTo(asOnAScale(result.next().right()));
         assertThat(draft.time()).isEqualTo(new EnteredQuantity("0.35", Unit.MIN));
         assertThat(draft.bucketEmpty()).isEqualTo(new EnteredQuantity("1.30", Unit.KG));
         assertThat(draft.left()).isEmpty();

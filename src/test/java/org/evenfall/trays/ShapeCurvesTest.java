@@ -47,8 +47,8 @@ class ShapeCurvesTest {
     @ParameterizedTest
     @CsvSource({"18", "28", "36"})
     void theCurvesOfTheModelFall(double widthM) {
-        List<ShapeCurve> curves = ShapeCurves.of(
-                new ThrowConditions(SizeDistribution.exact(3.3, 1.2), 1300, 32, 0.75), widthM);
+        List<ShapeCurve> curves =
+                ShapeCurves.of(new ThrowConditions(SizeDistribution.exact(3.3, 1.2), 1300, 32, 0.75), widthM);
         assertThat(curves).hasSize(4);
         for (ShapeCurve curve : curves.subList(1, 4)) {
             assertThat(curve.lowestDeg()).isGreaterThanOrEqualTo(-25);

@@ -63,8 +63,8 @@ class EntriesOnScreenTest {
         Set<String> ids = new HashSet<>();
         for (int product = 0; product < FilledSetup.ITEMS; product++) {
             String edit = "library.edit/" + product;
-            robot.interact(() -> ((Button)
-                            Nodes.find(window.shell(), node -> edit.equals(node.getId())).orElseThrow())
+            robot.interact(() -> ((Button) Nodes.find(window.shell(), node -> edit.equals(node.getId()))
+                            .orElseThrow())
                     .fire());
             Nodes.each(window.shell(), node -> ids.add(String.valueOf(node.getId())));
         }

@@ -36,12 +36,9 @@ public final class TrayPlanTool {
     }
 
     /** Positions of the trays between two tramlines, moved out of the wheel marks. */
-    public static TrayLayout layout(
-            double tramlineWidthM, Trays trays, DrivingPattern driving, WheelMarks wheelMarks) {
+    public static TrayLayout layout(double tramlineWidthM, Trays trays, DrivingPattern driving, WheelMarks wheelMarks) {
         return TrayLayouts.asideFrom(
-                wheelMarks,
-                TrayLayouts.of(tramlineWidthM, trays.count(), trays.areaM2(), driving),
-                trays.widthM());
+                wheelMarks, TrayLayouts.of(tramlineWidthM, trays.count(), trays.areaM2(), driving), trays.widthM());
     }
 
     /**
@@ -53,8 +50,7 @@ public final class TrayPlanTool {
      */
     public static CatchPlan runs(
             double rateKgPerHa, Trays trays, SizeDistribution sizes, double granuleKgPerM3, double readingStepG) {
-        return CatchPlans.of(
-                rateKgPerHa, trays.areaM2(), CatchPlans.meanGranuleG(sizes, granuleKgPerM3), readingStepG);
+        return CatchPlans.of(rateKgPerHa, trays.areaM2(), CatchPlans.meanGranuleG(sizes, granuleKgPerM3), readingStepG);
     }
 
     /** Mass of a column of product in a tube, g. */

@@ -6,4 +6,3 @@
 package org.evenfall.wizard.form;
 
 import org.jspecify.annotations.NullMarked;
-

@@ -3,4 +3,3 @@
 package org.evenfall.wizard.picture;
 
 import org.jspecify.annotations.NullMarked;
-

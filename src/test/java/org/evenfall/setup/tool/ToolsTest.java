@@ -22,8 +22,8 @@ class ToolsTest {
     /** In vacuum: v² sin(2a)/g from level ground, and wind does not move the landing. */
     @Test
     void aFlightInVacuumIsAParabola() {
-        Landing landing = FlightTool.flyWithConstantDrag(
-                0, new Launch(20, 30, 0), new FlightTool.Surroundings(3, -2, G));
+        Landing landing =
+                FlightTool.flyWithConstantDrag(0, new Launch(20, 30, 0), new FlightTool.Surroundings(3, -2, G));
         assertThat(landing.landingM()).isCloseTo(20 * 20 * Math.sin(Math.toRadians(60)) / G, offset(0.01));
         assertThat(landing.acrossM()).isCloseTo(0, offset(0.01));
     }
@@ -51,8 +51,7 @@ class ToolsTest {
     void theTraysAreMovedOutOfTheWheelMarks() {
         TrayPlanTool.Trays trays = new TrayPlanTool.Trays(21, 0.4, 0.5);
         assertThat(trays.areaM2()).isCloseTo(0.2, offset(1e-12));
-        TrayLayout layout =
-                TrayPlanTool.layout(28, trays, DrivingPattern.BACK_AND_FORTH, new WheelMarks(2.4, 0.5));
+        TrayLayout layout = TrayPlanTool.layout(28, trays, DrivingPattern.BACK_AND_FORTH, new WheelMarks(2.4, 0.5));
         assertThat(layout.positionsM()).hasSize(21);
         assertThat(layout.moved()).isTrue();
     }
