@@ -20,8 +20,6 @@ record TrayBars(List<Double> percent, PDStructureElement tag) implements Flow.Pi
 
     private static final double HEIGHT = 52;
 
-    /** Dashed lines at the limits of the band, % of the mean. */
-
     /** A taller bar is cut at the top; its number is printed all the same, % of the mean. */
     private static final double MOST_PERCENT = 130;
 

@@ -69,10 +69,10 @@ public final class Assessor {
 
     private <T> T take(Assessed<T> assessed) {
         findings.addAll(assessed.findings());
-        return assessed.result();
+        return assessed.present();
     }
 
-    private <T> @Nullable T takeOrNull(Assessed<@Nullable T> assessed) {
+    private <T> @Nullable T takeOrNull(Assessed<T> assessed) {
         findings.addAll(assessed.findings());
         return assessed.result();
     }

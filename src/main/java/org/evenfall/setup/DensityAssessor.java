@@ -34,7 +34,7 @@ final class DensityAssessor {
         this.read = read;
     }
 
-    static Assessed<@Nullable BulkDensity> assess(ReadSetup read) {
+    static Assessed<BulkDensity> assess(ReadSetup read) {
         DensityAssessor assessor = new DensityAssessor(read);
         return new Assessed<>(assessor.density(), assessor.findings);
     }

@@ -40,7 +40,7 @@ final class HeightAssessor {
     }
 
     /** @param settingHeightM height of the settings to start from; null while it is not typed */
-    static Assessed<@Nullable HeightResult> assess(
+    static Assessed<HeightResult> assess(
             ReadSetup read, MachineProfile machine, ProductResult product, @Nullable Double settingHeightM) {
         HeightAssessor assessor = new HeightAssessor(read);
         HeightResult result = assessor.height(machine, product, settingHeightM);

@@ -14,7 +14,6 @@ import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.setup.path.StartPaths;
-import org.jspecify.annotations.Nullable;
 
 /** Step 2: the closest tested product. */
 final class MatchAssessor {
@@ -24,11 +23,11 @@ final class MatchAssessor {
 
     private MatchAssessor() {}
 
-    static Assessed<@Nullable MatchResult> assess(
+    static Assessed<MatchResult> assess(
             ReadSetup read, MachineProfile machine, ProductResult product, AssessOptions options) {
         Assessed<List<TestedProduct>> library = LibraryAssessor.assess(read);
         List<Finding> findings = new ArrayList<>(library.findings());
-        List<TestedProduct> references = library.result();
+        List<TestedProduct> references = library.present();
         String chosen = read.get(MatchPaths.CHOSEN);
         boolean chosenKnown =
                 references.stream().anyMatch(reference -> reference.id().equals(chosen));

@@ -37,7 +37,7 @@ final class PlanAssessor {
      * @param tolerancePercent allowed deviation of the rate, %
      * @param table opening table for this product; null while there is none
      */
-    static Assessed<@Nullable RatePlan> assess(
+    static Assessed<RatePlan> assess(
             ReadSetup read,
             MachineProfile machine,
             ProductResult product,

@@ -27,9 +27,9 @@ final class ProductAssessor {
     static Assessed<ProductResult> assess(ReadSetup read, MachineProfile machine) {
         List<Finding> findings = new ArrayList<>(IdentityAssessor.assess(read));
         Integer bagsToSample = sampling(read, findings);
-        Assessed<@Nullable BulkDensity> density = DensityAssessor.assess(read);
+        Assessed<BulkDensity> density = DensityAssessor.assess(read);
         findings.addAll(density.findings());
-        Assessed<@Nullable SieveResult> sieve = SieveAssessor.assess(read);
+        Assessed<SieveResult> sieve = SieveAssessor.assess(read);
         findings.addAll(sieve.findings());
         ProductForm form = read.get(ProductPaths.FORM);
         ParticleDensity particle = density.result() == null ? null : ParticleDensities.fromBulk(density.result(), form);

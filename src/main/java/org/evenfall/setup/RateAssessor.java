@@ -47,14 +47,14 @@ final class RateAssessor {
 
     private RateResult rate(MachineProfile machine, ProductResult product) {
         OpeningTable table = table(machine, product);
-        Assessed<@Nullable RatePlan> planned = PlanAssessor.assess(read, machine, product, tolerancePercent, table);
+        Assessed<RatePlan> planned = PlanAssessor.assess(read, machine, product, tolerancePercent, table);
         findings.addAll(planned.findings());
         RatePlan plan = planned.result();
         SpeedCheck speed = speed(plan);
         Assessed<List<BucketResult>> buckets =
                 BucketTestsAssessor.assess(read, wanted(plan, speed, machine, table), plan != null);
         findings.addAll(buckets.findings());
-        return new RateResult(plan, speed, buckets.result(), hopper(plan));
+        return new RateResult(plan, speed, buckets.present(), hopper(plan));
     }
 
     /** The handbook's table for this product: flow in proportion to bulk density, a first guess. */

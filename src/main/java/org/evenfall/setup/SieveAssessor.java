@@ -26,7 +26,7 @@ final class SieveAssessor {
 
     private SieveAssessor() {}
 
-    static Assessed<@Nullable SieveResult> assess(ReadSetup read) {
+    static Assessed<SieveResult> assess(ReadSetup read) {
         List<Finding> findings = new ArrayList<>();
         SieveResult result = result(read, findings);
         if (result != null) {

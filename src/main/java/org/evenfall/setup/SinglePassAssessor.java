@@ -29,8 +29,7 @@ final class SinglePassAssessor {
         this.read = read;
     }
 
-    static Assessed<@Nullable SinglePassTest> assess(
-            ReadSetup read, ProductResult product, double widthM, TestGround ground) {
+    static Assessed<SinglePassTest> assess(ReadSetup read, ProductResult product, double widthM, TestGround ground) {
         SinglePassAssessor assessor = new SinglePassAssessor(read);
         return new Assessed<>(assessor.test(product, widthM, ground), assessor.findings);
     }

@@ -80,19 +80,19 @@ final class TraysAssessor {
                 : CatchPlans.of(
                         rate.plan().amounts().productKgPerHa(), ground.areaM2(), noise.granuleG(), noise.stepG());
         List<TrayTestResult> tests =
-                tests(new TrayTestAssessor(read, product, ground, layout, plan, noise, findings), weather.result());
+                tests(new TrayTestAssessor(read, product, ground, layout, plan, noise, findings), weather.present());
         verdict(tests);
         Assessed<List<TestComparison>> comparisons = TestComparisons.of(tests, machine.levers());
         findings.addAll(comparisons.findings());
-        Assessed<@Nullable SinglePassTest> singlePass = SinglePassAssessor.assess(read, product, widthM, ground);
+        Assessed<SinglePassTest> singlePass = SinglePassAssessor.assess(read, product, widthM, ground);
         findings.addAll(singlePass.findings());
         return new TraysResult(
                 layout,
                 plan,
                 tests,
-                comparisons.result(),
+                comparisons.present(),
                 tests.isEmpty() ? null : CropLoss.of(last(tests).evenness().cvPercent()),
-                advice(tests, widthM, order, ground, weather.result()),
+                advice(tests, widthM, order, ground, weather.present()),
                 singlePass.result());
     }
 
@@ -115,7 +115,7 @@ final class TraysAssessor {
                         i,
                         at.get(read.setup()).date(),
                         evenness,
-                        settings.result(),
+                        settings.present(),
                         read.number(TrayPaths.TEST_OPENING_LEFT, at),
                         read.number(TrayPaths.TEST_OPENING_RIGHT, at),
                         wind));
