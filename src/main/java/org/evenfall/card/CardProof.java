@@ -39,8 +39,7 @@ record CardProof(Setup setup, Assessment assessment, Sentences words) {
     }
 
     private @Nullable Uniformity lastTest() {
-        var tests = assessment.trays().tests();
-        return tests.isEmpty() ? null : tests.get(tests.size() - 1).evenness();
+        return assessment.trays().lastEvenness();
     }
 
     private List<String> lines(@Nullable Uniformity test) {

@@ -7,6 +7,7 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.AdviceFindings;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.path.StartPaths;
 import org.evenfall.store.InputFileException;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.LeverMove;
@@ -35,7 +36,7 @@ final class AdviseCommand extends AnswerCommand {
         Advice advice = Assessor.assess(setup).trays().advice();
         if (advice == null) {
             throw new InputFileException(
-                    file, "/start/tramlineWidth", context().words().text("missing.widthFirst"));
+                    file, StartPaths.TRAMLINE_WIDTH.pointer(), context().words().text("missing.widthFirst"));
         }
         context().out().println(context().words().choice(advice.kind()));
         for (LeverMove move : advice.moves()) {

@@ -2,11 +2,10 @@ package org.evenfall.command;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.concurrent.Callable;
-import org.evenfall.flight.Air;
-import org.evenfall.flight.Flight;
 import org.evenfall.flight.Granule;
 import org.evenfall.flight.Landing;
 import org.evenfall.flight.Launch;
+import org.evenfall.setup.tool.FlightTool;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -70,7 +69,7 @@ final class FlightCommand implements Callable<Integer> {
             names = "--gravity-m-s2",
             paramLabel = "G",
             description = "gravity, 0.1 to 30 m/s²",
-            defaultValue = "" + Flight.GRAVITY_M_PER_S2)
+            defaultValue = "" + FlightTool.GRAVITY_M_PER_S2)
     private double gravityMPerS2;
 
     @Option(names = "--json", description = "as JSON")
@@ -102,23 +101,16 @@ final class FlightCommand implements Callable<Integer> {
         OptionRange.within(spec, "--wind-m-s", windMPerS, -40, 40);
         OptionRange.within(spec, "--gravity-m-s2", gravityMPerS2, 0.1, 30);
         OptionRange.within(spec, "--wind-across-m-s", windAcrossMPerS, -40, 40);
+        FlightTool.Surroundings surroundings = new FlightTool.Surroundings(windMPerS, windAcrossMPerS, gravityMPerS2);
         Landing landing = constant
-                ? Flight.fly(
-                        constant(OptionRange.within(spec, "--drag-per-m", dragPerM, 0, 100)),
-                        launch,
-                        windMPerS,
-                        windAcrossMPerS,
-                        gravityMPerS2)
-                : Flight.fly(
+                ? FlightTool.flyWithConstantDrag(OptionRange.within(spec, "--drag-per-m", dragPerM, 0, 100), launch, surroundings)
+                : FlightTool.fly(
                         new Granule(
                                 OptionRange.within(spec, "--diameter-mm", diameterMm, 0.1, 20),
                                 OptionRange.within(spec, "--density-kg-m3", densityKgPerM3, 200, 5000),
                                 OptionRange.within(spec, "--shape-factor", shapeFactor, 0.5, 5)),
                         launch,
-                        windMPerS,
-                        windAcrossMPerS,
-                        gravityMPerS2,
-                        Air.STANDARD);
+                        surroundings);
         ObjectNode result = (ObjectNode) new ResultJson(context).tree(landing);
         if (windAcrossMPerS == 0) {
             // without wind across nothing carries it aside
@@ -126,9 +118,5 @@ final class FlightCommand implements Callable<Integer> {
         }
         ResultJson.print(context, json, result);
         return CommandFace.OK;
-    }
-
-    private static Flight.DragLaw constant(double perM) {
-        return speed -> perM;
     }
 }

@@ -1,7 +1,7 @@
 package org.evenfall.command;
 
 import java.util.concurrent.Callable;
-import org.evenfall.flight.SphereDrag;
+import org.evenfall.setup.tool.FlightTool;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -35,7 +35,7 @@ final class FlightDragCommand implements Callable<Integer> {
         ResultJson.print(
                 context,
                 json,
-                new Drag(SphereDrag.coefficient(OptionRange.within(spec, "--reynolds", reynolds, 0.0001, 2e5))));
+                new Drag(FlightTool.dragCoefficient(OptionRange.within(spec, "--reynolds", reynolds, 0.0001, 2e5))));
         return CommandFace.OK;
     }
 }

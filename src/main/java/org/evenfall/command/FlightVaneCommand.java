@@ -1,9 +1,9 @@
 package org.evenfall.command;
 
 import java.util.concurrent.Callable;
-import org.evenfall.flight.Flight;
 import org.evenfall.flight.Vane;
 import org.evenfall.flight.VaneOutlet;
+import org.evenfall.setup.tool.FlightTool;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -43,7 +43,7 @@ final class FlightVaneCommand implements Callable<Integer> {
             names = "--gravity-m-s2",
             paramLabel = "G",
             description = "gravity, 0 to 30 m/s²",
-            defaultValue = "" + Flight.GRAVITY_M_PER_S2)
+            defaultValue = "" + FlightTool.GRAVITY_M_PER_S2)
     private double gravityMPerS2;
 
     @Option(names = "--json", description = "as JSON")
@@ -61,11 +61,11 @@ final class FlightVaneCommand implements Callable<Integer> {
         OptionRange.within(spec, "--gravity-m-s2", gravityMPerS2, 0, 30);
         Vane vane = new Vane(radius, drop, offsetM, OptionRange.within(spec, "--friction", friction, 0, 1.5));
         double speed = OptionRange.within(spec, "--rpm", rpm, 1, 5000);
-        if (!vane.moves(speed, gravityMPerS2)) {
+        VaneOutlet outlet = FlightTool.leaveVane(vane, speed, gravityMPerS2);
+        if (outlet == null) {
             throw new ParameterException(
                     spec.commandLine(), "--rpm: " + speed + "; at this speed the granule stays where it falls");
         }
-        VaneOutlet outlet = vane.outlet(speed, gravityMPerS2);
         ResultJson.print(context, json, outlet);
         return CommandFace.OK;
     }

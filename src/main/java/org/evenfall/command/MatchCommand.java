@@ -11,6 +11,7 @@ import org.evenfall.reference.RankedProduct;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.store.InputFileException;
 import picocli.CommandLine.Command;
 
@@ -35,7 +36,7 @@ final class MatchCommand extends AnswerCommand {
         Assessment assessment = Assessor.assess(setup);
         MatchResult match = assessment.match();
         if (match == null) {
-            throw new InputFileException(file, "/product", context().words().text("missing.productFirst"));
+            throw new InputFileException(file, ProductPaths.PRODUCT.only().pointer(), context().words().text("missing.productFirst"));
         }
         for (RankedProduct reference : match.ranked()) {
             context().out().println(line(reference));

@@ -1,16 +1,15 @@
 package org.evenfall.command;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.List;
 import java.util.concurrent.Callable;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Assessor;
-import org.evenfall.setup.TrayTestResult;
+import org.evenfall.setup.SetupComparison;
+import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.store.InputFileException;
 import org.evenfall.trays.TestChange;
-import org.evenfall.trays.TestChanges;
 import org.evenfall.trays.Uniformity;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -42,7 +41,7 @@ final class TraysCompareCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         Uniformity one = last(first);
         Uniformity two = last(second);
-        TestChange change = TestChanges.of(one, two);
+        TestChange change = SetupComparison.of(one, two);
         if (json) {
             ResultJson trees = new ResultJson(context);
             ObjectNode result = context.json().mapper().createObjectNode();
@@ -64,12 +63,12 @@ final class TraysCompareCommand implements Callable<Integer> {
     }
 
     private Uniformity last(String file) throws InputFileException {
-        List<TrayTestResult> tests =
-                Assessor.assess(SetupInputs.read(context, file)).trays().tests();
-        if (tests.isEmpty()) {
-            throw new InputFileException(file, "/trays/tests", context.words().text("missing.trayTest"));
+        Uniformity last = SetupComparison.lastTest(Assessor.assess(SetupInputs.read(context, file)));
+        if (last == null) {
+            throw new InputFileException(
+                    file, TrayPaths.TESTS.pointer(), context.words().text("missing.trayTest"));
         }
-        return tests.get(tests.size() - 1).evenness();
+        return last;
     }
 
     private String line(String file, Uniformity evenness) {

@@ -15,6 +15,7 @@ import org.evenfall.flight.DrivingPattern;
 import org.evenfall.flight.SpreadPattern;
 import org.evenfall.flight.WidthScan;
 import org.evenfall.quantity.Unit;
+import org.evenfall.setup.tool.SinglePassTool;
 import org.evenfall.store.InputFileException;
 import org.evenfall.store.SinglePassCsv;
 import org.evenfall.trays.EvennessVerdict;
@@ -26,7 +27,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** One pass over a line of trays, laid over itself at a working width. */
+/** One pass over a line of trays, overlap over itself at a working width. */
 @Command(
         name = "overlap",
         mixinStandardHelpOptions = true,
@@ -73,10 +74,10 @@ final class TraysOverlapCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         OptionRange.within(spec, "--width", width, 0.01, 1000);
         SpreadPattern line = SinglePassCsv.read(text(), file);
-        OverlapResult laid = OverlapResult.of(line, driving, width);
-        WidthScan widths = scan ? OverlapResult.scan(line, driving) : null;
+        OverlapResult overlap = SinglePassTool.overlap(line, driving, width);
+        WidthScan widths = scan ? SinglePassTool.widths(line, driving) : null;
         if (json) {
-            ObjectNode result = (ObjectNode) new ResultJson(context).tree(laid);
+            ObjectNode result = (ObjectNode) new ResultJson(context).tree(overlap);
             result.put("driving", TraysCommand.Driving.word(driving));
             if (widths != null) {
                 result.set("atMost10Percent", intervals(good(widths)));
@@ -85,7 +86,7 @@ final class TraysOverlapCommand implements Callable<Integer> {
             context.out().println(result.toPrettyString());
             return CommandFace.OK;
         }
-        context.out().println(words(laid, widths));
+        context.out().println(words(overlap, widths));
         return CommandFace.OK;
     }
 
@@ -114,43 +115,43 @@ final class TraysOverlapCommand implements Callable<Integer> {
         return list;
     }
 
-    private String words(OverlapResult laid, @Nullable WidthScan widths) {
+    private String words(OverlapResult overlap, @Nullable WidthScan widths) {
         Sentences words = context.words();
         List<String> lines = new ArrayList<>();
-        for (int i = 0; i < laid.positions().size(); i++) {
+        for (int i = 0; i < overlap.positions().size(); i++) {
             lines.add(String.format(
                     Locale.ROOT,
                     "%10.3f  %10.4f",
-                    laid.positions().get(i),
-                    laid.overlapped().get(i)));
+                    overlap.positions().get(i),
+                    overlap.overlapped().get(i)));
         }
-        lines.add(words.text("overlap.mean", Arg.number(laid.mean(), 4, Unit.NONE)));
+        lines.add(words.text("overlap.mean", Arg.number(overlap.mean(), 4, Unit.NONE)));
         lines.add(
-                laid.cvPercent() == null
+                overlap.cvPercent() == null
                         ? words.text("overlap.nothing")
-                        : words.text("overlap.cv", Arg.number(laid.cvPercent(), 1, Unit.PERCENT)));
-        if (laid.halfRateWidth() != null) {
-            lines.add(words.text("overlap.half", Arg.number(laid.halfRateWidth(), 2, Unit.NONE)));
+                        : words.text("overlap.cv", Arg.number(overlap.cvPercent(), 1, Unit.PERCENT)));
+        if (overlap.halfRateWidth() != null) {
+            lines.add(words.text("overlap.half", Arg.number(overlap.halfRateWidth(), 2, Unit.NONE)));
         }
-        lines.add(words.text("overlap.sides", Arg.number(laid.leftRightPercent(), 1, Unit.PERCENT)));
-        if (laid.edgePercent() > OverlapResult.EDGE_PERCENT) {
-            lines.add(words.text("trays.line.edge", Arg.number(laid.edgePercent(), 0, Unit.PERCENT)));
+        lines.add(words.text("overlap.sides", Arg.number(overlap.leftRightPercent(), 1, Unit.PERCENT)));
+        if (overlap.edgePercent() > SinglePassTool.EDGE_PERCENT) {
+            lines.add(words.text("trays.line.edge", Arg.number(overlap.edgePercent(), 0, Unit.PERCENT)));
         }
         if (widths != null) {
-            lines.add(words.text("overlap.ten", Arg.text(told(good(widths)))));
-            lines.add(words.text("overlap.fifteen", Arg.text(told(acceptable(widths)))));
+            lines.add(words.text("overlap.ten", Arg.text(intervalText(good(widths)))));
+            lines.add(words.text("overlap.fifteen", Arg.text(intervalText(acceptable(widths)))));
         }
         return String.join(System.lineSeparator(), lines);
     }
 
-    private String told(List<WidthScan.Interval> intervals) {
+    private String intervalText(List<WidthScan.Interval> intervals) {
         Sentences words = context.words();
-        List<String> told = intervals.stream()
+        List<String> texts = intervals.stream()
                 .map(one -> words.text(
                         "trays.line.interval",
                         Arg.number(one.from(), 1, Unit.NONE),
                         Arg.number(one.to(), 1, Unit.NONE)))
                 .toList();
-        return told.isEmpty() ? words.text("trays.line.none") : String.join("; ", told);
+        return texts.isEmpty() ? words.text("trays.line.none") : String.join("; ", texts);
     }
 }

@@ -4,14 +4,14 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.concurrent.Callable;
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.granule.SizeDistribution;
+import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.TraysResult;
+import org.evenfall.setup.path.StartPaths;
+import org.evenfall.setup.tool.TrayPlanTool;
 import org.evenfall.store.InputFileException;
-import org.evenfall.trays.CatchConversion;
 import org.evenfall.trays.CatchPlan;
-import org.evenfall.trays.CatchPlans;
 import org.evenfall.trays.TrayLayout;
-import org.evenfall.trays.TrayLayouts;
 import org.evenfall.trays.WheelMarks;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -108,49 +108,50 @@ final class TraysPlanCommand implements Callable<Integer> {
         this.context = context;
     }
 
+    /** Where the trays are; catches and runs, null without a rate. */
+    private record Plan(TrayLayout layout, @Nullable CatchPlan runs) {}
+
     @Override
     public Integer call() throws Exception {
-        TrayLayout layout;
-        CatchPlan plan;
-        if (file != null) {
-            TraysResult result =
-                    Assessor.assess(SetupInputs.read(context, file)).trays();
-            layout = result.layout();
-            plan = result.plan();
-            if (layout == null) {
-                throw new InputFileException(
-                        file, "/start/tramlineWidth", context.words().text("missing.widthFirst"));
-            }
-        } else {
-            double width = OptionRange.within(spec, "--width-m", widthM, 4, 60);
-            double rate = OptionRange.within(spec, "--rate-kg-ha", rateKgPerHa, 5, 1000);
-            double areaM2 = OptionRange.within(spec, "--tray-length-cm", lengthCm, 10, 200)
-                    * OptionRange.within(spec, "--tray-width-cm", acrossCm, 10, 200)
-                    / 1e4;
-            int count = (int) OptionRange.within(
-                    spec, "--trays", (double) trays, TrayLayouts.FEWEST_TRAYS, TrayLayouts.MOST_TRAYS);
-            SizeDistribution sizes = SizeDistribution.exact(
-                    OptionRange.within(spec, "--d50-mm", d50Mm, 0.3, 8),
-                    OptionRange.within(spec, "--geometric-sd", geometricSd, 1, 2.5));
-            double granuleG = CatchPlans.meanGranuleG(
-                    sizes, OptionRange.within(spec, "--density-kg-m3", densityKgPerM3, 500, 3000));
-            layout = TrayLayouts.asideFrom(
-                    new WheelMarks(
-                            OptionRange.within(spec, "--track-m", trackM, 0.8, 4),
-                            OptionRange.within(spec, "--tyre-cm", tyreCm, 10, 200) / 100),
-                    TrayLayouts.of(width, count, areaM2, driving),
-                    acrossCm / 100);
-            plan = CatchPlans.of(rate, areaM2, granuleG, readingStepG());
-        }
+        Plan plan = file != null ? ofSetup(file) : ofOptions();
         if (json) {
             ObjectNode result = context.json().mapper().createObjectNode();
-            result.set("layout", new ResultJson(context).tree(layout));
-            result.set("plan", new ResultJson(context).tree(plan));
+            result.set("layout", new ResultJson(context).tree(plan.layout()));
+            result.set("plan", new ResultJson(context).tree(plan.runs()));
             context.out().println(result.toPrettyString());
         } else {
-            context.out().println(TraysPlanText.of(layout, plan, context.words()));
+            context.out().println(TraysPlanText.of(plan.layout(), plan.runs(), context.words()));
         }
         return CommandFace.OK;
+    }
+
+    private Plan ofSetup(String setup) throws InputFileException {
+        TraysResult result = Assessor.assess(SetupInputs.read(context, setup)).trays();
+        if (result.layout() == null) {
+            throw new InputFileException(
+                    setup, StartPaths.TRAMLINE_WIDTH.pointer(), context.words().text("missing.widthFirst"));
+        }
+        return new Plan(result.layout(), result.plan());
+    }
+
+    private Plan ofOptions() {
+        double width = OptionRange.within(spec, "--width-m", widthM, 4, 60);
+        double rate = OptionRange.within(spec, "--rate-kg-ha", rateKgPerHa, 5, 1000);
+        TrayPlanTool.Trays catching = new TrayPlanTool.Trays(
+                (int) OptionRange.within(
+                        spec, "--trays", (double) trays, TrayPlanTool.FEWEST_TRAYS, TrayPlanTool.MOST_TRAYS),
+                Unit.CM.to(Unit.M, OptionRange.within(spec, "--tray-length-cm", lengthCm, 10, 200)),
+                Unit.CM.to(Unit.M, OptionRange.within(spec, "--tray-width-cm", acrossCm, 10, 200)));
+        SizeDistribution sizes = SizeDistribution.exact(
+                OptionRange.within(spec, "--d50-mm", d50Mm, 0.3, 8),
+                OptionRange.within(spec, "--geometric-sd", geometricSd, 1, 2.5));
+        double density = OptionRange.within(spec, "--density-kg-m3", densityKgPerM3, 500, 3000);
+        WheelMarks marks = new WheelMarks(
+                OptionRange.within(spec, "--track-m", trackM, 0.8, 4),
+                Unit.CM.to(Unit.M, OptionRange.within(spec, "--tyre-cm", tyreCm, 10, 200)));
+        return new Plan(
+                TrayPlanTool.layout(width, catching, driving, marks),
+                TrayPlanTool.runs(rate, catching, sizes, density, readingStepG()));
     }
 
     /** Mass of the smallest step read on scale or tube, g. */
@@ -158,7 +159,7 @@ final class TraysPlanCommand implements Callable<Integer> {
         if (boreMm == null && stepMm == null) {
             return OptionRange.within(spec, "--reading-step-g", stepG, 0, 20);
         }
-        return CatchConversion.gramsOfHeightMm(
+        return TrayPlanTool.tubeG(
                 OptionRange.within(spec, "--reading-step-mm", stepMm, 0, 50),
                 OptionRange.within(spec, "--tube-bore-mm", boreMm, 4, 100),
                 OptionRange.within(spec, "--bulk-density-kg-l", bulkKgPerL, 0.4, 1.6));

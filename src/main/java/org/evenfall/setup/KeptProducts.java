@@ -29,14 +29,13 @@ public final class KeptProducts {
      * Empty while the product is not measured, the last test has not passed, or the same is in the library already.
      */
     public static Optional<TestedProductEntry> of(Setup setup, Assessment assessment) {
-        List<TrayTestResult> tests = assessment.trays().tests();
+        TrayTestResult last = assessment.trays().last();
         ProductResult product = assessment.product();
-        if (tests.isEmpty()
+        if (last == null
                 || product.density() == null
                 || setup.start().tramlineWidth().isBlank()) {
             return Optional.empty();
         }
-        TrayTestResult last = tests.get(tests.size() - 1);
         Uniformity evenness = last.evenness();
         if (evenness.cvPercent() > EvennessVerdict.ACCEPTABLE.limitPercent()) {
             return Optional.empty();

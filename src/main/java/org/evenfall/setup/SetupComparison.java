@@ -1,6 +1,5 @@
 package org.evenfall.setup;
 
-import java.util.List;
 import org.evenfall.trays.TestChange;
 import org.evenfall.trays.TestChanges;
 import org.evenfall.trays.Uniformity;
@@ -13,8 +12,7 @@ public final class SetupComparison {
 
     /** The last test that can be read; null while there is none. */
     public static @Nullable Uniformity lastTest(Assessment assessment) {
-        List<TrayTestResult> tests = assessment.trays().tests();
-        return tests.isEmpty() ? null : tests.get(tests.size() - 1).evenness();
+        return assessment.trays().lastEvenness();
     }
 
     /** How the second test differs from the first. */

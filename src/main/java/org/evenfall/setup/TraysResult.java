@@ -5,6 +5,7 @@ import org.evenfall.trays.Advice;
 import org.evenfall.trays.CatchPlan;
 import org.evenfall.trays.CropLoss;
 import org.evenfall.trays.TrayLayout;
+import org.evenfall.trays.Uniformity;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,5 +36,11 @@ public record TraysResult(
     /** The last tray test that can be read; null while there is none. */
     public @Nullable TrayTestResult last() {
         return tests.isEmpty() ? null : tests.get(tests.size() - 1);
+    }
+
+    /** How even the last tray test is; null while there is none. */
+    public @Nullable Uniformity lastEvenness() {
+        TrayTestResult last = last();
+        return last == null ? null : last.evenness();
     }
 }

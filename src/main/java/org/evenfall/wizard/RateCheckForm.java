@@ -97,8 +97,7 @@ final class RateCheckForm {
     }
 
     private @Nullable BucketResult last() {
-        List<BucketResult> tests = form.model().assessment().rate().bucketTests();
-        return tests.isEmpty() ? null : tests.get(tests.size() - 1);
+        return form.model().assessment().rate().lastBucket();
     }
 
     /** What to set and what to expect before the first catch. */

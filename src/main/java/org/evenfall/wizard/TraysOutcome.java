@@ -38,8 +38,7 @@ final class TraysOutcome {
     }
 
     private @Nullable Uniformity last() {
-        List<TrayTestResult> tests = form.model().assessment().trays().tests();
-        return tests.isEmpty() ? null : tests.get(tests.size() - 1).evenness();
+        return form.model().assessment().trays().lastEvenness();
     }
 
     Node result() {

@@ -50,12 +50,10 @@ final class TraysStep implements StepView {
 
     @Override
     public String result() {
-        TraysResult trays = form.model().assessment().trays();
-        if (trays.tests().isEmpty()) {
-            return "";
-        }
-        Uniformity last = trays.tests().get(trays.tests().size() - 1).evenness();
-        return form.words().text("trays.cvShort", Arg.number(last.cvPercent(), 0, Unit.PERCENT));
+        Uniformity last = form.model().assessment().trays().lastEvenness();
+        return last == null
+                ? ""
+                : form.words().text("trays.cvShort", Arg.number(last.cvPercent(), 0, Unit.PERCENT));
     }
 
     @Override
