@@ -138,12 +138,12 @@ final class CardStep implements StepView {
 
     /** What keeps this setup from a card: all that stops, then all that is missing, in the order of the steps. */
     static List<Finding> open(Assessment assessment) {
-        Set<String> seen = new LinkedHashSet<>();
+        Set<String> named = new LinkedHashSet<>();
         List<Finding> open = new ArrayList<>();
         for (boolean stops : new boolean[] {true, false}) {
             for (Finding finding : assessment.findings()) {
                 boolean wanted = stops ? finding.severity() == Severity.STOP : finding.severity() == Severity.MISSING;
-                if (wanted && seen.add(finding.step() + finding.key() + finding.args())) {
+                if (wanted && named.add(finding.step() + finding.key() + finding.args())) {
                     open.add(finding);
                 }
             }

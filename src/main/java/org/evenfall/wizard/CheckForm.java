@@ -17,14 +17,14 @@ final class CheckForm {
     private final Form form;
     private final WizardContext context;
     private final CardWork work;
-    private final VBox told = new VBox();
+    private final VBox answer = new VBox();
     private final VBox known = new VBox();
 
     CheckForm(Form form, WizardContext context, CardWork work) {
         this.form = form;
         this.context = context;
         this.work = work;
-        told.getStyleClass().add("attempts");
+        answer.getStyleClass().add("attempts");
         known.getStyleClass().add("attempts");
     }
 
@@ -36,11 +36,11 @@ final class CheckForm {
                         .ifPresent(
                                 card -> work.verify(card, result -> result.ifPresentOrElse(this::show, this::broken))));
         list();
-        return form.group("check.title", form.sentence("check.how"), form.row(check), told, known);
+        return form.group("check.title", form.sentence("check.how"), form.row(check), answer, known);
     }
 
     private void broken() {
-        told.getChildren().setAll(line("figure-line", form.words().text("check.broken")));
+        answer.getChildren().setAll(line("figure-line", form.words().text("check.broken")));
     }
 
     private void show(VerifyResult result) {
@@ -52,11 +52,11 @@ final class CheckForm {
             lines.add(form.button(
                     "check.remember",
                     () -> work.keys(keys -> keys.remember(result.keyCode(), result.keyName()), status -> {
-                        told.getChildren().clear();
+                        answer.getChildren().clear();
                         list();
                     })));
         }
-        told.getChildren().setAll(lines);
+        answer.getChildren().setAll(lines);
     }
 
     private Label line(String style, String text) {

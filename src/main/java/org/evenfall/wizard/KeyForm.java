@@ -24,7 +24,7 @@ final class KeyForm {
     private final VBox unlock = new VBox();
     private final VBox manage = new VBox();
 
-    /** @param changed told when another key signs from now on */
+    /** @param changed called when another key signs from now on */
     KeyForm(Form form, WizardContext context, CardWork work, Runnable changed) {
         this.form = form;
         this.context = context;
@@ -36,7 +36,7 @@ final class KeyForm {
         }
         state.setId("key.state");
         trouble.setId("key.trouble");
-        told("");
+        showTrouble("");
     }
 
     Node node() {
@@ -74,7 +74,7 @@ final class KeyForm {
         node.setVisible(there);
     }
 
-    private void told(String sentence) {
+    private void showTrouble(String sentence) {
         trouble.setText(sentence);
         shown(trouble, !sentence.isEmpty());
     }
@@ -92,7 +92,7 @@ final class KeyForm {
         Disclosure[] whole = new Disclosure[1];
         Button close = form.button("key.protect", () -> {
             if (!first.getText().equals(again.getText())) {
-                told(form.words().text("key.differ"));
+                showTrouble(form.words().text("key.differ"));
                 return;
             }
             char[] fresh = taken(first);
@@ -145,7 +145,7 @@ final class KeyForm {
     }
 
     private void with(CardWork.KeyWork keyWork) {
-        told("");
+        showTrouble("");
         work.keys(keyWork, status -> {
             show(status);
             changed.run();

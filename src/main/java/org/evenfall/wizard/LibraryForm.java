@@ -63,13 +63,13 @@ final class LibraryForm {
         search.setPrefColumnCount(24);
         search.setMinWidth(Region.USE_PREF_SIZE);
         order.setMinWidth(Region.USE_PREF_SIZE);
-        search.textProperty().addListener((seen, old, text) -> refresh());
+        search.textProperty().addListener((property, old, text) -> refresh());
         order.setId("library.order");
         order.getItems().setAll(LibraryOrder.values());
         order.setConverter(Choices.converter(form.words()::choice));
         order.setAccessibleText(form.words().text("library.order"));
         order.setValue(LibraryOrder.AS_ENTERED);
-        order.valueProperty().addListener((seen, old, how) -> refresh());
+        order.valueProperty().addListener((property, old, how) -> refresh());
         list.setId(LIBRARY.pointer());
         list.getStyleClass().add("rows");
         deleted.getStyleClass().add("closer");
@@ -113,15 +113,15 @@ final class LibraryForm {
         for (int row = 0; row < Math.min(LISTED, places.size()); row++) {
             line(row, places.get(row), library.get(places.get(row)));
         }
-        String told = library.isEmpty()
+        String sentence = library.isEmpty()
                 ? form.words().text("library.empty")
                 : places.isEmpty()
                         ? form.words().text("library.none")
                         : places.size() > LISTED
                                 ? form.words().text("library.more", Arg.count(places.size() - LISTED))
                                 : "";
-        if (!told.isEmpty()) {
-            Label label = new Label(told);
+        if (!sentence.isEmpty()) {
+            Label label = new Label(sentence);
             label.setWrapText(true);
             list.add(label, 0, LISTED, 5, 1);
         }
@@ -179,13 +179,13 @@ final class LibraryForm {
             return LIBRARY.set(setup, rest);
         });
         Setup after = form.model().setup();
-        Label told = new Label(form.words().text("library.deleted", Arg.text(entry.name())));
+        Label sentence = new Label(form.words().text("library.deleted", Arg.text(entry.name())));
         Button undo = form.button("library.undo", () -> {
             // only this deletion comes back, whatever was typed since
             form.model().change(setup -> Objects.equals(setup, after) ? before : back(setup, place, entry));
             deleted.getChildren().clear();
         });
-        deleted.getChildren().setAll(told, undo);
+        deleted.getChildren().setAll(sentence, undo);
         undo.requestFocus();
     }
 

@@ -20,7 +20,7 @@ import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.picture.StartPicture;
 
-/** Step 0: begin, go on or look again; the job and the machine. */
+/** Step 0: begin, go on or open again; the job and the machine. */
 final class StartStep implements StepView {
 
     private final Form form;
@@ -81,7 +81,7 @@ final class StartStep implements StepView {
         return form.group("start.begin", buttons, form.sentence("start.saves"));
     }
 
-    /** Coming back: what changed re-opens exactly what it makes worthless. Shown from the second revision on. */
+    /** Coming back: what changed opens again exactly what it makes void. Shown from the second revision on. */
     private Node changed() {
         FlowPane buttons = form.row(Arrays.stream(Revisions.Change.values())
                 .map(change -> form.button(

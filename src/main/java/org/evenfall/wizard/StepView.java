@@ -20,6 +20,6 @@ interface StepView {
     /** One line of result for the rail, or empty. */
     String result();
 
-    /** Told when the step comes to the front. */
+    /** Called when the step comes to the front. */
     default void shown() {}
 }

@@ -19,7 +19,7 @@ import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.RepeatedPart;
 import org.evenfall.wizard.form.VisibleWhen;
 
-/** Step 6, while testing: every test with how the machine stood and what the trays caught. */
+/** Step 6, while testing: every test with the settings of the machine and the catches. */
 final class TrayTestForm {
 
     private static final EntryPath<List<TrayTestEntry>> TESTS = TrayPaths.TESTS.path();

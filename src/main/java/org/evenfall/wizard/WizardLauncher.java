@@ -66,7 +66,7 @@ public final class WizardLauncher {
                 && environment.getOrDefault("WAYLAND_DISPLAY", "").isBlank()) {
             return Optional.of(context.words().text("window.noDisplay"));
         }
-        JAVAFX.setFilter(told -> !String.valueOf(told.getMessage()).startsWith("Unsupported JavaFX configuration"));
+        JAVAFX.setFilter(record -> !String.valueOf(record.getMessage()).startsWith("Unsupported JavaFX configuration"));
         CountDownLatch closed = new CountDownLatch(1);
         AtomicReference<String> problem = new AtomicReference<>("");
         try {
@@ -80,7 +80,7 @@ public final class WizardLauncher {
             Thread.currentThread().interrupt();
         }
         Platform.exit();
-        return Optional.ofNullable(problem.get()).filter(told -> !told.isEmpty());
+        return Optional.ofNullable(problem.get()).filter(sentence -> !sentence.isEmpty());
     }
 
     private void start(Optional<Path> file, CountDownLatch closed, AtomicReference<String> problem) {
@@ -108,7 +108,7 @@ public final class WizardLauncher {
                             Desktop.getDesktop().open(there.toFile());
                         }
                     } catch (IOException | UnsupportedOperationException noViewer) {
-                        // told already by its path
+                        // its path is at the foot of the window already
                     }
                 },
                 "evenfall-viewer");

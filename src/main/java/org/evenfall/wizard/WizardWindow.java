@@ -3,6 +3,8 @@ package org.evenfall.wizard;
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javafx.application.Application;
@@ -117,11 +119,14 @@ final class WizardWindow {
     private void applyTheme() {
         Application.setUserAgentStylesheet(
                 dark ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet());
-        shell.getStyleClass().removeAll("dark", "light", "projector");
-        shell.getStyleClass().add(dark ? "dark" : "light");
+        // in one change: without a theme the colours of the style sheet have no value
+        List<String> classes = new ArrayList<>(shell.getStyleClass());
+        classes.removeAll(List.of("dark", "light", "projector"));
+        classes.add(dark ? "dark" : "light");
         if (projector) {
-            shell.getStyleClass().add("projector");
+            classes.add("projector");
         }
+        shell.getStyleClass().setAll(classes);
         shell.requestLayout();
     }
 }

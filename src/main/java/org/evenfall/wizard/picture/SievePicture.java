@@ -9,6 +9,7 @@ import org.evenfall.granule.PublishedBand;
 import org.evenfall.granule.SieveResult;
 import org.evenfall.granule.SizeCurve;
 import org.evenfall.quantity.Unit;
+import org.evenfall.setup.SieveCurve;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -52,7 +53,7 @@ public final class SievePicture extends Picture {
         double em = brush.em();
         double coarsest = result.aperturesMm().get(result.aperturesMm().size() - 1);
         double end = Math.ceil(2 * Math.max(coarsest * 1.2, 1.2 * result.d84Mm())) / 2;
-        List<SizeCurve.Point> curve = SizeCurve.of(result.distribution(), end / 1000, end, CURVE_POINTS);
+        List<SizeCurve.Point> curve = SieveCurve.of(result, end, CURVE_POINTS);
         double bars = 0;
         for (int i = 0; i < result.sharesPercent().size(); i++) {
             bars = Math.max(bars, result.sharesPercent().get(i) / (right(result, i, end) - left(result, i)));
