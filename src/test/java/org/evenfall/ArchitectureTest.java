@@ -41,7 +41,7 @@ class ArchitectureTest {
     };
 
     @ArchTest
-    static final ArchRule floorsStandOnEachOther = layeredArchitecture()
+    static final ArchRule floorsUseOnlyFloorsBelow = layeredArchitecture()
             .consideringOnlyDependenciesInLayers()
             .layer("words")
             .definedBy("org.evenfall.quantity..", "org.evenfall.finding..")

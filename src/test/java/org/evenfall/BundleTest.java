@@ -92,7 +92,7 @@ class BundleTest {
         Set<String> rooms = keys.stream()
                 .map(key -> key.substring(0, key.indexOf('.')))
                 .collect(Collectors.toCollection(TreeSet::new));
-        // the names of nodes look like keys and are none
+        // the names of nodes have the form of keys and are none
         String sources = sources().replaceAll("setId\\(\"[^\"]*\"", "");
         assertThat(literals(sources).stream()
                         .filter(literal -> KEY.matcher(literal).matches()

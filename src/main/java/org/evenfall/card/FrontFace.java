@@ -70,9 +70,9 @@ final class FrontFace {
     }
 
     private static double heading(Pen pen, Face face, CardContent.Heading heading) throws IOException {
-        double besideHole = face.innerWidth() - 1.5 * Face.HOLE;
+        double rightOfHole = face.innerWidth() - 1.5 * Face.HOLE;
         double y = pen.marked(
-                StandardStructureTypes.H1, TextStyle.TITLE, face.left(), face.top(), besideHole, heading.title());
+                StandardStructureTypes.H1, TextStyle.TITLE, face.left(), face.top(), rightOfHole, heading.title());
         for (String line : heading.lines()) {
             y = pen.marked(StandardStructureTypes.P, LABEL, face.left(), y, face.innerWidth(), line);
         }

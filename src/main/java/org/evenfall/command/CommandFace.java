@@ -57,7 +57,7 @@ public final class CommandFace implements Runnable {
             return WRONG;
         });
         line.setExecutionExceptionHandler((problem, command, result) -> {
-            context.err().println(told(problem));
+            context.err().println(message(problem));
             context.err().flush();
             return WRONG;
         });
@@ -79,7 +79,7 @@ public final class CommandFace implements Runnable {
     }
 
     /** What a file problem says of itself; anything else by its kind, in one line. */
-    private static String told(Exception problem) {
+    private static String message(Exception problem) {
         if (problem instanceof InputFileException
                 || problem instanceof CardFileException
                 || problem instanceof CommandException) {

@@ -101,16 +101,16 @@ final class FlightCommand implements Callable<Integer> {
         OptionRange.within(spec, "--wind-m-s", windMPerS, -40, 40);
         OptionRange.within(spec, "--gravity-m-s2", gravityMPerS2, 0.1, 30);
         OptionRange.within(spec, "--wind-across-m-s", windAcrossMPerS, -40, 40);
-        FlightTool.Surroundings surroundings = new FlightTool.Surroundings(windMPerS, windAcrossMPerS, gravityMPerS2);
+        FlightTool.Conditions conditions = new FlightTool.Conditions(windMPerS, windAcrossMPerS, gravityMPerS2);
         Landing landing = constant
-                ? FlightTool.flyWithConstantDrag(OptionRange.within(spec, "--drag-per-m", dragPerM, 0, 100), launch, surroundings)
+                ? FlightTool.flyWithConstantDrag(OptionRange.within(spec, "--drag-per-m", dragPerM, 0, 100), launch, conditions)
                 : FlightTool.fly(
                         new Granule(
                                 OptionRange.within(spec, "--diameter-mm", diameterMm, 0.1, 20),
                                 OptionRange.within(spec, "--density-kg-m3", densityKgPerM3, 200, 5000),
                                 OptionRange.within(spec, "--shape-factor", shapeFactor, 0.5, 5)),
                         launch,
-                        surroundings);
+                        conditions);
         ObjectNode result = (ObjectNode) new ResultJson(context).tree(landing);
         if (windAcrossMPerS == 0) {
             // without wind across nothing carries it aside

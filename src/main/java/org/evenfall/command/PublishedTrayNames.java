@@ -7,10 +7,12 @@ import com.fasterxml.jackson.annotation.JsonValue;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.List;
 import org.evenfall.quantity.Interval;
+import org.evenfall.setup.SinglePassTest;
 import org.evenfall.trays.CatchSummary;
 import org.evenfall.trays.CvEstimate;
 import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.LimitProbabilities;
+import org.evenfall.trays.OverlapResult;
 import org.evenfall.trays.RegionContrasts;
 import org.evenfall.trays.ShapeFit;
 import org.evenfall.trays.ShapeKind;
@@ -31,7 +33,8 @@ final class PublishedTrayNames {
                 .addMixIn(CatchSummary.class, CatchSummaryKeys.class)
                 .addMixIn(CvEstimate.class, CvEstimateKeys.class)
                 .addMixIn(LimitProbabilities.class, LimitProbabilitiesKeys.class)
-                .addMixIn(ShapeFit.class, ShapeFitKeys.class);
+                .addMixIn(ShapeFit.class, ShapeFitKeys.class)
+                .addMixIn(SinglePassTest.class, SinglePassTestKeys.class);
     }
 
     /** {@link SpreadShape}. */
@@ -120,5 +123,11 @@ final class PublishedTrayNames {
 
         @JsonProperty("shapePercent")
         List<Double> significantPercent();
+    }
+
+    /** {@link SinglePassTest}. */
+    interface SinglePassTestKeys {
+        @JsonProperty("laid")
+        OverlapResult overlap();
     }
 }

@@ -39,11 +39,11 @@ final class SetupInputs {
                 context.out().println(text(context, answer.json()));
             } catch (InputFileException problem) {
                 worst = CommandFace.WRONG;
-                ObjectNode told = context.json().mapper().createObjectNode();
-                told.put("error", problem.problem());
-                told.put("pointer", problem.place());
-                told.put("line", number);
-                context.out().println(text(context, told));
+                ObjectNode answer = context.json().mapper().createObjectNode();
+                answer.put("error", problem.problem());
+                answer.put("pointer", problem.place());
+                answer.put("line", number);
+                context.out().println(text(context, answer));
             }
             context.out().flush();
         }

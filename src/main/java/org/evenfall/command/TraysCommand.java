@@ -9,7 +9,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 
-/** Trays before and beside the wizard: the plan of a test, the long line of one pass, two tests side by side. */
+/** Tray tests without the wizard: the plan of a test, the line of one pass, two tests compared. */
 @Command(
         name = "trays",
         mixinStandardHelpOptions = true,
@@ -32,7 +32,7 @@ final class TraysCommand implements Runnable {
         throw new ParameterException(spec.commandLine(), "say plan, overlap or compare");
     }
 
-    /** How the passes follow each other, as it is said on the command line. */
+    /** How the passes follow each other, as it is written on the command line. */
     static final class Driving implements ITypeConverter<DrivingPattern> {
 
         static final String BACK_AND_FORTH = "back-and-forth";

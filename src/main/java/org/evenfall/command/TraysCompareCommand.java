@@ -15,11 +15,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** The last tray tests of two setups beside each other. */
+/** The last tray tests of two setups compared. */
 @Command(
         name = "compare",
         mixinStandardHelpOptions = true,
-        description = "The last tray tests of two setups beside each other: two machines, two years.")
+        description = "The last tray tests of two setups compared: two machines, two years.")
 final class TraysCompareCommand implements Callable<Integer> {
 
     private final CommandContext context;

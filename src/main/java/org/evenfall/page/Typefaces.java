@@ -47,7 +47,7 @@ public final class Typefaces {
     private final PDDocument document;
     private final Map<String, Loaded> loaded = new LinkedHashMap<>();
 
-    /** Widths of letters that were measured already: the library looks each one up in several tables. */
+    /** Widths of letters that were measured already: the library searches several tables for each. */
     private final IdentityHashMap<PDType0Font, Map<Integer, Float>> widths = new IdentityHashMap<>();
 
     Typefaces(PDDocument document) {

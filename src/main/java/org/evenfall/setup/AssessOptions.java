@@ -7,14 +7,14 @@ import org.evenfall.reference.ProgressMonitor;
  *
  * @param seed seed of the simulated repeats
  * @param redraws how many times the measurements are redone, at least 1
- * @param watch looks on and may end the simulation early
+ * @param watch follows the simulation and may end it early
  */
 public record AssessOptions(long seed, int redraws, ProgressMonitor watch) {
 
     /** The same for everyone, so that the same setup gives the same figures. */
     public static final AssessOptions USUAL = new AssessOptions(20270401, 400, ProgressMonitor.NONE);
 
-    /** The usual with more simulated repeats and somebody looking on. */
+    /** The usual with more simulated repeats and a monitor. */
     public static AssessOptions closer(int redraws, ProgressMonitor watch) {
         return new AssessOptions(USUAL.seed(), redraws, watch);
     }

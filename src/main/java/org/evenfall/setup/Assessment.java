@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Everything that follows from one setup, each step with its result.
  *
- * @param states how each step stands
+ * @param states state of each step
  * @param machine the machine as read
  * @param tramlineWidthM tramline width
  * @param product step 1

@@ -10,7 +10,7 @@ import org.evenfall.quantity.NumberText;
 import org.evenfall.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 
-/** Asks back a catch that looks like a typing error: two digits swapped, or one order of magnitude. It counts all the same. */
+/** Asks back a catch that may be a typing error: two digits swapped, or one order of magnitude. It counts all the same. */
 final class CatchSlips {
 
     /** Assumption: a catch this many times the median, or this small a part of it, is asked back. */

@@ -5,16 +5,16 @@ import org.evenfall.flight.WidthScan;
 import org.evenfall.trays.OverlapResult;
 
 /**
- * The long line under one pass, laid over itself by arithmetic.
+ * One pass over a line of trays, overlapped with its neighbours by arithmetic.
  *
- * @param laid at the tramline width
+ * @param overlap at the tramline width
  * @param atMost10 working widths with a CV of at most 10 %, m
  * @param atMost15 at most 15 %, m
  * @param positionsM trays of the line, m, from left to right
  * @param amountsG what they caught, g
  */
 public record SinglePassTest(
-        OverlapResult laid,
+        OverlapResult overlap,
         List<WidthScan.Interval> atMost10,
         List<WidthScan.Interval> atMost15,
         List<Double> positionsM,

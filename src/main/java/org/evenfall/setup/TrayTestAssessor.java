@@ -18,7 +18,7 @@ import org.evenfall.trays.Uniformity;
 import org.evenfall.trays.UniformityCalculator;
 import org.jspecify.annotations.Nullable;
 
-/** Step 6: how even one tray test is, and what looks odd in it. */
+/** Step 6: how even one tray test is, and what is doubtful in it. */
 final class TrayTestAssessor {
 
     private final ReadSetup read;

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param layout null without a tramline width
  * @param plan null without rate, product or tray
  * @param tests tests that can be read, oldest first
- * @param comparisons each test beside the one before it, oldest first
+ * @param comparisons each test compared with the one before it, oldest first
  * @param loss what the unevenness of the last test costs a cereal crop; null without a test
  * @param advice null while nothing can be advised
  * @param line the long line under one pass; null while there is none

@@ -72,18 +72,18 @@ final class SinglePassForm {
             return figures;
         }
         Sentences words = form.words();
-        if (line.laid().cvPercent() != null) {
+        if (line.overlap().cvPercent() != null) {
             figures.add(new FigureRow.Figure(
-                    words.text("trays.line.at", Arg.number(line.laid().width(), 0, Unit.M)),
-                    words.text("trays.cvShort", Arg.number(line.laid().cvPercent(), 0, Unit.PERCENT))));
+                    words.text("trays.line.at", Arg.number(line.overlap().width(), 0, Unit.M)),
+                    words.text("trays.cvShort", Arg.number(line.overlap().cvPercent(), 0, Unit.PERCENT))));
         }
         figures.add(new FigureRow.Figure(words.text("trays.line.ten"), widths(line.atMost10())));
         figures.add(new FigureRow.Figure(words.text("trays.line.fifteen"), widths(line.atMost15())));
-        if (line.laid().halfRateWidth() != null) {
+        if (line.overlap().halfRateWidth() != null) {
             figures.add(new FigureRow.Figure(
-                    words.text("trays.line.half"), words.number(line.laid().halfRateWidth(), 0, Unit.M)));
+                    words.text("trays.line.half"), words.number(line.overlap().halfRateWidth(), 0, Unit.M)));
         }
-        double lean = line.laid().leftRightPercent();
+        double lean = line.overlap().leftRightPercent();
         figures.add(new FigureRow.Figure(
                 words.text("trays.figure.sides"),
                 Math.abs(lean) < 0.5

@@ -49,9 +49,9 @@ public class FlightBenchmark {
         double[] exact = cases.stream()
                 .mapToDouble(one -> SeededFlights.independent(one, 1e-12))
                 .toArray();
-        double ours = 0;
+        double ownError = 0;
         for (int i = 0; i < exact.length; i++) {
-            ours = Math.max(ours, Math.abs(own(cases.get(i)) / exact[i] - 1));
+            ownError = Math.max(ownError, Math.abs(own(cases.get(i)) / exact[i] - 1));
         }
         for (double tolerance = 1e-3; tolerance > 1e-12; tolerance /= 2) {
             double worst = 0;
@@ -62,7 +62,7 @@ public class FlightBenchmark {
                 System.out.printf(
                         Locale.ROOT,
                         "own worst error %.1e; DormandPrince853 at tolerance %.1e: worst error %.1e%n",
-                        ours,
+                        ownError,
                         tolerance,
                         worst);
                 return tolerance;

@@ -106,7 +106,7 @@ class CommandFaceTest {
     }
 
     @Test
-    void aMissingEntryIsToldWithItsPlaceAndNoCardIsWritten() throws Exception {
+    void aMissingEntryIsReportedWithItsPlaceAndNoCardIsWritten() throws Exception {
         Path before = Files.writeString(folder.resolve("card.pdf"), "an earlier card");
         Path open = Files.writeString(
                 folder.resolve("open.json"), Files.readString(Path.of(DEMO)).replace("\"A. Marlow\"", "\"\""));
@@ -334,19 +334,19 @@ class CommandFaceTest {
                 "trays overlap line.csv --width 24 --driving round-and-round|line 3, column amount|\"x\" is not a number",
                 "nonsense|evenfall|nonsense"
             })
-    void everyErrorIsOneClearLine(String call, String place, String told) throws Exception {
+    void everyErrorIsOneClearLine(String call, String place, String problem) throws Exception {
         Files.writeString(folder.resolve("bad.json"), "{bad");
         Files.writeString(folder.resolve("line.csv"), "position,amount\n-3,1\n0,x\n3,1\n");
         Files.writeString(folder.resolve("version.json"), "{\"evenfall\":7}");
         Files.writeString(folder.resolve("word.json"), "{\"evenfall\":1,\"start\":{\"drivingPattern\":\"UP\"}}");
         assertThat(run(call.split(" "))).isEqualTo(2);
         assertThat(err.toString().lines()).as(err.toString()).hasSize(1);
-        assertThat(err.toString()).contains(place).contains(told).doesNotContain("\tat ");
+        assertThat(err.toString()).contains(place).contains(problem).doesNotContain("\tat ");
         assertThat(folder.resolve("c.pdf")).doesNotExist();
     }
 
     @Test
-    void whatCannotBeWrittenIsToldAndNothingIsOverwritten() throws Exception {
+    void whatCannotBeWrittenIsReportedAndNothingIsOverwritten() throws Exception {
         Path blocked = Files.writeString(folder.resolve("blocked"), "a file, not a folder");
         assertThat(run("card", DEMO, "--out", blocked.resolve("card.pdf").toString()))
                 .isEqualTo(2);
@@ -356,7 +356,7 @@ class CommandFaceTest {
 
     /** The published one-direction overlap (spreval, see the overlap table of the tests), through the command. */
     @Test
-    void oneLongPassIsLaidOverItself() throws Exception {
+    void aSinglePassIsOverlapped() throws Exception {
         Path line = Files.writeString(
                 folder.resolve("line.csv"),
                 "position,amount\n25,.03\n-35,.10\n-25,.21\n-15,.24\n-5,.28\n5,.23\n15,.21\n");

@@ -100,7 +100,7 @@ class OptionRangeTest {
     }
 
     @Test
-    void withoutWindAcrossNothingIsSaidOfIt() {
+    void withoutWindAcrossNothingIsReportedOfIt() {
         assertThat(run(FLIGHT + " --json", new StringWriter())).isZero();
         StringWriter calm = new StringWriter();
         run(FLIGHT, calm);

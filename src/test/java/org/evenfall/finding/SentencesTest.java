@@ -36,7 +36,7 @@ class SentencesTest {
     }
 
     @Test
-    void aMissingSentenceIsSeenAndNothingFails() {
+    void aMissingSentenceShowsItsKeyAndNothingFails() {
         assertThat(new Sentences(BUNDLE, Locale.ENGLISH).text("no.such.key")).isEqualTo("no.such.key");
     }
 
@@ -57,7 +57,7 @@ class SentencesTest {
     }
 
     @Test
-    void noKeyStandsTwiceInTheBundle() throws Exception {
+    void noKeyOccursTwiceInTheBundle() throws Exception {
         Set<Object> keys = new HashSet<>();
         Set<Object> twice = new HashSet<>();
         Properties counting = new Properties() {

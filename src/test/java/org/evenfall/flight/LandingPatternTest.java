@@ -269,7 +269,7 @@ class LandingPatternTest {
         assertThat(pass(fans, 3, 3.1, 0).calm()).isFalse();
         assertThat(pass(fans, 3, 3, 0.1).calm()).isFalse();
         assertThat(pass(fans, 3, 5, 0).airAlongMPerS()).isEqualTo(2);
-        // driving with the wind is the same as standing in calm air
+        // driving with the wind is the same as no motion in calm air
         SpreadPattern with = LandingPattern.of(UREA, 1340, pass(fans, 3, 3, 0));
         SpreadPattern calm = LandingPattern.of(UREA, 1340, pass(fans, 0, 0, 0));
         assertThat(with.amounts()).isEqualTo(calm.amounts());

@@ -90,7 +90,7 @@ class AssessorTest {
                         .get(1)
                         .evenness()
                         .cvPercent());
-        // a slip among them is told at its place and nothing is guessed
+        // a slip among them is reported at its place and nothing is guessed
         Assessment slip = Assessor.assess(caught(demo, "5+x", "17", "18", "18", "16", "17", "15"));
         assertThat(slip.findings()).anyMatch(finding -> finding.field().endsWith("/catches/0"));
     }
@@ -179,7 +179,7 @@ class AssessorTest {
             SetupFile file;
             try {
                 file = JSON.read(changed.toString(), "mutated");
-            } catch (InputFileException told) {
+            } catch (InputFileException refused) {
                 continue;
             }
             String text = changed.toString();

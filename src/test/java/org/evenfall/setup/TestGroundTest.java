@@ -33,7 +33,7 @@ class TestGroundTest {
         return new EnteredQuantity(metresPerSecond, Unit.M_PER_S);
     }
 
-    private static List<Finding> told(Setup setup, String key) {
+    private static List<Finding> findings(Setup setup, String key) {
         return Assessor.assess(setup).findings().stream()
                 .filter(finding -> finding.key().equals(key))
                 .toList();
@@ -42,12 +42,12 @@ class TestGroundTest {
     @Test
     void tooMuchWindStopsATestStillToBeDriven() {
         Setup before = demo.withTrays(demo.trays().withTests(List.of()).withWind(wind("4.5")));
-        assertThat(told(before, "trays.windStop"))
+        assertThat(findings(before, "trays.windStop"))
                 .singleElement()
                 .extracting(Finding::severity)
                 .isEqualTo(Severity.STOP);
         Setup after = demo.withTrays(demo.trays().withWind(wind("4.5")));
-        assertThat(told(after, "trays.windStop"))
+        assertThat(findings(after, "trays.windStop"))
                 .singleElement()
                 .extracting(Finding::severity)
                 .isEqualTo(Severity.NOTE);
@@ -59,11 +59,11 @@ class TestGroundTest {
         List<TrayTestEntry> tests = new ArrayList<>(demo.trays().tests());
         tests.set(1, tests.get(1).withWind(wind("4.5")));
         Setup windy = demo.withTrays(demo.trays().withTests(tests));
-        assertThat(told(windy, "trays.drivenInWind")).hasSize(1);
-        assertThat(told(demo, "trays.drivenInWind")).isEmpty();
+        assertThat(findings(windy, "trays.drivenInWind")).hasSize(1);
+        assertThat(findings(demo, "trays.drivenInWind")).isEmpty();
         // the owner's own limit counts
         Setup own = windy.withTrays(windy.trays().withWindLimits(WindLimitEntries.EMPTY.withStop(wind("5"))));
-        assertThat(told(own, "trays.drivenInWind")).isEmpty();
+        assertThat(findings(own, "trays.drivenInWind")).isEmpty();
     }
 
     @Test
@@ -71,17 +71,17 @@ class TestGroundTest {
         Setup odd = demo.withTrays(demo.trays()
                 .withWind(wind("2.5"))
                 .withWindLimits(WindLimitEntries.EMPTY.withNote(wind("4")).withWarn(wind("3"))));
-        assertThat(told(odd, "trays.windLimitsRise")).hasSize(1);
-        assertThat(told(odd, "trays.windNote")).hasSize(1);
+        assertThat(findings(odd, "trays.windLimitsRise")).hasSize(1);
+        assertThat(findings(odd, "trays.windNote")).hasSize(1);
     }
 
     @Test
     void aRepeatIsKnownAsOneAndAChangeIsWeighed() {
-        assertThat(told(demo, "trays.against")).hasSize(1);
+        assertThat(findings(demo, "trays.against")).hasSize(1);
         List<TrayTestEntry> tests = new ArrayList<>(demo.trays().tests());
         TrayTestEntry last = tests.get(1);
         tests.add(last);
-        assertThat(told(demo.withTrays(demo.trays().withTests(tests)), "trays.repeatsWell"))
+        assertThat(findings(demo.withTrays(demo.trays().withTests(tests)), "trays.repeatsWell"))
                 .hasSize(1);
         tests.set(
                 2,
@@ -93,7 +93,7 @@ class TestGroundTest {
                         new EnteredQuantity("12", Unit.G),
                         new EnteredQuantity("24", Unit.G),
                         new EnteredQuantity("13", Unit.G))));
-        assertThat(told(demo.withTrays(demo.trays().withTests(tests)), "trays.repeatsBadly"))
+        assertThat(findings(demo.withTrays(demo.trays().withTests(tests)), "trays.repeatsBadly"))
                 .hasSize(1);
     }
 
@@ -107,11 +107,11 @@ class TestGroundTest {
     }
 
     @Test
-    void aSieveWithoutApertureIsTold() {
+    void aSieveWithoutApertureIsReported() {
         List<EnteredQuantity> apertures = new ArrayList<>(demo.product().apertures());
         apertures.set(1, EnteredQuantity.EMPTY);
         Setup blank = demo.withProduct(demo.product().withApertures(apertures));
-        assertThat(told(blank, "product.apertureBlank"))
+        assertThat(findings(blank, "product.apertureBlank"))
                 .singleElement()
                 .extracting(Finding::field)
                 .isEqualTo("/product/apertures/1");

@@ -111,7 +111,7 @@ class LeverAdvisorTest {
 
     /** The end stop is on the other side, but no move is expected to help: quarter points alone. */
     @Test
-    void whereNoMoveHelpsItIsSaid() {
+    void whereNoMoveHelpsItIsReported() {
         Advice advice = advise(at(20, stated(18, 2, 0, 1, 9)));
         assertThat(advice.kind()).isEqualTo(AdviceKind.CANNOT_TELL_BETTER);
         assertThat(kinds(advice)).endsWith(AdviceReason.Kind.NO_BETTER);

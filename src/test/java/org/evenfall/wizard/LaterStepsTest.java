@@ -229,8 +229,8 @@ class LaterStepsTest {
         typing.typeOn("/trays/line/0/position", "-24", "-18", "-12", "-6", "0", "6", "12", "18", "24");
         typing.typeOn("/trays/line/0/amount", "0", "5", "10", "15", "20", "15", "10", "5", "0");
         var line = window.model().assessment().trays().line();
-        assertThat(line.laid().cvPercent()).isCloseTo(0, offset(1e-9));
-        assertThat(line.laid().halfRateWidth()).isCloseTo(24, offset(1e-9));
+        assertThat(line.overlap().cvPercent()).isCloseTo(0, offset(1e-9));
+        assertThat(line.overlap().halfRateWidth()).isCloseTo(24, offset(1e-9));
         assertThat(typing.words()).contains("Laid at 24 m", "24 m", "CV 0 %");
         typing.type("/trays/line/8/position", "18");
         assertThat(typing.words()).anyMatch(word -> word.startsWith("Two trays of the line stand at"));
@@ -238,7 +238,7 @@ class LaterStepsTest {
         // read as millilitres instead, the numbers stay and their unit fits
         typing.press("/trays/catchKind/VOLUME");
         assertThat(window.model().setup().trays().line().get(4).amount().text()).isEqualTo("20");
-        assertThat(window.model().assessment().trays().line().laid().halfRateWidth())
+        assertThat(window.model().assessment().trays().line().overlap().halfRateWidth())
                 .isCloseTo(24, offset(1e-9));
         typing.type("/trays/line/4/amount", "20.0");
         assertThat(window.model().assessment().findings())

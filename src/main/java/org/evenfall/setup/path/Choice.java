@@ -11,7 +11,7 @@ import java.util.List;
  */
 public final class Choice<R, E extends Enum<E>> extends Entry<R, E> {
 
-    /** Name of the constant that stands for no answer. */
+    /** Name of the constant for no answer. */
     private static final String UNANSWERED = "UNANSWERED";
 
     private final List<E> answers;

@@ -32,7 +32,7 @@ public final class MatchPaths {
                     MatchEntries::withStartWithoutReference)
             .neededByAssessment();
 
-    /** Go on to a tray test although this width looks out of reach. */
+    /** Go on to a tray test although this width seems out of reach. */
     public static final Choice<MatchEntries, YesNo> TRAY_TEST_ONLY = MATCH.choice(
             "trayTestOnly",
             "match.trayTestOnly",

@@ -9,7 +9,7 @@ public final class SettingsPaths {
     public static final Part<SettingsEntries> SETTINGS =
             MatchPaths.SETTINGS.or(MatchPaths.TESTED_SETTINGS).or(TrayPaths.TEST_SETTINGS);
 
-    /** Lever label to the number it stands at. */
+    /** Lever label to the number it is set to. */
     public static final QuantityMap<SettingsEntries> LEVERS =
             SETTINGS.byLever("levers", Ranges.LEVER_VALUE, SettingsEntries::levers, SettingsEntries::withLevers);
 

@@ -11,7 +11,7 @@ public final class StartPaths {
     /** The record of this step. */
     public static final Part<StartEntries> START = Part.top("start", Step.START, Setup::start, Setup::withStart);
 
-    /** Farm, as it shall stand on the card. */
+    /** Farm, as it is printed on the card. */
     public static final Text<StartEntries> FARM = START.text(
                     "farm", "start.farm", StartEntries::farm, StartEntries::withFarm)
             .needed("missing.farm");

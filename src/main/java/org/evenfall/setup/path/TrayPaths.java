@@ -28,7 +28,7 @@ public final class TrayPaths {
     public static final Quantity<TrayEntries> TRAY_WIDTH = TRAYS.quantity(
             "trayWidth", "trays.width", Ranges.TRAY_SIDE, TrayEntries::trayWidth, TrayEntries::withTrayWidth);
 
-    /** Number of trays, 7 unless told. */
+    /** Number of trays, 7 unless typed. */
     public static final Quantity<TrayEntries> TRAY_COUNT =
             TRAYS.quantity("trayCount", Ranges.TRAY_COUNT, TrayEntries::trayCount, TrayEntries::withTrayCount);
 
@@ -117,15 +117,15 @@ public final class TrayPaths {
     public static final Quantity<WheelEntries> TYRE =
             WHEELS.quantity("tyre", Ranges.TYRE, WheelEntries::tyre, WheelEntries::withTyre);
 
-    /** Above this a note, 2 m/s unless told. */
+    /** Above this a note, 2 m/s unless typed. */
     public static final Quantity<WindLimitEntries> WIND_NOTE = WIND_LIMITS.quantity(
             "note", "trays.windNoteAbove", Ranges.WIND_LIMIT, WindLimitEntries::note, WindLimitEntries::withNote);
 
-    /** Above this a warning, 3 m/s unless told. */
+    /** Above this a warning, 3 m/s unless typed. */
     public static final Quantity<WindLimitEntries> WIND_WARN = WIND_LIMITS.quantity(
             "warn", "trays.windWarnAbove", Ranges.WIND_LIMIT, WindLimitEntries::warn, WindLimitEntries::withWarn);
 
-    /** Above this no test, 4 m/s unless told. */
+    /** Above this no test, 4 m/s unless typed. */
     public static final Quantity<WindLimitEntries> WIND_STOP = WIND_LIMITS.quantity(
             "stop", "trays.windStopAbove", Ranges.WIND_LIMIT, WindLimitEntries::stop, WindLimitEntries::withStop);
 
@@ -133,7 +133,7 @@ public final class TrayPaths {
     public static final Text<TrayTestEntry> TEST_DATE =
             TESTS.row().text("date", "trays.date", TrayTestEntry::date, TrayTestEntry::withDate);
 
-    /** How the machine stood. */
+    /** How the machine was set. */
     public static final Part<SettingsEntries> TEST_SETTINGS =
             TESTS.row().part("settings", TrayTestEntry::settings, TrayTestEntry::withSettings);
 
@@ -182,7 +182,7 @@ public final class TrayPaths {
     public static final Text<TrayTestEntry> TEST_REMARK =
             TESTS.row().text("remark", "trays.remark", TrayTestEntry::remark, TrayTestEntry::withRemark);
 
-    /** Where it stands across the travel, m or ft, negative left. */
+    /** Position across the travel, m or ft, negative left. */
     public static final Quantity<SinglePassTrayEntry> LINE_POSITION = LINE.row()
             .quantity(
                     "position",

@@ -25,23 +25,23 @@ public final class FlightTool {
      * @param windAcrossMPerS wind to the right of the throw, m/s
      * @param gravityMPerS2 gravity, above 0
      */
-    public record Surroundings(double windAlongMPerS, double windAcrossMPerS, double gravityMPerS2) {}
+    public record Conditions(double windAlongMPerS, double windAcrossMPerS, double gravityMPerS2) {}
 
     /** Flight of a sphere in standard air. */
-    public static Landing fly(Granule granule, Launch launch, Surroundings around) {
+    public static Landing fly(Granule granule, Launch launch, Conditions conditions) {
         return Flight.fly(
                 granule,
                 launch,
-                around.windAlongMPerS(),
-                around.windAcrossMPerS(),
-                around.gravityMPerS2(),
+                conditions.windAlongMPerS(),
+                conditions.windAcrossMPerS(),
+                conditions.gravityMPerS2(),
                 Air.STANDARD);
     }
 
     /** Flight with a constant drag over the square of the speed, 1/m; 0 is a flight in vacuum. */
-    public static Landing flyWithConstantDrag(double dragPerM, Launch launch, Surroundings around) {
+    public static Landing flyWithConstantDrag(double dragPerM, Launch launch, Conditions conditions) {
         return Flight.fly(
-                speed -> dragPerM, launch, around.windAlongMPerS(), around.windAcrossMPerS(), around.gravityMPerS2());
+                speed -> dragPerM, launch, conditions.windAlongMPerS(), conditions.windAcrossMPerS(), conditions.gravityMPerS2());
     }
 
     /** How a granule leaves a vane; null when at this disc speed it stays where it falls. */

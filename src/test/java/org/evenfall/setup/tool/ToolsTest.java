@@ -23,7 +23,7 @@ class ToolsTest {
     @Test
     void aFlightInVacuumIsAParabola() {
         Landing landing =
-                FlightTool.flyWithConstantDrag(0, new Launch(20, 30, 0), new FlightTool.Surroundings(3, -2, G));
+                FlightTool.flyWithConstantDrag(0, new Launch(20, 30, 0), new FlightTool.Conditions(3, -2, G));
         assertThat(landing.landingM()).isCloseTo(20 * 20 * Math.sin(Math.toRadians(60)) / G, offset(0.01));
         assertThat(landing.acrossM()).isCloseTo(0, offset(0.01));
     }
@@ -32,9 +32,9 @@ class ToolsTest {
     void windAlongAndAcrossAreNotExchanged() {
         Granule granule = new Granule(3.2, 1325, 1);
         Launch launch = new Launch(30, 10, 1);
-        Landing calm = FlightTool.fly(granule, launch, new FlightTool.Surroundings(0, 0, G));
-        Landing along = FlightTool.fly(granule, launch, new FlightTool.Surroundings(4, 0, G));
-        Landing across = FlightTool.fly(granule, launch, new FlightTool.Surroundings(0, 4, G));
+        Landing calm = FlightTool.fly(granule, launch, new FlightTool.Conditions(0, 0, G));
+        Landing along = FlightTool.fly(granule, launch, new FlightTool.Conditions(4, 0, G));
+        Landing across = FlightTool.fly(granule, launch, new FlightTool.Conditions(0, 4, G));
         assertThat(along.landingM()).isGreaterThan(calm.landingM() + 1);
         assertThat(along.acrossM()).isCloseTo(0, offset(1e-9));
         assertThat(across.acrossM()).isGreaterThan(0.5);
