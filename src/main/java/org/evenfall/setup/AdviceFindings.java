@@ -11,8 +11,6 @@ import org.evenfall.trays.AdviceReason;
 /** The reasons of an advice as findings: key of the sentence, arguments and severity. */
 public final class AdviceFindings {
 
-    private static final String PREFIX = "trays.advice.";
-
     private AdviceFindings() {}
 
     /** One finding a reason, in order. */
@@ -22,37 +20,37 @@ public final class AdviceFindings {
 
     private static Finding of(AdviceReason reason) {
         return switch (reason.kind()) {
-            case DO_A_TEST -> note("doATest");
-            case WINDY -> warn("windy", Arg.number(number(reason, 0), 1, Unit.M_PER_S));
-            case POOLED -> note("pooled", Arg.count(Math.round(number(reason, 0))), percent(reason, 1));
-            case KEEP -> note("keep", percent(reason, 0), percent(reason, 1));
-            case JUST_UNDER -> note("justUnder", percent(reason, 0));
-            case NOISE -> warn("noise", percent(reason, 0));
+            case DO_A_TEST -> note("trays.advice.doATest");
+            case WINDY -> warn("trays.advice.windy", Arg.number(number(reason, 0), 1, Unit.M_PER_S));
+            case POOLED -> note("trays.advice.pooled", Arg.count(Math.round(number(reason, 0))), percent(reason, 1));
+            case KEEP -> note("trays.advice.keep", percent(reason, 0), percent(reason, 1));
+            case JUST_UNDER -> note("trays.advice.justUnder", percent(reason, 0));
+            case NOISE -> warn("trays.advice.noise", percent(reason, 0));
             case ONE_SIDE -> oneSide(number(reason, 0));
-            case LEVEL_FIRST -> note("level");
-            case PTO_FIRST -> note("pto");
-            case OUTLETS_FIRST -> note("outlets");
-            case NO_SHAPE -> note("noShape");
-            case CENTRE_HEAVY -> note("centreHeavy", percent(reason, 0));
-            case OVERLAP_HEAVY -> note("overlapHeavy", percent(reason, 0));
-            case QUARTERS_LIGHT -> note("quartersLight", percent(reason, 0));
-            case QUARTERS_HEAVY -> note("quartersHeavy", percent(reason, 0));
-            case NO_LEVER -> warn("noLever");
-            case END_STOP -> warn("endStop");
-            case NO_BETTER -> note("noBetter");
-            case DIRECTION -> warn("direction", Arg.text(reason.lever()));
-            case BACK -> note("back", percent(reason, 0));
-            case ONE_LEVER -> note("oneLever");
-            case TWO_LEVERS -> note("twoLevers");
-            case NOT_YET -> warn("notYet");
-            case THEN_AGAIN -> note("thenAgain");
+            case LEVEL_FIRST -> note("trays.advice.level");
+            case PTO_FIRST -> note("trays.advice.pto");
+            case OUTLETS_FIRST -> note("trays.advice.outlets");
+            case NO_SHAPE -> note("trays.advice.noShape");
+            case CENTRE_HEAVY -> note("trays.advice.centreHeavy", percent(reason, 0));
+            case OVERLAP_HEAVY -> note("trays.advice.overlapHeavy", percent(reason, 0));
+            case QUARTERS_LIGHT -> note("trays.advice.quartersLight", percent(reason, 0));
+            case QUARTERS_HEAVY -> note("trays.advice.quartersHeavy", percent(reason, 0));
+            case NO_LEVER -> warn("trays.advice.noLever");
+            case END_STOP -> warn("trays.advice.endStop");
+            case NO_BETTER -> note("trays.advice.noBetter");
+            case DIRECTION -> warn("trays.advice.direction", Arg.text(reason.lever()));
+            case BACK -> note("trays.advice.back", percent(reason, 0));
+            case ONE_LEVER -> note("trays.advice.oneLever");
+            case TWO_LEVERS -> note("trays.advice.twoLevers");
+            case NOT_YET -> warn("trays.advice.notYet");
+            case THEN_AGAIN -> note("trays.advice.thenAgain");
         };
     }
 
     /** @param leftRightPercent left less right, % of the mean: the side that gets less is named */
     private static Finding oneSide(double leftRightPercent) {
         return warn(
-                "oneSide",
+                "trays.advice.oneSide",
                 Arg.word(leftRightPercent < 0 ? "word.left" : "word.right"),
                 Arg.number(Math.abs(leftRightPercent), 0, Unit.PERCENT));
     }
@@ -66,10 +64,10 @@ public final class AdviceFindings {
     }
 
     private static Finding note(String key, Arg... args) {
-        return Finding.note(Step.TRAYS, PREFIX + key, args);
+        return Finding.note(Step.TRAYS, key, args);
     }
 
     private static Finding warn(String key, Arg... args) {
-        return Finding.warn(Step.TRAYS, PREFIX + key, args);
+        return Finding.warn(Step.TRAYS, key, args);
     }
 }
