@@ -7,6 +7,7 @@ import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import org.evenfall.finding.Step;
 import org.junit.jupiter.api.AfterAll;
@@ -81,12 +82,12 @@ class CellFindingsTest {
     private static List<String> below(Node cell) {
         for (Parent around = cell.getParent(); around != null; around = around.getParent()) {
             for (Node child : around.getChildrenUnmodifiable()) {
-                if (child.getStyleClass().contains("told")) {
-                    return child.lookupAll(".label").stream()
-                            .map(label -> ((Label) label)
-                                    .getText()
-                                    .replace('\u00a0', ' ')
-                                    .replace('\u2212', '-'))
+                Node box = child instanceof VBox holder && holder.getChildren().size() == 1
+                        ? holder.getChildren().get(0)
+                        : child;
+                if (box.getStyleClass().contains("told")) {
+                    return box.lookupAll(".label").stream()
+                            .map(label -> ((Label) label).getText().replace('\u00a0', ' ').replace('\u2212', '-'))
                             .toList();
                 }
             }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import javafx.beans.binding.Bindings;
+import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
 import javafx.scene.layout.Pane;
 
@@ -29,8 +29,14 @@ public final class Lines {
 
     /** The same; without items the pane takes no room on the page. */
     static <T, P extends Pane> P collapsing(Form form, P pane, Supplier<List<T>> items, Function<T, Node> line) {
-        pane.visibleProperty().bind(Bindings.isNotEmpty(pane.getChildren()));
-        pane.managedProperty().bind(pane.visibleProperty());
+        present(pane, false);
+        pane.getChildren().addListener((InvalidationListener)
+                change -> present(pane, !pane.getChildren().isEmpty()));
         return of(form, pane, items, line);
+    }
+
+    private static void present(Pane pane, boolean there) {
+        pane.setManaged(there);
+        pane.setVisible(there);
     }
 }
