@@ -98,8 +98,9 @@ final class MachineCheckStep implements StepView {
         int row = 0;
         for (CheckItem item : CheckItem.values()) {
             // by item, wherever in the list its answer is kept
-            EntryPath<CheckEntry> place =
-                    CHECK.then(item.name(), checks -> CheckAnswers.of(checks, item), CheckAnswers::with);
+            EntryPath<CheckEntry> place = CHECK.then(
+                            MachineCheckPaths.CHECKS.name(), checks -> checks, (old, checks) -> checks)
+                    .then(item.name(), checks -> CheckAnswers.of(checks, item), CheckAnswers::with);
             Label name = new Label(form.words().choice(item));
             name.setWrapText(true);
             grid.add(name, 0, row);

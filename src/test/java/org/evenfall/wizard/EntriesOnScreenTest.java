@@ -83,14 +83,14 @@ class EntriesOnScreenTest {
         }
     }
 
-    /** A check is found by its item, a value of each lever by the lever, everything else by its own pointer. */
+    /** A check is found by its item, a list by its own pointer or its first value, a value of each lever by the lever. */
     private static Stream<String> onScreen(String pointer) {
         String checks = MachineCheckPaths.CHECKS.pointer();
         if (pointer.startsWith(checks + "/")) {
             String part = pointer.substring(pointer.lastIndexOf('/'));
             return Stream.of(CheckItem.values()).map(item -> checks + "/" + item.name() + part);
         }
-        return Stream.of(pointer, pointer + "/outer~1~0vane");
+        return Stream.of(pointer, pointer + "/0", pointer + "/outer~1~0vane");
     }
 
     /** A pointer written out in the wizard would be a second place where an entry is named. */

@@ -22,7 +22,7 @@ public final class FigureRow extends FlowPane {
     /** @param figures the figures now; the row takes no room without any */
     public FigureRow(Form form, Supplier<List<Figure>> figures) {
         getStyleClass().add("figure-row");
-        Lines.of(form, this, figures, FigureRow::tile);
+        Lines.collapsing(form, this, figures, FigureRow::tile);
     }
 
     private static Node tile(Figure figure) {

@@ -44,7 +44,7 @@ final class PlaceFindings {
     private static VBox box(Form form, int most, Function<Finding, Optional<String>> place) {
         VBox box = new VBox();
         box.getStyleClass().add("told");
-        return Lines.of(
+        return Lines.collapsing(
                 form,
                 box,
                 () -> visible(form).stream()
