@@ -6,8 +6,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
-import org.evenfall.finding.Severity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.entry.Setup;
@@ -117,10 +117,10 @@ public final class CardContents {
     }
 
     private List<String> warnings() {
-        Severity least = assessment.card().findingOnly() ? Severity.STOP : Severity.WARN;
+        FindingKind least = assessment.card().findingOnly() ? FindingKind.STOP : FindingKind.WARNING;
         List<String> warnings = new ArrayList<>();
         for (Finding finding : assessment.findings()) {
-            if (finding.severity().compareTo(least) <= 0) {
+            if (finding.kind().compareTo(least) <= 0) {
                 warnings.add(words.of(finding));
             }
         }

@@ -103,7 +103,8 @@ final class FlightCommand implements Callable<Integer> {
         OptionRange.within(spec, "--wind-across-m-s", windAcrossMPerS, -40, 40);
         FlightTool.Conditions conditions = new FlightTool.Conditions(windMPerS, windAcrossMPerS, gravityMPerS2);
         Landing landing = constant
-                ? FlightTool.flyWithConstantDrag(OptionRange.within(spec, "--drag-per-m", dragPerM, 0, 100), launch, conditions)
+                ? FlightTool.flyWithConstantDrag(
+                        OptionRange.within(spec, "--drag-per-m", dragPerM, 0, 100), launch, conditions)
                 : FlightTool.fly(
                         new Granule(
                                 OptionRange.within(spec, "--diameter-mm", diameterMm, 0.1, 20),

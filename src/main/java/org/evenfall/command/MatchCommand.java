@@ -36,7 +36,10 @@ final class MatchCommand extends AnswerCommand {
         Assessment assessment = Assessor.assess(setup);
         MatchResult match = assessment.match();
         if (match == null) {
-            throw new InputFileException(file, ProductPaths.PRODUCT.only().pointer(), context().words().text("missing.productFirst"));
+            throw new InputFileException(
+                    file,
+                    ProductPaths.PRODUCT.only().pointer(),
+                    context().words().text("missing.productFirst"));
         }
         for (RankedProduct reference : match.ranked()) {
             context().out().println(line(reference));

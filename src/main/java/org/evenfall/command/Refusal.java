@@ -3,7 +3,7 @@ package org.evenfall.command;
 import java.util.List;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
-import org.evenfall.finding.Severity;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.setup.Assessment;
 
 /** Why no card can be made, in one line: what stops it first, else what is missing first, with its place in the file. */
@@ -14,10 +14,10 @@ final class Refusal {
     /** Tells why and returns the exit code: 1 for a stop finding, 2 for a missing entry. */
     static int tell(CommandContext context, String file, Assessment assessment) {
         List<Finding> stops = assessment.findings().stream()
-                .filter(finding -> finding.severity() == Severity.STOP)
+                .filter(finding -> finding.kind() == FindingKind.STOP)
                 .toList();
         List<Finding> missing = assessment.findings().stream()
-                .filter(finding -> finding.severity() == Severity.MISSING)
+                .filter(finding -> finding.kind() == FindingKind.MISSING)
                 .toList();
         List<Finding> first = stops.isEmpty() ? missing : stops;
         StringBuilder line = new StringBuilder(file);

@@ -33,7 +33,7 @@ final class Report {
                             words.choice(assessment.states().getOrDefault(step, StepState.OPEN)));
             for (Finding finding : assessment.findings()) {
                 if (finding.step() == step) {
-                    context.out().printf(locale(), "   %s: %s%n", words.choice(finding.severity()), words.of(finding));
+                    context.out().printf(locale(), "   %s: %s%n", words.choice(finding.kind()), words.of(finding));
                 }
             }
             String part = part(step);

@@ -11,7 +11,7 @@ import java.util.List;
 import org.evenfall.command.SetupInputs.Answer;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
-import org.evenfall.finding.Severity;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.setup.AdviceFindings;
 import org.evenfall.setup.Assessment;
 import org.evenfall.trays.ExpectedCv;
@@ -50,7 +50,7 @@ final class ResultJson {
     }
 
     static int code(Assessment assessment) {
-        return assessment.findings().stream().anyMatch(finding -> finding.severity() == Severity.STOP)
+        return assessment.findings().stream().anyMatch(finding -> finding.kind() == FindingKind.STOP)
                 ? CommandFace.FOUND
                 : CommandFace.OK;
     }
@@ -80,9 +80,8 @@ final class ResultJson {
         ArrayNode list = mapper.createArrayNode();
         for (Finding finding : findings) {
             ObjectNode json = list.addObject();
-            // what is missing is published as a note; its kind says more
-            json.put("severity", (finding.severity() == Severity.MISSING ? Severity.NOTE : finding.severity()).name());
-            json.put("kind", finding.severity().name());
+            json.put("severity", publishedSeverity(finding.kind()));
+            json.put("kind", finding.kind().name());
             json.put("step", finding.step().name());
             json.put("key", finding.key());
             json.put("field", finding.field());
@@ -137,5 +136,14 @@ final class ResultJson {
             }
         }
         return node;
+    }
+
+    /** The three words that were published before findings had kinds; what is missing was a note. */
+    private static String publishedSeverity(FindingKind kind) {
+        return switch (kind) {
+            case STOP -> "STOP";
+            case WARNING -> "WARN";
+            case MISSING, NOTE -> "NOTE";
+        };
     }
 }

@@ -8,7 +8,7 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.AdviceReason;
 
-/** The reasons of an advice as findings: key of the sentence, arguments and severity. */
+/** The reasons of an advice as findings: key of the sentence, arguments and kind. */
 public final class AdviceFindings {
 
     private AdviceFindings() {}

@@ -49,7 +49,7 @@ public final class Assessor {
         List<Finding> all = findings.stream()
                 .distinct()
                 .sorted(Comparator.comparing(Finding::step)
-                        .thenComparing(finding -> finding.severity().weight()))
+                        .thenComparing(finding -> finding.kind().weight()))
                 .toList();
         CardResult card = CardAssessor.assess(
                 read, match, CardAssessor.settings(machine, start, check, height, rate, trays), all);

@@ -2,7 +2,7 @@ package org.evenfall.setup;
 
 import java.util.List;
 import org.evenfall.finding.Finding;
-import org.evenfall.finding.Severity;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.machine.HeightResult;
 import org.evenfall.machine.MachineCheckResult;
 import org.evenfall.machine.MachineProfile;
@@ -22,11 +22,11 @@ final class CardAssessor {
             ReadSetup read, @Nullable MatchResult match, FinalSettings settings, List<Finding> findings) {
         boolean findingOnly = match != null && match.outOfReach() && read.get(MatchPaths.TRAY_TEST_ONLY) != YesNo.YES;
         List<String> missing = findings.stream()
-                .filter(finding -> finding.severity() == Severity.MISSING)
+                .filter(finding -> finding.kind() == FindingKind.MISSING)
                 .map(Finding::key)
                 .distinct()
                 .toList();
-        boolean stopped = findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP);
+        boolean stopped = findings.stream().anyMatch(finding -> finding.kind() == FindingKind.STOP);
         return new CardResult(missing.isEmpty() && !stopped && !findingOnly, findingOnly, missing, settings);
     }
 

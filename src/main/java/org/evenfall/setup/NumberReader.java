@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
-import org.evenfall.finding.Severity;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.quantity.Dimension;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberReading;
@@ -97,7 +97,7 @@ final class NumberReader {
             double high = range.core().to(typed, limits.high());
             int decimals = decimals(low, high, range);
             findings.accept(new Finding(
-                    possible ? Severity.WARN : Severity.STOP,
+                    possible ? FindingKind.WARNING : FindingKind.STOP,
                     path.step(),
                     possible ? "entry.unusual" : "entry.impossible",
                     List.of(

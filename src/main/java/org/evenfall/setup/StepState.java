@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.evenfall.finding.Finding;
-import org.evenfall.finding.Severity;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Step;
 
 /** The state of a step: each shown by shape, word and colour. */
@@ -24,22 +24,22 @@ public enum StepState {
     static Map<Step, StepState> of(List<Finding> findings, CardResult card) {
         Map<Step, StepState> states = new EnumMap<>(Step.class);
         for (Step step : Step.values()) {
-            Set<Severity> kinds = findings.stream()
+            Set<FindingKind> kinds = findings.stream()
                     .filter(finding -> finding.step() == step)
-                    .map(Finding::severity)
+                    .map(Finding::kind)
                     .collect(Collectors.toSet());
             states.put(step, of(kinds, step == Step.CARD && !card.cardAllowed() && !card.findingOnly()));
         }
         return states;
     }
 
-    private static StepState of(Set<Severity> kinds, boolean open) {
-        if (kinds.contains(Severity.STOP)) {
+    private static StepState of(Set<FindingKind> kinds, boolean open) {
+        if (kinds.contains(FindingKind.STOP)) {
             return STOPPED;
         }
-        if (open || kinds.contains(Severity.MISSING)) {
+        if (open || kinds.contains(FindingKind.MISSING)) {
             return OPEN;
         }
-        return kinds.contains(Severity.WARN) ? WARNED : DONE;
+        return kinds.contains(FindingKind.WARNING) ? WARNED : DONE;
     }
 }

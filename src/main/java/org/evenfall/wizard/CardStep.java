@@ -10,7 +10,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
-import org.evenfall.finding.Severity;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Step;
 import org.evenfall.page.NoPrinter;
 import org.evenfall.setup.Assessment;
@@ -142,7 +142,7 @@ final class CardStep implements StepView {
         List<Finding> open = new ArrayList<>();
         for (boolean stops : new boolean[] {true, false}) {
             for (Finding finding : assessment.findings()) {
-                boolean wanted = stops ? finding.severity() == Severity.STOP : finding.severity() == Severity.MISSING;
+                boolean wanted = stops ? finding.kind() == FindingKind.STOP : finding.kind() == FindingKind.MISSING;
                 if (wanted && named.add(finding.step() + finding.key() + finding.args())) {
                     open.add(finding);
                 }
@@ -155,7 +155,7 @@ final class CardStep implements StepView {
     private Button linkToStep(Finding finding) {
         Button link = new Button(
                 form.words().choice(finding.step()) + ": " + form.words().of(finding));
-        link.setGraphic(FindingView.mark(finding.severity()));
+        link.setGraphic(FindingView.mark(finding.kind()));
         link.setWrapText(true);
         link.getStyleClass().add("lead");
         link.setOnAction(event -> document.go(finding.step()));

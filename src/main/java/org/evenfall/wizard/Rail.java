@@ -14,8 +14,8 @@ import javafx.scene.layout.VBox;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Shape;
 import javafx.scene.text.Text;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
-import org.evenfall.finding.Severity;
 import org.evenfall.finding.Step;
 import org.evenfall.setup.StepState;
 import org.evenfall.wizard.form.FindingView;
@@ -100,9 +100,9 @@ final class Rail extends VBox {
                 circle.getStyleClass().addAll("mark", "done");
                 yield circle;
             }
-            case OPEN -> FindingView.mark(Severity.NOTE);
-            case WARNED -> FindingView.mark(Severity.WARN);
-            case STOPPED -> FindingView.mark(Severity.STOP);
+            case OPEN -> FindingView.mark(FindingKind.NOTE);
+            case WARNED -> FindingView.mark(FindingKind.WARNING);
+            case STOPPED -> FindingView.mark(FindingKind.STOP);
         };
     }
 }

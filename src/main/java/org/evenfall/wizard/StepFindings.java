@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Finding;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
-import org.evenfall.finding.Severity;
 import org.evenfall.wizard.form.FindingView;
 
 /** The findings of the step in front, as lines and as the one sentence at the foot. */
@@ -40,16 +40,16 @@ final class StepFindings extends VBox {
     /** What stops the step, else what is missing, else the first warning, else that the step is done. */
     String meaning(List<Finding> own) {
         Optional<Finding> worst = own.stream()
-                .filter(finding -> finding.severity() == Severity.STOP || finding.severity() == Severity.WARN)
+                .filter(finding -> finding.kind() == FindingKind.STOP || finding.kind() == FindingKind.WARNING)
                 .findFirst();
         Optional<Finding> open = own.stream().filter(StepFindings::missing).findFirst();
-        if (worst.isPresent() && worst.get().severity() == Severity.STOP) {
+        if (worst.isPresent() && worst.get().kind() == FindingKind.STOP) {
             return words.of(worst.get());
         }
         return open.or(() -> worst).map(words::of).orElse(words.text("shell.done"));
     }
 
     private static boolean missing(Finding finding) {
-        return finding.severity() == Severity.MISSING;
+        return finding.kind() == FindingKind.MISSING;
     }
 }

@@ -6,8 +6,8 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
-import org.evenfall.finding.Severity;
 import org.evenfall.wizard.form.FindingView;
 
 /** The page of a step: its question, why it is asked, the caution before the work, its entries. */
@@ -35,7 +35,7 @@ final class StepPage {
     private static Node caution(String sentence) {
         Label text = new Label(sentence);
         text.setWrapText(true);
-        HBox band = new HBox(FindingView.mark(Severity.WARN), text);
+        HBox band = new HBox(FindingView.mark(FindingKind.WARNING), text);
         HBox.setHgrow(text, Priority.ALWAYS);
         band.getStyleClass().add("caution");
         return band;

@@ -51,9 +51,7 @@ final class TraysStep implements StepView {
     @Override
     public String result() {
         Uniformity last = form.model().assessment().trays().lastEvenness();
-        return last == null
-                ? ""
-                : form.words().text("trays.cvShort", Arg.number(last.cvPercent(), 0, Unit.PERCENT));
+        return last == null ? "" : form.words().text("trays.cvShort", Arg.number(last.cvPercent(), 0, Unit.PERCENT));
     }
 
     @Override

@@ -21,7 +21,7 @@ class SentencesTest {
             return new Object[][] {
                 {"throw.short", "Falls about {0} short at the {1}."},
                 {"word.edge", "edge"},
-                {"choice.Severity.STOP", "Stop"}
+                {"choice.FindingKind.STOP", "Stop"}
             };
         }
     };
@@ -42,7 +42,8 @@ class SentencesTest {
 
     @Test
     void aChoiceHasItsWord() {
-        assertThat(new Sentences(BUNDLE, Locale.ENGLISH).choice(Severity.STOP)).isEqualTo("Stop");
+        assertThat(new Sentences(BUNDLE, Locale.ENGLISH).choice(FindingKind.STOP))
+                .isEqualTo("Stop");
     }
 
     @Test

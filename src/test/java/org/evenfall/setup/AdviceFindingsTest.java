@@ -9,7 +9,7 @@ import java.util.ResourceBundle;
 import java.util.stream.DoubleStream;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
-import org.evenfall.finding.Severity;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.Unit;
 import org.evenfall.trays.Advice;
@@ -64,8 +64,8 @@ class AdviceFindingsTest {
         "NOT_YET, WARN, notYet",
         "THEN_AGAIN, NOTE, thenAgain"
     })
-    void severityAndKey(Kind kind, Severity severity, String key) {
-        assertThat(finding(kind).severity()).isEqualTo(severity);
+    void severityAndKey(Kind kind, FindingKind severity, String key) {
+        assertThat(finding(kind).kind()).isEqualTo(severity);
         assertThat(finding(kind).key()).isEqualTo("trays.advice." + key);
         assertThat(finding(kind).step()).isEqualTo(Step.TRAYS);
     }

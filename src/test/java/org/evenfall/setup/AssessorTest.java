@@ -16,7 +16,7 @@ import java.util.Locale;
 import java.util.Random;
 import java.util.ResourceBundle;
 import org.evenfall.finding.Finding;
-import org.evenfall.finding.Severity;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
@@ -45,7 +45,7 @@ class AssessorTest {
     @Test
     void nothingTypedIsOpenAndNothingElse() {
         Assessment assessment = Assessor.assess(Setup.EMPTY);
-        assertThat(assessment.findings()).isNotEmpty().allMatch(finding -> finding.severity() == Severity.MISSING);
+        assertThat(assessment.findings()).isNotEmpty().allMatch(finding -> finding.kind() == FindingKind.MISSING);
         assertThat(assessment.states())
                 .containsEntry(Step.START, StepState.OPEN)
                 .containsEntry(Step.CARD, StepState.OPEN);
@@ -55,7 +55,7 @@ class AssessorTest {
     @Test
     void theDemoGivesACard() throws Exception {
         Assessment assessment = Assessor.assess(demo());
-        assertThat(assessment.findings()).noneMatch(finding -> finding.severity() == Severity.STOP);
+        assertThat(assessment.findings()).noneMatch(finding -> finding.kind() == FindingKind.STOP);
         assertThat(assessment.card().missing()).isEmpty();
         assertThat(assessment.card().cardAllowed()).isTrue();
         assertThat(assessment.trays().tests()).hasSize(2);
@@ -150,7 +150,7 @@ class AssessorTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(finding.field()).isEqualTo("/start/tramlineWidth");
-        assertThat(finding.severity()).isEqualTo(Severity.STOP);
+        assertThat(finding.kind()).isEqualTo(FindingKind.STOP);
         assertThat(finding.args()).hasSize(4);
         assertThat(keys(demo.withStart(demo.start().withTramlineWidth(new EnteredQuantity("1,250", Unit.M)))))
                 .contains("entry.ambiguous");

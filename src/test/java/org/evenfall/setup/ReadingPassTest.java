@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.evenfall.finding.Finding;
-import org.evenfall.finding.Severity;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.AmountKind;
@@ -38,7 +38,7 @@ class ReadingPassTest {
     private static List<Finding> at(FilledSetup.Place place, ReadSetup read) {
         return read.findings().stream()
                 .filter(finding -> finding.field().equals(place.path().pointer()))
-                .filter(finding -> finding.severity() != Severity.MISSING)
+                .filter(finding -> finding.kind() != FindingKind.MISSING)
                 .toList();
     }
 
@@ -52,7 +52,7 @@ class ReadingPassTest {
         ReadSetup read = typed(place, "abc", Unit.NONE);
         assertThat(at(place, read)).singleElement().satisfies(finding -> {
             assertThat(finding.key()).isEqualTo("entry.notANumber");
-            assertThat(finding.severity()).isEqualTo(Severity.STOP);
+            assertThat(finding.kind()).isEqualTo(FindingKind.STOP);
             assertThat(finding.step()).isEqualTo(place.path().step());
         });
         assertThat(read.number(place.path())).isNull();
@@ -179,7 +179,7 @@ class ReadingPassTest {
 
     private static List<String> missing(Setup setup) {
         return ReadingPass.read(setup).findings().stream()
-                .filter(finding -> finding.severity() == Severity.MISSING)
+                .filter(finding -> finding.kind() == FindingKind.MISSING)
                 .map(Finding::field)
                 .toList();
     }

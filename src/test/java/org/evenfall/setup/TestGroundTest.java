@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.evenfall.finding.Finding;
-import org.evenfall.finding.Severity;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.Setup;
@@ -44,13 +44,13 @@ class TestGroundTest {
         Setup before = demo.withTrays(demo.trays().withTests(List.of()).withWind(wind("4.5")));
         assertThat(findings(before, "trays.windStop"))
                 .singleElement()
-                .extracting(Finding::severity)
-                .isEqualTo(Severity.STOP);
+                .extracting(Finding::kind)
+                .isEqualTo(FindingKind.STOP);
         Setup after = demo.withTrays(demo.trays().withWind(wind("4.5")));
         assertThat(findings(after, "trays.windStop"))
                 .singleElement()
-                .extracting(Finding::severity)
-                .isEqualTo(Severity.NOTE);
+                .extracting(Finding::kind)
+                .isEqualTo(FindingKind.NOTE);
         assertThat(Assessor.assess(after).card().cardAllowed()).isTrue();
     }
 

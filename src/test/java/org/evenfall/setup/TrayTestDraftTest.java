@@ -6,7 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import org.evenfall.finding.Severity;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberFormats;
 import org.evenfall.quantity.Unit;
@@ -61,7 +61,7 @@ class TrayTestDraftTest {
         // what is filled in can be read again
         assertThat(Assessor.assess(next).findings())
                 .noneMatch(finding ->
-                        finding.severity() == Severity.STOP && finding.field().startsWith("/trays/tests/1"));
+                        finding.kind() == FindingKind.STOP && finding.field().startsWith("/trays/tests/1"));
     }
 
     @Test

@@ -89,7 +89,10 @@ class CellFindingsTest {
                         : child;
                 if (box.getStyleClass().contains("told")) {
                     return box.lookupAll(".label").stream()
-                            .map(label -> ((Label) label).getText().replace('\u00a0', ' ').replace('\u2212', '-'))
+                            .map(label -> ((Label) label)
+                                    .getText()
+                                    .replace('\u00a0', ' ')
+                                    .replace('\u2212', '-'))
                             .toList();
                 }
             }

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import org.evenfall.finding.Finding;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
-import org.evenfall.finding.Severity;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
@@ -87,7 +87,7 @@ class LaterStepsWordsTest {
                 .withRate(demo().rate()
                         .withPlan(demo().rate().plan().withSpeed(new EnteredQuantity("300", Unit.KM_PER_H))));
         List<Finding> open = CardStep.open(Assessor.assess(bad));
-        assertThat(open.get(0).severity()).isEqualTo(Severity.STOP);
+        assertThat(open.get(0).kind()).isEqualTo(FindingKind.STOP);
         assertThat(open.get(0).step()).isEqualTo(Step.RATE);
         assertThat(open).extracting(Finding::key).contains("missing.measuredBy");
         assertThat(CardStep.open(Assessor.assess(demo()))).isEmpty();

@@ -41,7 +41,11 @@ public final class FlightTool {
     /** Flight with a constant drag over the square of the speed, 1/m; 0 is a flight in vacuum. */
     public static Landing flyWithConstantDrag(double dragPerM, Launch launch, Conditions conditions) {
         return Flight.fly(
-                speed -> dragPerM, launch, conditions.windAlongMPerS(), conditions.windAcrossMPerS(), conditions.gravityMPerS2());
+                speed -> dragPerM,
+                launch,
+                conditions.windAlongMPerS(),
+                conditions.windAcrossMPerS(),
+                conditions.gravityMPerS2());
     }
 
     /** How a granule leaves a vane; null when at this disc speed it stays where it falls. */

@@ -11,8 +11,8 @@ import javafx.scene.shape.Polygon;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
 import org.evenfall.finding.Finding;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
-import org.evenfall.finding.Severity;
 
 /** Findings as lines: always a shape, a sentence and a colour. */
 public final class FindingView {
@@ -31,27 +31,32 @@ public final class FindingView {
         text.setWrapText(true);
         text.setMinHeight(Region.USE_PREF_SIZE);
         HBox.setHgrow(text, Priority.ALWAYS);
-        HBox line = new HBox(mark(finding.severity()), text);
-        line.getStyleClass().addAll("finding", finding.severity().name().toLowerCase(Locale.ROOT));
-        line.setAccessibleText(words.choice(finding.severity()) + ": " + sentence);
+        HBox line = new HBox(mark(finding.kind()), text);
+        line.getStyleClass().addAll("finding", styleClass(finding.kind()));
+        line.setAccessibleText(words.choice(finding.kind()) + ": " + sentence);
         return line;
     }
 
-    /** The shape of a severity: square, triangle or ring. */
-    public static Shape mark(Severity severity) {
-        Shape shape = switch (severity) {
+    /** The shape of a kind: square, triangle or ring. */
+    public static Shape mark(FindingKind kind) {
+        Shape shape = switch (kind) {
             case STOP -> new Rectangle(11, 11);
-            case WARN -> new Polygon(0, 11, 6, 0, 12, 11);
+            case WARNING -> new Polygon(0, 11, 6, 0, 12, 11);
             case MISSING, NOTE -> new Circle(5);
         };
         shape.getStyleClass()
                 .addAll(
                         "mark",
-                        switch (severity) {
+                        switch (kind) {
                             case STOP -> "square";
-                            case WARN -> "triangle";
+                            case WARNING -> "triangle";
                             case MISSING, NOTE -> "ring";
                         });
         return shape;
+    }
+
+    /** The kind as the style sheet names it. */
+    static String styleClass(FindingKind kind) {
+        return kind.name().toLowerCase(Locale.ROOT);
     }
 }

@@ -2,14 +2,13 @@ package org.evenfall.wizard.form;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Finding;
-import org.evenfall.finding.Severity;
+import org.evenfall.finding.FindingKind;
 
 /** Findings where they belong: below the entry, the list or the table they are about, and on its cells. */
 final class PlaceFindings {
@@ -57,19 +56,18 @@ final class PlaceFindings {
     /** A finding with the name of the cell it is about. */
     private record Line(String place, Finding finding) {}
 
-    /** Marks each cell by the worst finding about it, by the pseudo-class of its severity; a cell's id is its pointer. */
+    /** Marks each cell by the worst finding about it, by the pseudo-class of its kind; a cell's id is its pointer. */
     static void mark(Form form, List<? extends Node> cells) {
         form.follow(() -> {
             List<Finding> findings = visible(form);
             for (Node cell : cells) {
                 Optional<Finding> worst = findings.stream()
                         .filter(finding -> finding.field().equals(cell.getId()))
-                        .min(Comparator.comparingInt(
-                                finding -> finding.severity().weight()));
-                for (Severity severity : Severity.values()) {
+                        .min(Comparator.comparingInt(finding -> finding.kind().weight()));
+                for (FindingKind kind : FindingKind.values()) {
                     cell.pseudoClassStateChanged(
-                            PseudoClass.getPseudoClass(severity.name().toLowerCase(Locale.ROOT)),
-                            worst.isPresent() && worst.get().severity() == severity);
+                            PseudoClass.getPseudoClass(FindingView.styleClass(kind)),
+                            worst.isPresent() && worst.get().kind() == kind);
                 }
                 cell.setAccessibleHelp(worst.map(form.words()::of).orElse(null));
             }
@@ -79,7 +77,7 @@ final class PlaceFindings {
     /** What is missing is named at the foot of the window, not at each empty entry. */
     private static List<Finding> visible(Form form) {
         return form.model().assessment().findings().stream()
-                .filter(finding -> finding.severity() != Severity.MISSING)
+                .filter(finding -> finding.kind() != FindingKind.MISSING)
                 .toList();
     }
 }

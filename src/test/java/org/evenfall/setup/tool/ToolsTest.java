@@ -22,8 +22,7 @@ class ToolsTest {
     /** In vacuum: v² sin(2a)/g from level ground, and wind does not move the landing. */
     @Test
     void aFlightInVacuumIsAParabola() {
-        Landing landing =
-                FlightTool.flyWithConstantDrag(0, new Launch(20, 30, 0), new FlightTool.Conditions(3, -2, G));
+        Landing landing = FlightTool.flyWithConstantDrag(0, new Launch(20, 30, 0), new FlightTool.Conditions(3, -2, G));
         assertThat(landing.landingM()).isCloseTo(20 * 20 * Math.sin(Math.toRadians(60)) / G, offset(0.01));
         assertThat(landing.acrossM()).isCloseTo(0, offset(0.01));
     }

@@ -1,11 +1,11 @@
 package org.evenfall.finding;
 
-/** How serious a finding is, from most to least. */
-public enum Severity {
+/** What kind of thing a finding reports. */
+public enum FindingKind {
     /** The job must not go on until this is put right (or, where allowed, overridden with a reason). */
     STOP(0),
     /** Goes on the card. */
-    WARN(1),
+    WARNING(1),
     /** Something that the card still needs. */
     MISSING(2),
     /** Good to know. */
@@ -13,7 +13,7 @@ public enum Severity {
 
     private final int weight;
 
-    Severity(int weight) {
+    FindingKind(int weight) {
         this.weight = weight;
     }
 
