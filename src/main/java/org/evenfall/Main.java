@@ -26,6 +26,7 @@ public final class Main {
 
     private Main() {}
 
+    /** Starts the window or runs one command. */
     public static void main(String[] args) {
         Locale locale = Locale.getDefault();
         Sentences words = new Sentences(

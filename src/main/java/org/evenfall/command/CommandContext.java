@@ -44,6 +44,7 @@ public record CommandContext(
         Optional<String> open(Optional<Path> setup);
     }
 
+    /** The language in which the command answers. */
     public Locale locale() {
         return words.locale();
     }

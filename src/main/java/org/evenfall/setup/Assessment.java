@@ -38,6 +38,7 @@ public record Assessment(
         CardResult card,
         List<Finding> findings) {
 
+    /** Copies the maps and lists. */
     public Assessment {
         findings = List.copyOf(findings);
         states = Map.copyOf(states);

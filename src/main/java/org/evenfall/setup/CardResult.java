@@ -12,6 +12,7 @@ import java.util.List;
  */
 public record CardResult(boolean cardAllowed, boolean findingOnly, List<String> missing, FinalSettings settings) {
 
+    /** Copies the list. */
     public CardResult {
         missing = List.copyOf(missing);
     }

@@ -25,6 +25,7 @@ public record FinalSettings(
         @Nullable Double tiltDeg,
         @Nullable Double speedKmPerH) {
 
+    /** Copies the map, in its order. */
     public FinalSettings {
         levers = Collections.unmodifiableMap(new LinkedHashMap<>(levers));
     }

@@ -28,6 +28,7 @@ public record ProductResult(
         List<PublishedBand> bands,
         @Nullable Integer bagsToSample) {
 
+    /** Copies the list. */
     public ProductResult {
         bands = List.copyOf(bands);
     }

@@ -21,6 +21,7 @@ public record RateResult(
         List<BucketResult> bucketTests,
         @Nullable HopperCheck hopper) {
 
+    /** Copies the list. */
     public RateResult {
         bucketTests = List.copyOf(bucketTests);
     }

@@ -19,6 +19,7 @@ public record ReadSettings(
         @Nullable Double heightOverCropM,
         @Nullable Double tiltDeg) {
 
+    /** Copies the map, in its order. */
     public ReadSettings {
         levers = Collections.unmodifiableMap(new LinkedHashMap<>(levers));
     }

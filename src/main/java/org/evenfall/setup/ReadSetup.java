@@ -28,6 +28,7 @@ import org.jspecify.annotations.Nullable;
 public record ReadSetup(
         Setup setup, Map<String, Double> numbers, Map<String, LocalDate> dates, List<Finding> findings) {
 
+    /** Copies the maps and the list. */
     public ReadSetup {
         numbers = Map.copyOf(numbers);
         dates = Map.copyOf(dates);

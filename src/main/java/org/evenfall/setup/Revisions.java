@@ -11,10 +11,15 @@ public final class Revisions {
 
     /** What may have changed since the card was signed. */
     public enum Change {
+        /** Another delivery of the product. */
         DELIVERY,
+        /** A part of the machine was replaced or worn. */
         MACHINE_PART,
+        /** The crop has grown. */
         CROP_TALLER,
+        /** Another rate or speed. */
         RATE_OR_SPEED,
+        /** Another tramline width. */
         WIDTH
     }
 

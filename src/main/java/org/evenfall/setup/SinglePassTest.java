@@ -20,6 +20,7 @@ public record SinglePassTest(
         List<Double> positionsM,
         List<Double> amountsG) {
 
+    /** Copies the lists. */
     public SinglePassTest {
         atMost10 = List.copyOf(atMost10);
         atMost15 = List.copyOf(atMost15);

@@ -28,6 +28,7 @@ public record TraysResult(
         @Nullable Advice advice,
         @Nullable SinglePassTest line) {
 
+    /** Copies the lists. */
     public TraysResult {
         tests = List.copyOf(tests);
         comparisons = List.copyOf(comparisons);

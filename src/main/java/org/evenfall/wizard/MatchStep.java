@@ -32,27 +32,27 @@ final class MatchStep implements StepView {
                     form.model().assessment().match(),
                     form.model().assessment().product(),
                     form.model().setup().product().name());
-            pattern.show(laidOver(), form.model().assessment().tramlineWidthM());
+            pattern.show(overlaid(), form.model().assessment().tramlineWidthM());
         });
     }
 
     /** The landing patterns of the product and of what it is compared with, both with the same settings. */
-    private List<PatternPicture.Pattern> laidOver() {
+    private List<PatternPicture.Pattern> overlaid() {
         MatchResult result = form.model().assessment().match();
-        PatternOverlay laid = result == null ? null : result.overlay();
-        if (laid == null) {
+        PatternOverlay overlay = result == null ? null : result.overlay();
+        if (overlay == null) {
             return List.of();
         }
         String name = form.model().setup().product().name();
         return List.of(
                 new PatternPicture.Pattern(
                         name.isBlank() ? form.words().text("picture.match.product") : name,
-                        laid.positionsM(),
-                        laid.productPerM()),
+                        overlay.positionsM(),
+                        overlay.productPerM()),
                 new PatternPicture.Pattern(
-                        laid.otherName().isBlank() ? form.words().text("picture.pattern.dense") : laid.otherName(),
-                        laid.positionsM(),
-                        laid.otherPerM()));
+                        overlay.otherName().isBlank() ? form.words().text("picture.pattern.dense") : overlay.otherName(),
+                        overlay.positionsM(),
+                        overlay.otherPerM()));
     }
 
     @Override

@@ -20,7 +20,7 @@ import org.evenfall.wizard.form.VisibleWhen;
 import org.evenfall.wizard.picture.PatternPicture;
 import org.jspecify.annotations.Nullable;
 
-/** Step 6, the other way: one pass over a long line of trays, laid over itself for any width. */
+/** Step 6, the other way: one pass over a long line of trays, overlapped with its neighbours at any width. */
 final class SinglePassForm {
 
     private final Form form;

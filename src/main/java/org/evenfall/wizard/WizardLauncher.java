@@ -24,7 +24,7 @@ import org.evenfall.store.UserFolder;
 /** Opens the wizard's window, or says in one line why none can be opened. */
 public final class WizardLauncher {
 
-    /** Held, so that its filter stays: the libraries stand on the class path on purpose. */
+    /** Held, so that its filter stays: the libraries are on the class path on purpose. */
     private static final Logger JAVAFX = Logger.getLogger("javafx");
 
     private final WizardContext context;

@@ -53,7 +53,7 @@ class KeyFormTest {
         WaitForAsyncUtils.waitForFxEvents();
     }
 
-    private void told(String id, String part) throws Exception {
+    private void shows(String id, String part) throws Exception {
         WaitForAsyncUtils.waitFor(
                 20,
                 TimeUnit.SECONDS,
@@ -62,21 +62,21 @@ class KeyFormTest {
 
     @Test
     void aClosedKeyIsOpenedClosedAnewAndReplaced(FxRobot robot) throws Exception {
-        told("key.state", "closed by a passphrase");
+        shows("key.state", "closed by a passphrase");
         typing.type("key.passphrase", "wrong");
         typing.press("key.openIt");
         WaitForAsyncUtils.waitFor(
                 20, TimeUnit.SECONDS, () -> typing.words().contains("That is not the passphrase. Type it again."));
         typing.type("key.passphrase", "old gate");
         typing.press("key.openIt");
-        told("key.state", "Your key has the code");
+        shows("key.state", "Your key has the code");
         String first = ((Label) typing.node("key.state")).getText();
 
         typing.press("key.protectAsk");
         typing.type("key.newPassphrase", "new gate");
         typing.type("key.again", "new gat");
         typing.press("key.protect");
-        told("key.trouble", "do not agree");
+        shows("key.trouble", "do not agree");
         typing.type("key.newPassphrase", "new gate");
         typing.type("key.again", "new gate");
         picture(robot, "key");
@@ -99,7 +99,7 @@ class KeyFormTest {
                 () -> !((Label) typing.node("key.state")).getText().equals(first)
                         && !((Label) typing.node("key.state")).getText().contains("passphrase"));
         assertThat(CardService.keys(new UserFolder(folder)).known()).hasSize(2);
-        // no passphrase is left standing in a field
+        // no passphrase is left in a field
         assertThat(typing.there("key.newPassphrase")).isFalse();
     }
 

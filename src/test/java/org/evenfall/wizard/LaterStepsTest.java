@@ -196,7 +196,7 @@ class LaterStepsTest {
         assertThat(typing.words()).anyMatch(word -> word.matches("\\d+, then \\d+ %"));
     }
 
-    /** Until a button stands there again. */
+    /** Until the button is there again. */
     private void waitForWords(String id) {
         try {
             WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> typing.there(id));
@@ -221,7 +221,7 @@ class LaterStepsTest {
 
     /** A triangle 48 m wide: by arithmetic it lies flat at 24 m, its half-rate width. */
     @Test
-    void oneLongPassIsLaidOverItselfWhileItIsTyped(FxRobot robot) throws Exception {
+    void aSinglePassIsOverlappedWhileItIsTyped(FxRobot robot) throws Exception {
         open(
                 robot,
                 Step.TRAYS,
@@ -292,7 +292,7 @@ class LaterStepsTest {
         WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> Files.exists(card));
         assertThat(PdfVerifier.verify(Files.readAllBytes(card), Set.of()).unchanged())
                 .isTrue();
-        // a second card never stands on the first
+        // a second card never overwrites the first
         typing.press("card.makeAndOpen");
         Path second = folder.resolve("cards").resolve("thornmarsh-farm-s-1042-2027-03-18-2.pdf");
         WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> Files.exists(second));

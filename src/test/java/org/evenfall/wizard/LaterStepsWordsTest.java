@@ -32,7 +32,7 @@ class LaterStepsWordsTest {
     }
 
     @Test
-    void everyAttemptIsToldInOneLine() throws Exception {
+    void everyAttemptIsOneLine() throws Exception {
         List<String> lines = Assessor.assess(demo()).rate().bucketTests().stream()
                 .map(test -> RateCheckForm.attempt(WORDS, 1, test).replace('\u00a0', ' '))
                 .toList();
@@ -42,7 +42,7 @@ class LaterStepsWordsTest {
     }
 
     @Test
-    void theNextOpeningIsToldWithWhereItComesFrom() throws Exception {
+    void theNextOpeningIsGivenWithItsOrigin() throws Exception {
         var tests = Assessor.assess(demo()).rate().bucketTests();
         assertThat(RateCheckForm.nextOpening(WORDS, null)).isEmpty();
         assertThat(RateCheckForm.nextOpening(WORDS, tests.get(0)))
@@ -52,7 +52,7 @@ class LaterStepsWordsTest {
     }
 
     @Test
-    void thePlanIsToldOnlyAsFarAsItIsKnown() throws Exception {
+    void thePlanIsGivenAsFarAsItIsKnown() throws Exception {
         assertThat(RatePlanForm.figures(WORDS, null)).isEmpty();
         Setup bare = demo().withRate(demo().rate()
                 .withPlan(
@@ -67,7 +67,7 @@ class LaterStepsWordsTest {
     }
 
     @Test
-    void adviceIsToldInWords() throws Exception {
+    void adviceIsGivenInWords() throws Exception {
         Setup uneven =
                 demo().withTrays(demo().trays().withTests(demo().trays().tests().subList(0, 1)));
         var trays = Assessor.assess(uneven).trays();

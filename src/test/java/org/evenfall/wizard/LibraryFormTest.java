@@ -73,7 +73,7 @@ class LibraryFormTest {
                         && ranked.own().d50Mm() > 3
                         && ranked.own().d50Mm() < 3.3);
         picture(robot);
-        // what cannot be is told where it is typed
+        // what cannot be is reported where it is typed
         typing.type(at + "/bulkDensity", "7.5");
         assertThat(typing.words()).anyMatch(word -> word.contains("7.5") || word.contains("7,5"));
         typing.press("library.done");

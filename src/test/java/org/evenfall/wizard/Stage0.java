@@ -36,7 +36,7 @@ final class Stage0 {
                 pdf -> true);
     }
 
-    /** The person always picks the file of that ending that lies in a folder beside the setups. */
+    /** The person always picks the file of that ending that lies in a folder next to the setups. */
     private static Optional<Path> picked(Path folder, String ending) {
         Path file = folder.resolve("picked").resolve("file." + ending);
         return Files.exists(file) ? Optional.of(file) : Optional.empty();

@@ -21,7 +21,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
-/** The tray step by keyboard, in the demo of an invented farm: wheel marks, wind limits, another test beside. */
+/** The tray step by keyboard, in the demo of an invented farm: wheel marks, wind limits, another test compared. */
 @ExtendWith(ApplicationExtension.class)
 class TraysStepTest {
 
@@ -84,7 +84,7 @@ class TraysStepTest {
     }
 
     @Test
-    void anotherSetupStandsBesideOnOneAxis(FxRobot robot) throws Exception {
+    void anotherSetupIsComparedOnOneAxis(FxRobot robot) throws Exception {
         MenuButton choose = (MenuButton) typing.node("trays.beside.choose");
         robot.interact(() -> choose.getItems().stream()
                 .filter(item -> item.getText().contains("neighbour"))

@@ -215,7 +215,7 @@ class WholeWalkTest {
     }
 
     @Test
-    void typingMistakesAreToldWhereTheyAreTyped(FxRobot robot) {
+    void typingMistakesAreReportedWhereTheyAreTyped(FxRobot robot) {
         type(robot, "/start/tramlineWidth", "wide");
         assertThat(shown(robot, "is not a number")).isTrue();
         type(robot, "/start/tramlineWidth", "280");

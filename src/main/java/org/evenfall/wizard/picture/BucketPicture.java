@@ -11,7 +11,7 @@ import org.evenfall.rate.RatePlan;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The bucket with the weight expected in it, its tolerance as a band round the level; beside it every bucket test, left
+ * The bucket with the weight expected in it, its tolerance as a band round the level; next to it every bucket test, left
  * and right, on one axis of flow with the same band.
  */
 public final class BucketPicture extends Picture {
@@ -19,6 +19,7 @@ public final class BucketPicture extends Picture {
     private @Nullable RatePlan plan;
     private List<BucketResult> tests = List.of();
 
+    /** Begins with nothing to show. */
     public BucketPicture(Sentences words) {
         super(words, 0.95);
         show(null, List.of());

@@ -19,6 +19,7 @@ public final class CardPreview extends Region {
     private final Sentences words;
     private List<Image> pages = List.of();
 
+    /** Begins without a page. */
     public CardPreview(Sentences words) {
         this.words = words;
         getStyleClass().add("ev-card-preview");

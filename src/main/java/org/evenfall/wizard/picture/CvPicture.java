@@ -28,6 +28,7 @@ public final class CvPicture extends Picture {
     private List<TrayTestResult> tests = List.of();
     private @Nullable Advice advice;
 
+    /** Begins with nothing to show. */
     public CvPicture(Sentences words) {
         super(words, 0.42);
         show(List.of(), null);

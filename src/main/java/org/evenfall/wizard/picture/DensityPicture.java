@@ -16,6 +16,7 @@ public final class DensityPicture extends Picture {
     private @Nullable BulkDensity density;
     private List<PublishedBand> bands = List.of();
 
+    /** Begins with nothing to show. */
     public DensityPicture(Sentences words) {
         super(words, 0.55);
         show(null, List.of());

@@ -23,6 +23,7 @@ public final class HeightPicture extends Picture {
     private @Nullable HeightResult height;
     private String referencePoint = "";
 
+    /** Begins with nothing to show. */
     public HeightPicture(Sentences words) {
         super(words, 0.95);
         show(null, "");
@@ -216,7 +217,7 @@ public final class HeightPicture extends Picture {
         }
     }
 
-    /** Where the machine stands now, when that is not where it should. */
+    /** The machine at its present height, where that is not the wanted one. */
     private void now(Brush brush, Scale up, HeightResult result, double middle, double half, double width) {
         Double over = result.now().overCropM();
         Double correction = result.now().correctionM();

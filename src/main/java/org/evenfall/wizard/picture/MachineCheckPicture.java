@@ -26,11 +26,13 @@ public final class MachineCheckPicture extends Picture {
 
     private @Nullable MachineCheckResult machineCheck;
 
+    /** Begins with nothing to show. */
     public MachineCheckPicture(Sentences words) {
         super(words, 0.95);
         show(null);
     }
 
+    /** Draws this; null: nothing yet. */
     public void show(@Nullable MachineCheckResult result) {
         machineCheck = result;
         redraw(
@@ -198,7 +200,7 @@ public final class MachineCheckPicture extends Picture {
         int listed = 0;
         for (CheckItem item : order) {
             State state = state(result, item);
-            // the wheels stand on the ground, all else leans with the machine
+            // the wheels are on the ground, all else leans with the machine
             double[] at = item == CheckItem.TYRES
                     ? new double[] {across.at(place(item)[0]), machine.place(0, place(item)[1])[1]}
                     : machine.place(place(item)[0], place(item)[1]);

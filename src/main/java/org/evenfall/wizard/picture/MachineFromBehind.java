@@ -2,7 +2,7 @@ package org.evenfall.wizard.picture;
 
 import javafx.scene.paint.Color;
 
-/** The broadcaster on its tractor, seen from behind: our own plain drawing of a hopper, a frame, two discs, two wheels. */
+/** The broadcaster on its tractor, seen from behind: a plain drawing of a hopper, a frame, two discs, two wheels. */
 final class MachineFromBehind {
 
     private static final double FRAME = 0.645;

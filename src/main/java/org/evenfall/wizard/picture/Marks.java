@@ -5,7 +5,7 @@ import javafx.scene.text.TextAlignment;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 
-/** Marks that several pictures share: arrows, measures, axes, shapes that say how something stands. */
+/** Marks that several pictures share: arrows, measures, axes, shapes for a state. */
 final class Marks {
 
     private final Brush brush;

@@ -26,6 +26,7 @@ public final class MatchPicture extends Picture {
     private @Nullable ProductResult product;
     private String name = "";
 
+    /** Begins with nothing to show. */
     public MatchPicture(Sentences words) {
         super(words, 1.15);
         show(null, null, "");
@@ -49,7 +50,7 @@ public final class MatchPicture extends Picture {
                 : result.ranked().get(0);
     }
 
-    /** What can be told without any tested product. */
+    /** What is known without any tested product. */
     private String alone() {
         Double against = match == null ? null : match.throwAgainstDenseM();
         if (against == null) {

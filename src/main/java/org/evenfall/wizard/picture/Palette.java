@@ -7,7 +7,7 @@ import javafx.scene.paint.Color;
  *
  * @param paper behind everything
  * @param ink lines and words that matter
- * @param soft words beside them
+ * @param soft secondary text
  * @param line thin lines that only help the eye
  * @param accent what is wanted or expected
  * @param straw the product

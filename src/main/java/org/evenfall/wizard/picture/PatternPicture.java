@@ -8,7 +8,7 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 
-/** What one pass lays down left and right of the tramline; a second product over it, thinner. A model, and called so. */
+/** What one pass spreads left and right of the tramline; a second product over it, thinner. A model, and called so. */
 public final class PatternPicture extends Picture {
 
     /**
@@ -20,6 +20,7 @@ public final class PatternPicture extends Picture {
      */
     public record Pattern(String name, List<Double> positionsM, List<Double> amounts) {
 
+        /** Copies the lists. */
         public Pattern {
             positionsM = List.copyOf(positionsM);
             amounts = List.copyOf(amounts);
@@ -33,6 +34,7 @@ public final class PatternPicture extends Picture {
     private List<Pattern> patterns = List.of();
     private @Nullable Double tramlineWidthM;
 
+    /** Begins with nothing to show. */
     public PatternPicture(Sentences words) {
         super(words, 0.6);
         show(List.of(), null);

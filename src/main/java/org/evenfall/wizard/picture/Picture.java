@@ -53,7 +53,7 @@ public abstract class Picture extends Region {
         getChildren().add(canvas);
     }
 
-    /** Draws everything anew. The canvas is clean, the paper laid. */
+    /** Draws everything anew. The canvas is clean, the paper drawn. */
     abstract void draw(Brush brush, double width, double height);
 
     /** Draw again soon, and let a screen reader say this instead of the drawing. */
@@ -62,7 +62,7 @@ public abstract class Picture extends Region {
         requestLayout();
     }
 
-    /** What stands in place of a picture that has nothing to show yet. */
+    /** What is drawn in place of a picture that has nothing to show yet. */
     final void nothingYet(Brush brush, double width, double height, String sentence) {
         Lettering lettering = brush.body().in(brush.palette().soft());
         double inset = 1.5 * brush.em();

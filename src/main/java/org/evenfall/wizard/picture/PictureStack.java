@@ -7,6 +7,7 @@ import javafx.scene.layout.VBox;
 /** Several pictures of one step, one under the other, sharing the height by what each would like. */
 public final class PictureStack extends VBox {
 
+    /** Puts pictures one under the other. */
     public PictureStack(Node... pictures) {
         super(pictures);
         getStyleClass().addAll("picture", "picture-stack");

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Where a value stands on the screen.
+ * Where a value is drawn on the screen.
  *
  * @param from value at the start
  * @param to value at the end, not equal to from

@@ -25,6 +25,7 @@ public final class SievePicture extends Picture {
     private @Nullable SieveResult sieve;
     private List<PublishedBand> bands = List.of();
 
+    /** Begins with nothing to show. */
     public SievePicture(Sentences words) {
         super(words, 0.85);
         show(null, List.of());

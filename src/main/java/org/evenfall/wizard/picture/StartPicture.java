@@ -11,11 +11,13 @@ public final class StartPicture extends Picture {
 
     private @Nullable Double widthM;
 
+    /** Begins with nothing to show. */
     public StartPicture(Sentences words) {
         super(words, 0.9);
         show(null);
     }
 
+    /** Draws this; null: nothing yet. */
     public void show(@Nullable Double tramlineWidthM) {
         widthM = tramlineWidthM;
         redraw(label());

@@ -12,7 +12,7 @@ import org.evenfall.trays.Uniformity;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Two tray tests on one axis, each tray where it stood between the tramlines: the own as discs on a whole line, the other
+ * Two tray tests on one axis, each tray at its place between the tramlines: the own as discs on a whole line, the other
  * as rings on a dashed one, with 10 and 15 % off the mean as bands. Widths may differ, so the axis is a share of the half.
  */
 public final class TestComparisonPicture extends Picture {
@@ -32,37 +32,39 @@ public final class TestComparisonPicture extends Picture {
     private @Nullable Test own;
     private @Nullable Test other;
 
+    /** Begins with nothing to show. */
     public TestComparisonPicture(Sentences words) {
         super(words, 0.6);
         show(null, null);
     }
 
-    public void show(@Nullable Test mine, @Nullable Test beside) {
+    /** Draws this; null: nothing yet. */
+    public void show(@Nullable Test mine, @Nullable Test compared) {
         own = mine;
-        other = beside;
+        other = compared;
         redraw(
-                mine == null || beside == null
-                        ? words.text("picture.beside.empty")
+                mine == null || compared == null
+                        ? words.text("picture.compared.empty")
                         : words.text(
-                                "picture.beside.spoken",
+                                "picture.compared.spoken",
                                 Arg.text(mine.name()),
                                 Arg.number(mine.evenness().cvPercent(), 0, Unit.PERCENT),
-                                Arg.text(beside.name()),
-                                Arg.number(beside.evenness().cvPercent(), 0, Unit.PERCENT)));
+                                Arg.text(compared.name()),
+                                Arg.number(compared.evenness().cvPercent(), 0, Unit.PERCENT)));
     }
 
     @Override
     void draw(Brush brush, double width, double height) {
         Test mine = own;
-        Test beside = other;
-        if (mine == null || beside == null) {
-            nothingYet(brush, width, height, words.text("picture.beside.empty"));
+        Test compared = other;
+        if (mine == null || compared == null) {
+            nothingYet(brush, width, height, words.text("picture.compared.empty"));
             return;
         }
         double em = brush.em();
         double most = 100 + OUTER_PERCENT + 5;
         double least = 100 - OUTER_PERCENT - 5;
-        for (Test test : List.of(mine, beside)) {
+        for (Test test : List.of(mine, compared)) {
             for (double relative : test.evenness().relativePercent()) {
                 most = Math.max(most, relative + 3);
                 least = Math.min(least, relative - 3);
@@ -72,13 +74,13 @@ public final class TestComparisonPicture extends Picture {
         Scale across = new Scale(-1.06, 1.06, left, width - 0.4 * em);
         Scale up = new Scale(least, most, height - 2.6 * em, 3.2 * em);
         bands(brush, up, left, width - 0.4 * em);
-        line(brush, across, up, beside, brush.palette().accent(), true);
+        line(brush, across, up, compared, brush.palette().accent(), true);
         line(brush, across, up, mine, brush.palette().ink(), false);
         name(brush, mine, 0.8 * em, width, brush.palette().ink(), false);
-        name(brush, beside, 2.1 * em, width, brush.palette().accent(), true);
+        name(brush, compared, 2.1 * em, width, brush.palette().accent(), true);
         places(brush, across, up.start(), width);
         brush.within(
-                words.text("picture.beside.axis"),
+                words.text("picture.compared.axis"),
                 (left + width) / 2,
                 height - 0.6 * em,
                 brush.note(),
@@ -147,7 +149,7 @@ public final class TestComparisonPicture extends Picture {
         }
         brush.within(
                 words.text(
-                        "picture.beside.name",
+                        "picture.compared.name",
                         Arg.text(test.name()),
                         Arg.number(test.evenness().cvPercent(), 0, Unit.PERCENT)),
                 1.6 * em,
@@ -160,7 +162,7 @@ public final class TestComparisonPicture extends Picture {
 
     private void places(Brush brush, Scale across, double floor, double width) {
         brush.line(across.start(), floor, across.end(), floor, brush.palette().ink(), 1);
-        String[] keys = {"picture.beside.left", "picture.beside.tramline", "picture.beside.right"};
+        String[] keys = {"picture.compared.left", "picture.compared.tramline", "picture.compared.right"};
         for (int i = 0; i < keys.length; i++) {
             double x = across.at(i - 1.0);
             brush.line(x, floor, x, floor + 0.3 * brush.em(), brush.palette().ink(), 1);

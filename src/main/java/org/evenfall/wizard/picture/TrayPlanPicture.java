@@ -16,11 +16,13 @@ public final class TrayPlanPicture extends Picture {
 
     private @Nullable TrayLayout layout;
 
+    /** Begins with nothing to show. */
     public TrayPlanPicture(Sentences words) {
         super(words, 0.72);
         show(null);
     }
 
+    /** Draws this; null: nothing yet. */
     public void show(@Nullable TrayLayout plan) {
         layout = plan;
         redraw(
@@ -136,7 +138,7 @@ public final class TrayPlanPicture extends Picture {
         }
     }
 
-    /** How far each tray stands from the middle one, and the whole width. */
+    /** Distance of each tray from the middle one, and the whole width. */
     private void pacing(Brush brush, TrayLayout plan, Scale across, double row, double foot, double width) {
         double em = brush.em();
         Marks marks = new Marks(brush);

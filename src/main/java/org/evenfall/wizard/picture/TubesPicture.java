@@ -14,8 +14,8 @@ import org.evenfall.trays.SpreadShape;
 import org.evenfall.trays.Uniformity;
 
 /**
- * The tubes side by side as they stood across the tramline: the last test filled, up to two earlier ones as empty
- * glasses beside it; the mean as a line, 10 and 15 % off it as bands, the lowest and the highest told in words.
+ * The tubes side by side at their places across the tramline: the last test filled, up to two earlier ones as empty
+ * glasses next to it; the mean as a line, 10 and 15 % off it as bands, the lowest and the highest in words.
  */
 public final class TubesPicture extends Picture {
 
@@ -25,6 +25,7 @@ public final class TubesPicture extends Picture {
 
     private List<TrayTestResult> tests = List.of();
 
+    /** Begins with nothing to show. */
     public TubesPicture(Sentences words) {
         super(words, 0.75);
         show(List.of());
@@ -63,7 +64,7 @@ public final class TubesPicture extends Picture {
                 highest = Math.max(highest, relative);
             }
         }
-        double foot = (shapeTold().isEmpty() ? 3.1 : 4.4) + (tests.size() > 1 ? 1.3 : 0);
+        double foot = (shapeText().isEmpty() ? 3.1 : 4.4) + (tests.size() > 1 ? 1.3 : 0);
         Scale up = new Scale(0, 1.04 * highest, height - foot * em, 2.8 * em);
         double left = brush.width(
                         words.number(100 + OUTER_PERCENT, 0, Unit.PERCENT),
@@ -145,10 +146,10 @@ public final class TubesPicture extends Picture {
         }
     }
 
-    /** The shape that stands out of the noise, as a line over the tubes of the last test. */
+    /** The shape that is significant, as a line over the tubes of the last test. */
     private void shape(Brush brush, Scale up, double left, double slot, int glasses) {
         List<Double> shape = last().shapes().significantPercent();
-        if (shape.isEmpty() || shapeTold().isEmpty()) {
+        if (shape.isEmpty() || shapeText().isEmpty()) {
             return;
         }
         // over the filled tube, which is the last of each group
@@ -162,7 +163,7 @@ public final class TubesPicture extends Picture {
     }
 
     /** That shape in words: the largest one that has a name; nothing where the CV is good. */
-    private String shapeTold() {
+    private String shapeText() {
         if (last().verdict() == EvennessVerdict.GOOD) {
             return "";
         }
@@ -182,7 +183,7 @@ public final class TubesPicture extends Picture {
         return Math.min(2.4 * brush.em(), 0.82 * slot / glasses);
     }
 
-    /** Lowest and highest of the last test, told beside their level. */
+    /** Lowest and highest of the last test, in words at their level. */
     private void extremes(Brush brush, Scale up, double left, double slot, double width) {
         Uniformity last = last();
         mark(brush, up, left, slot, width, last.catches().lowestTray(), "picture.tubes.lowest", false);
@@ -227,7 +228,7 @@ public final class TubesPicture extends Picture {
         }
         brush.within(
                 axis(brush, width), (left + width) / 2, floor + 2.1 * em, brush.note(), TextAlignment.CENTER, 0, width);
-        String shape = shapeTold();
+        String shape = shapeText();
         if (!shape.isEmpty()) {
             brush.within(
                     shape,

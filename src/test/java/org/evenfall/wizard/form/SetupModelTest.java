@@ -101,14 +101,14 @@ class SetupModelTest {
 
     @Test
     void followersEndOnce() {
-        List<String> seen = new ArrayList<>();
-        Subscription first = model.follow(() -> seen.add("first"));
-        model.follow(() -> seen.add("second"));
+        List<String> called = new ArrayList<>();
+        Subscription first = model.follow(() -> called.add("first"));
+        model.follow(() -> called.add("second"));
         assertThat(model.followers()).isEqualTo(2);
         first.unsubscribe();
         first.unsubscribe();
         assertThat(model.followers()).isEqualTo(1);
         model.set(FARM, "a");
-        assertThat(seen).containsExactly("second");
+        assertThat(called).containsExactly("second");
     }
 }

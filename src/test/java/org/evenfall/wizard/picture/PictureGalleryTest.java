@@ -105,8 +105,8 @@ class PictureGalleryTest {
     }
 
     @Test
-    void besides() throws Exception {
-        look("beside", Samples.besides(WORDS));
+    void comparisons() throws Exception {
+        look("beside", Samples.comparisons(WORDS));
     }
 
     @Test
@@ -138,7 +138,7 @@ class PictureGalleryTest {
     }
 
     @Test
-    void everyWordStandsInTheBundle() throws IOException {
+    void everyWordIsInTheBundle() throws IOException {
         Pattern key = Pattern.compile("\"(picture\\.[A-Za-z0-9.]*[A-Za-z0-9])\"");
         TreeSet<String> missing = new TreeSet<>();
         try (Stream<Path> files = Files.walk(Path.of("src/main/java/org/evenfall/wizard/picture"))) {

@@ -336,20 +336,20 @@ final class Samples {
                 null);
     }
 
-    static Map<String, Variant> besides(Sentences words) {
+    static Map<String, Variant> comparisons(Sentences words) {
         Map<String, Variant> all = new LinkedHashMap<>();
         TrayTestResult own = test(1, 28, 16, 17, 18, 19, 18, 16, 17);
         TrayTestResult other = test(0, 24, 12.9, 15.4, 18.9, 22.6, 19.6, 15.1, 13.4);
         all.put(
                 "two",
-                beside(words, own, "this setup", other, "Thornmarsh Farm · winter wheat · urea of last year", 36));
-        all.put("narrow", beside(words, own, "this setup", other, "another setup with a long name", 18));
-        all.put("hall", beside(words, own, "this setup", test(0, 28, 0, 0, 80, 3, 5, 2, 1), "spilt on", 60));
+                comparison(words, own, "this setup", other, "Thornmarsh Farm · winter wheat · urea of last year", 36));
+        all.put("narrow", comparison(words, own, "this setup", other, "another setup with a long name", 18));
+        all.put("hall", comparison(words, own, "this setup", test(0, 28, 0, 0, 80, 3, 5, 2, 1), "spilt on", 60));
         all.put("empty", new Variant(new TestComparisonPicture(words), 28, 12, 15));
         return all;
     }
 
-    private static Variant beside(
+    private static Variant comparison(
             Sentences words, TrayTestResult own, String name, TrayTestResult other, String otherName, double wide) {
         TestComparisonPicture picture = new TestComparisonPicture(words);
         picture.show(
