@@ -42,7 +42,7 @@ final class DemoCommand implements Callable<Integer> {
         }
         context.err().println(why.get());
         context.err().flush();
-        Setup setup = context.json().read(text, "demo").setup();
+        Setup setup = context.json().read(text, "demo");
         Assessment assessment = Assessor.assess(setup);
         new Report(context).print(assessment);
         Path card = context.path(CARD);

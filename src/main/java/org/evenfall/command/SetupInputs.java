@@ -19,7 +19,7 @@ final class SetupInputs {
     private SetupInputs() {}
 
     static Setup read(CommandContext context, String file) throws InputFileException {
-        return new SetupStore(context.json()).read(context.path(file)).setup();
+        return new SetupStore(context.json()).read(context.path(file));
     }
 
     /** One setup a line on standard input, one result line flushed at once for each, until the end of input. */
@@ -33,8 +33,7 @@ final class SetupInputs {
                 continue;
             }
             try {
-                Answer answer =
-                        work.apply(context.json().read(line, "line " + number).setup());
+                Answer answer = work.apply(context.json().read(line, "line " + number));
                 worst = Math.max(worst, answer.code());
                 context.out().println(text(context, answer.json()));
             } catch (InputFileException problem) {

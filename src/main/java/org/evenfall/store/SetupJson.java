@@ -45,7 +45,7 @@ public final class SetupJson {
      * @param name what to call it in a message
      * @throws InputFileException when the text is not JSON, has another version, or a value has the wrong type
      */
-    public SetupFile read(String text, String name) throws InputFileException {
+    public Setup read(String text, String name) throws InputFileException {
         try {
             JsonNode tree = mapper.readTree(text);
             if (!(tree instanceof ObjectNode root)) {
@@ -58,7 +58,7 @@ public final class SetupJson {
                         "/" + VERSION_KEY,
                         (version == null ? "missing version" : "unknown version " + version) + "; allowed: " + VERSION);
             }
-            return new SetupFile(mapper.treeToValue(root, Setup.class));
+            return mapper.treeToValue(root, Setup.class);
         } catch (JsonMappingException mapping) {
             throw new InputFileException(name, JsonProblem.pointer(mapping), JsonProblem.problem(mapping));
         } catch (JsonProcessingException syntax) {
@@ -71,10 +71,10 @@ public final class SetupJson {
     }
 
     /** Pretty-printed text; what is not typed is left out, keys that this version does not know are kept. */
-    public String write(SetupFile file) {
+    public String write(Setup setup) {
         ObjectNode root = mapper.createObjectNode();
         root.put(VERSION_KEY, VERSION);
-        root.setAll((ObjectNode) mapper.valueToTree(file.setup()));
+        root.setAll((ObjectNode) mapper.valueToTree(setup));
         return root.toPrettyString() + "\n";
     }
 }

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import org.evenfall.setup.entry.Setup;
 
 /** Setup files on disk. A save writes the whole file or changes nothing. */
 public final class SetupStore {
@@ -22,7 +23,7 @@ public final class SetupStore {
      *
      * @throws InputFileException when the file is not there, cannot be read, or is no setup
      */
-    public SetupFile read(Path file) throws InputFileException {
+    public Setup read(Path file) throws InputFileException {
         try {
             return json.read(Files.readString(file), file.toString());
         } catch (NoSuchFileException missing) {
@@ -39,7 +40,7 @@ public final class SetupStore {
      *
      * @throws IOException when it cannot be written; the file is then as it was
      */
-    public void save(SetupFile setup, Path file) throws IOException {
+    public void save(Setup setup, Path file) throws IOException {
         WholeFileWriter.write(file, json.write(setup).getBytes(StandardCharsets.UTF_8));
     }
 

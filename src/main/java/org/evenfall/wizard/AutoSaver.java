@@ -13,7 +13,6 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.evenfall.setup.entry.Setup;
-import org.evenfall.store.SetupFile;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,7 +33,7 @@ final class AutoSaver implements AutoCloseable {
     @FunctionalInterface
     interface Writer {
         /** @throws IOException when the file is not written; what was there before is then left whole */
-        void write(SetupFile setup, Path file) throws IOException;
+        void write(Setup setup, Path file) throws IOException;
     }
 
     private final Writer writer;
@@ -49,9 +48,9 @@ final class AutoSaver implements AutoCloseable {
     /** Guards the fields below; held for as long as it takes to change them, never during a write. */
     private final Object lock = new Object();
 
-    private final Map<Path, SetupFile> unsaved = new LinkedHashMap<>();
+    private final Map<Path, Setup> unsaved = new LinkedHashMap<>();
     private Path file;
-    private SetupFile content;
+    private Setup content;
     private @Nullable Future<?> scheduled;
 
     /**
@@ -61,7 +60,7 @@ final class AutoSaver implements AutoCloseable {
      * @param failed gets each failure, on the saver's thread
      * @param delays waits before a write
      */
-    AutoSaver(Writer writer, Path file, SetupFile first, Consumer<Exception> failed, Delays delays) {
+    AutoSaver(Writer writer, Path file, Setup first, Consumer<Exception> failed, Delays delays) {
         this.writer = writer;
         this.file = file;
         this.content = first;
@@ -77,7 +76,7 @@ final class AutoSaver implements AutoCloseable {
     }
 
     /** Another setup is opened; what is unsaved of the earlier one is written soon. */
-    void open(Path other, SetupFile opened) {
+    void open(Path other, Setup opened) {
         synchronized (lock) {
             file = other;
             content = opened;
@@ -90,14 +89,14 @@ final class AutoSaver implements AutoCloseable {
     /** The open setup has changed; it is written after a short wait. */
     void keep(Setup setup) {
         synchronized (lock) {
-            content = content.with(setup);
+            content = setup;
             unsaved.put(file, content);
             schedule(delays.afterChange());
         }
     }
 
     /** What is still to be written to a file; empty when the file is up to date. */
-    Optional<SetupFile> unsaved(Path wanted) {
+    Optional<Setup> unsaved(Path wanted) {
         synchronized (lock) {
             return Optional.ofNullable(unsaved.get(wanted));
         }
@@ -131,12 +130,12 @@ final class AutoSaver implements AutoCloseable {
     }
 
     private void writeAll() {
-        Map<Path, SetupFile> now;
+        Map<Path, Setup> now;
         synchronized (lock) {
             now = new LinkedHashMap<>(unsaved);
         }
         boolean again = false;
-        for (Map.Entry<Path, SetupFile> one : now.entrySet()) {
+        for (Map.Entry<Path, Setup> one : now.entrySet()) {
             again |= !write(one.getKey(), one.getValue());
         }
         synchronized (lock) {
@@ -148,7 +147,7 @@ final class AutoSaver implements AutoCloseable {
     }
 
     /** False when it could not be written; it then stays unsaved. */
-    private boolean write(Path target, SetupFile setup) {
+    private boolean write(Path target, Setup setup) {
         try {
             writer.write(setup, target);
         } catch (IOException | RuntimeException problem) {

@@ -50,7 +50,9 @@ final class MatchStep implements StepView {
                         overlay.positionsM(),
                         overlay.productPerM()),
                 new PatternPicture.Pattern(
-                        overlay.otherName().isBlank() ? form.words().text("picture.pattern.dense") : overlay.otherName(),
+                        overlay.otherName().isBlank()
+                                ? form.words().text("picture.pattern.dense")
+                                : overlay.otherName(),
                         overlay.positionsM(),
                         overlay.otherPerM()));
     }

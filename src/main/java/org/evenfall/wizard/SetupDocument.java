@@ -17,7 +17,6 @@ import org.evenfall.setup.Revisions;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.FreeNames;
 import org.evenfall.store.InputFileException;
-import org.evenfall.store.SetupFile;
 import org.evenfall.store.SetupJson;
 import org.evenfall.wizard.form.SetupModel;
 import org.jspecify.annotations.Nullable;
@@ -70,7 +69,7 @@ final class SetupDocument {
     String name(Path file) {
         String fileName = String.valueOf(file.getFileName());
         try {
-            Setup setup = load(file).setup();
+            Setup setup = load(file);
             String name = Stream.of(
                             setup.start().farm(),
                             setup.start().crop(),
@@ -85,12 +84,12 @@ final class SetupDocument {
 
     /** Another setup, to be shown only; empty, with a notice, when it cannot be read. */
     Optional<Setup> preview(Path file) {
-        return read(file).map(SetupFile::setup);
+        return read(file);
     }
 
     /** Opens an empty setup in a new file. */
     void createNew() {
-        show(SetupFile.of(Setup.EMPTY), newFile("setup"));
+        show(Setup.EMPTY, newFile("setup"));
     }
 
     /** Opens a setup to go on with it. */
@@ -100,7 +99,7 @@ final class SetupDocument {
 
     /** Opens a finished setup again, as a new file and revision; the old file stays as it is. */
     void reopen(Path file) {
-        read(file).ifPresent(setup -> show(setup.with(Revisions.next(setup.setup())), newFile("revision")));
+        read(file).ifPresent(setup -> show(Revisions.next(setup), newFile("revision")));
     }
 
     /** Opens the demo in a new file. */
@@ -138,13 +137,13 @@ final class SetupDocument {
         SetupModel open = model;
         if (open != null) {
             read(file).ifPresent(other -> {
-                open.change(own -> how.apply(own, other.setup()));
+                open.change(own -> how.apply(own, other));
                 showNotice(context.words().text("document.borrowed"));
             });
         }
     }
 
-    private Optional<SetupFile> read(Path file) {
+    private Optional<Setup> read(Path file) {
         try {
             return Optional.of(load(file));
         } catch (InputFileException problem) {
@@ -154,15 +153,15 @@ final class SetupDocument {
     }
 
     /** What is not written yet counts more than what is in the file. */
-    private SetupFile load(Path file) throws InputFileException {
-        Optional<SetupFile> unsaved = saver.unsaved(file);
+    private Setup load(Path file) throws InputFileException {
+        Optional<Setup> unsaved = saver.unsaved(file);
         return unsaved.isPresent() ? unsaved.get() : context.store().read(file);
     }
 
-    private void show(SetupFile file, Path where) {
+    private void show(Setup file, Path where) {
         saver.open(where, file);
         if (model != null) {
-            model.open(dated(context, file.setup()));
+            model.open(dated(context, file));
         }
     }
 

@@ -17,7 +17,6 @@ import javafx.stage.Stage;
 import org.evenfall.finding.Arg;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.InputFileException;
-import org.evenfall.store.SetupFile;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.SetupModel;
 
@@ -45,7 +44,7 @@ final class WizardWindow {
             Font.loadFont(
                     Objects.requireNonNull(WizardWindow.class.getResourceAsStream("/org/evenfall/fonts/" + font)), 15);
         }
-        SetupFile first = file.isPresent() ? context.store().read(file.get()) : SetupFile.of(Setup.EMPTY);
+        Setup first = file.isPresent() ? context.store().read(file.get()) : Setup.EMPTY;
         Path where = file.isPresent() ? file.get() : SetupDocument.newFile(context, "setup");
         saver = new AutoSaver(
                 context.store()::save,
@@ -54,7 +53,7 @@ final class WizardWindow {
                 problem -> Platform.runLater(() -> notSaved(problem)),
                 AutoSaver.Delays.USUAL);
         SetupDocument document = new SetupDocument(context, saver);
-        model = new SetupModel(SetupDocument.dated(context, first.setup()), context.assess(), saver::keep);
+        model = new SetupModel(SetupDocument.dated(context, first), context.assess(), saver::keep);
         Form form = new Form(model, context.words());
         shell = new Shell(model, context.words(), StepViews.all(form, context, document));
         document.attach(model, shell::showNotice, step -> shell.go(step.number()));

@@ -45,9 +45,7 @@ public class SpeedBenchmark {
 
     public SpeedBenchmark() {
         try {
-            setup = new SetupJson()
-                    .read(Files.readString(Path.of("demo", "setup.json")), "demo")
-                    .setup();
+            setup = new SetupJson().read(Files.readString(Path.of("demo", "setup.json")), "demo");
             key = SigningKeys.make("A. Marlow", "", Instant.EPOCH);
             assessment = Assessor.assess(setup);
         } catch (Exception broken) {

@@ -33,9 +33,8 @@ class CardContentsTest {
     @Test
     void eachSideHasItsOwnOpening() throws Exception {
         String demo = Files.readString(Path.of("demo", "setup.json"));
-        Setup uneven = new SetupJson()
-                .read(demo.replace("\"openingRight\": \"27.5\"", "\"openingRight\": \"29\""), "demo")
-                .setup();
+        Setup uneven =
+                new SetupJson().read(demo.replace("\"openingRight\": \"27.5\"", "\"openingRight\": \"29\""), "demo");
         CardContent content = CardSamples.of(uneven, "");
         assertThat(value(content, "Opening left")).isEqualTo("27.5");
         assertThat(value(content, "Opening right")).isEqualTo("29");

@@ -36,9 +36,7 @@ public final class CardSamples {
 
     /** The demo's setup. */
     public static Setup demo() throws Exception {
-        return new SetupJson()
-                .read(Files.readString(Path.of("demo", "setup.json")), "demo")
-                .setup();
+        return new SetupJson().read(Files.readString(Path.of("demo", "setup.json")), "demo");
     }
 
     /** The card of a setup. */

@@ -71,7 +71,7 @@ public final class Commands {
         try {
             return new ResultJson(context("", new StringWriter(), new StringWriter()))
                     .assessment(Assessor.assess(
-                            new SetupJson().read(setup.toString(), "test").setup(),
+                            new SetupJson().read(setup.toString(), "test"),
                             new AssessOptions(1, 2, ProgressMonitor.NONE)))
                     .json();
         } catch (InputFileException refused) {

@@ -40,12 +40,12 @@ class AdviceFindingsTest {
     @ParameterizedTest
     @CsvSource({
         "DO_A_TEST, NOTE, doATest",
-        "WINDY, WARN, windy",
+        "WINDY, WARNING, windy",
         "POOLED, NOTE, pooled",
         "KEEP, NOTE, keep",
         "JUST_UNDER, NOTE, justUnder",
-        "NOISE, WARN, noise",
-        "ONE_SIDE, WARN, oneSide",
+        "NOISE, WARNING, noise",
+        "ONE_SIDE, WARNING, oneSide",
         "LEVEL_FIRST, NOTE, level",
         "PTO_FIRST, NOTE, pto",
         "OUTLETS_FIRST, NOTE, outlets",
@@ -54,14 +54,14 @@ class AdviceFindingsTest {
         "OVERLAP_HEAVY, NOTE, overlapHeavy",
         "QUARTERS_LIGHT, NOTE, quartersLight",
         "QUARTERS_HEAVY, NOTE, quartersHeavy",
-        "NO_LEVER, WARN, noLever",
-        "END_STOP, WARN, endStop",
+        "NO_LEVER, WARNING, noLever",
+        "END_STOP, WARNING, endStop",
         "NO_BETTER, NOTE, noBetter",
-        "DIRECTION, WARN, direction",
+        "DIRECTION, WARNING, direction",
         "BACK, NOTE, back",
         "ONE_LEVER, NOTE, oneLever",
         "TWO_LEVERS, NOTE, twoLevers",
-        "NOT_YET, WARN, notYet",
+        "NOT_YET, WARNING, notYet",
         "THEN_AGAIN, NOTE, thenAgain"
     })
     void severityAndKey(Kind kind, FindingKind severity, String key) {

@@ -24,7 +24,6 @@ import org.evenfall.setup.entry.Condition;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.store.InputFileException;
-import org.evenfall.store.SetupFile;
 import org.evenfall.store.SetupJson;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -34,8 +33,7 @@ class AssessorTest {
     private static final SetupJson JSON = new SetupJson();
 
     private static Setup demo() throws Exception {
-        return JSON.read(Files.readString(Path.of("demo", "setup.json")), "demo")
-                .setup();
+        return JSON.read(Files.readString(Path.of("demo", "setup.json")), "demo");
     }
 
     private static List<String> keys(Setup setup) {
@@ -176,7 +174,7 @@ class AssessorTest {
             for (int n = 1 + random.nextInt(6); n > 0; n--) {
                 mutate(changed, random, garbage);
             }
-            SetupFile file;
+            Setup file;
             try {
                 file = JSON.read(changed.toString(), "mutated");
             } catch (InputFileException refused) {
@@ -184,7 +182,7 @@ class AssessorTest {
             }
             String text = changed.toString();
             assertThatCode(() -> {
-                        for (Finding finding : Assessor.assess(file.setup()).findings()) {
+                        for (Finding finding : Assessor.assess(file).findings()) {
                             assertThat(words.containsKey(finding.key()))
                                     .as(finding.key())
                                     .isTrue();

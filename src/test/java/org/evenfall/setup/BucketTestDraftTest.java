@@ -23,9 +23,7 @@ class BucketTestDraftTest {
             (value, decimals) -> NumberFormats.decimals(value, decimals, Locale.GERMANY);
 
     private static Setup demo() throws Exception {
-        return new SetupJson()
-                .read(Files.readString(Path.of("demo", "setup.json")), "demo")
-                .setup();
+        return new SetupJson().read(Files.readString(Path.of("demo", "setup.json")), "demo");
     }
 
     private static Setup with(Setup setup, List<BucketEntry> tests) {

@@ -15,9 +15,7 @@ import org.junit.jupiter.api.Test;
 class RevisionsTest {
 
     private static Setup demo() throws Exception {
-        return new SetupJson()
-                .read(Files.readString(Path.of("demo", "setup.json")), "demo")
-                .setup();
+        return new SetupJson().read(Files.readString(Path.of("demo", "setup.json")), "demo");
     }
 
     private static Set<Step> reopened(Change change) throws Exception {

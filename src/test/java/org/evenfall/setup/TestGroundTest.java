@@ -24,9 +24,7 @@ class TestGroundTest {
 
     @BeforeEach
     void read() throws Exception {
-        demo = new SetupJson()
-                .read(Files.readString(Path.of("demo", "setup.json")), "demo")
-                .setup();
+        demo = new SetupJson().read(Files.readString(Path.of("demo", "setup.json")), "demo");
     }
 
     private static EnteredQuantity wind(String metresPerSecond) {

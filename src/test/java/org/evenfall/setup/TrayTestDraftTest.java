@@ -27,9 +27,7 @@ class TrayTestDraftTest {
             (value, decimals) -> NumberFormats.decimals(value, decimals, Locale.GERMANY);
 
     private static Setup demo() throws Exception {
-        return new SetupJson()
-                .read(Files.readString(Path.of("demo", "setup.json")), "demo")
-                .setup();
+        return new SetupJson().read(Files.readString(Path.of("demo", "setup.json")), "demo");
     }
 
     /** The demo after its first test, which is uneven. */

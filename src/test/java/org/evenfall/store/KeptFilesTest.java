@@ -40,7 +40,7 @@ class KeptFilesTest {
     }
 
     private Setup setup(String name) throws Exception {
-        return json.read(text(name), name).setup();
+        return json.read(text(name), name);
     }
 
     private static EnteredQuantity typed(String number, Unit unit) {

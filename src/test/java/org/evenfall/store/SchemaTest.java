@@ -44,10 +44,10 @@ class SchemaTest {
         String text = Files.readString(Path.of("demo", name));
         assertThat(validator().validate(MAPPER.readTree(text))).isEmpty();
         SetupJson json = new SetupJson();
-        SetupFile file = json.read(text, name);
+        Setup file = json.read(text, name);
         String again = json.write(file);
         assertThat(validator().validate(MAPPER.readTree(again))).isEmpty();
-        assertThat(json.read(again, name).setup()).isEqualTo(file.setup());
+        assertThat(json.read(again, name)).isEqualTo(file);
         assertThat(MAPPER.readTree(again).get("note"))
                 .isEqualTo(MAPPER.readTree(text).get("note"));
     }
@@ -71,7 +71,7 @@ class SchemaTest {
         JsonSchema validator = validator();
         Random random = new Random(1952);
         for (int i = 0; i < 100; i++) {
-            String text = json.write(SetupFile.of(EntryTypes.random(Setup.class, random)));
+            String text = json.write(EntryTypes.random(Setup.class, random));
             assertThat(validator.validate(MAPPER.readTree(text))).as(text).isEmpty();
         }
     }

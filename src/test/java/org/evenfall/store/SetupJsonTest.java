@@ -25,9 +25,9 @@ class SetupJsonTest {
 
     @Test
     void anEmptySetupIsAlmostEmptyText() throws Exception {
-        String text = json.write(SetupFile.of(Setup.EMPTY));
+        String text = json.write(Setup.EMPTY);
         assertThat(text).isEqualToIgnoringWhitespace("{\"evenfall\": 1, \"card\": {\"paper\": \"A5_LANDSCAPE\"}}");
-        assertThat(json.read(text, "x").setup()).isEqualTo(Setup.EMPTY);
+        assertThat(json.read(text, "x")).isEqualTo(Setup.EMPTY);
     }
 
     @Test
@@ -43,9 +43,9 @@ class SetupJsonTest {
                                 new EnteredQuantity("0,98", Unit.KG),
                                 EnteredQuantity.EMPTY,
                                 new EnteredQuantity("about 1", Unit.KG))));
-        String text = json.write(SetupFile.of(setup));
+        String text = json.write(setup);
         assertThat(text).contains("\"92 ft\"").contains("\"0,98 kg\"").contains("\"about 1 kg\"");
-        assertThat(json.read(text, "x").setup()).isEqualTo(setup);
+        assertThat(json.read(text, "x")).isEqualTo(setup);
     }
 
     /** A JSON number has one meaning, also where its figures could be a group of thousands. */
@@ -62,24 +62,21 @@ class SetupJsonTest {
         "1e-30, 1e-30"
     })
     void aPlainJsonNumberIsReadAsThatNumber(String number, double value) throws Exception {
-        Setup setup = json.read("{\"evenfall\":1,\"product\":{\"containerVolume\":" + number + "}}", "x")
-                .setup();
+        Setup setup = json.read("{\"evenfall\":1,\"product\":{\"containerVolume\":" + number + "}}", "x");
         assertThat(NumberText.read(setup.product().containerVolume().text())).isEqualTo(new NumberReading.Value(value));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"1e31", "1e-31", "-1E+999999999", "1E-999999999"})
     void aNumberThatNobodyTypesIsKeptShort(String number) throws Exception {
-        Setup setup = json.read("{\"evenfall\":1,\"product\":{\"nitrogen\":" + number + "}}", "x")
-                .setup();
+        Setup setup = json.read("{\"evenfall\":1,\"product\":{\"nitrogen\":" + number + "}}", "x");
         assertThat(setup.product().nitrogen().text()).hasSizeLessThan(20);
         assertThat(NumberText.read(setup.product().nitrogen().text())).isInstanceOf(NumberReading.NotANumber.class);
     }
 
     @Test
     void aNumberInPlaceOfATextIsTaken() throws Exception {
-        Setup setup = json.read("{\"evenfall\":1,\"start\":{\"season\":2027},\"card\":{\"revision\":\"2\"}}", "x")
-                .setup();
+        Setup setup = json.read("{\"evenfall\":1,\"start\":{\"season\":2027},\"card\":{\"revision\":\"2\"}}", "x");
         assertThat(setup.start().season()).isEqualTo("2027");
         assertThat(setup.card().revision()).isEqualTo(2);
     }
@@ -88,7 +85,7 @@ class SetupJsonTest {
     void explicitNullsAreNotTyped() throws Exception {
         String text = "{\"evenfall\":1,\"start\":null,\"machine\":{\"levers\":[null],\"name\":null},"
                 + "\"product\":{\"containerFull\":[\"1 kg\",null]},\"card\":{\"paper\":null,\"revision\":null}}";
-        Setup setup = json.read(text, "x").setup();
+        Setup setup = json.read(text, "x");
         assertThat(setup.start()).isEqualTo(Setup.EMPTY.start());
         assertThat(setup.machine().levers()).containsExactly(LeverEntry.EMPTY);
         assertThat(setup.product().containerFull())
@@ -99,7 +96,7 @@ class SetupJsonTest {
     @Test
     void aUnitAloneIsNothingTyped() throws Exception {
         Setup setup = Setup.EMPTY.withStart(Setup.EMPTY.start().withTramlineWidth(new EnteredQuantity("", Unit.FT)));
-        assertThat(json.write(SetupFile.of(setup))).isEqualTo(json.write(SetupFile.of(Setup.EMPTY)));
+        assertThat(json.write(setup)).isEqualTo(json.write(Setup.EMPTY));
     }
 
     @ParameterizedTest
@@ -152,9 +149,9 @@ class SetupJsonTest {
     void aSaveReplacesTheFileAndLeavesNoOther(@TempDir Path folder) throws Exception {
         SetupStore store = new SetupStore(json);
         Path file = folder.resolve("a.json");
-        store.save(SetupFile.of(Setup.EMPTY), file);
-        store.save(SetupFile.of(Setup.EMPTY.withStart(Setup.EMPTY.start().withFarm("Thornmarsh Farm"))), file);
-        assertThat(store.read(file).setup().start().farm()).isEqualTo("Thornmarsh Farm");
+        store.save(Setup.EMPTY, file);
+        store.save(Setup.EMPTY.withStart(Setup.EMPTY.start().withFarm("Thornmarsh Farm")), file);
+        assertThat(store.read(file).start().farm()).isEqualTo("Thornmarsh Farm");
         try (var files = Files.list(folder)) {
             assertThat(files).containsExactly(file);
         }

@@ -36,8 +36,8 @@ class UnknownKeysTest {
     private final SetupJson json = new SetupJson();
 
     private JsonNode changed(UnaryOperator<Setup> change) throws Exception {
-        Setup setup = json.read(TEXT, "x").setup();
-        return new ObjectMapper().readTree(json.write(SetupFile.of(change.apply(setup))));
+        Setup setup = json.read(TEXT, "x");
+        return new ObjectMapper().readTree(json.write(change.apply(setup)));
     }
 
     private JsonNode changedLibrary(UnaryOperator<List<TestedProductEntry>> change) throws Exception {
@@ -122,9 +122,9 @@ class UnknownKeysTest {
     /** An undo goes back to the setup before the change. */
     @Test
     void aDeletionIsUndone() throws Exception {
-        Setup before = json.read(TEXT, "x").setup();
+        Setup before = json.read(TEXT, "x");
         Setup deleted = before.withMatch(before.match().withLibrary(List.of()));
-        assertThat(json.write(SetupFile.of(deleted))).doesNotContain("tester").contains("colour");
+        assertThat(json.write(deleted)).doesNotContain("tester").contains("colour");
         assertThat(changed(setup -> before).at("/match/library/1").has("tester"))
                 .isTrue();
     }
@@ -149,7 +149,7 @@ class UnknownKeysTest {
 
     @Test
     void twoEntriesThatDifferInThemAloneAreDifferent() throws Exception {
-        List<TestedProductEntry> library = json.read(TEXT, "x").setup().match().library();
+        List<TestedProductEntry> library = json.read(TEXT, "x").match().library();
         TestedProductEntry b = library.get(1);
         TestedProductEntry bare = b.withUnknownKeys(UnknownKeys.NONE);
         assertThat(bare).isNotEqualTo(b);

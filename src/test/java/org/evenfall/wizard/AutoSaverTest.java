@@ -15,7 +15,6 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.evenfall.setup.entry.Setup;
-import org.evenfall.store.SetupFile;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -37,18 +36,14 @@ class AutoSaverTest {
     private final BlockingQueue<Exception> failures = new LinkedBlockingQueue<>();
     private AutoSaver saver = saver(this::write, NEVER, NEVER);
 
-    private void write(SetupFile setup, Path file) {
+    private void write(Setup setup, Path file) {
         writes.add(file);
-        disk.put(file, setup.setup());
+        disk.put(file, setup);
     }
 
     private AutoSaver saver(AutoSaver.Writer writer, Duration afterChange, Duration afterFailure) {
         return new AutoSaver(
-                writer,
-                FIRST,
-                SetupFile.of(Setup.EMPTY),
-                failures::add,
-                new AutoSaver.Delays(afterChange, afterFailure));
+                writer, FIRST, Setup.EMPTY, failures::add, new AutoSaver.Delays(afterChange, afterFailure));
     }
 
     private static Setup farm(String name) {
@@ -68,7 +63,7 @@ class AutoSaverTest {
     @Test
     void nothingIsWrittenWithoutAChange() {
         saver.save();
-        saver.open(SECOND, SetupFile.of(farm("second")));
+        saver.open(SECOND, farm("second"));
         saver.save();
         assertThat(writes).isEmpty();
     }
@@ -77,7 +72,7 @@ class AutoSaverTest {
     void severalChangesAreOneWriteOfTheLast() {
         saver.keep(farm("a"));
         saver.keep(farm("ab"));
-        assertThat(saver.unsaved(FIRST).orElseThrow().setup()).isEqualTo(farm("ab"));
+        assertThat(saver.unsaved(FIRST).orElseThrow()).isEqualTo(farm("ab"));
         saver.save();
         assertThat(writes).containsExactly(FIRST);
         assertThat(saved(FIRST)).isEqualTo("ab");
@@ -121,7 +116,7 @@ class AutoSaverTest {
         saver.keep(farm("ab"));
         saver.keep(farm("abc"));
         assertThat(saver.file()).isEqualTo(FIRST);
-        saver.open(SECOND, SetupFile.of(farm("second")));
+        saver.open(SECOND, farm("second"));
         saver.keep(farm("second, changed"));
         assertThat(writes).isEmpty();
         goOn.countDown();
@@ -156,10 +151,10 @@ class AutoSaverTest {
         assertThat(failures)
                 .singleElement()
                 .satisfies(problem -> assertThat(problem).hasMessage("no space left"));
-        saver.open(SECOND, SetupFile.of(farm("second")));
+        saver.open(SECOND, farm("second"));
         saver.keep(farm("second, changed"));
         saver.save();
-        assertThat(saver.unsaved(FIRST).orElseThrow().setup()).isEqualTo(farm("first"));
+        assertThat(saver.unsaved(FIRST).orElseThrow()).isEqualTo(farm("first"));
         full[0] = false;
         saver.save();
         assertThat(saved(FIRST)).isEqualTo("first");
@@ -217,7 +212,7 @@ class AutoSaverTest {
                 NEVER,
                 NEVER);
         saver.keep(farm("first"));
-        saver.open(SECOND, SetupFile.of(farm("second")));
+        saver.open(SECOND, farm("second"));
         saver.keep(farm("second, changed"));
         saver.save();
         assertThat(saved(SECOND)).isEqualTo("second, changed");

@@ -45,9 +45,7 @@ class CardWorkTest {
 
     @BeforeEach
     void demo() throws Exception {
-        setup = new SetupJson()
-                .read(Files.readString(Path.of("demo", "setup.json")), "demo")
-                .setup();
+        setup = new SetupJson().read(Files.readString(Path.of("demo", "setup.json")), "demo");
         assessment = Assessor.assess(setup);
         WizardContext other = Stage0.context(folder);
         work = new CardWork(

@@ -26,9 +26,7 @@ class LaterStepsWordsTest {
             new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.ENGLISH);
 
     private static Setup demo() throws Exception {
-        return new SetupJson()
-                .read(Files.readString(Path.of("demo", "setup.json")), "demo")
-                .setup();
+        return new SetupJson().read(Files.readString(Path.of("demo", "setup.json")), "demo");
     }
 
     @Test

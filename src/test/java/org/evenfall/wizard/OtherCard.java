@@ -22,9 +22,7 @@ final class OtherCard {
 
     static byte[] by(KeyRing ring, Instant when) throws Exception {
         SigningKey key = ring.signing("R. Fenwick", "adviser", when);
-        Setup setup = new SetupJson()
-                .read(Files.readString(Path.of("demo", "setup.json")), "demo")
-                .setup();
+        Setup setup = new SetupJson().read(Files.readString(Path.of("demo", "setup.json")), "demo");
         Sentences words = new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.UK);
         return PdfSigner.sign(
                 CardPdf.draw(CardContents.of(setup, Assessor.assess(setup), words, key.code()), when),

@@ -35,9 +35,7 @@ public final class StepChangeBenchmark {
                 Stage0.context(Files.createTempDirectory("evenfall-bench")),
                 Optional.of(Path.of("demo", "setup.json")));
         window.saver()
-                .open(
-                        Files.createTempFile("evenfall", ".json"),
-                        org.evenfall.store.SetupFile.of(window.model().setup()));
+                .open(Files.createTempFile("evenfall", ".json"), window.model().setup());
         window.show(new Stage());
         double[] millis = new double[8 * ROUNDS];
         for (int i = 0; i < millis.length; i++) {

@@ -195,7 +195,7 @@ class WholeWalkTest {
 
         // everything typed is on disk
         robot.interact(() -> window.saver().save());
-        assertThat(new SetupStore(new SetupJson()).read(window.saver().file()).setup())
+        assertThat(new SetupStore(new SetupJson()).read(window.saver().file()))
                 .isEqualTo(window.model().setup());
     }
 

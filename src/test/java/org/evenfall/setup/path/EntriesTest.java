@@ -20,7 +20,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.entry.Setup;
-import org.evenfall.store.SetupFile;
 import org.evenfall.store.SetupJson;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -181,7 +180,7 @@ class EntriesTest {
 
     private static JsonNode json(Setup setup) {
         try {
-            return new ObjectMapper().readTree(new SetupJson().write(SetupFile.of(setup)));
+            return new ObjectMapper().readTree(new SetupJson().write(setup));
         } catch (JsonProcessingException broken) {
             throw new IllegalStateException(broken);
         }

@@ -45,9 +45,7 @@ final class Samples {
     private Samples() {}
 
     static Setup demo() throws Exception {
-        return new SetupJson()
-                .read(Files.readString(Path.of("demo", "setup.json")), "demo")
-                .setup();
+        return new SetupJson().read(Files.readString(Path.of("demo", "setup.json")), "demo");
     }
 
     static Assessment assessed(Setup setup) {
