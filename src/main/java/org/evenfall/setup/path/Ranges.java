@@ -123,11 +123,11 @@ final class Ranges {
 
     static final Range TUBE_BORE = range("field.tubeBore", MM, List.of(MM, CM, IN), 4, 100, 8, 60, 0);
 
-    static final Range READING_STEP_MASS = range("field.readingStep", G, List.of(G), 0.001, 50, 0.01, 20, 2);
+    static final Range READING_STEP_MASS = range("field.readingStep", G, List.of(G), 0.001, 50, 0.01, 10, 2);
 
-    static final Range READING_STEP_VOLUME = range("field.readingStep", ML, List.of(ML), 0.001, 50, 0.01, 20, 2);
+    static final Range READING_STEP_VOLUME = range("field.readingStep", ML, List.of(ML), 0.001, 50, 0.01, 10, 2);
 
-    static final Range READING_STEP_HEIGHT = range("field.readingStep", MM, List.of(MM, CM), 0.001, 50, 0.01, 20, 2);
+    static final Range READING_STEP_HEIGHT = range("field.readingStep", MM, List.of(MM, CM), 0.001, 50, 0.01, 10, 2);
 
     static final Range CATCH_MASS = range("field.catchMass", G, List.of(G, KG), 0, 5000, 0.5, 500, 1);
 
