@@ -113,8 +113,7 @@ final class DensityAssessor {
     private void againstBands(ProductForm form, double meanKgPerL) {
         for (PublishedBand band : PublishedBands.of(form)) {
             Limits shown = new Limits(
-                    band.range().low() - BAND_ROUNDING_KG_PER_L,
-                    band.range().high() + BAND_ROUNDING_KG_PER_L);
+                    band.range().low() - BAND_ROUNDING_KG_PER_L, band.range().high() + BAND_ROUNDING_KG_PER_L);
             if (band.quantity() == PublishedBand.Quantity.BULK_DENSITY && !shown.contain(meanKgPerL)) {
                 findings.add(Finding.note(
                                 Step.PRODUCT,

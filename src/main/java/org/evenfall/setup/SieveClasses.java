@@ -25,7 +25,8 @@ final class SieveClasses {
     /** Assumption: shares that were rounded by class may miss 100 % by this, points. */
     private static final double SHARES_ROUNDING_PERCENT = 2.5;
 
-    private static final Limits WHOLE_PERCENT = new Limits(100 - SHARES_ROUNDING_PERCENT, 100 + SHARES_ROUNDING_PERCENT);
+    private static final Limits WHOLE_PERCENT =
+            new Limits(100 - SHARES_ROUNDING_PERCENT, 100 + SHARES_ROUNDING_PERCENT);
 
     private final ReadSetup read;
     private final List<Finding> findings;

@@ -103,8 +103,8 @@ class DensityAssessorTest {
     void oneGramMoreThanTheEmptyContainerIsAWeight() {
         // 1 g in 2 L: 0.0005 kg/L
         assertThat(lines(assess(threeOf("201 g")).findings()))
-                .containsExactly("STOP PRODUCT product.densityImpossible " + AT
-                        + " [0.0005:2 kg/L, 0.4:1 kg/L, 1.6:1 kg/L]");
+                .containsExactly(
+                        "STOP PRODUCT product.densityImpossible " + AT + " [0.0005:2 kg/L, 0.4:1 kg/L, 1.6:1 kg/L]");
     }
 
     /** 0.4 and 1.6 kg/L in 2 L: net 800 and 3 200 g; one gram is 0.0005 kg/L. */

@@ -76,8 +76,8 @@ class HeightAssessorTest {
     /** Without growth 25 + 75 = 100 cm; a chain from the reference point is 75 cm. */
     @Test
     void growthAndChainPointAreZeroWhereNotTyped() {
-        HeightResult result = assess(measured("100 cm", "99 cm").with(HeightPaths.GROWTH, ""))
-                .present();
+        HeightResult result =
+                assess(measured("100 cm", "99 cm").with(HeightPaths.GROWTH, "")).present();
         assertThat(result.overGroundM()).isCloseTo(1.00, within(1e-9));
         assertThat(result.chainM()).isCloseTo(0.75, within(1e-9));
     }
@@ -120,13 +120,16 @@ class HeightAssessorTest {
     /** 105 cm wanted over the ground; left is 1 cm above right. */
     @ParameterizedTest
     @CsvSource({
-        "100.5, 99.5, ''", "100.4, 99.4, raise", "100.6, 99.6, ''", "110.5, 109.5, ''", "110.6, 109.6, lower",
+        "100.5, 99.5, ''",
+        "100.4, 99.4, raise",
+        "100.6, 99.6, ''",
+        "110.5, 109.5, ''",
+        "110.6, 109.6, lower",
         "110.4, 109.4, ''"
     })
     void aCorrectionOfMoreThanFiveCentimetres(String left, String right, String way) {
         assertThat(findings(measured(left + " cm", right + " cm")))
-                .isEqualTo(when(
-                        !way.isEmpty(), "WARN HEIGHT height." + way + " /height/left [5.1:0 cm, 105:0 cm]"));
+                .isEqualTo(when(!way.isEmpty(), "WARN HEIGHT height." + way + " /height/left [5.1:0 cm, 105:0 cm]"));
     }
 
     @ParameterizedTest
@@ -139,8 +142,8 @@ class HeightAssessorTest {
     @ParameterizedTest
     @CsvSource({"34.9, false", "35, false", "35.1, true"})
     void anUnevenCropIsNoted(String highest, boolean reported) {
-        Entered entered = measured("106 cm", "105 cm")
-                .withAll(HeightPaths.CROP_HEIGHTS, "26 cm", highest + " cm", "20 cm");
+        Entered entered =
+                measured("106 cm", "105 cm").withAll(HeightPaths.CROP_HEIGHTS, "26 cm", highest + " cm", "20 cm");
         assertThat(findings(entered))
                 .isEqualTo(when(reported, "NOTE HEIGHT height.unevenCrop /height/cropHeights [15.1:0 cm]"));
     }

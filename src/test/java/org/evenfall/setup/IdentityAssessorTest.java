@@ -70,29 +70,34 @@ class IdentityAssessorTest {
     /** After a nitrate the machine must be clean; an open answer is no answer. */
     @ParameterizedTest
     @CsvSource({
-        "YES, YES, false", "YES, NO, true", "YES, UNANSWERED, true", "NO, NO, false", "NO, UNANSWERED, false",
-        "UNANSWERED, NO, false", "UNANSWERED, UNANSWERED, false"
+        "YES, YES, false",
+        "YES, NO, true",
+        "YES, UNANSWERED, true",
+        "NO, NO, false",
+        "NO, UNANSWERED, false",
+        "UNANSWERED, NO, false",
+        "UNANSWERED, UNANSWERED, false"
     })
     void nitrateBeforeAsksForACleanMachine(YesNo before, YesNo clean, boolean reported) {
-        Entered entered = Entered.inEmpty()
-                .with(ProductPaths.NITRATE_BEFORE, before)
-                .with(ProductPaths.CLEAN_AND_DRY, clean);
+        Entered entered =
+                Entered.inEmpty().with(ProductPaths.NITRATE_BEFORE, before).with(ProductPaths.CLEAN_AND_DRY, clean);
         assertThat(findings(entered))
-                .isEqualTo(
-                        when(reported, "STOP PRODUCT product.notClean /product/cleanAndDry [] source.humidity"));
+                .isEqualTo(when(reported, "STOP PRODUCT product.notClean /product/cleanAndDry [] source.humidity"));
     }
 
     @ParameterizedTest
     @CsvSource({
-        "GRANULAR_UREA, NO, true", "PRILLED_UREA, NO, true", "GRANULAR_UREA, UNANSWERED, false",
-        "CALCIUM_AMMONIUM_NITRATE, NO, false", "AMMONIUM_NITRATE, NO, false", "OTHER, NO, false", "UNANSWERED, NO, false"
+        "GRANULAR_UREA, NO, true",
+        "PRILLED_UREA, NO, true",
+        "GRANULAR_UREA, UNANSWERED, false",
+        "CALCIUM_AMMONIUM_NITRATE, NO, false",
+        "AMMONIUM_NITRATE, NO, false",
+        "OTHER, NO, false",
+        "UNANSWERED, NO, false"
     })
     void onlyUreaNeedsAnInhibitor(ProductForm form, YesNo treated, boolean reported) {
-        Entered entered = Entered.inEmpty()
-                .with(ProductPaths.FORM, form)
-                .with(ProductPaths.TREATED, treated);
-        assertThat(findings(entered))
-                .isEqualTo(when(reported, "WARN PRODUCT product.untreated /product/treated []"));
+        Entered entered = Entered.inEmpty().with(ProductPaths.FORM, form).with(ProductPaths.TREATED, treated);
+        assertThat(findings(entered)).isEqualTo(when(reported, "WARN PRODUCT product.untreated /product/treated []"));
     }
 
     @ParameterizedTest

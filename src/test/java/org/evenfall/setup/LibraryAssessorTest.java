@@ -69,20 +69,22 @@ class LibraryAssessorTest {
 
     @ParameterizedTest
     @CsvSource({
-        "24 m, 0.98 kg/L, 3.3 mm, true", "24 m, 0.98 kg/L, '', true", "24 m, '', 3.3 mm, true", "24 m, '', '', false",
+        "24 m, 0.98 kg/L, 3.3 mm, true",
+        "24 m, 0.98 kg/L, '', true",
+        "24 m, '', 3.3 mm, true",
+        "24 m, '', '', false",
         "'', 0.98 kg/L, 3.3 mm, false"
     })
     void widthAndDensityOrSizesAreNeeded(String width, String density, String d50, boolean usable) {
         Assessed<List<TestedProduct>> assessed = assess(one(width, density, d50));
         assertThat(assessed.present()).hasSize(usable ? 1 : 0);
         assertThat(lines(assessed.findings()))
-                .isEqualTo(
-                        usable ? List.of() : List.of("WARN MATCH match.referenceOpen /match/library/0 [Product a]"));
+                .isEqualTo(usable ? List.of() : List.of("WARN MATCH match.referenceOpen /match/library/0 [Product a]"));
     }
 
     /**
      * 16 % below 2 mm, 16 % above 4.5 mm: d50 = √(2 × 4.5) = 3 mm; sigma = ln(4.5 / 2) / 2 / z(16 %) = 0.405465 /
-     * 0.994458 = 0.407725, geometric standard deviation 1.50339. The typed median does not count beside it.
+     * 0.994458 = 0.407725, geometric standard deviation 1.50339. The typed median does not count.
      */
     @Test
     void sieveClassesComeBeforeATypedMedian() {

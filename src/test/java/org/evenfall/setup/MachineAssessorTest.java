@@ -41,9 +41,7 @@ class MachineAssessorTest {
     }
 
     private static Entered widths(String tramline, String... widths) {
-        return Entered.inEmpty()
-                .with(StartPaths.TRAMLINE_WIDTH, tramline)
-                .withAll(MachinePaths.WORKING_WIDTHS, widths);
+        return Entered.inEmpty().with(StartPaths.TRAMLINE_WIDTH, tramline).withAll(MachinePaths.WORKING_WIDTHS, widths);
     }
 
     @Test
@@ -84,8 +82,8 @@ class MachineAssessorTest {
     @Test
     void aMachineOfWhichNothingIsTypedHasTwoOutlets() {
         assertThat(machine(Entered.inEmpty()))
-                .isEqualTo(new MachineProfile(
-                        "", List.of(), null, null, null, null, 2, null, List.of(), List.of(), null));
+                .isEqualTo(
+                        new MachineProfile("", List.of(), null, null, null, null, 2, null, List.of(), List.of(), null));
         assertThat(findings(Entered.inEmpty())).isEmpty();
     }
 
@@ -110,9 +108,7 @@ class MachineAssessorTest {
     @ParameterizedTest
     @CsvSource({"541, 540, true", "540, 540, false", "480, 540, false", "'', 540, false", "600, '', false"})
     void thePtoLimitsMustNotCross(String low, String high, boolean reported) {
-        Entered entered = Entered.inEmpty()
-                .with(MachinePaths.PTO_LOWEST, low)
-                .with(MachinePaths.PTO_HIGHEST, high);
+        Entered entered = Entered.inEmpty().with(MachinePaths.PTO_LOWEST, low).with(MachinePaths.PTO_HIGHEST, high);
         assertThat(findings(entered))
                 .isEqualTo(reported ? List.of("STOP START start.ptoLimits /machine/ptoLowest []") : List.of());
     }
@@ -128,8 +124,14 @@ class MachineAssessorTest {
     /** The last two: 0.3 − 0.2 is a little less than 0.1 in binary numbers, 0.8 − 0.7 a little more. */
     @ParameterizedTest
     @CsvSource({
-        "5, 5, 1, true", "6, 5, 1, true", "5, 6, 1, false", "0, 20, 20, false", "0, 20, 20.1, true", "0, 20, 19.9, false",
-        "0.2, 0.3, 0.1, false", "0.7, 0.8, 0.1, false"
+        "5, 5, 1, true",
+        "6, 5, 1, true",
+        "5, 6, 1, false",
+        "0, 20, 20, false",
+        "0, 20, 20.1, true",
+        "0, 20, 19.9, false",
+        "0.2, 0.3, 0.1, false",
+        "0.7, 0.8, 0.1, false"
     })
     void aLeverNeedsAScaleOfOneStepAtLeast(String low, String high, String step, boolean reported) {
         Entered entered = lever(Entered.inEmpty(), 0, "a", low, high, step);
@@ -140,7 +142,8 @@ class MachineAssessorTest {
 
     @Test
     void twoLeversMustNotHaveOneLabel() {
-        Entered entered = lever(lever(Entered.inEmpty(), 0, "long vane", "0", "9", "1"), 1, " LONG vane", "0", "8", "1");
+        Entered entered =
+                lever(lever(Entered.inEmpty(), 0, "long vane", "0", "9", "1"), 1, " LONG vane", "0", "8", "1");
         assertThat(findings(entered))
                 .containsExactly("STOP START start.leverTwice /machine/levers/1/label [ LONG vane]");
         assertThat(machine(entered).levers()).extracting(Lever::highest).containsExactly(9.0);
@@ -156,9 +159,7 @@ class MachineAssessorTest {
     @ParameterizedTest
     @EnumSource(FlowTableBasis.class)
     void theFlowsCountAsTheTableSays(FlowTableBasis basis) {
-        Entered entered = Entered.inEmpty()
-                .with(MachinePaths.OUTLETS, "4")
-                .with(MachinePaths.FLOW_TABLE_BASIS, basis);
+        Entered entered = Entered.inEmpty().with(MachinePaths.OUTLETS, "4").with(MachinePaths.FLOW_TABLE_BASIS, basis);
         assertThat(findings(entered)).isEmpty();
         Entered one = opening(entered, 0, "12", "20 kg/min");
         // four outlets: 4 × 20 = 80 kg/min where the table counts one

@@ -23,8 +23,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The machine check: a good one, in which left and right differ within the limits, and one thing changed at a time. */
 class MachineCheckAssessorTest {
 
-    private static final MachineProfile MACHINE = new MachineProfile(
-            "", List.of(), null, 960.0, 480.0, 560.0, 2, null, List.of(), List.of(), null);
+    private static final MachineProfile MACHINE =
+            new MachineProfile("", List.of(), null, 960.0, 480.0, 560.0, 2, null, List.of(), List.of(), null);
 
     private static Entered good() {
         Entered entered = Entered.inEmpty()
@@ -123,8 +123,7 @@ class MachineCheckAssessorTest {
     void aWornVaneFails(String length, boolean failed) {
         Entered entered = vane(good(), 1, Side.RIGHT, "short", length + " mm");
         assertThat(findings(entered))
-                .isEqualTo(when(
-                        failed, "STOP MACHINE yard.vane /yard/vanes [short, choice.Side.RIGHT, 5.1:0 mm]"));
+                .isEqualTo(when(failed, "STOP MACHINE yard.vane /yard/vanes [short, choice.Side.RIGHT, 5.1:0 mm]"));
         assertThat(assess(entered).present().blocksFieldTest()).isEqualTo(failed);
         Entered overridden = entered.with(MachineCheckPaths.VANE_OVERRIDE_REASON, "new set ordered");
         assertThat(findings(overridden))
@@ -181,9 +180,9 @@ class MachineCheckAssessorTest {
     @ParameterizedTest
     @CsvSource({"479, true", "480, false", "560, false", "561, true"})
     void aPtoSpeedOutsideTheHandbook(int rpm, boolean reported) {
-        ReadSetup read = good().with(MachineCheckPaths.PTO_MEASURED, rpm + " rpm").read();
+        ReadSetup read =
+                good().with(MachineCheckPaths.PTO_MEASURED, rpm + " rpm").read();
         assertThat(lines(MachineCheckAssessor.assess(read, MACHINE, null).findings()))
-                .isEqualTo(when(
-                        reported, "STOP MACHINE settings.ptoBeyond /yard/ptoMeasured [" + rpm + ":0 rpm]"));
+                .isEqualTo(when(reported, "STOP MACHINE settings.ptoBeyond /yard/ptoMeasured [" + rpm + ":0 rpm]"));
     }
 }

@@ -14,8 +14,7 @@ import org.junit.jupiter.api.Test;
 class MachineDefaultsTest {
 
     static MachineProfile machine(@Nullable Double radiusM, @Nullable Double discRpm, @Nullable Double heightM) {
-        return new MachineProfile(
-                "", List.of(), radiusM, discRpm, null, null, 2, heightM, List.of(), List.of(), null);
+        return new MachineProfile("", List.of(), radiusM, discRpm, null, null, 2, heightM, List.of(), List.of(), null);
     }
 
     @Test

@@ -35,9 +35,14 @@ class MatchAssessorTest {
     private static final SieveResult SIEVE = Sieves.analyse(List.of(2.0, 4.0), List.of(List.of(7.0, 84.0, 9.0)));
 
     private static MachineProfile machine(@Nullable Double discRpm, @Nullable Double ptoHighest, Widening... levers) {
+        return machine(List.of(24.0, 30.0, 27.0), discRpm, ptoHighest, levers);
+    }
+
+    private static MachineProfile machine(
+            List<Double> widthsM, @Nullable Double discRpm, @Nullable Double ptoHighest, Widening... levers) {
         return new MachineProfile(
                 "",
-                List.of(24.0, 30.0, 27.0),
+                widthsM,
                 0.41,
                 discRpm,
                 480.0,
@@ -101,24 +106,31 @@ class MatchAssessorTest {
     void machineFieldAndProductEnterTheRanking() {
         MatchResult result = assess(two().with(MatchPaths.CHOSEN, "b"), MACHINE, product(DENSITY, SIEVE))
                 .present();
-        assertThat(result)
-                .isEqualTo(ranked(new RankContext(28, 0.41, 900, 1000, 0.74, "b", 30.0, true), TWO, SIEVE));
+        assertThat(result).isEqualTo(ranked(new RankContext(28, 0.41, 900, 1000, 0.74, "b", 30.0, true), TWO, SIEVE));
         assertThat(result.chosen().id()).isEqualTo("b");
         assertThat(result.redraws()).isEqualTo(7);
     }
 
-    /** Without any width of the handbook the reach follows from the disc and from the levers. */
+    /**
+     * Disc 1000 rpm at the highest PTO speed of 600, 900 at 540. The reach follows from the tested product where the
+     * handbook names no width.
+     */
     @Test
-    void aLeverThatIsKnownToThrowWiderReachesFurther() {
-        for (boolean lever : new boolean[] {true, false}) {
-            MatchResult result = assess(
-                            two().with(MatchPaths.CHOSEN, "a"),
-                            machine(900.0, 600.0, lever ? Widening.HIGHER : Widening.UNKNOWN),
-                            product(DENSITY, null))
-                    .present();
-            assertThat(result)
-                    .isEqualTo(ranked(new RankContext(28, 0.41, 900, 1000, 0.74, "a", 30.0, lever), TWO, null));
-        }
+    void aFasterDiscAndALeverThatThrowsWiderReachFurther() {
+        double slow = widestM(540.0, Widening.UNKNOWN, new RankContext(28, 0.41, 900, 900, 0.74, "b", null, false));
+        double fast = widestM(600.0, Widening.UNKNOWN, new RankContext(28, 0.41, 900, 1000, 0.74, "b", null, false));
+        double lever = widestM(540.0, Widening.HIGHER, new RankContext(28, 0.41, 900, 900, 0.74, "b", null, true));
+        assertThat(fast).isGreaterThan(slow);
+        assertThat(lever).isGreaterThan(slow);
+    }
+
+    /** With the second product of the library alone, tested at 24 m. */
+    private static double widestM(double ptoHighest, Widening wider, RankContext context) {
+        Entered entered = tested(field(), 0, "b", "24 m", "0.76 kg/L").with(MatchPaths.CHOSEN, "b");
+        MatchResult result = assess(entered, machine(List.of(), 900.0, ptoHighest, wider), product(DENSITY, SIEVE))
+                .present();
+        assertThat(result).isEqualTo(ranked(context, List.of(TWO.get(1)), SIEVE));
+        return result.widestReachableM();
     }
 
     /** Usual disc: 0.40 m, 850 rpm, which is also the highest where one of the two speeds is not known. */
@@ -127,9 +139,11 @@ class MatchAssessorTest {
         MachineProfile unknown = MachineDefaultsTest.machine(null, null, null);
         assertThat(assess(field(), unknown, product(DENSITY, SIEVE)).present())
                 .isEqualTo(ranked(new RankContext(28, 0.40, 850, 850, 0.75, "", null, false), List.of(), SIEVE));
-        assertThat(assess(field(), machine(900.0, null), product(DENSITY, SIEVE)).present())
+        assertThat(assess(field(), machine(900.0, null), product(DENSITY, SIEVE))
+                        .present())
                 .isEqualTo(ranked(new RankContext(28, 0.41, 900, 900, 0.74, "", 30.0, false), List.of(), SIEVE));
-        assertThat(assess(field(), machine(null, 600.0), product(DENSITY, SIEVE)).present())
+        assertThat(assess(field(), machine(null, 600.0), product(DENSITY, SIEVE))
+                        .present())
                 .isEqualTo(ranked(new RankContext(28, 0.41, 850, 850, 0.74, "", 30.0, false), List.of(), SIEVE));
     }
 
@@ -146,7 +160,8 @@ class MatchAssessorTest {
 
     @ParameterizedTest
     @CsvSource({
-        "true, a, UNANSWERED, ''", "true, b, NO, ''", "true, '', UNANSWERED, missing.chosen", "true, c, NO, missing.chosen",
+        "true, a, UNANSWERED, ''", "true, b, NO, ''", "true, '', UNANSWERED, missing.chosen",
+                "true, c, NO, missing.chosen",
         "true, '', YES, ''", "true, c, YES, ''", "false, '', YES, ''", "false, '', NO, missing.noReference",
         "false, a, UNANSWERED, missing.noReference"
     })
@@ -162,7 +177,8 @@ class MatchAssessorTest {
     @Test
     void theLibraryReportsFirstAndTheResultLast() {
         Entered entered = tested(two(), 2, "b", "28 m", "1 kg/L").with(MatchPaths.CHOSEN, "a");
-        List<String> found = lines(assess(entered, MACHINE, product(DENSITY, SIEVE)).findings());
+        List<String> found =
+                lines(assess(entered, MACHINE, product(DENSITY, SIEVE)).findings());
         assertThat(found.get(0)).isEqualTo("STOP MATCH match.idTwice /match/library/2/id [b]");
         assertThat(found).hasSizeGreaterThan(1).noneMatch(line -> line.contains("missing."));
         assertThat(found.get(1)).contains("Product a");

@@ -41,8 +41,7 @@ class MatchFindingsTest {
 
     private static MatchResult result(
             @Nullable RankedProduct chosen, Verdict verdict, Direction direction, @Nullable Double againstDenseM) {
-        return new MatchResult(
-                List.of(), chosen, verdict, direction, againstDenseM, 26.4, false, null, null, 1);
+        return new MatchResult(List.of(), chosen, verdict, direction, againstDenseM, 26.4, false, null, null, 1);
     }
 
     private static MatchResult outOfReach(@Nullable Double widestM) {
@@ -78,7 +77,11 @@ class MatchFindingsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"YES, WARN MATCH match.outOfReachTray", "NO, STOP MATCH match.outOfReach", "UNANSWERED, STOP MATCH match.outOfReach"})
+    @CsvSource({
+        "YES, WARN MATCH match.outOfReachTray",
+        "NO, STOP MATCH match.outOfReach",
+        "UNANSWERED, STOP MATCH match.outOfReach"
+    })
     void aWidthOutOfReachStopsUnlessOnlyTheTrayTestCounts(YesNo accepted, String line) {
         Entered entered = Entered.inEmpty().with(MatchPaths.TRAY_TEST_ONLY, accepted);
         assertThat(findings(entered, outOfReach(24.6), true))
@@ -111,8 +114,11 @@ class MatchFindingsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "-1.4, match.noReferenceShorter, 1.4", "-0.1, match.noReferenceShorter, 0.1", "0, match.noReferenceFurther, 0",
-        "0.1, match.noReferenceFurther, 0.1", ", match.noReferenceFurther, 0"
+        "-1.4, match.noReferenceShorter, 1.4",
+        "-0.1, match.noReferenceShorter, 0.1",
+        "0, match.noReferenceFurther, 0",
+        "0.1, match.noReferenceFurther, 0.1",
+        ", match.noReferenceFurther, 0"
     })
     void shorterOrFurtherThanADenseProduct(@Nullable Double againstM, String key, String shown) {
         MatchResult result = result(null, Verdict.NO_REFERENCE, Direction.WIDER, againstM);

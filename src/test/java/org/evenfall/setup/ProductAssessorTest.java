@@ -103,9 +103,8 @@ class ProductAssessorTest {
         "3, 2, 3, few", "3, 3, 3, ''", "3, 4, 3, more", "30, '', 6, ''"
     })
     void bagsToSample(String delivered, String sampled, int wanted, String reported) {
-        Entered entered = Entered.inEmpty()
-                .with(ProductPaths.BAGS_DELIVERED, delivered)
-                .with(ProductPaths.BAGS_SAMPLED, sampled);
+        Entered entered =
+                Entered.inEmpty().with(ProductPaths.BAGS_DELIVERED, delivered).with(ProductPaths.BAGS_SAMPLED, sampled);
         assertThat(product(entered).bagsToSample()).isEqualTo(wanted);
         assertThat(findings(entered, "/product/bags"))
                 .isEqualTo(
@@ -128,9 +127,7 @@ class ProductAssessorTest {
 
     /** Packing 0.50 and 0.66 of 1 325 kg/m³: 0.6625 and 0.8745 kg/L, net 1 325 and 1 749 g in 2 L. */
     @ParameterizedTest
-    @CsvSource({
-        "1524, 0.499623", "1525, ''", "1526, ''", "1948, ''", "1949, ''", "1950, 0.660377"
-    })
+    @CsvSource({"1524, 0.499623", "1525, ''", "1526, ''", "1948, ''", "1949, ''", "1950, 0.660377"})
     void aPackingThatIsNotPlausibleIsReported(String full, String packing) {
         assertThat(findings(filled(full + " g"), "product.packing"))
                 .isEqualTo(

@@ -15,18 +15,17 @@ import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.setup.path.QuantityMap;
 import org.evenfall.setup.path.SettingsPaths;
 import org.evenfall.setup.path.TrayPaths;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.jspecify.annotations.Nullable;
 
 /** Levers and PTO speed within their limits, at two of the places where a setup has settings. */
 class SettingsAssessorTest {
 
     private static final EntryPath<SettingsEntries> MATCH = MatchPaths.SETTINGS.only();
-    private static final EntryPath<SettingsEntries> TRAY_TEST = TrayPaths.TESTS
-            .item(1)
-            .then("settings", TrayTestEntry::settings, TrayTestEntry::withSettings);
+    private static final EntryPath<SettingsEntries> TRAY_TEST =
+            TrayPaths.TESTS.item(1).then("settings", TrayTestEntry::settings, TrayTestEntry::withSettings);
 
     private static MachineProfile machine(@Nullable Double low, @Nullable Double high) {
         return new MachineProfile(

@@ -105,13 +105,13 @@ class SieveAssessorTest {
 
     /**
      * Two humps: the fit gives the middle class more than was measured. The limit is 6 points; the residuals of the two
-     * samples are on either side of it, which the test checks before it looks at the finding.
+     * samples are on either side of it, which the test checks before it compares the finding.
      */
     @ParameterizedTest
     @CsvSource({"33.9, false", "33.5, true"})
     void twoHumpsAreNoLogNormal(double middle, boolean reported) {
-        Entered entered = sample(
-                sieves("2.1 mm", "2.8 mm", "3.5 mm", "4.2 mm"), 0, "5 g", "30 g", middle + " g", "30 g", "10 g");
+        Entered entered =
+                sample(sieves("2.1 mm", "2.8 mm", "3.5 mm", "4.2 mm"), 0, "5 g", "30 g", middle + " g", "30 g", "10 g");
         Assessed<SieveResult> assessed = assess(entered);
         double worst = assessed.present().worstResidualPercent();
         assertThat(worst).isBetween(reported ? 6 : 5.9, reported ? 6.1 : 6);

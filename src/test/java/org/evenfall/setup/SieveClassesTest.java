@@ -27,7 +27,8 @@ class SieveClassesTest {
     }
 
     private List<Double> apertures(String... typed) {
-        ReadSetup read = Entered.inEmpty().withAll(ProductPaths.APERTURES, typed).read();
+        ReadSetup read =
+                Entered.inEmpty().withAll(ProductPaths.APERTURES, typed).read();
         return new SieveClasses(read, findings).apertures(ProductPaths.APERTURES.path());
     }
 
@@ -39,10 +40,7 @@ class SieveClassesTest {
                 .withAll(ProductPaths.SIEVING_AMOUNTS, at, typed)
                 .read();
         return new SieveClasses(read, findings)
-                .sample(
-                        ProductPaths.SIEVING_AMOUNTS.at(at),
-                        classes,
-                        ProductPaths.SIEVING_AMOUNTS.range(read.setup()));
+                .sample(ProductPaths.SIEVING_AMOUNTS.at(at), classes, ProductPaths.SIEVING_AMOUNTS.range(read.setup()));
     }
 
     /** 0.125 in × 25.4 = 3.175 mm. */
@@ -78,14 +76,14 @@ class SieveClassesTest {
     void aperturesMustRise(String second, boolean reported) {
         assertThat(apertures("2 mm", second + " mm", "3.15 mm") == null).isEqualTo(reported);
         assertThat(lines(findings))
-                .isEqualTo(
-                        reported ? List.of("STOP PRODUCT product.aperturesOrder /product/apertures []") : List.of());
+                .isEqualTo(reported ? List.of("STOP PRODUCT product.aperturesOrder /product/apertures []") : List.of());
     }
 
     @ParameterizedTest
     @CsvSource({"1, true", "2, false", "8, false", "9, true"})
     void twoToEightSieves(int count, boolean reported) {
-        String[] typed = IntStream.rangeClosed(1, count).mapToObj(mm -> mm + " mm").toArray(String[]::new);
+        String[] typed =
+                IntStream.rangeClosed(1, count).mapToObj(mm -> mm + " mm").toArray(String[]::new);
         assertThat(apertures(typed) == null).isEqualTo(reported);
         assertThat(lines(findings))
                 .isEqualTo(
@@ -140,8 +138,13 @@ class SieveClassesTest {
     /** 100 ± 2.5; 33.1 + 31.2 + 33.2 is 97.5, in binary numbers a little more or less by the order of the sum. */
     @ParameterizedTest
     @CsvSource({
-        "20, 30.2, 47.2, 97.4", "20, 30.3, 47.2, ''", "33.1, 31.2, 33.2, ''", "20, 30, 50, ''", "20, 30.3, 52.2, ''",
-        "33.1, 33.2, 36.2, ''", "20, 30.4, 52.2, 102.6"
+        "20, 30.2, 47.2, 97.4",
+        "20, 30.3, 47.2, ''",
+        "33.1, 31.2, 33.2, ''",
+        "20, 30, 50, ''",
+        "20, 30.3, 52.2, ''",
+        "33.1, 33.2, 36.2, ''",
+        "20, 30.4, 52.2, 102.6"
     })
     void sharesMakeAHundred(String first, String second, String third, String sum) {
         assertThat(sample(AmountKind.PERCENT, 3, first + " %", second + " %", third + " %"))
