@@ -20,7 +20,15 @@ public final class BulkDensities {
     /** Scatter of one filling where only one was weighed, share of the mean. Assumption: what careful fillings show. */
     static final double USUAL_SCATTER_SHARE = 0.01;
 
+    /** Rounding room in which a spread still counts as within its limit, %. */
+    private static final double ROUNDING_PERCENT = 1e-9;
+
     private BulkDensities() {}
+
+    /** Whether fillings scatter by more than {@link #WIDEST_SPREAD_PERCENT}. */
+    public static boolean differ(double spreadPercent) {
+        return spreadPercent > WIDEST_SPREAD_PERCENT + ROUNDING_PERCENT;
+    }
 
     /**
      * Mean bulk density with its standard error: √((s² + r²)/n + r²), s the scatter between fillings (n − 1), r the
@@ -53,7 +61,7 @@ public final class BulkDensities {
                 standardError,
                 spreadPercent,
                 n,
-                n < FEWEST_FILLINGS || spreadPercent > WIDEST_SPREAD_PERCENT,
+                n < FEWEST_FILLINGS || differ(spreadPercent),
                 netKg.stream().map(kg -> kg / volumeL).toList());
     }
 }

@@ -56,10 +56,16 @@ final class DensityAssessor {
         return netKg == null ? null : density(netKg, volumeL);
     }
 
-    /** Weights without the container; null with a finding when a filled container is no heavier than the empty one. */
+    /**
+     * Weights without the container; null with a finding when a filled container is no heavier than the empty one, null
+     * without one when the empty weight is typed but cannot be used.
+     */
     private @Nullable List<Double> net(List<Double> fullKg) {
         Double emptyKg = read.number(ProductPaths.CONTAINER_EMPTY);
-        if (emptyKg == null && read.isBlank(ProductPaths.CONTAINER_EMPTY)) {
+        if (emptyKg == null && !read.isBlank(ProductPaths.CONTAINER_EMPTY)) {
+            return null;
+        }
+        if (emptyKg == null) {
             findings.add(Finding.note(Step.PRODUCT, "product.noTare").at(ProductPaths.CONTAINER_EMPTY.pointer()));
         }
         double tareKg = emptyKg == null ? 0 : emptyKg;
@@ -82,7 +88,7 @@ final class DensityAssessor {
         BulkDensity density = BulkDensities.of(netKg, volumeL, SCALE_STEP_KG);
         double mean = density.meanKgPerL();
         Limits possible = MatchPaths.TESTED_BULK_DENSITY.range(read.setup()).possible();
-        if (mean < possible.low() || mean > possible.high()) {
+        if (!possible.contain(mean)) {
             findings.add(Finding.stop(
                             Step.PRODUCT,
                             "product.densityImpossible",
@@ -92,7 +98,7 @@ final class DensityAssessor {
                     .at(AT));
             return null;
         }
-        if (density.spreadPercent() > BulkDensities.WIDEST_SPREAD_PERCENT) {
+        if (BulkDensities.differ(density.spreadPercent())) {
             findings.add(Finding.warn(
                             Step.PRODUCT,
                             "product.fillingsDiffer",
@@ -106,9 +112,9 @@ final class DensityAssessor {
 
     private void againstBands(ProductForm form, double meanKgPerL) {
         for (PublishedBand band : PublishedBands.of(form)) {
-            boolean outside = meanKgPerL < band.range().low() - BAND_ROUNDING_KG_PER_L
-                    || meanKgPerL > band.range().high() + BAND_ROUNDING_KG_PER_L;
-            if (band.quantity() == PublishedBand.Quantity.BULK_DENSITY && outside) {
+            Limits shown = new Limits(
+                    band.range().low() - BAND_ROUNDING_KG_PER_L, band.range().high() + BAND_ROUNDING_KG_PER_L);
+            if (band.quantity() == PublishedBand.Quantity.BULK_DENSITY && !shown.contain(meanKgPerL)) {
                 findings.add(Finding.note(
                                 Step.PRODUCT,
                                 "product.densityOutsideBand",

@@ -30,6 +30,9 @@ final class MachineAssessor {
     /** Assumption: tramlines wider than the widest working width by less than this are no finding, m. */
     private static final double WIDTH_ROUNDING_M = 0.5;
 
+    /** Rounding room in which a step still counts as no longer than the scale, share of the scale. */
+    private static final double ROUNDING_SHARE = 1e-9;
+
     private final ReadSetup read;
     private final List<Finding> findings = new ArrayList<>();
 
@@ -103,7 +106,7 @@ final class MachineAssessor {
         if (entry.label().isBlank() || low == null || high == null || step == null) {
             return Finding.note(Step.START, "start.leverOpen", Arg.count(index + 1L));
         }
-        return low >= high || step > high - low
+        return low >= high || step > (high - low) * (1 + ROUNDING_SHARE)
                 ? Finding.stop(Step.START, "start.leverLimits", Arg.text(entry.label()))
                 : null;
     }

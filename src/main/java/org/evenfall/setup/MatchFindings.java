@@ -10,7 +10,6 @@ import org.evenfall.reference.Direction;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.PatternChange;
 import org.evenfall.reference.RankedProduct;
-import org.evenfall.reference.Verdict;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.MatchPaths;
 
@@ -45,7 +44,7 @@ final class MatchFindings {
         RankedProduct chosen = result.chosen();
         if (chosen != null && (chosenKnown || !without)) {
             chosen(chosen);
-        } else if (result.verdict() == Verdict.NO_REFERENCE || !chosenKnown) {
+        } else {
             againstDense();
         }
         pattern();

@@ -8,6 +8,7 @@ import org.evenfall.quantity.Dimension;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.Limits;
 import org.evenfall.setup.path.QuantityList;
 import org.evenfall.setup.path.Range;
 import org.jspecify.annotations.Nullable;
@@ -24,7 +25,8 @@ final class SieveClasses {
     /** Assumption: shares that were rounded by class may miss 100 % by this, points. */
     private static final double SHARES_ROUNDING_PERCENT = 2.5;
 
-    private static final double WHOLE_PERCENT = 100;
+    private static final Limits WHOLE_PERCENT =
+            new Limits(100 - SHARES_ROUNDING_PERCENT, 100 + SHARES_ROUNDING_PERCENT);
 
     private final ReadSetup read;
     private final List<Finding> findings;
@@ -100,7 +102,7 @@ final class SieveClasses {
             findings.add(Finding.stop(list.step(), "product.nothingSieved").at(list.pointer()));
             return null;
         }
-        if (range.core().dimension() == Dimension.SHARE && Math.abs(sum - WHOLE_PERCENT) > SHARES_ROUNDING_PERCENT) {
+        if (range.core().dimension() == Dimension.SHARE && !WHOLE_PERCENT.contain(sum)) {
             findings.add(Finding.warn(list.step(), "product.notHundred", Arg.number(sum, 1, Unit.PERCENT))
                     .at(list.pointer()));
         }

@@ -55,4 +55,10 @@ class CheckAnswersTest {
         assertThat(CheckAnswers.answers(item).contains(CheckAnswer.NOT_FITTED)).isEqualTo(item == CheckItem.AGITATOR);
         assertThat(CheckAnswers.answers(item)).contains(CheckAnswer.GOOD, CheckAnswer.FAILED);
     }
+
+    @ParameterizedTest
+    @EnumSource(CheckItem.class)
+    void onlyAMissingGuardIsNeverOverridden(CheckItem item) {
+        assertThat(CheckAnswers.mayBeOverridden(item)).isEqualTo(item != CheckItem.GUARDS);
+    }
 }

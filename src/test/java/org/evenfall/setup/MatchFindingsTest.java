@@ -1,0 +1,156 @@
+package org.evenfall.setup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.evenfall.setup.Entered.lines;
+
+import java.util.List;
+import org.evenfall.quantity.Interval;
+import org.evenfall.reference.Direction;
+import org.evenfall.reference.MatchResult;
+import org.evenfall.reference.PatternChange;
+import org.evenfall.reference.PatternOverlay;
+import org.evenfall.reference.RankedProduct;
+import org.evenfall.reference.Verdict;
+import org.evenfall.setup.entry.YesNo;
+import org.evenfall.setup.path.MatchPaths;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The match in findings, of results made up for it. */
+class MatchFindingsTest {
+
+    private static final String DENSE_SHORTER = "NOTE MATCH match.noReferenceShorter  [1.4:1 m]";
+
+    private static RankedProduct product() {
+        return new RankedProduct(
+                "a",
+                "Product a",
+                28,
+                new RankedProduct.Properties(0.98, null, null),
+                new RankedProduct.Difference(null, null, null, null),
+                new RankedProduct.ThrowDifference(-1, new Interval(-2, 0), -5),
+                1,
+                1,
+                true,
+                Verdict.HOLD,
+                Direction.WIDER,
+                null);
+    }
+
+    private static MatchResult result(
+            @Nullable RankedProduct chosen, Verdict verdict, Direction direction, @Nullable Double againstDenseM) {
+        return new MatchResult(List.of(), chosen, verdict, direction, againstDenseM, 26.4, false, null, null, 1);
+    }
+
+    private static MatchResult outOfReach(@Nullable Double widestM) {
+        return new MatchResult(
+                List.of(), product(), Verdict.NOT_AT_THIS_WIDTH, Direction.WIDER, -1.4, widestM, true, null, null, 1);
+    }
+
+    /** Reference 7 %, kept 7 + change, between 8 and 19 %, set anew 6 %. */
+    private static MatchResult pattern(double change, @Nullable PatternOverlay overlay) {
+        return new MatchResult(
+                List.of(),
+                product(),
+                Verdict.HOLD,
+                Direction.AS_IT_IS,
+                -1.4,
+                26.4,
+                false,
+                new PatternChange(7, 7 + change, new Interval(8, 19), change, 6),
+                overlay,
+                1);
+    }
+
+    private static PatternOverlay overlay(String id, String name) {
+        return new PatternOverlay(id, name, List.of(), List.of(), List.of());
+    }
+
+    private static List<String> findings(Entered entered, MatchResult result, boolean chosenKnown) {
+        return lines(new MatchFindings(entered.read(), result, 28, chosenKnown).all());
+    }
+
+    private static Entered without(YesNo answer) {
+        return Entered.inEmpty().with(MatchPaths.START_WITHOUT_REFERENCE, answer);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "YES, WARN MATCH match.outOfReachTray",
+        "NO, STOP MATCH match.outOfReach",
+        "UNANSWERED, STOP MATCH match.outOfReach"
+    })
+    void aWidthOutOfReachStopsUnlessOnlyTheTrayTestCounts(YesNo accepted, String line) {
+        Entered entered = Entered.inEmpty().with(MatchPaths.TRAY_TEST_ONLY, accepted);
+        assertThat(findings(entered, outOfReach(24.6), true))
+                .containsExactly(line + " /match/trayTestOnly [28:0 m, 24.6:0 m]");
+        assertThat(findings(entered, outOfReach(null), true))
+                .containsExactly(line + " /match/trayTestOnly [28:0 m, 0:0 m]");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "HOLD, 'NOTE MATCH match.hold  [Product a]'",
+        "HOLD_AS_START, 'NOTE MATCH match.holdAsStart  [Product a, direction.NARROWER]'",
+        "FIRST_GUESS_ONLY, 'WARN MATCH match.firstGuess  [Product a, direction.NARROWER]'",
+        "NOT_AT_THIS_WIDTH, ''",
+        "NO_REFERENCE, ''"
+    })
+    void theVerdictOnTheChosenProduct(Verdict verdict, String line) {
+        assertThat(findings(Entered.inEmpty(), result(product(), verdict, Direction.NARROWER, -1.4), true))
+                .isEqualTo(line.isEmpty() ? List.of() : List.of(line));
+    }
+
+    /** A product that was chosen counts in any case; the nearest one only where a start without is not wanted. */
+    @ParameterizedTest
+    @CsvSource({"true, YES, true", "true, NO, true", "false, NO, true", "false, UNANSWERED, true", "false, YES, false"})
+    void withoutAReferenceADenseProductIsComparedWith(boolean known, YesNo without, boolean byVerdict) {
+        MatchResult result = result(product(), Verdict.HOLD, Direction.AS_IT_IS, -1.4);
+        assertThat(findings(without(without), result, known))
+                .containsExactly(byVerdict ? "NOTE MATCH match.hold  [Product a]" : DENSE_SHORTER);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "-1.4, match.noReferenceShorter, 1.4",
+        "-0.1, match.noReferenceShorter, 0.1",
+        "0, match.noReferenceFurther, 0",
+        "0.1, match.noReferenceFurther, 0.1",
+        ", match.noReferenceFurther, 0"
+    })
+    void shorterOrFurtherThanADenseProduct(@Nullable Double againstM, String key, String shown) {
+        MatchResult result = result(null, Verdict.NO_REFERENCE, Direction.WIDER, againstM);
+        assertThat(findings(without(YesNo.NO), result, false))
+                .containsExactly("NOTE MATCH " + key + "  [" + shown + ":1 m]");
+    }
+
+    /** A change of the CV by less than 2 points counts as none: 7 % and 7 + change. */
+    @ParameterizedTest
+    @CsvSource({
+        "-3, 'match.keptSame  [Product b, 4:0 %]'",
+        "1.9, 'match.keptSame  [Product b, 8.9:0 %]'",
+        "2, 'match.keptWorse  [Product b, 7:0 %, 9:0 %, 8:0 %, 19:0 %, 6:0 %]'",
+        "2.1, 'match.keptWorse  [Product b, 7:0 %, 9.1:0 %, 8:0 %, 19:0 %, 6:0 %]'"
+    })
+    void whatTheLandingModelExpects(double change, String line) {
+        assertThat(findings(Entered.inEmpty(), pattern(change, overlay("b", "Product b")), true))
+                .containsExactly("NOTE MATCH match.hold  [Product a]", "NOTE MATCH " + line);
+    }
+
+    @Test
+    void againstADenseProductTheModelNamesNone() {
+        assertThat(findings(Entered.inEmpty(), pattern(1, overlay("", "")), true))
+                .containsExactly(
+                        "NOTE MATCH match.hold  [Product a]",
+                        "NOTE MATCH match.keptDense  [7:0 %, 8:0 %, 8:0 %, 19:0 %, 6:0 %]");
+        assertThat(findings(Entered.inEmpty(), pattern(1, null), true))
+                .containsExactly("NOTE MATCH match.hold  [Product a]");
+    }
+
+    @Test
+    void aDirectionIsAWordOfTheBundle() {
+        assertThat(MatchFindings.directionKey(Direction.AS_IT_IS)).isEqualTo("direction.AS_IT_IS");
+    }
+}
