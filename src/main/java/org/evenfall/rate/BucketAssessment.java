@@ -109,7 +109,10 @@ public final class BucketAssessment {
             Catch last, @Nullable Double left, @Nullable Double right, double total, Wanted wanted) {
         Double deviation =
                 wanted.flowKgPerMin() == null ? null : Double.valueOf(100 * (total / wanted.flowKgPerMin() - 1));
-        Double leftRight = left == null || right == null ? null : Double.valueOf(200 * (left - right) / (left + right));
+        // what one outlet gives into two buckets has no sides
+        Double leftRight = left == null || right == null || wanted.outlets() == 1
+                ? null
+                : Double.valueOf(200 * (left - right) / (left + right));
         Double spread = spreadPercent(last);
         boolean within = deviation != null
                 && Math.abs(deviation) <= wanted.tolerancePercent() + ROUNDING

@@ -36,7 +36,7 @@ public record BucketResult(
      * Deviations from the wanted flow, between the sides and between repeats.
      *
      * @param deviationPercent flow of all outlets from the wanted flow, %; null when no flow is wanted
-     * @param leftRightPercent left less right, % of their mean; null with one side
+     * @param leftRightPercent left less right, % of their mean; null with one side or one outlet
      * @param repeatSpreadPercent largest spread between repeats of one outlet, %; null without repeats
      * @param withinTolerance a flow is wanted, and all three are within their limits
      */

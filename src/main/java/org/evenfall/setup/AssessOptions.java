@@ -11,6 +11,13 @@ import org.evenfall.reference.ProgressMonitor;
  */
 public record AssessOptions(long seed, int redraws, ProgressMonitor watch) {
 
+    /** @throws IllegalArgumentException when there is not one redraw */
+    public AssessOptions {
+        if (redraws < 1) {
+            throw new IllegalArgumentException("redraws must be at least 1: " + redraws);
+        }
+    }
+
     /** The same for everyone, so that the same setup gives the same figures. */
     public static final AssessOptions USUAL = new AssessOptions(20270401, 400, ProgressMonitor.NONE);
 

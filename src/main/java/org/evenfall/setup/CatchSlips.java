@@ -54,7 +54,10 @@ final class CatchSlips {
         return findings;
     }
 
-    /** The text with two neighbouring digits swapped, if that alone brings a catch far off back to the median. */
+    /**
+     * The text with two neighbouring digits swapped, if that alone brings a catch far off back to the median. None with a zero
+     * in front: nobody meant to type that.
+     */
     private static @Nullable String swapped(Catch one, double median) {
         if (!(one.grams() > 0) || !(median > 0) || Math.abs(Math.log(one.grams() / median)) < FAR) {
             return null;
@@ -62,7 +65,8 @@ final class CatchSlips {
         String text = one.text();
         double typed = number(text);
         for (int i = 0; i + 1 < text.length() && typed > 0; i++) {
-            if (Character.isDigit(text.charAt(i)) && Character.isDigit(text.charAt(i + 1))) {
+            boolean leadingZero = i == 0 && text.charAt(1) == '0';
+            if (!leadingZero && Character.isDigit(text.charAt(i)) && Character.isDigit(text.charAt(i + 1))) {
                 String other = text.substring(0, i) + text.charAt(i + 1) + text.charAt(i) + text.substring(i + 2);
                 double grams = one.grams() * number(other) / typed;
                 if (Math.abs(grams / median - 1) < NEAR) {

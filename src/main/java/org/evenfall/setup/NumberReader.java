@@ -1,5 +1,7 @@
 package org.evenfall.setup;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.function.Consumer;
 import org.evenfall.finding.Arg;
@@ -20,6 +22,12 @@ final class NumberReader {
 
     /** Decimals of the two values of an ambiguous number, so that none is ambiguous itself. */
     private static final int AMBIGUOUS_DECIMALS = 4;
+
+    /** Most decimals of a limit or of the value outside it. */
+    private static final int MOST_DECIMALS = 3;
+
+    /** Assumption: a limit that rounding changes by more than this share would be read as another limit. */
+    private static final double ROUNDED_SHARE = 0.005;
 
     private final Consumer<Finding> findings;
 
@@ -95,6 +103,7 @@ final class NumberReader {
             Limits limits = possible ? range.usual() : range.possible();
             double low = range.core().to(typed, limits.low());
             double high = range.core().to(typed, limits.high());
+            double shown = range.core().to(typed, value);
             int decimals = decimals(low, high, range);
             findings.accept(new Finding(
                     possible ? FindingKind.WARNING : FindingKind.STOP,
@@ -102,9 +111,9 @@ final class NumberReader {
                     possible ? "entry.unusual" : "entry.impossible",
                     List.of(
                             Arg.word(range.nameKey()),
-                            Arg.number(range.core().to(typed, value), Math.max(1, decimals), typed),
-                            Arg.number(low, decimals, typed),
-                            Arg.number(high, decimals, typed)),
+                            Arg.number(shown, decimalsOutside(shown, low, high, Math.max(1, decimals)), typed),
+                            Arg.number(low, enough(low, decimals), typed),
+                            Arg.number(high, enough(high, decimals), typed)),
                     path.pointer(),
                     ""));
         }
@@ -112,11 +121,33 @@ final class NumberReader {
     }
 
     private static int decimals(double low, double high, Range range) {
-        double smallest = Math.min(Math.abs(low), Math.abs(high));
-        if (range.core().dimension() != Dimension.COUNT && high < 10) {
-            return smallest > 0 && smallest < 0.1 ? 3 : Math.max(1, range.decimals());
+        boolean small = range.core().dimension() != Dimension.COUNT && high < 10;
+        return !small && low == Math.rint(low) && high == Math.rint(high) ? 0 : Math.max(1, range.decimals());
+    }
+
+    /** The usual decimals, or more where rounding would show another number: 0.15 must not become 0.2. */
+    private static int enough(double value, int usual) {
+        int decimals = usual;
+        while (decimals < MOST_DECIMALS
+                && Math.abs(rounded(value, decimals) - value) > ROUNDED_SHARE * Math.abs(value)) {
+            decimals++;
         }
-        return low == Math.rint(low) && high == Math.rint(high) ? 0 : Math.max(1, range.decimals());
+        return decimals;
+    }
+
+    /** Enough decimals, so that a value outside its limits is also shown outside them. */
+    private static int decimalsOutside(double value, double low, double high, int usual) {
+        int decimals = enough(value, usual);
+        while (decimals < MOST_DECIMALS && rounded(value, decimals) >= low && rounded(value, decimals) <= high) {
+            decimals++;
+        }
+        return decimals;
+    }
+
+    private static double rounded(double value, int decimals) {
+        return BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .doubleValue();
     }
 
     /** A unit that was typed behind the number counts: "28 m" or "92 ft" in a field whose unit is m. */

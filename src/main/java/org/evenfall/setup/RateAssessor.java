@@ -30,6 +30,9 @@ final class RateAssessor {
     /** Assumption: a measured speed that differs by more is reported, %; the rate differs by as much. */
     static final double REPORTED_SPEED_PERCENT = 3;
 
+    /** Rounding room in which a deviation still counts as within its limit, points. */
+    private static final double ROUNDING = 1e-9;
+
     private final ReadSetup read;
     private final double tolerancePercent;
     private final List<Finding> findings = new ArrayList<>();
@@ -95,7 +98,8 @@ final class RateAssessor {
         }
         SpeedCheck check =
                 SpeedRuns.of(kmPerH, plan == null ? null : plan.flow().speedKmPerH());
-        if (check.deviationPercent() != null && Math.abs(check.deviationPercent()) > REPORTED_SPEED_PERCENT) {
+        if (check.deviationPercent() != null
+                && Math.abs(check.deviationPercent()) > REPORTED_SPEED_PERCENT + ROUNDING) {
             findings.add(Finding.warn(
                             Step.RATE,
                             "rate.speedOff",
@@ -113,7 +117,7 @@ final class RateAssessor {
             return null;
         }
         HopperCheck check = HopperCheck.of(used, area, plan.amounts().productKgPerHa());
-        if (Math.abs(check.deviationPercent()) > tolerancePercent) {
+        if (Math.abs(check.deviationPercent()) > tolerancePercent + ROUNDING) {
             findings.add(Finding.warn(
                             Step.RATE,
                             "rate.hopper",

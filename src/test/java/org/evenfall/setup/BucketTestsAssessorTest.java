@@ -1,0 +1,179 @@
+package org.evenfall.setup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.evenfall.setup.Typing2.lines;
+
+import java.util.List;
+import org.assertj.core.data.Offset;
+import org.evenfall.rate.BucketAssessment;
+import org.evenfall.rate.BucketResult;
+import org.evenfall.setup.entry.BucketEntry;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.RatePaths;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Two outlets, 30 kg/min wanted, caught in 30 s: each kg is 2 kg/min, so 7.5 kg on each side are right. */
+class BucketTestsAssessorTest {
+
+    private static final Offset<Double> EXACT = within(1e-9);
+
+    private static final EntryPath<BucketEntry> FIRST = RatePaths.BUCKET_TESTS.item(0);
+
+    private static final EntryPath<BucketEntry> SECOND = RatePaths.BUCKET_TESTS.item(1);
+
+    private static Typing2 test(Typing2 typed, EntryPath<BucketEntry> at, String left, String right) {
+        return typed.type(RatePaths.BUCKET_OPENING_LEFT, at, "23")
+                .type(RatePaths.BUCKET_OPENING_RIGHT, at, "24,5")
+                .type(RatePaths.BUCKET_TIME, at, "30 s")
+                .type(RatePaths.BUCKET_LEFT, at, left.split("/"))
+                .type(RatePaths.BUCKET_RIGHT, at, right.split("/"));
+    }
+
+    private static Typing2 first(String left, String right) {
+        return test(Typing2.blank(), FIRST, left, right);
+    }
+
+    private static Assessed<List<BucketResult>> assess(Typing2 typed, int outlets, Double flow, boolean planned) {
+        return BucketTestsAssessor.assess(
+                typed.read(), new BucketAssessment.Wanted(flow, 12.0, 10.0, outlets, 5, null), planned);
+    }
+
+    private static Assessed<List<BucketResult>> assess(Typing2 typed) {
+        return assess(typed, 2, 30.0, true);
+    }
+
+    /**
+     * Flow: 7.875 kg each are 31.5 kg/min, +5 %; 7.88 give 31.52, +5.0667 %. Sides: 200 × 0.375 / 15 = 5 %, 200 × 0.38 / 15 =
+     * 5.0667 %. Repeats: 0.225 kg of 7.5 are 3 %, 0.24 are 3.2 %.
+     */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            nullValues = "-",
+            value = {
+                "7.5; 7.5; -",
+                "7,8750; 7,8750; -",
+                "7.88; 7.88; WARN RATE rate.tooMuch at /rate/bucketTests/0 5.0667%~0 5%~0",
+                "7,1250; 7,1250; -",
+                "7.12; 7.12; WARN RATE rate.tooLittle at /rate/bucketTests/0 5.0667%~0 5%~0",
+                "7,6875; 7,3125; -",
+                "7.69; 7.31; WARN RATE rate.leftRight at /rate/bucketTests/0 5.0667%~0",
+                "7,3125; 7,6875; -",
+                "7.31; 7.69; WARN RATE rate.leftRight at /rate/bucketTests/0 5.0667%~0",
+                "7,6125/7,3875; 7.5; -",
+                "7.62/7.38; 7.5; WARN RATE rate.repeats at /rate/bucketTests/0 3.2%~1",
+                "7.5; 7,6125/7,3875; -",
+                "7.5; 7.38/7.62; WARN RATE rate.repeats at /rate/bucketTests/0 3.2%~1"
+            })
+    void eachLimitIsHeldAtItsOwnValue(String left, String right, String finding) {
+        Assessed<List<BucketResult>> assessed = assess(first(left, right));
+        assertThat(lines(assessed.findings())).isEqualTo(finding == null ? List.of() : List.of(finding));
+    }
+
+    @Test
+    void allThreeAreReportedTogether() {
+        // 8.4 ± 0.2 and 7.6 kg: 32 kg/min, +6.6667 %; 200 × 0.8 / 16 = 10 %; 0.4 of 8.4 are 4.7619 %
+        assertThat(lines(assess(first("8.6/8.2", "7.6")).findings()))
+                .containsExactly(
+                        "WARN RATE rate.tooMuch at /rate/bucketTests/0 6.6667%~0 5%~0",
+                        "WARN RATE rate.leftRight at /rate/bucketTests/0 10%~0",
+                        "WARN RATE rate.repeats at /rate/bucketTests/0 4.7619%~1");
+    }
+
+    @Test
+    void onlyTheLastTestThatCanBeUsedIsReported() {
+        Typing2 both = test(first("9", "9"), SECOND, "8", "8");
+        Assessed<List<BucketResult>> two = assess(both);
+        assertThat(two.present()).hasSize(2);
+        assertThat(two.present().get(0).flow().totalKgPerMin()).isEqualTo(36, EXACT);
+        // 32 of 30 kg/min
+        assertThat(lines(two.findings()))
+                .containsExactly("WARN RATE rate.tooMuch at /rate/bucketTests/1 6.6667%~0 5%~0");
+        // the first has no time: the second is the only one, under its own number
+        Assessed<List<BucketResult>> one = assess(both.type(RatePaths.BUCKET_TIME, FIRST, ""));
+        assertThat(one.present()).hasSize(1);
+        assertThat(lines(one.findings()))
+                .containsExactly("WARN RATE rate.tooMuch at /rate/bucketTests/1 6.6667%~0 5%~0");
+        // the second has no time: the first is reported, 36 of 30
+        assertThat(lines(assess(both.type(RatePaths.BUCKET_TIME, SECOND, "")).findings()))
+                .containsExactly("WARN RATE rate.tooMuch at /rate/bucketTests/0 20%~0 5%~0");
+    }
+
+    @Test
+    void withoutAUsableTestOneIsMissing() {
+        String missing = "MISSING RATE missing.bucketTest at /rate/bucketTests";
+        assertThat(lines(assess(Typing2.blank()).findings())).containsExactly(missing);
+        Typing2 noWeight = first("", "");
+        assertThat(lines(assess(noWeight).findings())).containsExactly(missing);
+        Typing2 noOpening = first("7.5", "7.5")
+                .type(RatePaths.BUCKET_OPENING_LEFT, FIRST, "")
+                .type(RatePaths.BUCKET_OPENING_RIGHT, FIRST, "");
+        assertThat(lines(assess(noOpening).findings())).containsExactly(missing);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            nullValues = "-",
+            value = {"23, '24,5', 23, 24.5", "23, '', 23, 23", "'', '24,5', 24.5, 24.5"})
+    void anOpeningTypedForOneSideCountsForBoth(String left, String right, double usedLeft, double usedRight) {
+        Typing2 typed = first("7.5", "7.4")
+                .type(RatePaths.BUCKET_OPENING_LEFT, FIRST, left)
+                .type(RatePaths.BUCKET_OPENING_RIGHT, FIRST, right);
+        BucketResult test = assess(typed).present().get(0);
+        assertThat(test.openingLeft()).isEqualTo(usedLeft);
+        assertThat(test.openingRight()).isEqualTo(usedRight);
+    }
+
+    /** One side alone counts for both: 7.4 kg in 30 s are 14.8 kg/min, 29.6 in all. */
+    @Test
+    void oneSideAloneIsATest() {
+        BucketResult left = assess(first("7.4", "")).present().get(0);
+        assertThat(left.flow().rightKgPerMin()).isNull();
+        assertThat(left.flow().totalKgPerMin()).isEqualTo(29.6, EXACT);
+        BucketResult right = assess(first("", "7.4")).present().get(0);
+        assertThat(right.flow().leftKgPerMin()).isNull();
+        assertThat(right.flow().totalKgPerMin()).isEqualTo(29.6, EXACT);
+    }
+
+    /** With an empty bucket of 1 kg: 8.5 kg weighed are 7.5 kg caught; what weighs no more than the bucket is refused. */
+    @Test
+    void theEmptyBucketIsTakenOff() {
+        Typing2 tare = first("8.5/1.0", "8.4/0.9").type(RatePaths.BUCKET_BUCKET_EMPTY, FIRST, "1 kg");
+        Assessed<List<BucketResult>> assessed = assess(tare);
+        assertThat(assessed.present().get(0).flow().leftKgPerMin()).isEqualTo(15, EXACT);
+        assertThat(assessed.present().get(0).flow().rightKgPerMin()).isEqualTo(14.8, EXACT);
+        assertThat(lines(assessed.findings()))
+                .containsExactly(
+                        "STOP RATE rate.lighterThanBucket at /rate/bucketTests/0/left/1 1kg~1",
+                        "STOP RATE rate.lighterThanBucket at /rate/bucketTests/0/right/1 0.9kg~1");
+        Typing2 little = first("1.1", "1.1").type(RatePaths.BUCKET_BUCKET_EMPTY, FIRST, "1 kg");
+        // 0.1 kg in 30 s
+        assertThat(assess(little).present().get(0).flow().leftKgPerMin()).isEqualTo(0.2, EXACT);
+    }
+
+    @Test
+    void withoutAPlanOrAFlowNothingIsHeldAgainstIt() {
+        Typing2 far = first("9.6/9.0", "5");
+        assertThat(assess(far).findings()).hasSize(2);
+        assertThat(assess(far, 2, 30.0, false).findings()).isEmpty();
+        assertThat(assess(far, 2, 30.0, false).present()).hasSize(1);
+        assertThat(assess(far, 2, null, true).findings()).isEmpty();
+    }
+
+    /** One outlet into two buckets, 9.5 and 5.5 kg: 30 kg/min together, right although the buckets differ by half. */
+    @Test
+    void aMachineWithOneOutletIsNotBlamedForItsSides() {
+        Assessed<List<BucketResult>> assessed = assess(first("9.5", "5.5"), 1, 30.0, true);
+        BucketResult test = assessed.present().get(0);
+        assertThat(test.flow().totalKgPerMin()).isEqualTo(30, EXACT);
+        assertThat(test.agreement().leftRightPercent()).isNull();
+        assertThat(test.agreement().withinTolerance()).isTrue();
+        assertThat(assessed.findings()).isEmpty();
+        // the same catches from two outlets: 200 × 4 / 15
+        assertThat(lines(assess(first("9.5", "5.5")).findings()))
+                .containsExactly("WARN RATE rate.leftRight at /rate/bucketTests/0 53.3333%~0");
+    }
+}

@@ -1,0 +1,207 @@
+package org.evenfall.setup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.evenfall.setup.Typing2.lines;
+import static org.evenfall.setup.Typing2.machine;
+import static org.evenfall.setup.Typing2.product;
+
+import org.assertj.core.data.Offset;
+import org.evenfall.machine.FlowPoint;
+import org.evenfall.machine.OpeningTable;
+import org.evenfall.rate.RatePlan;
+import org.evenfall.rate.UnitsBasis;
+import org.evenfall.setup.entry.RateBasis;
+import org.evenfall.setup.path.RatePaths;
+import org.evenfall.setup.path.StartPaths;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The plan. 92 kg/ha of nitrogen at 46 % are 92 / 0.46 = 200 kg/ha of product; on 24 m at 10 km/h 200 × 24 × 10 / 600 =
+ * 80 kg/min, 40 kg/min an outlet of two.
+ */
+class PlanAssessorTest {
+
+    private static final Offset<Double> EXACT = within(1e-9);
+
+    private static Typing2 planned() {
+        return Typing2.blank()
+                .choose(RatePaths.BASIS, RateBasis.NITROGEN)
+                .type(RatePaths.NITROGEN_RATE, "92 kg/ha")
+                .type(StartPaths.TRAMLINE_WIDTH, "24 m")
+                .type(RatePaths.SPEED, "10 km/h");
+    }
+
+    private static Assessed<RatePlan> assess(Typing2 typed, ProductResult product) {
+        return PlanAssessor.assess(typed.read(), machine(2, null), product, 10, null);
+    }
+
+    private static Assessed<RatePlan> assess(Typing2 typed) {
+        return assess(typed, product(0.8, 46.0));
+    }
+
+    @Test
+    void productFollowsFromNitrogenAndFlowFromProduct() {
+        Assessed<RatePlan> assessed = assess(planned());
+        RatePlan plan = assessed.present();
+        assertThat(plan.amounts().nitrogenKgPerHa()).isEqualTo(92, EXACT);
+        assertThat(plan.amounts().productKgPerHa()).isEqualTo(200, EXACT);
+        assertThat(plan.flow().speedKmPerH()).isEqualTo(10, EXACT);
+        assertThat(plan.flow().kgPerMin()).isEqualTo(80, EXACT);
+        assertThat(plan.flow().outletKgPerMin()).isEqualTo(40, EXACT);
+        // 30 s of 40 kg/min: 20 kg, within 10 % 18 to 22 kg
+        assertThat(plan.bucket().kg()).isEqualTo(20, EXACT);
+        assertThat(plan.bucket().toleranceKg().low()).isEqualTo(18, EXACT);
+        assertThat(plan.bucket().toleranceKg().high()).isEqualTo(22, EXACT);
+        assertThat(assessed.findings()).isEmpty();
+    }
+
+    @Test
+    void theBasisSaysWhichRateCounts() {
+        Typing2 both = planned().type(RatePaths.PRODUCT_RATE, "150 kg/ha");
+        assertThat(assess(both).present().amounts().productKgPerHa()).isEqualTo(200, EXACT);
+        RatePlan byProduct =
+                assess(both.choose(RatePaths.BASIS, RateBasis.PRODUCT)).present();
+        // 150 kg/ha at 46 %: 69 kg/ha of nitrogen
+        assertThat(byProduct.amounts().productKgPerHa()).isEqualTo(150, EXACT);
+        assertThat(byProduct.amounts().nitrogenKgPerHa()).isEqualTo(69, EXACT);
+    }
+
+    /**
+     * 62.5 units at 45.5 %. A unit of 1 kg/ha: 62.5 / 0.455 = 137.362637. A unit of 1.12 lb/ac, 70 lb/ac in all: 70 ×
+     * 0.45359237 / 0.40468564224 = 78.459581 kg/ha, / 0.455 = 172.438639, the same as typed in lb/ac.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "62.5 units, KG_PER_HA, 137.362637",
+        "'62,5 units', HUNDREDTH_OF_HUNDREDWEIGHT_PER_ACRE, 172.438639",
+        "70 lb/ac, UNANSWERED, 172.438639",
+        "62.5 kg/ha, HUNDREDTH_OF_HUNDREDWEIGHT_PER_ACRE, 137.362637"
+    })
+    void aUnitIsWhatItsBasisSays(String typed, UnitsBasis basis, double productKgPerHa) {
+        Assessed<RatePlan> assessed = assess(
+                planned().type(RatePaths.NITROGEN_RATE, typed).choose(RatePaths.UNITS_BASIS, basis),
+                product(0.8, 45.5));
+        assertThat(assessed.present().amounts().productKgPerHa()).isEqualTo(productKgPerHa, within(1e-6));
+        assertThat(assessed.findings()).isEmpty();
+    }
+
+    @Test
+    void unitsWithoutBasisGiveNoPlan() {
+        Assessed<RatePlan> assessed = assess(planned().type(RatePaths.NITROGEN_RATE, "62.5 units"));
+        assertThat(assessed.result()).isNull();
+        assertThat(lines(assessed.findings()))
+                .containsExactly(
+                        "STOP RATE rate.unitsBasis at /rate/plan/unitsBasis",
+                        "MISSING RATE missing.rate at /rate/plan/nitrogenRate");
+    }
+
+    @Test
+    void aMissingRateIsReportedAtTheEntryThatCounts() {
+        Typing2 noNitrogen = planned().type(RatePaths.NITROGEN_RATE, "");
+        assertThat(lines(assess(noNitrogen).findings()))
+                .containsExactly("MISSING RATE missing.rate at /rate/plan/nitrogenRate");
+        Assessed<RatePlan> noProduct = assess(planned().choose(RatePaths.BASIS, RateBasis.PRODUCT));
+        assertThat(noProduct.result()).isNull();
+        assertThat(lines(noProduct.findings()))
+                .containsExactly("MISSING RATE missing.rate at /rate/plan/productRate");
+    }
+
+    @Test
+    void withoutTheNitrogenShareThereIsNoPlanAndNothingToReport() {
+        Assessed<RatePlan> assessed = assess(planned(), product(0.8, null));
+        assertThat(assessed.result()).isNull();
+        assertThat(assessed.findings()).isEmpty();
+    }
+
+    /** At 50 % the product rate is twice the nitrogen rate; usual are 40 to 400, possible 10 to 1500 kg/ha. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            nullValues = "-",
+            value = {
+                "200; -",
+                "200.1; WARN RATE entry.unusual at /rate/plan/nitrogenRate field.productRate 400.2kg/ha~1 40kg/ha~0 400kg/ha~0",
+                "20; -",
+                "19.9; WARN RATE entry.unusual at /rate/plan/nitrogenRate field.productRate 39.8kg/ha~1 40kg/ha~0 400kg/ha~0"
+            })
+    void theProductRateThatFollowsHasItsLimits(String nitrogen, String finding) {
+        Assessed<RatePlan> assessed =
+                assess(planned().type(RatePaths.NITROGEN_RATE, nitrogen + " kg/ha"), product(0.8, 50.0));
+        assertThat(lines(assessed.findings()).stream().findFirst().orElse(null)).isEqualTo(finding);
+    }
+
+    @Test
+    void anImpossibleProductRateStops() {
+        // 380 / 0.25 = 1520
+        assertThat(lines(assess(planned().type(RatePaths.NITROGEN_RATE, "380 kg/ha"), product(0.8, 25.0))
+                        .findings()))
+                .containsExactly("STOP RATE entry.impossible at /rate/plan/nitrogenRate field.productRate"
+                        + " 1520kg/ha~1 10kg/ha~0 1500kg/ha~0");
+    }
+
+    /** 40 kg/min at 0.8 kg/L: 25 L in 30 s, 16.67 in 20, 12.5 in 15, 8.33 in 10; a bucket is filled to 90 %. */
+    @ParameterizedTest
+    @CsvSource(
+            nullValues = "-",
+            value = {"28, 30", "27, 20", "18.6, 20", "18.4, 15", "14, 15", "13.8, 10", "9.3, 10", "9.2, -"})
+    void theBucketSetsTheTime(String litres, Double seconds) {
+        Assessed<RatePlan> assessed = assess(planned().type(RatePaths.BUCKET_VOLUME, litres + " L"));
+        assertThat(assessed.present().bucket().seconds()).isEqualTo(seconds);
+        assertThat(lines(assessed.findings()).stream().findFirst().orElse(null))
+                .isEqualTo(seconds == null ? "NOTE RATE rate.noBucket at /rate/plan/bucketVolume 25L~0" : null);
+    }
+
+    @Test
+    void theTableGivesTheFirstOpeningOrIsTooShort() {
+        // 80 kg/min: half-way between 70 at 20 and 90 at 24 is opening 22
+        Assessed<RatePlan> inside = withTable(planned(), new FlowPoint(20, 70), new FlowPoint(24, 90));
+        assertThat(inside.present().flow().firstOpening()).isEqualTo(22, EXACT);
+        assertThat(inside.findings()).isEmpty();
+        Assessed<RatePlan> beyond = withTable(planned(), new FlowPoint(10, 30), new FlowPoint(20, 79));
+        assertThat(beyond.present().flow().firstOpening()).isNull();
+        assertThat(lines(beyond.findings()))
+                .containsExactly("WARN RATE rate.beyondTable at /machine/openings 80kg/min~0");
+        Typing2 noSpeed = planned().type(RatePaths.SPEED, "");
+        assertThat(withTable(noSpeed, new FlowPoint(10, 30), new FlowPoint(20, 79))
+                        .findings())
+                .isEmpty();
+    }
+
+    private static Assessed<RatePlan> withTable(Typing2 typed, FlowPoint... points) {
+        OpeningTable table = new OpeningTable(java.util.List.of(points));
+        return PlanAssessor.assess(typed.read(), machine(2, null), product(0.8, 46.0), 5, table);
+    }
+
+    /**
+     * 10 ha: 2 t, 3.33 bags of 600 kg, 4 to order, one for 3 ha; 2000 L hold 1600 kg, 1.25 loads. 500 per t at 46 %: 500 /
+     * 460 = 1.086957 a kg; 390 at 26 %: 1.5; saved 10 × 92 × (1.5 − 1.086957) = 380. With 80 % counted 1.358696, saved 10 ×
+     * 92 × 0.8 × (1.5 − 1.358696) = 104; same price at 390 × 46 / 26 × 0.8 = 552.
+     */
+    @Test
+    void goodsAndMoney() {
+        Typing2 typed = planned()
+                .type(RatePaths.AREA, "10 ha")
+                .type(RatePaths.BAG_MASS, "600 kg")
+                .type(RatePaths.HOPPER_VOLUME, "2000 L")
+                .type(RatePaths.PRICE, "500 per t")
+                .type(RatePaths.OTHER_PRICE, "390 per t")
+                .type(RatePaths.OTHER_NITROGEN, "26 %");
+        RatePlan plan = assess(typed).present();
+        assertThat(plan.logistics().bags()).isEqualTo(10 / 3.0, EXACT);
+        assertThat(plan.logistics().bagsToOrder()).isEqualTo(4, EXACT);
+        assertThat(plan.logistics().haPerBag()).isEqualTo(3, EXACT);
+        assertThat(plan.logistics().hopperLoads()).isEqualTo(1.25, EXACT);
+        assertThat(plan.money().costPerKgN()).isEqualTo(1.086957, within(1e-6));
+        assertThat(plan.money().saving()).isEqualTo(380, within(1e-6));
+        RatePlan.Money less =
+                assess(typed.type(RatePaths.EFFECTIVENESS, "80 %")).present().money();
+        assertThat(less.costPerKgN()).isEqualTo(1.358696, within(1e-6));
+        assertThat(less.saving()).isEqualTo(104, within(1e-6));
+        assertThat(less.parityPricePerT()).isEqualTo(552, within(1e-6));
+        assertThat(assess(typed, product(null, 46.0)).present().logistics().hopperLoads())
+                .isNull();
+    }
+}

@@ -1,0 +1,159 @@
+package org.evenfall.setup;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Finding;
+import org.evenfall.granule.BulkDensity;
+import org.evenfall.granule.ParticleDensity;
+import org.evenfall.granule.SieveResult;
+import org.evenfall.granule.SizeDistribution;
+import org.evenfall.machine.FlowPoint;
+import org.evenfall.machine.Lever;
+import org.evenfall.machine.MachineProfile;
+import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.quantity.Interval;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.path.Entry;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.Quantity;
+import org.evenfall.setup.path.QuantityList;
+import org.evenfall.store.InputFileException;
+import org.evenfall.store.SetupJson;
+
+/** Types entries into a setup, one after another, and writes a finding as one line that a test can compare. */
+record Typing2(Setup setup) {
+
+    static Typing2 blank() {
+        return new Typing2(Setup.EMPTY);
+    }
+
+    /** The asymmetric demo. */
+    static Typing2 uneven() {
+        return file(Path.of("demo", "uneven.json"));
+    }
+
+    static Typing2 oneOutlet() {
+        return file(Path.of("src", "test", "resources", "org", "evenfall", "setup", "one-outlet.json"));
+    }
+
+    private static Typing2 file(Path path) {
+        try {
+            return new Typing2(
+                    new SetupJson().read(Files.readString(path), path.toString()).setup());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (InputFileException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** An empty text takes the entry out. */
+    Typing2 type(Quantity<?> entry, String line) {
+        return new Typing2(entry.path().set(setup, EnteredQuantity.parse(line)));
+    }
+
+    <R> Typing2 type(Quantity<R> entry, EntryPath<R> record, String line) {
+        return new Typing2(entry.at(record).set(setup, EnteredQuantity.parse(line)));
+    }
+
+    <R> Typing2 type(QuantityList<R> entry, EntryPath<R> record, String... lines) {
+        return new Typing2(entry.at(record)
+                .set(
+                        setup,
+                        Arrays.stream(lines).map(EnteredQuantity::parse).toList()));
+    }
+
+    <T> Typing2 choose(Entry<?, T> entry, T value) {
+        return new Typing2(entry.path().set(setup, value));
+    }
+
+    ReadSetup read() {
+        return ReadingPass.read(setup);
+    }
+
+    /** Severity, step, key, place, arguments (value, unit, ~decimals) and source of each finding. */
+    static List<String> lines(List<Finding> findings) {
+        return findings.stream().map(Typing2::line).toList();
+    }
+
+    static String line(Finding finding) {
+        String args =
+                finding.args().stream().map(arg -> " " + written(arg)).collect(Collectors.joining());
+        return finding.severity() + " " + finding.step() + " " + finding.key() + " at " + finding.field() + args
+                + (finding.source().isEmpty() ? "" : " from " + finding.source());
+    }
+
+    private static String written(Arg arg) {
+        if (arg instanceof Arg.Figure figure) {
+            return rounded(figure.value()) + figure.unit().symbol() + "~" + figure.decimals();
+        }
+        if (arg instanceof Arg.Text text) {
+            return "'" + text.text() + "'";
+        }
+        if (arg instanceof Arg.Word word) {
+            return word.key();
+        }
+        if (arg instanceof Arg.Span span) {
+            return rounded(span.low()) + ".." + rounded(span.high());
+        }
+        return ((Arg.Series) arg).args().stream().map(Typing2::written).collect(Collectors.joining(",", "[", "]"));
+    }
+
+    private static String rounded(double value) {
+        BigDecimal four = BigDecimal.valueOf(value).setScale(4, RoundingMode.HALF_UP);
+        return four.signum() == 0 ? "0" : four.stripTrailingZeros().toPlainString();
+    }
+
+    /** A product of which only density and nitrogen are known, or not even those. */
+    static ProductResult product(Double kgPerL, Double nitrogenPercent) {
+        return new ProductResult(density(kgPerL), null, null, nitrogenPercent, null, List.of(), null);
+    }
+
+    /** A product whose granules are known: median, geometric standard deviation, granule density. */
+    static ProductResult sieved(Double kgPerL, double d50Mm, double geometricSd, Double granuleKgPerM3) {
+        SieveResult sieve = new SieveResult(
+                List.of(2.0, 4.0),
+                List.of(10.0, 70.0, 20.0),
+                1,
+                SizeDistribution.exact(d50Mm, geometricSd),
+                2,
+                d50Mm,
+                new Interval(d50Mm - 0.1, d50Mm + 0.1),
+                4,
+                new SieveResult.Indices(20, 300, 50),
+                10,
+                70,
+                1,
+                null);
+        ParticleDensity particle =
+                granuleKgPerM3 == null ? null : new ParticleDensity(granuleKgPerM3, 20, 0.58, true);
+        return new ProductResult(density(kgPerL), sieve, particle, 46.0, null, List.of(), null);
+    }
+
+    private static BulkDensity density(Double kgPerL) {
+        return kgPerL == null ? null : new BulkDensity(kgPerL, 0.002, 0.001, 0.5, 3, false, List.of(kgPerL));
+    }
+
+    static MachineProfile machine(int outlets, Double tableKgPerL, FlowPoint... openings) {
+        return new MachineProfile(
+                "test", List.of(), null, null, null, null, outlets, null, List.of(), List.of(openings), tableKgPerL);
+    }
+
+    static MachineProfile machine(Double ptoLowest, Double ptoHighest, int outlets) {
+        return new MachineProfile(
+                "test", List.of(), null, null, ptoLowest, ptoHighest, outlets, null, List.of(), List.of(), null);
+    }
+
+    static MachineProfile machine(Double wantedHeightM, Lever... levers) {
+        return new MachineProfile(
+                "test", List.of(), null, null, null, null, 2, wantedHeightM, List.of(levers), List.of(), null);
+    }
+}
