@@ -125,10 +125,7 @@ final class StartStep implements StepView {
     private Node machine() {
         return form.group(
                 "start.machine",
-                form.row(
-                        form.text(MachinePaths.NAME),
-                        form.text(MachinePaths.HANDBOOK),
-                        form.text(MachinePaths.REFERENCE_POINT)),
+                form.row(form.text(MachinePaths.NAME), form.text(MachinePaths.HANDBOOK)),
                 form.row(
                         form.quantity(MachinePaths.DISC_RADIUS),
                         form.quantity(MachinePaths.DISC_SPEED_AT540),
@@ -148,7 +145,6 @@ final class StartStep implements StepView {
                                 MachinePaths.LEVERS,
                                 List.of(
                                         Column.text(form, MachinePaths.LEVER_LABEL, 12),
-                                        Column.text(form, MachinePaths.LEVER_UNIT, 4),
                                         Column.quantity(form, MachinePaths.LEVER_LOWEST),
                                         Column.quantity(form, MachinePaths.LEVER_HIGHEST),
                                         Column.quantity(form, MachinePaths.LEVER_STEP),

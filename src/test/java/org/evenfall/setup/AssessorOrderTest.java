@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.evenfall.finding.Finding;
-import org.evenfall.finding.Severity;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Step;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.path.CardPaths;
@@ -43,16 +43,16 @@ class AssessorOrderTest {
         for (Step step : Step.values()) {
             List<Integer> weights = findings.stream()
                     .filter(finding -> finding.step() == step)
-                    .map(finding -> finding.severity().weight())
+                    .map(finding -> finding.kind().weight())
                     .toList();
             assertThat(weights).as(step.name()).isSorted();
         }
         // in the trays a stop, found after warnings and notes of the same step
         assertThat(findings.stream()
                         .filter(finding -> finding.step() == Step.TRAYS)
-                        .map(Finding::severity)
+                        .map(Finding::kind)
                         .distinct())
-                .startsWith(Severity.STOP, Severity.WARN);
+                .startsWith(FindingKind.STOP, FindingKind.WARNING);
     }
 
     /** Height without a bore: each of the eight catches asks for it, and so does each of the second test. */
@@ -61,7 +61,9 @@ class AssessorOrderTest {
         Typing2 noBore = UNEVEN.type(TrayPaths.TUBE_BORE, "");
         assertThat(noBore.setup().trays().catchKind()).isEqualTo(AmountKind.HEIGHT);
         List<Finding> findings = Assessor.assess(noBore.setup()).findings();
-        assertThat(findings).filteredOn(one -> one.key().equals("trays.needsBore")).hasSize(1);
+        assertThat(findings)
+                .filteredOn(one -> one.key().equals("trays.needsBore"))
+                .hasSize(1);
         assertThat(findings).doesNotHaveDuplicates();
         // two findings of one key at two places are two
         List<Finding> twice = Assessor.assess(UNEVEN.type(CardPaths.WIND_STOP, "x")

@@ -40,8 +40,7 @@ class CatchReaderTest {
                 "HEIGHT, 50 mm, 20 mm, -, -, trays.needsBore at /trays/tubeBore",
                 "HEIGHT, '', '', -, -, -"
             })
-    void aCatchIsTurnedIntoGrams(
-            AmountKind kind, String typed, String bore, Double kgPerL, Double grams, String note) {
+    void aCatchIsTurnedIntoGrams(AmountKind kind, String typed, String bore, Double kgPerL, Double grams, String note) {
         ReadSetup read = Typing2.blank()
                 .choose(TrayPaths.CATCH_KIND, kind)
                 .type(TrayPaths.TUBE_BORE, bore)

@@ -81,8 +81,8 @@ record Entered(Setup setup) {
 
     private static String line(Finding finding) {
         String args = finding.args().stream().map(Entered::arg).collect(Collectors.joining(", "));
-        return (finding.severity() + " " + finding.step() + " " + finding.key() + " " + finding.field() + " [" + args
-                        + "] " + finding.source())
+        return (finding.kind() + " " + finding.step() + " " + finding.key() + " " + finding.field() + " [" + args + "] "
+                        + finding.source())
                 .strip();
     }
 

@@ -105,8 +105,7 @@ class PlanAssessorTest {
                 .containsExactly("MISSING RATE missing.rate at /rate/plan/nitrogenRate");
         Assessed<RatePlan> noProduct = assess(planned().choose(RatePaths.BASIS, RateBasis.PRODUCT));
         assertThat(noProduct.result()).isNull();
-        assertThat(lines(noProduct.findings()))
-                .containsExactly("MISSING RATE missing.rate at /rate/plan/productRate");
+        assertThat(lines(noProduct.findings())).containsExactly("MISSING RATE missing.rate at /rate/plan/productRate");
     }
 
     @Test

@@ -41,9 +41,9 @@ class SinglePassAssessorTest {
     void aTriangleIsLevelAtHalfItsReach() {
         Assessed<SinglePassTest> assessed = assess(line(TRIANGLE), 16);
         SinglePassTest test = assessed.present();
-        assertThat(test.laid().mean()).isEqualTo(20, within(1e-9));
-        assertThat(test.laid().cvPercent()).isEqualTo(0, within(1e-9));
-        assertThat(test.laid().width()).isEqualTo(16);
+        assertThat(test.overlap().mean()).isEqualTo(20, within(1e-9));
+        assertThat(test.overlap().cvPercent()).isEqualTo(0, within(1e-9));
+        assertThat(test.overlap().width()).isEqualTo(16);
         assertThat(test.positionsM()).containsExactly(-16.0, -12.0, -8.0, -4.0, 0.0, 4.0, 8.0, 12.0, 16.0);
         assertThat(test.amountsG()).containsExactly(0.0, 5.0, 10.0, 15.0, 20.0, 15.0, 10.0, 5.0, 0.0);
         assertThat(lines(assessed.findings()).get(0)).isEqualTo("NOTE TRAYS trays.line.cv at /trays/line 16m~0 0%~0");
@@ -54,7 +54,8 @@ class SinglePassAssessorTest {
     /** At 32 m nothing overlaps; places 4 m apart from 0 to 60: 20, 15, 10, 5, 0, 5, 10, 15 and so on, mean 10. */
     @Test
     void atTheFullReachTheTriangleIsNotEven() {
-        // Σ (x − 10)² = 100 + 25 + 0 + 25 + 100 + 25 + 0 + 25 = 300 for 8 places, 600 for 16; √(600 / 15) = 6.3246 of 10
+        // Σ (x − 10)² = 100 + 25 + 0 + 25 + 100 + 25 + 0 + 25 = 300 for 8 places, 600 for 16; √(600 / 15) = 6.3246 of
+        // 10
         Assessed<SinglePassTest> assessed = assess(line(TRIANGLE), 32);
         assertThat(lines(assessed.findings()).get(0))
                 .isEqualTo("NOTE TRAYS trays.line.cv at /trays/line 32m~0 63.2456%~0");
@@ -67,7 +68,8 @@ class SinglePassAssessorTest {
         List<WidthScan.Interval> wide = assessed.present().atMost15();
         assertThat(total(narrow)).isLessThan(total(wide) - 0.01);
         assertThat(narrow).anyMatch(one -> one.from() <= 16 && one.to() >= 16);
-        assertThat(lines(assessed.findings()).get(1)).contains(String.format("..%.3f", wide.get(0).to()).substring(0, 5));
+        assertThat(lines(assessed.findings()).get(1))
+                .contains(String.format("..%.3f", wide.get(0).to()).substring(0, 5));
     }
 
     private static double total(List<WidthScan.Interval> intervals) {
@@ -105,7 +107,14 @@ class SinglePassAssessorTest {
 
     /** Usual are 9 to 99 trays; three have a shape, two have none. */
     @ParameterizedTest
-    @CsvSource({"2, true, false", "3, true, true", "8, true, true", "9, false, true", "99, false, true", "100, true, true"})
+    @CsvSource({
+        "2, true, false",
+        "3, true, true",
+        "8, true, true",
+        "9, false, true",
+        "99, false, true",
+        "100, true, true"
+    })
     void theNumberOfTrays(int trays, boolean noted, boolean assessed) {
         Typing2 typed = Typing2.blank();
         for (int i = 0; i < trays; i++) {
@@ -158,7 +167,7 @@ class SinglePassAssessorTest {
         Assessed<SinglePassTest> back =
                 assess(ramp.choose(StartPaths.DRIVING_PATTERN, DrivingPattern.BACK_AND_FORTH), 8);
         // one working width of two places, and two of them
-        assertThat(around.present().laid().positions()).hasSize(2);
-        assertThat(back.present().laid().positions()).hasSize(4);
+        assertThat(around.present().overlap().positions()).hasSize(2);
+        assertThat(back.present().overlap().positions()).hasSize(4);
     }
 }

@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.evenfall.finding.Finding;
-import org.evenfall.finding.Severity;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Step;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,7 +37,7 @@ class StepStateTest {
     void theWorstCounts(String severities, StepState state) {
         Finding[] findings = Arrays.stream(severities.split(" "))
                 .filter(word -> !word.isEmpty())
-                .map(word -> new Finding(Severity.valueOf(word), Step.RATE, "key", List.of(), "", ""))
+                .map(word -> new Finding(FindingKind.valueOf(word), Step.RATE, "key", List.of(), "", ""))
                 .toArray(Finding[]::new);
         Map<Step, StepState> states = states(true, false, findings);
         assertThat(states).hasSize(Step.values().length).containsEntry(Step.RATE, state);

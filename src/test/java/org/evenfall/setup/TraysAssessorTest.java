@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Step 6 as a whole: verdict, comparison, loss and advice, for five trays on 24 m unless said otherwise. */
+/** Step 6 as a whole: verdict, comparison, loss and advice, for five trays on 24 m unless the test says another. */
 class TraysAssessorTest {
 
     private static final RateResult NO_RATE = new RateResult(null, null, List.of(), null);
@@ -46,9 +46,8 @@ class TraysAssessorTest {
     }
 
     private static Typing2 set(Typing2 typed, int test, String longVane, String dropPoint) {
-        EntryPath<SettingsEntries> at = TrayPaths.TESTS
-                .item(test)
-                .then("settings", TrayTestEntry::settings, TrayTestEntry::withSettings);
+        EntryPath<SettingsEntries> at =
+                TrayPaths.TESTS.item(test).then("settings", TrayTestEntry::settings, TrayTestEntry::withSettings);
         return new Typing2(at.set(
                 typed.setup(),
                 SettingsEntries.EMPTY.withLevers(Map.of(
@@ -98,7 +97,7 @@ class TraysAssessorTest {
     }
 
     @Test
-    void withoutAWidthNothingIsLaidOut() {
+    void withoutAWidthNothingIsPlaced() {
         Assessed<TraysResult> assessed = assess(Typing2.blank().type(TrayPaths.WIND, "2.1 m/s"));
         assertThat(lines(assessed.findings()))
                 .containsExactly(
@@ -136,10 +135,8 @@ class TraysAssessorTest {
         Typing2 typed = ground().choose(RatePaths.BASIS, RateBasis.PRODUCT).type(RatePaths.PRODUCT_RATE, "200 kg/ha");
         typed = caught(typed, 0, "10", "11", "10", "9", "10").type(TrayPaths.TEST_RUNS, TrayPaths.TESTS.item(0), "2");
         ProductResult product = Typing2.product(0.75, 46.0);
-        RateResult rate =
-                RateAssessor.assess(typed.read(), MACHINE, product).present();
-        Assessed<TraysResult> assessed =
-                TraysAssessor.assess(typed.read(), MACHINE, product, rate, IN_ORDER, false);
+        RateResult rate = RateAssessor.assess(typed.read(), MACHINE, product).present();
+        Assessed<TraysResult> assessed = TraysAssessor.assess(typed.read(), MACHINE, product, rate, IN_ORDER, false);
         assertThat(assessed.present().plan().catchPerRunG()).isEqualTo(5, within(1e-9));
         assertThat(assessed.present().plan().runsNeeded()).isEqualTo(3);
         assertThat(lines(assessed.findings())).contains("NOTE TRAYS trays.fewRuns at /trays/tests/0/runs 2~0 3~0");

@@ -121,7 +121,7 @@ class PictureGalleryTest {
                 CardContents.of(demo, Samples.assessed(demo), WORDS, ""),
                 java.time.Instant.parse("2027-03-18T10:00:00Z"));
         List<BufferedImage> pages = PagePicture.render(pdf, 110);
-        BufferedImage seen = onFx(() -> {
+        BufferedImage image = onFx(() -> {
             CardPreview preview = new CardPreview(WORDS);
             preview.show(pages);
             assertThat(preview.getAccessibleText()).contains(Integer.toString(pages.size()));
@@ -131,10 +131,10 @@ class PictureGalleryTest {
             root.layout();
             return SwingFXUtils.fromFXImage(root.getScene().snapshot(null), null);
         });
-        ImageIO.write(seen, "png", OUT.resolve("card.png").toFile());
+        ImageIO.write(image, "png", OUT.resolve("card.png").toFile());
         // the sheet is white right up to both edges of its room
-        assertThat(seen.getRGB(2, 100) & 0xFFFFFF).isEqualTo(0xFFFFFF);
-        assertThat(seen.getRGB(497, 100) & 0xFFFFFF).isEqualTo(0xFFFFFF);
+        assertThat(image.getRGB(2, 100) & 0xFFFFFF).isEqualTo(0xFFFFFF);
+        assertThat(image.getRGB(497, 100) & 0xFFFFFF).isEqualTo(0xFFFFFF);
     }
 
     @Test
@@ -174,8 +174,8 @@ class PictureGalleryTest {
                     .as(variant.getKey())
                     .isNotBlank()
                     .doesNotContain("picture.");
-            BufferedImage seen = onFx(() -> SwingFXUtils.fromFXImage(picture.snapshot(null, null), null));
-            assertThat(colours(seen))
+            BufferedImage image = onFx(() -> SwingFXUtils.fromFXImage(picture.snapshot(null, null), null));
+            assertThat(colours(image))
                     .as("colours in %s %s", name, variant.getKey())
                     .isGreaterThan(2);
         }
@@ -184,13 +184,13 @@ class PictureGalleryTest {
     }
 
     private static int colours(BufferedImage image) {
-        TreeSet<Integer> seen = new TreeSet<>();
+        TreeSet<Integer> image = new TreeSet<>();
         for (int y = 0; y < image.getHeight(); y += 2) {
             for (int x = 0; x < image.getWidth(); x += 2) {
-                seen.add(image.getRGB(x, y));
+                image.add(image.getRGB(x, y));
             }
         }
-        return seen.size();
+        return image.size();
     }
 
     private static BufferedImage sheet(String colours, List<Variant> variants) {
