@@ -184,13 +184,13 @@ class PictureGalleryTest {
     }
 
     private static int colours(BufferedImage image) {
-        TreeSet<Integer> image = new TreeSet<>();
+        TreeSet<Integer> colours = new TreeSet<>();
         for (int y = 0; y < image.getHeight(); y += 2) {
             for (int x = 0; x < image.getWidth(); x += 2) {
-                image.add(image.getRGB(x, y));
+                colours.add(image.getRGB(x, y));
             }
         }
-        return image.size();
+        return colours.size();
     }
 
     private static BufferedImage sheet(String colours, List<Variant> variants) {
