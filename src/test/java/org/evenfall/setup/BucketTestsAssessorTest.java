@@ -78,9 +78,9 @@ class BucketTestsAssessorTest {
         // 8.4 ± 0.2 and 7.6 kg: 32 kg/min, +6.6667 %; 200 × 0.8 / 16 = 10 %; 0.4 of 8.4 are 4.7619 %
         assertThat(lines(assess(first("8.6/8.2", "7.6")).findings()))
                 .containsExactly(
-                        "WARN RATE rate.tooMuch at /rate/bucketTests/0 6.6667%~0 5%~0",
-                        "WARN RATE rate.leftRight at /rate/bucketTests/0 10%~0",
-                        "WARN RATE rate.repeats at /rate/bucketTests/0 4.7619%~1");
+                        "WARNING RATE rate.tooMuch at /rate/bucketTests/0 6.6667%~0 5%~0",
+                        "WARNING RATE rate.leftRight at /rate/bucketTests/0 10%~0",
+                        "WARNING RATE rate.repeats at /rate/bucketTests/0 4.7619%~1");
     }
 
     @Test
@@ -91,15 +91,15 @@ class BucketTestsAssessorTest {
         assertThat(two.present().get(0).flow().totalKgPerMin()).isEqualTo(36, EXACT);
         // 32 of 30 kg/min
         assertThat(lines(two.findings()))
-                .containsExactly("WARN RATE rate.tooMuch at /rate/bucketTests/1 6.6667%~0 5%~0");
+                .containsExactly("WARNING RATE rate.tooMuch at /rate/bucketTests/1 6.6667%~0 5%~0");
         // the first has no time: the second is the only one, under its own number
         Assessed<List<BucketResult>> one = assess(both.type(RatePaths.BUCKET_TIME, FIRST, ""));
         assertThat(one.present()).hasSize(1);
         assertThat(lines(one.findings()))
-                .containsExactly("WARN RATE rate.tooMuch at /rate/bucketTests/1 6.6667%~0 5%~0");
+                .containsExactly("WARNING RATE rate.tooMuch at /rate/bucketTests/1 6.6667%~0 5%~0");
         // the second has no time: the first is reported, 36 of 30
         assertThat(lines(assess(both.type(RatePaths.BUCKET_TIME, SECOND, "")).findings()))
-                .containsExactly("WARN RATE rate.tooMuch at /rate/bucketTests/0 20%~0 5%~0");
+                .containsExactly("WARNING RATE rate.tooMuch at /rate/bucketTests/0 20%~0 5%~0");
     }
 
     @Test
@@ -174,6 +174,6 @@ class BucketTestsAssessorTest {
         assertThat(assessed.findings()).isEmpty();
         // the same catches from two outlets: 200 × 4 / 15
         assertThat(lines(assess(first("9.5", "5.5")).findings()))
-                .containsExactly("WARN RATE rate.leftRight at /rate/bucketTests/0 53.3333%~0");
+                .containsExactly("WARNING RATE rate.leftRight at /rate/bucketTests/0 53.3333%~0");
     }
 }

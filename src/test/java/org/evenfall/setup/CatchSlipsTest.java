@@ -52,13 +52,13 @@ class CatchSlipsTest {
                 .isEqualTo(
                         swapped == null
                                 ? List.of()
-                                : List.of("WARN TRAYS trays.swapped at /here '" + text + "' '" + swapped + "'"));
+                                : List.of("WARNING TRAYS trays.swapped at /here '" + text + "' '" + swapped + "'"));
     }
 
     @Test
     void swappedDigitsOfAHeightAreHeldAgainstGrams() {
         // 0.2 g a millimetre: 211 mm are 42.2 g, 121 mm 24.2 g
-        assertThat(found("211", 42.2, 24)).containsExactly("WARN TRAYS trays.swapped at /here '211' '121'");
+        assertThat(found("211", 42.2, 24)).containsExactly("WARNING TRAYS trays.swapped at /here '211' '121'");
     }
 
     /** More than 5 times the median of 20 g, or less than a fifth of it; 200.5 is no 020.5 with its digits swapped. */
@@ -69,13 +69,13 @@ class CatchSlipsTest {
     void oneOrderOfMagnitude(String text, String written) {
         assertThat(found(text, Double.parseDouble(text), 20))
                 .isEqualTo(
-                        written == null ? List.of() : List.of("WARN TRAYS trays.slip at /here " + written + " 20g~1"));
+                        written == null ? List.of() : List.of("WARNING TRAYS trays.slip at /here " + written + " 20g~1"));
     }
 
     @Test
     void aSumHasNoSwappedDigits() {
         assertThat(found("70+11", 81, 18)).isEmpty();
-        assertThat(found("70+31", 101, 20)).containsExactly("WARN TRAYS trays.slip at /here 101g~1 20g~1");
+        assertThat(found("70+31", 101, 20)).containsExactly("WARNING TRAYS trays.slip at /here 101g~1 20g~1");
     }
 
     @Test
@@ -98,6 +98,6 @@ class CatchSlipsTest {
                 new Catch("19", 19, "/2"),
                 new Catch("12", 12, "/3"),
                 new Catch("18", 18, "/4"));
-        assertThat(lines(CatchSlips.of(catches))).containsExactly("WARN TRAYS trays.swapped at /0 '81' '18'");
+        assertThat(lines(CatchSlips.of(catches))).containsExactly("WARNING TRAYS trays.swapped at /0 '81' '18'");
     }
 }

@@ -134,7 +134,7 @@ class DensityAssessorTest {
         assertThat(lines(assess(container("1700 g", high, low)).findings()))
                 .isEqualTo(when(
                         !spread.isEmpty(),
-                        "WARN PRODUCT product.fillingsDiffer " + AT + " [" + spread + ":1 %, 3:0 %]"));
+                        "WARNING PRODUCT product.fillingsDiffer " + AT + " [" + spread + ":1 %, 3:0 %]"));
     }
 
     /** The bands of the bundle, 0.70 to 0.78 and 0.95 to 1.05 kg/L, each half a last digit wider: 0.005 kg/L. */

@@ -129,14 +129,14 @@ class HeightAssessorTest {
     })
     void aCorrectionOfMoreThanFiveCentimetres(String left, String right, String way) {
         assertThat(findings(measured(left + " cm", right + " cm")))
-                .isEqualTo(when(!way.isEmpty(), "WARN HEIGHT height." + way + " /height/left [5.1:0 cm, 105:0 cm]"));
+                .isEqualTo(when(!way.isEmpty(), "WARNING HEIGHT height." + way + " /height/left [5.1:0 cm, 105:0 cm]"));
     }
 
     @ParameterizedTest
     @CsvSource({"105, 103.1, false", "105, 103, false", "105, 102.9, true", "103, 105, false", "102.9, 105, true"})
     void leftAndRightMayDifferByTwoCentimetres(String left, String right, boolean reported) {
         assertThat(findings(measured(left + " cm", right + " cm")))
-                .isEqualTo(when(reported, "WARN HEIGHT height.leftRight /height/right [2.1:0 cm]"));
+                .isEqualTo(when(reported, "WARNING HEIGHT height.leftRight /height/right [2.1:0 cm]"));
     }
 
     @ParameterizedTest

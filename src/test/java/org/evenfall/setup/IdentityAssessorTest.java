@@ -42,10 +42,10 @@ class IdentityAssessorTest {
         assertThat(findings(entered))
                 .containsExactly(
                         "STOP PRODUCT product.caked /product/condition []",
-                        "WARN PRODUCT product.blend /product/blend []",
+                        "WARNING PRODUCT product.blend /product/blend []",
                         "STOP PRODUCT product.notClean /product/cleanAndDry [] source.humidity",
-                        "WARN PRODUCT product.untreated /product/treated []",
-                        "WARN PRODUCT product.nitrogenOfUrea /product/nitrogen [27:1 %]");
+                        "WARNING PRODUCT product.untreated /product/treated []",
+                        "WARNING PRODUCT product.nitrogenOfUrea /product/nitrogen [27:1 %]");
     }
 
     @ParameterizedTest
@@ -64,7 +64,7 @@ class IdentityAssessorTest {
     @EnumSource(YesNo.class)
     void aBlendIsReported(YesNo blend) {
         assertThat(findings(Entered.inEmpty().with(ProductPaths.BLEND, blend)))
-                .isEqualTo(when(blend == YesNo.YES, "WARN PRODUCT product.blend /product/blend []"));
+                .isEqualTo(when(blend == YesNo.YES, "WARNING PRODUCT product.blend /product/blend []"));
     }
 
     /** After a nitrate the machine must be clean; an open answer is no answer. */
@@ -97,7 +97,7 @@ class IdentityAssessorTest {
     })
     void onlyUreaNeedsAnInhibitor(ProductForm form, YesNo treated, boolean reported) {
         Entered entered = Entered.inEmpty().with(ProductPaths.FORM, form).with(ProductPaths.TREATED, treated);
-        assertThat(findings(entered)).isEqualTo(when(reported, "WARN PRODUCT product.untreated /product/treated []"));
+        assertThat(findings(entered)).isEqualTo(when(reported, "WARNING PRODUCT product.untreated /product/treated []"));
     }
 
     @ParameterizedTest
@@ -114,7 +114,7 @@ class IdentityAssessorTest {
                 .with(ProductPaths.USE_BY, useBy)
                 .with(CardPaths.DATE, today);
         assertThat(findings(entered.with(ProductPaths.TREATED, YesNo.YES)))
-                .isEqualTo(when(reported, "WARN PRODUCT product.pastUseBy /product/useBy [2027-04-30]"));
+                .isEqualTo(when(reported, "WARNING PRODUCT product.pastUseBy /product/useBy [2027-04-30]"));
         assertThat(findings(entered.with(ProductPaths.TREATED, YesNo.UNANSWERED)))
                 .isEmpty();
     }
@@ -131,7 +131,7 @@ class IdentityAssessorTest {
     @CsvSource({"37.9, true", "38, false", "38.1, false", "46.6, false", "46.7, false", "46.8, true"})
     void ureaHasTheNitrogenOfUrea(String percent, boolean reported) {
         Entered entered = Entered.inEmpty().with(ProductPaths.NITROGEN, percent + " %");
-        String line = "WARN PRODUCT product.nitrogenOfUrea /product/nitrogen [" + percent + ":1 %]";
+        String line = "WARNING PRODUCT product.nitrogenOfUrea /product/nitrogen [" + percent + ":1 %]";
         assertThat(findings(entered.with(ProductPaths.FORM, ProductForm.GRANULAR_UREA)))
                 .isEqualTo(when(reported, line));
         assertThat(findings(entered.with(ProductPaths.FORM, ProductForm.PRILLED_UREA)))

@@ -79,7 +79,7 @@ class LibraryAssessorTest {
         Assessed<List<TestedProduct>> assessed = assess(one(width, density, d50));
         assertThat(assessed.present()).hasSize(usable ? 1 : 0);
         assertThat(lines(assessed.findings()))
-                .isEqualTo(usable ? List.of() : List.of("WARN MATCH match.referenceOpen /match/library/0 [Product a]"));
+                .isEqualTo(usable ? List.of() : List.of("WARNING MATCH match.referenceOpen /match/library/0 [Product a]"));
     }
 
     /**
@@ -113,10 +113,10 @@ class LibraryAssessorTest {
                         .findings()))
                 .containsExactly(
                         "NOTE MATCH product.classOpen /match/library/0/shares/1 []",
-                        "WARN MATCH match.referenceOpen /match/library/0 [Product a]");
+                        "WARNING MATCH match.referenceOpen /match/library/0 [Product a]");
         assertThat(lines(assess(sieved(one("24 m", "", "3 mm"), SIEVES, "16 %", "60 %", "16 %"))
                         .findings()))
-                .containsExactly("WARN MATCH product.notHundred /match/library/0/shares [92:1 %]");
+                .containsExactly("WARNING MATCH product.notHundred /match/library/0/shares [92:1 %]");
         assertThat(lines(assess(sieved(one("24 m", "", "3 mm"), SIEVES, "16 %", "60 %", "16 %", "8 %"))
                         .findings()))
                 .containsExactly("STOP MATCH product.classCount /match/library/0/shares [3:0, 4:0]");

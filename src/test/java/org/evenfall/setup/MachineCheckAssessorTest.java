@@ -129,7 +129,7 @@ class MachineCheckAssessorTest {
         assertThat(findings(overridden))
                 .isEqualTo(when(
                         failed,
-                        "WARN MACHINE yard.vaneOverridden /yard/vanes [short, choice.Side.RIGHT, new set ordered]"));
+                        "WARNING MACHINE yard.vaneOverridden /yard/vanes [short, choice.Side.RIGHT, new set ordered]"));
         assertThat(assess(overridden).present().blocksFieldTest()).isFalse();
     }
 
@@ -172,7 +172,7 @@ class MachineCheckAssessorTest {
         assertThat(findings(overridden))
                 .isEqualTo(when(
                         beyond,
-                        "WARN MACHINE yard." + key + "Overridden /yard/" + name + " [" + args + ", soft ground]"));
+                        "WARNING MACHINE yard." + key + "Overridden /yard/" + name + " [" + args + ", soft ground]"));
         assertThat(assess(overridden).present().blocksFieldTest()).isFalse();
     }
 

@@ -94,7 +94,7 @@ class NumberReaderTest {
     void usualLimitsOfAFewMetresHaveADecimal() {
         // crop growth, usually 0 to 0.3 m; possible to 1 m
         assertThat(read(HeightPaths.GROWTH, "0.4 m")).isEqualTo(0.4);
-        reports("WARN HEIGHT entry.unusual at /height/growth field.growth 0.4m~1 0m~1 0.3m~1");
+        reports("WARNING HEIGHT entry.unusual at /height/growth field.growth 0.4m~1 0m~1 0.3m~1");
     }
 
     @Test

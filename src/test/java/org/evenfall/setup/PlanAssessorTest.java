@@ -162,7 +162,7 @@ class PlanAssessorTest {
         Assessed<RatePlan> beyond = withTable(planned(), new FlowPoint(10, 30), new FlowPoint(20, 79));
         assertThat(beyond.present().flow().firstOpening()).isNull();
         assertThat(lines(beyond.findings()))
-                .containsExactly("WARN RATE rate.beyondTable at /machine/openings 80kg/min~0");
+                .containsExactly("WARNING RATE rate.beyondTable at /machine/openings 80kg/min~0");
         Typing2 noSpeed = planned().type(RatePaths.SPEED, "");
         assertThat(withTable(noSpeed, new FlowPoint(10, 30), new FlowPoint(20, 79))
                         .findings())

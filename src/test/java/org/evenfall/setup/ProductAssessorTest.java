@@ -92,7 +92,7 @@ class ProductAssessorTest {
                         "NOTE PRODUCT product.densityOutsideBand /product/containerFull"
                                 + " [0.65:2 kg/L, 0.7:2 kg/L, 0.78:2 kg/L] source.ureaDensity",
                         "MISSING PRODUCT missing.sieve /product/sievings []",
-                        "WARN PRODUCT product.packing /product/containerFull [0.490566:2] source.packing");
+                        "WARNING PRODUCT product.packing /product/containerFull [0.490566:2] source.packing");
     }
 
     /** √ of the bags delivered, rounded up, at least 4 and at most all: √30 = 5.5, √16 = 4, √17 = 4.1. */
@@ -133,7 +133,7 @@ class ProductAssessorTest {
                 .isEqualTo(
                         packing.isEmpty()
                                 ? List.of()
-                                : List.of("WARN PRODUCT product.packing /product/containerFull [" + packing
+                                : List.of("WARNING PRODUCT product.packing /product/containerFull [" + packing
                                         + ":2] source.packing"));
     }
 }

@@ -137,8 +137,8 @@ class RateAssessorTest {
         assertThat(slower.present().lastBucket().kgPerHa()).isEqualTo(500 / 3.0, EXACT);
         assertThat(lines(slower.findings()))
                 .containsExactly(
-                        "WARN RATE rate.speedOff at /rate/speedRuns 7.2km/h~1 10%~0",
-                        "WARN RATE rate.tooMuch at /rate/bucketTests/0 11.1111%~0 5%~0");
+                        "WARNING RATE rate.speedOff at /rate/speedRuns 7.2km/h~1 10%~0",
+                        "WARNING RATE rate.tooMuch at /rate/bucketTests/0 11.1111%~0 5%~0");
     }
 
     /** 6.3 kg each side: 25.2 kg/min, 5 % above 24, within the usual tolerance but not within 4 %. */
@@ -147,7 +147,7 @@ class RateAssessorTest {
         Typing2 caught = caught(planned(), "6.3 kg");
         assertThat(assess(caught).findings()).isEmpty();
         assertThat(finding(caught.type(RatePaths.TOLERANCE, "4 %")))
-                .isEqualTo("WARN RATE rate.tooMuch at /rate/bucketTests/0 5%~0 4%~0");
+                .isEqualTo("WARNING RATE rate.tooMuch at /rate/bucketTests/0 5%~0 4%~0");
     }
 
     @Test

@@ -90,7 +90,7 @@ class SieveAssessorTest {
     @ParameterizedTest
     @CsvSource({"9.9, 80.1, ''", "10, 80, ''", "10.1, 79.9, 10.1"})
     void finesAreReported(String under2, String between, String percent) {
-        String line = "WARN PRODUCT product.fines /product/sievings [" + percent + ":0 %] source.ureaSize";
+        String line = "WARNING PRODUCT product.fines /product/sievings [" + percent + ":0 %] source.ureaSize";
         Entered entered = sample(sieves("2 mm", "4 mm"), 0, under2 + " g", between + " g", "10 g");
         assertThat(lines(assess(entered).findings()))
                 .isEqualTo(percent.isEmpty() ? List.of(ONE_SAMPLE) : List.of(line, ONE_SAMPLE));
@@ -120,7 +120,7 @@ class SieveAssessorTest {
                 .isEqualTo(
                         reported
                                 ? List.of(
-                                        "WARN PRODUCT product.notOneHump /product/sievings [" + rounded(worst) + ":0]",
+                                        "WARNING PRODUCT product.notOneHump /product/sievings [" + rounded(worst) + ":0]",
                                         ONE_SAMPLE)
                                 : List.of(ONE_SAMPLE));
     }

@@ -62,7 +62,7 @@ class SieveClassesTest {
     @Test
     void aBlankBetweenAperturesIsReportedAtItsPlace() {
         assertThat(apertures("2 mm", "", "4.5 mm")).isNull();
-        assertThat(lines(findings)).containsExactly("WARN PRODUCT product.apertureBlank /product/apertures/1 [2:0]");
+        assertThat(lines(findings)).containsExactly("WARNING PRODUCT product.apertureBlank /product/apertures/1 [2:0]");
     }
 
     @Test
@@ -153,7 +153,7 @@ class SieveClassesTest {
                 .isEqualTo(
                         sum.isEmpty()
                                 ? List.of()
-                                : List.of("WARN PRODUCT product.notHundred /product/sievings/1/amounts [" + sum
+                                : List.of("WARNING PRODUCT product.notHundred /product/sievings/1/amounts [" + sum
                                         + ":1 %]"));
     }
 

@@ -102,7 +102,7 @@ class SinglePassAssessorTest {
                 .isEqualTo(
                         percent.isEmpty()
                                 ? List.of()
-                                : List.of("WARN TRAYS trays.line.edge at /trays/line " + percent + "%~0"));
+                                : List.of("WARNING TRAYS trays.line.edge at /trays/line " + percent + "%~0"));
     }
 
     /** Usual are 9 to 99 trays; three have a shape, two have none. */
@@ -155,7 +155,7 @@ class SinglePassAssessorTest {
         assertThat(assessed.present().positionsM()).containsExactly(-4.0, 0.0, 4.0);
         assertThat(assessed.present().amountsG()).containsExactly(9.0, 20.0, 8.0);
         assertThat(lines(assessed.findings()).get(0))
-                .isEqualTo("WARN TRAYS trays.line.twice at /trays/line/3/position 4m~1");
+                .isEqualTo("WARNING TRAYS trays.line.twice at /trays/line/3/position 4m~1");
     }
 
     /** A ramp from 0 to 20 g over 8 m, driven on 8 m: round and round 20 falls on 0; back and forth ramps meet their like. */

@@ -29,7 +29,7 @@ class StepStateTest {
         "MISSING, OPEN",
         "STOP, STOPPED",
         "NOTE WARN, WARNED",
-        "WARN MISSING, OPEN",
+        "WARNING MISSING, OPEN",
         "MISSING WARN NOTE, OPEN",
         "MISSING STOP WARN, STOPPED",
         "STOP NOTE, STOPPED"

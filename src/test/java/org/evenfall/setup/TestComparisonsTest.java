@@ -71,7 +71,7 @@ class TestComparisonsTest {
     void aRepeatBeyondTheNoiseRepeatsBadly() {
         assertThat(lines(TestComparisons.of(List.of(test(1, 4, UNEVEN), test(2, 4, EVEN)), LEVERS)
                         .findings()))
-                .containsExactly("WARN TRAYS trays.repeatsBadly at /trays/tests/2 3~0 2~0 7.0711%~0 2%~0");
+                .containsExactly("WARNING TRAYS trays.repeatsBadly at /trays/tests/2 3~0 2~0 7.0711%~0 2%~0");
     }
 
     /** An even second test is surely the better one, stated as 99 %; two equal CVs are even chances. */

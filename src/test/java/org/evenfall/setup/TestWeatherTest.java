@@ -128,7 +128,7 @@ class TestWeatherTest {
         assertThat(TestWeather.duringTest(WindLimits.USUAL, 4.0, "/here")).isNull();
         assertThat(TestWeather.duringTest(own, 5.0, "/here")).isNull();
         Finding windy = TestWeather.duringTest(WindLimits.USUAL, 4.1, "/here");
-        assertThat(line(windy)).isEqualTo("WARN TRAYS trays.drivenInWind at /here 4.1m/s~1 from source.wind");
+        assertThat(line(windy)).isEqualTo("WARNING TRAYS trays.drivenInWind at /here 4.1m/s~1 from source.wind");
     }
 
     @ParameterizedTest
@@ -136,11 +136,11 @@ class TestWeatherTest {
     void anAnswerNoIsAWarningAtItsQuestion(YesNo answer) {
         boolean no = answer == YesNo.NO;
         assertThat(found(Typing2.blank().choose(TrayPaths.TUBES_DRY, answer)))
-                .isEqualTo(no ? List.of("WARN TRAYS trays.wet at /trays/tubesDry") : List.of());
+                .isEqualTo(no ? List.of("WARNING TRAYS trays.wet at /trays/tubesDry") : List.of());
         assertThat(found(Typing2.blank().choose(TrayPaths.TRAYS_LEVEL, answer)))
-                .isEqualTo(no ? List.of("WARN TRAYS trays.notLevel at /trays/traysLevel") : List.of());
+                .isEqualTo(no ? List.of("WARNING TRAYS trays.notLevel at /trays/traysLevel") : List.of());
         assertThat(found(Typing2.blank().choose(TrayPaths.CLEAR_OF_WHEELMARKS, answer)))
-                .isEqualTo(no ? List.of("WARN TRAYS trays.wheelmarks at /trays/clearOfWheelmarks") : List.of());
+                .isEqualTo(no ? List.of("WARNING TRAYS trays.wheelmarks at /trays/clearOfWheelmarks") : List.of());
     }
 
     @ParameterizedTest
@@ -149,7 +149,7 @@ class TestWeatherTest {
         assertThat(found(Typing2.blank().choose(TrayPaths.SURFACE, surface)))
                 .isEqualTo(
                         surface == Surface.HARD_FLOOR
-                                ? List.of("WARN TRAYS trays.bounce at /trays/surface from source.bounce")
+                                ? List.of("WARNING TRAYS trays.bounce at /trays/surface from source.bounce")
                                 : List.of());
     }
 }
