@@ -86,8 +86,7 @@ class CardAssessorTest {
     private static final TraysResult NO_TEST = new TraysResult(null, null, List.of(), List.of(), null, null, null);
 
     private static MachineCheckResult check(Double ptoRpm) {
-        return new MachineCheckResult(
-                List.of(), List.of(), List.of(), List.of(), null, null, ptoRpm, null, false);
+        return new MachineCheckResult(List.of(), List.of(), List.of(), List.of(), null, null, ptoRpm, null, false);
     }
 
     private static HeightResult height(double wantedM) {

@@ -40,19 +40,18 @@ class CatchReaderTest {
                 "HEIGHT, 50 mm, 20 mm, -, -, trays.needsBore at /trays/tubeBore",
                 "HEIGHT, '', '', -, -, -"
             })
-    void aCatchIsTurnedIntoGrams(
-            AmountKind kind, String typed, String bore, Double kgPerL, Double grams, String note) {
+    void aCatchIsTurnedIntoGrams(AmountKind kind, String typed, String bore, Double kgPerL, Double grams, String note) {
         ReadSetup read = Typing2.blank()
                 .choose(TrayPaths.CATCH_KIND, kind)
                 .type(TrayPaths.TUBE_BORE, bore)
                 .type(TrayPaths.TEST_CATCHES, TrayPaths.TESTS.item(0), "7", typed)
                 .read();
         List<Finding> findings = new ArrayList<>();
-        Double read1 = new CatchReader(read, Typing2.product(kgPerL, 46.0), findings).grams(SECOND_TRAY);
+        Double gramsRead = new CatchReader(read, Typing2.product(kgPerL, 46.0), findings).grams(SECOND_TRAY);
         if (grams == null) {
-            assertThat(read1).isNull();
+            assertThat(gramsRead).isNull();
         } else {
-            assertThat(read1).isEqualTo(grams, within(1e-6));
+            assertThat(gramsRead).isEqualTo(grams, within(1e-6));
         }
         assertThat(Typing2.lines(findings)).isEqualTo(note == null ? List.of() : List.of("NOTE TRAYS " + note));
     }

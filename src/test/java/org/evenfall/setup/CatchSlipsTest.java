@@ -69,9 +69,7 @@ class CatchSlipsTest {
     void oneOrderOfMagnitude(String text, String written) {
         assertThat(found(text, Double.parseDouble(text), 20))
                 .isEqualTo(
-                        written == null
-                                ? List.of()
-                                : List.of("WARN TRAYS trays.slip at /here " + written + " 20g~1"));
+                        written == null ? List.of() : List.of("WARN TRAYS trays.slip at /here " + written + " 20g~1"));
     }
 
     @Test

@@ -48,11 +48,11 @@ class KeptProductsTest {
         assertThat(kept.nitrogen().toString()).isEqualTo("45,5 %");
         assertThat(kept.bulkDensity().toString()).isEqualTo("0.7511 kg/L");
         assertThat(texts(kept.apertures())).containsExactly("2.0000 mm", "2.8000 mm", "3.5500 mm", "4.5000 mm");
-        assertThat(texts(kept.shares()))
-                .containsExactly("1.6233 %", "19.7453 %", "44.0483 %", "30.6593 %", "3.9238 %");
+        assertThat(texts(kept.shares())).containsExactly("1.6233 %", "19.7453 %", "44.0483 %", "30.6593 %", "3.9238 %");
         assertThat(kept.d50()).isEqualTo(EnteredQuantity.EMPTY);
         assertThat(kept.testedCv().toString()).isEqualTo("9.2259 %");
-        assertThat(kept.settings()).isEqualTo(UNEVEN.setup().trays().tests().get(1).settings());
+        assertThat(kept.settings())
+                .isEqualTo(UNEVEN.setup().trays().tests().get(1).settings());
         assertThat(kept.source()).isEqualTo("own tray test 2028-03-30");
     }
 
@@ -131,7 +131,12 @@ class KeptProductsTest {
         List<TestedProductEntry> library = List.of(named("a", "Old"), named("own-1", "Older"));
         List<TestedProductEntry> joined = KeptProducts.join(
                 library,
-                List.of(named("a", "Old"), named("a", "New"), named("b", "Other"), named("", "Blank"), named("b", "b")));
+                List.of(
+                        named("a", "Old"),
+                        named("a", "New"),
+                        named("b", "Other"),
+                        named("", "Blank"),
+                        named("b", "b")));
         assertThat(joined)
                 .containsExactly(
                         named("a", "Old"),

@@ -138,8 +138,7 @@ class NumberReaderTest {
 
     private Double sum(String typed) {
         Setup grams = TrayPaths.CATCH_KIND.path().set(Setup.EMPTY, AmountKind.MASS);
-        EntryPath<EnteredQuantity> path =
-                QuantityList.item(TrayPaths.TEST_CATCHES.at(TrayPaths.TESTS.item(0)), 3);
+        EntryPath<EnteredQuantity> path = QuantityList.item(TrayPaths.TEST_CATCHES.at(TrayPaths.TESTS.item(0)), 3);
         EnteredQuantity quantity = EnteredQuantity.parse(typed);
         return new NumberReader(findings::add).sum(quantity, TrayPaths.TEST_CATCHES.range(grams, quantity), path);
     }

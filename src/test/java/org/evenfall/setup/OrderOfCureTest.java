@@ -97,8 +97,8 @@ class OrderOfCureTest {
                 "420, -, -, -, true"
             })
     void shaftSpeed(Double measured, Double wanted, Double lowest, Double highest, boolean inOrder) {
-        MachineOrder order = order(
-                Typing2.machine(lowest, highest, 2), check(0.01, 0.1, measured), rate(bucket(1.0)), wanted);
+        MachineOrder order =
+                order(Typing2.machine(lowest, highest, 2), check(0.01, 0.1, measured), rate(bucket(1.0)), wanted);
         assertThat(order.pto()).isEqualTo(inOrder);
         assertThat(order.level()).isTrue();
         assertThat(order.outlets()).isTrue();

@@ -101,7 +101,8 @@ class RateAssessorTest {
 
     @Test
     void runsAreAveragedAndHalfARunIsLeftOut() {
-        Typing2 runs = run(run(run(run(planned(), 0, "100 m", "45 s"), 1, "300 m", ""), 2, "", "9 s"), 3, "110 m", "45 s");
+        Typing2 runs =
+                run(run(run(run(planned(), 0, "100 m", "45 s"), 1, "300 m", ""), 2, "", "9 s"), 3, "110 m", "45 s");
         RateResult rate = assess(runs).present();
         // 8 and 8.8 km/h: mean 8.4, 5 % above 8; spread 0.8 / 8.4
         assertThat(rate.speed().runs()).isEqualTo(2);
@@ -164,7 +165,9 @@ class RateAssessorTest {
 
     /** 24 kg/min in a table of 20 at 4 and 30 at 6: 4.8. For 1 kg/L with a product of 0.8: 16 and 24, so 6. */
     @ParameterizedTest
-    @CsvSource(nullValues = "-", value = {"1, 0.8, 6", "-, 0.8, 4.8", "1, -, 4.8", "0.8, 0.8, 4.8"})
+    @CsvSource(
+            nullValues = "-",
+            value = {"1, 0.8, 6", "-, 0.8, 4.8", "1, -, 4.8", "0.8, 0.8, 4.8"})
     void theTableIsScaledByDensity(Double tableKgPerL, Double kgPerL, double opening) {
         MachineProfile machine = machine(2, tableKgPerL, new FlowPoint(4, 20), new FlowPoint(6, 30));
         RateResult rate = RateAssessor.assess(planned().read(), machine, product(kgPerL, 46.0))
@@ -177,7 +180,6 @@ class RateAssessorTest {
         MachineProfile machine = machine(2, null, new FlowPoint(4, 24));
         Assessed<RateResult> rate = RateAssessor.assess(planned().read(), machine, product(0.8, 46.0));
         assertThat(rate.present().plan().flow().firstOpening()).isNull();
-        assertThat(lines(rate.findings()))
-                .containsExactly("MISSING RATE missing.bucketTest at /rate/bucketTests");
+        assertThat(lines(rate.findings())).containsExactly("MISSING RATE missing.bucketTest at /rate/bucketTests");
     }
 }

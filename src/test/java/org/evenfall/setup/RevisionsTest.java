@@ -93,6 +93,7 @@ class RevisionsTest {
         Setup demo = demo();
         Setup numbered = demo.withCard(demo.card().withRevision(revision).withDate("2028-03-30"));
         Setup revised = Revisions.next(numbered);
-        assertThat(revised).isEqualTo(demo.withCard(demo.card().withRevision(next).withDate("")));
+        assertThat(revised)
+                .isEqualTo(demo.withCard(demo.card().withRevision(next).withDate("")));
     }
 }

@@ -19,7 +19,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 class TestWeatherTest {
 
     private static Typing2 limits(Typing2 typed, String note, String warn, String stop) {
-        return typed.type(TrayPaths.WIND_NOTE, note).type(TrayPaths.WIND_WARN, warn).type(TrayPaths.WIND_STOP, stop);
+        return typed.type(TrayPaths.WIND_NOTE, note)
+                .type(TrayPaths.WIND_WARN, warn)
+                .type(TrayPaths.WIND_STOP, stop);
     }
 
     private static Typing2 driven(Typing2 typed) {
@@ -80,8 +82,8 @@ class TestWeatherTest {
         "5.2, STOP, windStop"
     })
     void theOwnersLimitsCount(String metresPerSecond, String severity, String key) {
-        Typing2 typed = limits(
-                Typing2.blank().type(TrayPaths.WIND, metresPerSecond + " m/s"), "1.2 m/s", "2.6 m/s", "5.1 m/s");
+        Typing2 typed =
+                limits(Typing2.blank().type(TrayPaths.WIND, metresPerSecond + " m/s"), "1.2 m/s", "2.6 m/s", "5.1 m/s");
         assertThat(found(typed))
                 .isEqualTo(key.isEmpty() ? List.of() : List.of(expected(severity, key, metresPerSecond)));
         assertThat(TestWeather.assess(typed.read()).present()).isEqualTo(new WindLimits(1.2, 2.6, 5.1));

@@ -46,8 +46,9 @@ record Typing2(Setup setup) {
 
     private static Typing2 file(Path path) {
         try {
-            return new Typing2(
-                    new SetupJson().read(Files.readString(path), path.toString()).setup());
+            return new Typing2(new SetupJson()
+                    .read(Files.readString(path), path.toString())
+                    .setup());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (InputFileException e) {
@@ -66,9 +67,7 @@ record Typing2(Setup setup) {
 
     <R> Typing2 type(QuantityList<R> entry, EntryPath<R> record, String... lines) {
         return new Typing2(entry.at(record)
-                .set(
-                        setup,
-                        Arrays.stream(lines).map(EnteredQuantity::parse).toList()));
+                .set(setup, Arrays.stream(lines).map(EnteredQuantity::parse).toList()));
     }
 
     <T> Typing2 choose(Entry<?, T> entry, T value) {
@@ -85,8 +84,7 @@ record Typing2(Setup setup) {
     }
 
     static String line(Finding finding) {
-        String args =
-                finding.args().stream().map(arg -> " " + written(arg)).collect(Collectors.joining());
+        String args = finding.args().stream().map(arg -> " " + written(arg)).collect(Collectors.joining());
         return finding.severity() + " " + finding.step() + " " + finding.key() + " at " + finding.field() + args
                 + (finding.source().isEmpty() ? "" : " from " + finding.source());
     }
@@ -133,8 +131,7 @@ record Typing2(Setup setup) {
                 70,
                 1,
                 null);
-        ParticleDensity particle =
-                granuleKgPerM3 == null ? null : new ParticleDensity(granuleKgPerM3, 20, 0.58, true);
+        ParticleDensity particle = granuleKgPerM3 == null ? null : new ParticleDensity(granuleKgPerM3, 20, 0.58, true);
         return new ProductResult(density(kgPerL), sieve, particle, 46.0, null, List.of(), null);
     }
 
