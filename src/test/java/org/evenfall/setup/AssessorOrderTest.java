@@ -1,6 +1,7 @@
 package org.evenfall.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -91,8 +92,11 @@ class AssessorOrderTest {
     @Test
     void oneStepKnowsTheOthers() {
         Assessment even = Assessor.assess(UNEVEN.setup());
-        assertThat(even.tramlineWidthM()).isCloseTo(28.01112, org.assertj.core.data.Offset.offset(1e-9));
+        assertThat(even.tramlineWidthM()).isEqualTo(28.01112, within(1e-9));
         assertThat(even.states()).containsEntry(Step.CARD, StepState.DONE);
+        // "urea-k" was chosen; 30 in over the crop
+        assertThat(even.match().chosen().id()).isEqualTo("urea-k");
+        assertThat(even.height().wantedOverCropM()).isEqualTo(0.762, within(1e-9));
         Assessment slanted = Assessor.assess(UNEVEN.type(MachineCheckPaths.HEIGHT_LEFT, "34 in")
                 .type(
                         TrayPaths.TEST_CATCHES,

@@ -56,17 +56,17 @@ class BucketTestsAssessorTest {
             value = {
                 "7.5; 7.5; -",
                 "7,8750; 7,8750; -",
-                "7.88; 7.88; WARN RATE rate.tooMuch at /rate/bucketTests/0 5.0667%~0 5%~0",
+                "7.88; 7.88; WARNING RATE rate.tooMuch at /rate/bucketTests/0 5.0667%~0 5%~0",
                 "7,1250; 7,1250; -",
-                "7.12; 7.12; WARN RATE rate.tooLittle at /rate/bucketTests/0 5.0667%~0 5%~0",
+                "7.12; 7.12; WARNING RATE rate.tooLittle at /rate/bucketTests/0 5.0667%~0 5%~0",
                 "7,6875; 7,3125; -",
-                "7.69; 7.31; WARN RATE rate.leftRight at /rate/bucketTests/0 5.0667%~0",
+                "7.69; 7.31; WARNING RATE rate.leftRight at /rate/bucketTests/0 5.0667%~0",
                 "7,3125; 7,6875; -",
-                "7.31; 7.69; WARN RATE rate.leftRight at /rate/bucketTests/0 5.0667%~0",
+                "7.31; 7.69; WARNING RATE rate.leftRight at /rate/bucketTests/0 5.0667%~0",
                 "7,6125/7,3875; 7.5; -",
-                "7.62/7.38; 7.5; WARN RATE rate.repeats at /rate/bucketTests/0 3.2%~1",
+                "7.62/7.38; 7.5; WARNING RATE rate.repeats at /rate/bucketTests/0 3.2%~1",
                 "7.5; 7,6125/7,3875; -",
-                "7.5; 7.38/7.62; WARN RATE rate.repeats at /rate/bucketTests/0 3.2%~1"
+                "7.5; 7.38/7.62; WARNING RATE rate.repeats at /rate/bucketTests/0 3.2%~1"
             })
     void eachLimitIsHeldAtItsOwnValue(String left, String right, String finding) {
         Assessed<List<BucketResult>> assessed = assess(first(left, right));

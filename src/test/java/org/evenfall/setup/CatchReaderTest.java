@@ -47,11 +47,11 @@ class CatchReaderTest {
                 .type(TrayPaths.TEST_CATCHES, TrayPaths.TESTS.item(0), "7", typed)
                 .read();
         List<Finding> findings = new ArrayList<>();
-        Double read1 = new CatchReader(read, Typing2.product(kgPerL, 46.0), findings).grams(SECOND_TRAY);
+        Double gramsRead = new CatchReader(read, Typing2.product(kgPerL, 46.0), findings).grams(SECOND_TRAY);
         if (grams == null) {
-            assertThat(read1).isNull();
+            assertThat(gramsRead).isNull();
         } else {
-            assertThat(read1).isEqualTo(grams, within(1e-6));
+            assertThat(gramsRead).isEqualTo(grams, within(1e-6));
         }
         assertThat(Typing2.lines(findings)).isEqualTo(note == null ? List.of() : List.of("NOTE TRAYS " + note));
     }

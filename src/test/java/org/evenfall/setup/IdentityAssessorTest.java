@@ -52,7 +52,7 @@ class IdentityAssessorTest {
     @CsvSource({
         "UNANSWERED, ''",
         "FREE_FLOWING, ''",
-        "SLIGHTLY_DAMP, WARN PRODUCT product.damp /product/condition []",
+        "SLIGHTLY_DAMP, WARNING PRODUCT product.damp /product/condition []",
         "CAKED, STOP PRODUCT product.caked /product/condition []"
     })
     void theConditionDecides(Condition condition, String line) {

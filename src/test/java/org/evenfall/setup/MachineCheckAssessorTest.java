@@ -105,8 +105,8 @@ class MachineCheckAssessorTest {
         "GUARDS, FAILED, '', STOP MACHINE yard.guards /yard/checks [choice.CheckItem.GUARDS]",
         "GUARDS, FAILED, why not, STOP MACHINE yard.guards /yard/checks [choice.CheckItem.GUARDS]",
         "DISCS, FAILED, ' ', STOP MACHINE yard.failed /yard/checks [choice.CheckItem.DISCS]",
-        "DISCS, FAILED, new ones come, 'WARN MACHINE yard.overridden /yard/checks [choice.CheckItem.DISCS, new ones come]'",
-        "AGITATOR, FAILED, '', WARN MACHINE yard.failedFlow /yard/checks [choice.CheckItem.AGITATOR]",
+        "DISCS, FAILED, new ones come, 'WARNING MACHINE yard.overridden /yard/checks [choice.CheckItem.DISCS, new ones come]'",
+        "AGITATOR, FAILED, '', WARNING MACHINE yard.failedFlow /yard/checks [choice.CheckItem.AGITATOR]",
         "AGITATOR, NOT_FITTED, '', ''",
         "DISCS, GOOD, a reason, ''"
     })

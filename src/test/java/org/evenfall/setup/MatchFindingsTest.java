@@ -78,7 +78,7 @@ class MatchFindingsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "YES, WARN MATCH match.outOfReachTray",
+        "YES, WARNING MATCH match.outOfReachTray",
         "NO, STOP MATCH match.outOfReach",
         "UNANSWERED, STOP MATCH match.outOfReach"
     })
@@ -94,7 +94,7 @@ class MatchFindingsTest {
     @CsvSource({
         "HOLD, 'NOTE MATCH match.hold  [Product a]'",
         "HOLD_AS_START, 'NOTE MATCH match.holdAsStart  [Product a, direction.NARROWER]'",
-        "FIRST_GUESS_ONLY, 'WARN MATCH match.firstGuess  [Product a, direction.NARROWER]'",
+        "FIRST_GUESS_ONLY, 'WARNING MATCH match.firstGuess  [Product a, direction.NARROWER]'",
         "NOT_AT_THIS_WIDTH, ''",
         "NO_REFERENCE, ''"
     })

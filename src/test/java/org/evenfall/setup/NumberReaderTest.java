@@ -46,13 +46,13 @@ class NumberReaderTest {
             value = {
                 "28 m; 28; -",
                 "12 m; 12; -",
-                "11.9 m; 11.9; WARN START entry.unusual at /start/tramlineWidth field.tramlineWidth 11.9m~1 12m~0 48m~0",
-                "48.1 m; 48.1; WARN START entry.unusual at /start/tramlineWidth field.tramlineWidth 48.1m~1 12m~0 48m~0",
-                "9 m; 9; WARN START entry.unusual at /start/tramlineWidth field.tramlineWidth 9m~1 12m~0 48m~0",
+                "11.9 m; 11.9; WARNING START entry.unusual at /start/tramlineWidth field.tramlineWidth 11.9m~1 12m~0 48m~0",
+                "48.1 m; 48.1; WARNING START entry.unusual at /start/tramlineWidth field.tramlineWidth 48.1m~1 12m~0 48m~0",
+                "9 m; 9; WARNING START entry.unusual at /start/tramlineWidth field.tramlineWidth 9m~1 12m~0 48m~0",
                 "8.9 m; -; STOP START entry.impossible at /start/tramlineWidth field.tramlineWidth 8.9m~1 9m~0 60m~0",
-                "60 m; 60; WARN START entry.unusual at /start/tramlineWidth field.tramlineWidth 60m~1 12m~0 48m~0",
+                "60 m; 60; WARNING START entry.unusual at /start/tramlineWidth field.tramlineWidth 60m~1 12m~0 48m~0",
                 "60.1 m; -; STOP START entry.impossible at /start/tramlineWidth field.tramlineWidth 60.1m~1 9m~0 60m~0",
-                "160 ft; 48.768; WARN START entry.unusual at /start/tramlineWidth field.tramlineWidth 160ft~1 39.3701ft~1 157.4803ft~1",
+                "160 ft; 48.768; WARNING START entry.unusual at /start/tramlineWidth field.tramlineWidth 160ft~1 39.3701ft~1 157.4803ft~1",
                 "200 ft; -; STOP START entry.impossible at /start/tramlineWidth field.tramlineWidth 200ft~1 29.5276ft~1 196.8504ft~1",
                 "60.04 m; -; STOP START entry.impossible at /start/tramlineWidth field.tramlineWidth 60.04m~2 9m~0 60m~0"
             })

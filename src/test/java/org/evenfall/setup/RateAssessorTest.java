@@ -55,13 +55,13 @@ class RateAssessorTest {
             nullValues = "-",
             value = {
                 "1575; ; -",
-                "1576.5; ; WARN RATE rate.hopper at /rate/hopperUsed 157.65kg/ha~0 5.1%~0",
+                "1576.5; ; WARNING RATE rate.hopper at /rate/hopperUsed 157.65kg/ha~0 5.1%~0",
                 "1425; ; -",
-                "1423.5; ; WARN RATE rate.hopper at /rate/hopperUsed 142.35kg/ha~0 -5.1%~0",
+                "1423.5; ; WARNING RATE rate.hopper at /rate/hopperUsed 142.35kg/ha~0 -5.1%~0",
                 "1560; 4 %; -",
-                "1561.5; 4 %; WARN RATE rate.hopper at /rate/hopperUsed 156.15kg/ha~0 4.1%~0",
+                "1561.5; 4 %; WARNING RATE rate.hopper at /rate/hopperUsed 156.15kg/ha~0 4.1%~0",
                 "1440; 4 %; -",
-                "1438.5; 4 %; WARN RATE rate.hopper at /rate/hopperUsed 143.85kg/ha~0 -4.1%~0"
+                "1438.5; 4 %; WARNING RATE rate.hopper at /rate/hopperUsed 143.85kg/ha~0 -4.1%~0"
             })
     void theHopperIsHeldAgainstTheTolerance(String used, String tolerance, String finding) {
         Typing2 typed = planned()
@@ -91,9 +91,9 @@ class RateAssessorTest {
             nullValues = "-",
             value = {
                 "103 m; -",
-                "103.1 m; WARN RATE rate.speedOff at /rate/speedRuns 8.248km/h~1 3.1%~0",
+                "103.1 m; WARNING RATE rate.speedOff at /rate/speedRuns 8.248km/h~1 3.1%~0",
                 "97 m; -",
-                "96.9 m; WARN RATE rate.speedOff at /rate/speedRuns 7.752km/h~1 3.1%~0"
+                "96.9 m; WARNING RATE rate.speedOff at /rate/speedRuns 7.752km/h~1 3.1%~0"
             })
     void theMeasuredSpeedIsHeldAgainstThePlannedOne(String distance, String finding) {
         assertThat(finding(run(planned(), 0, distance, "45 s"))).isEqualTo(finding);

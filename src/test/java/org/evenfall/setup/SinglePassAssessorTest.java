@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.evenfall.setup.Typing2.lines;
 
 import java.util.List;
+import org.evenfall.finding.Arg;
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.flight.WidthScan;
 import org.evenfall.setup.path.StartPaths;
@@ -68,8 +69,10 @@ class SinglePassAssessorTest {
         List<WidthScan.Interval> wide = assessed.present().atMost15();
         assertThat(total(narrow)).isLessThan(total(wide) - 0.01);
         assertThat(narrow).anyMatch(one -> one.from() <= 16 && one.to() >= 16);
-        assertThat(lines(assessed.findings()).get(1))
-                .contains(String.format("..%.3f", wide.get(0).to()).substring(0, 5));
+        assertThat(assessed.findings().get(1).args())
+                .containsExactly(new Arg.Series(wide.stream()
+                        .<Arg>map(one -> new Arg.Span(one.from(), one.to()))
+                        .toList()));
     }
 
     private static double total(List<WidthScan.Interval> intervals) {

@@ -25,13 +25,13 @@ class StepStateTest {
     @CsvSource({
         "'', DONE",
         "NOTE, DONE",
-        "WARN, WARNED",
+        "WARNING, WARNED",
         "MISSING, OPEN",
         "STOP, STOPPED",
-        "NOTE WARN, WARNED",
+        "NOTE WARNING, WARNED",
         "WARNING MISSING, OPEN",
-        "MISSING WARN NOTE, OPEN",
-        "MISSING STOP WARN, STOPPED",
+        "MISSING WARNING NOTE, OPEN",
+        "MISSING STOP WARNING, STOPPED",
         "STOP NOTE, STOPPED"
     })
     void theWorstCounts(String severities, StepState state) {

@@ -43,12 +43,12 @@ class TestWeatherTest {
         "2 m/s, 2, '', ''",
         "2.1 m/s, 2.1, NOTE, windNote",
         "3 m/s, 3, NOTE, windNote",
-        "3.1 m/s, 3.1, WARN, windWarn",
-        "4 m/s, 4, WARN, windWarn",
+        "3.1 m/s, 3.1, WARNING, windWarn",
+        "4 m/s, 4, WARNING, windWarn",
         "4.1 m/s, 4.1, STOP, windStop",
         "7.2 km/h, 2, '', ''",
         "10.8 km/h, 3, NOTE, windNote",
-        "14.4 km/h, 4, WARN, windWarn",
+        "14.4 km/h, 4, WARNING, windWarn",
         "'14,76 km/h', 4.1, STOP, windStop"
     })
     void windBeforeATest(String typed, String metresPerSecond, String severity, String key) {
@@ -77,8 +77,8 @@ class TestWeatherTest {
         "1.2, '', ''",
         "1.3, NOTE, windNote",
         "2.6, NOTE, windNote",
-        "2.7, WARN, windWarn",
-        "5.1, WARN, windWarn",
+        "2.7, WARNING, windWarn",
+        "5.1, WARNING, windWarn",
         "5.2, STOP, windStop"
     })
     void theOwnersLimitsCount(String metresPerSecond, String severity, String key) {
