@@ -74,7 +74,7 @@ class SecondDemoTest {
                 .containsExactlyInAnyOrder(
                         "yard.overridden /yard/checks",
                         "entry.unusual /trays/trayCount",
-                        "trays.swapped /trays/tests/0/catches");
+                        "trays.swapped /trays/tests/0/catches/6");
         assertThat(json.at("/card/cardAllowed").booleanValue()).isTrue();
         assertThat(json.at("/card/missing")).isEmpty();
     }
