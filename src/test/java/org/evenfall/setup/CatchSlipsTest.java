@@ -69,7 +69,9 @@ class CatchSlipsTest {
     void oneOrderOfMagnitude(String text, String written) {
         assertThat(found(text, Double.parseDouble(text), 20))
                 .isEqualTo(
-                        written == null ? List.of() : List.of("WARNING TRAYS trays.slip at /here " + written + " 20g~1"));
+                        written == null
+                                ? List.of()
+                                : List.of("WARNING TRAYS trays.slip at /here " + written + " 20g~1"));
     }
 
     @Test

@@ -97,7 +97,8 @@ class IdentityAssessorTest {
     })
     void onlyUreaNeedsAnInhibitor(ProductForm form, YesNo treated, boolean reported) {
         Entered entered = Entered.inEmpty().with(ProductPaths.FORM, form).with(ProductPaths.TREATED, treated);
-        assertThat(findings(entered)).isEqualTo(when(reported, "WARNING PRODUCT product.untreated /product/treated []"));
+        assertThat(findings(entered))
+                .isEqualTo(when(reported, "WARNING PRODUCT product.untreated /product/treated []"));
     }
 
     @ParameterizedTest

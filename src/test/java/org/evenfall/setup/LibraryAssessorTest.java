@@ -79,7 +79,8 @@ class LibraryAssessorTest {
         Assessed<List<TestedProduct>> assessed = assess(one(width, density, d50));
         assertThat(assessed.present()).hasSize(usable ? 1 : 0);
         assertThat(lines(assessed.findings()))
-                .isEqualTo(usable ? List.of() : List.of("WARNING MATCH match.referenceOpen /match/library/0 [Product a]"));
+                .isEqualTo(
+                        usable ? List.of() : List.of("WARNING MATCH match.referenceOpen /match/library/0 [Product a]"));
     }
 
     /**

@@ -120,7 +120,8 @@ class SieveAssessorTest {
                 .isEqualTo(
                         reported
                                 ? List.of(
-                                        "WARNING PRODUCT product.notOneHump /product/sievings [" + rounded(worst) + ":0]",
+                                        "WARNING PRODUCT product.notOneHump /product/sievings [" + rounded(worst)
+                                                + ":0]",
                                         ONE_SAMPLE)
                                 : List.of(ONE_SAMPLE));
     }

@@ -147,6 +147,7 @@ class TrayTestAssessorTest {
     void aSlipIsAskedBackAtItsOwnTray() {
         Uniformity evenness = evenness(caught("16 g", " 81 g", "18 g", "15 g", "17 g"), null);
         assertThat(evenness.trays()).isEqualTo(5);
-        assertThat(lines(findings)).containsExactly("WARNING TRAYS trays.swapped at /trays/tests/1/catches/1 '81' '18'");
+        assertThat(lines(findings))
+                .containsExactly("WARNING TRAYS trays.swapped at /trays/tests/1/catches/1 '81' '18'");
     }
 }

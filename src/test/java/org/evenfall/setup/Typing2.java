@@ -46,8 +46,7 @@ record Typing2(Setup setup) {
 
     private static Typing2 file(Path path) {
         try {
-            return new Typing2(new SetupJson()
-                    .read(Files.readString(path), path.toString()));
+            return new Typing2(new SetupJson().read(Files.readString(path), path.toString()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (InputFileException e) {
