@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Everything that follows from one setup, each step with its result.
  *
+ * @param read every entry as read
  * @param states state of each step
  * @param machine the machine as read
  * @param tramlineWidthM tramline width
@@ -26,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param findings all findings, in the order of the steps, worst first within a step
  */
 public record Assessment(
+        ReadSetup read,
         Map<Step, StepState> states,
         MachineProfile machine,
         @Nullable Double tramlineWidthM,

@@ -54,6 +54,7 @@ public final class Assessor {
         CardResult card = CardAssessor.assess(
                 read, match, CardAssessor.settings(machine, start, check, height, rate, trays), all);
         return new Assessment(
+                read,
                 StepState.of(all, card),
                 machine,
                 read.number(StartPaths.TRAMLINE_WIDTH),

@@ -100,8 +100,7 @@ final class TraysAssessor {
         List<TrayTestResult> results = new ArrayList<>();
         for (int i = 0; i < read.get(TrayPaths.TESTS).size(); i++) {
             EntryPath<TrayTestEntry> at = TrayPaths.TESTS.item(i);
-            Assessed<ReadSettings> settings = SettingsAssessor.assess(
-                    read, at.then("settings", TrayTestEntry::settings, TrayTestEntry::withSettings), machine);
+            Assessed<ReadSettings> settings = SettingsAssessor.assess(read, TrayPaths.TEST_SETTINGS.at(at), machine);
             findings.addAll(settings.findings());
             Double wind = read.number(TrayPaths.TEST_WIND, at);
             Finding windy = TestWeather.duringTest(

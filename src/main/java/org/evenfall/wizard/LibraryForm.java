@@ -20,7 +20,6 @@ import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import org.evenfall.finding.Arg;
 import org.evenfall.setup.KeptProducts;
-import org.evenfall.setup.ReadingPass;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TestedProductEntry;
 import org.evenfall.setup.path.EntryPath;
@@ -106,7 +105,7 @@ final class LibraryForm {
         listed = library.size();
         List<Integer> places = order.getValue()
                 .places(
-                        ReadingPass.read(form.model().setup()),
+                        form.model().assessment().read(),
                         search.getText(),
                         entry -> form.words().choice(entry.form()));
         list.getChildren().clear();

@@ -26,8 +26,7 @@ final class TestedProductForm {
     }
 
     Node node() {
-        Node settings = SettingsForm.of(
-                form, place.then("settings", TestedProductEntry::settings, TestedProductEntry::withSettings));
+        Node settings = SettingsForm.of(form, MatchPaths.TESTED_SETTINGS.at(place));
         VBox box = form.group(
                 "library.one",
                 form.row(

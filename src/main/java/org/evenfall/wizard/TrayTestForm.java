@@ -53,8 +53,7 @@ final class TrayTestForm {
 
     private Node test(int index) {
         EntryPath<TrayTestEntry> place = TrayPaths.TESTS.item(index);
-        Node settings =
-                SettingsForm.of(form, place.then("settings", TrayTestEntry::settings, TrayTestEntry::withSettings));
+        Node settings = SettingsForm.of(form, TrayPaths.TEST_SETTINGS.at(place));
         Label title = new Label(form.words().text("trays.test", Arg.count(index + 1L)));
         title.getStyleClass().add("test-title");
         VBox box = new VBox(

@@ -21,10 +21,10 @@ import org.junit.jupiter.api.Test;
 /** The assessment as a whole: findings in the order of the steps, worst first, each once; results passed on. */
 class AssessorOrderTest {
 
-    private static final Typing2 UNEVEN = Typing2.uneven();
+    private static final TypedSetup UNEVEN = TypedSetup.uneven();
 
     /** A warning in the rate, a stop and a note in the trays, something missing for the card, a stop at the start. */
-    private static final Typing2 MIXED = UNEVEN.type(TrayPaths.WIND, "4 m/s")
+    private static final TypedSetup MIXED = UNEVEN.type(TrayPaths.WIND, "4 m/s")
             .type(RatePaths.HOPPER_USED, "1,8 t")
             .type(TrayPaths.TEST_POSITIONS, TrayPaths.TESTS.item(0), "-3", "4")
             .choose(CardPaths.SIGNED_BY, "")
@@ -59,7 +59,7 @@ class AssessorOrderTest {
     /** Height without a bore: each of the eight catches asks for it, and so does each of the second test. */
     @Test
     void theSameFindingIsReportedOnce() {
-        Typing2 noBore = UNEVEN.type(TrayPaths.TUBE_BORE, "");
+        TypedSetup noBore = UNEVEN.type(TrayPaths.TUBE_BORE, "");
         assertThat(noBore.setup().trays().catchKind()).isEqualTo(AmountKind.HEIGHT);
         List<Finding> findings = Assessor.assess(noBore.setup()).findings();
         assertThat(findings)
@@ -79,7 +79,7 @@ class AssessorOrderTest {
 
     @Test
     void findingsOfEveryStepAreTaken() {
-        Typing2 typed = UNEVEN.type(MachineCheckPaths.HEIGHT_LEFT, "")
+        TypedSetup typed = UNEVEN.type(MachineCheckPaths.HEIGHT_LEFT, "")
                 .type(RatePaths.TOLERANCE, "1 %")
                 .choose(MatchPaths.CHOSEN, "");
         List<String> keys = new ArrayList<>();

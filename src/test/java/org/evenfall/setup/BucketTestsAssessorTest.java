@@ -2,7 +2,7 @@ package org.evenfall.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.evenfall.setup.Typing2.lines;
+import static org.evenfall.setup.TypedSetup.lines;
 
 import java.util.List;
 import org.assertj.core.data.Offset;
@@ -24,7 +24,7 @@ class BucketTestsAssessorTest {
 
     private static final EntryPath<BucketEntry> SECOND = RatePaths.BUCKET_TESTS.item(1);
 
-    private static Typing2 test(Typing2 typed, EntryPath<BucketEntry> at, String left, String right) {
+    private static TypedSetup test(TypedSetup typed, EntryPath<BucketEntry> at, String left, String right) {
         return typed.type(RatePaths.BUCKET_OPENING_LEFT, at, "23")
                 .type(RatePaths.BUCKET_OPENING_RIGHT, at, "24,5")
                 .type(RatePaths.BUCKET_TIME, at, "30 s")
@@ -32,16 +32,16 @@ class BucketTestsAssessorTest {
                 .type(RatePaths.BUCKET_RIGHT, at, right.split("/"));
     }
 
-    private static Typing2 first(String left, String right) {
-        return test(Typing2.blank(), FIRST, left, right);
+    private static TypedSetup first(String left, String right) {
+        return test(TypedSetup.blank(), FIRST, left, right);
     }
 
-    private static Assessed<List<BucketResult>> assess(Typing2 typed, int outlets, Double flow, boolean planned) {
+    private static Assessed<List<BucketResult>> assess(TypedSetup typed, int outlets, Double flow, boolean planned) {
         return BucketTestsAssessor.assess(
                 typed.read(), new BucketAssessment.Wanted(flow, 12.0, 10.0, outlets, 5, null), planned);
     }
 
-    private static Assessed<List<BucketResult>> assess(Typing2 typed) {
+    private static Assessed<List<BucketResult>> assess(TypedSetup typed) {
         return assess(typed, 2, 30.0, true);
     }
 
@@ -85,7 +85,7 @@ class BucketTestsAssessorTest {
 
     @Test
     void onlyTheLastTestThatCanBeUsedIsReported() {
-        Typing2 both = test(first("9", "9"), SECOND, "8", "8");
+        TypedSetup both = test(first("9", "9"), SECOND, "8", "8");
         Assessed<List<BucketResult>> two = assess(both);
         assertThat(two.present()).hasSize(2);
         assertThat(two.present().get(0).flow().totalKgPerMin()).isEqualTo(36, EXACT);
@@ -105,10 +105,10 @@ class BucketTestsAssessorTest {
     @Test
     void withoutAUsableTestOneIsMissing() {
         String missing = "MISSING RATE missing.bucketTest at /rate/bucketTests";
-        assertThat(lines(assess(Typing2.blank()).findings())).containsExactly(missing);
-        Typing2 noWeight = first("", "");
+        assertThat(lines(assess(TypedSetup.blank()).findings())).containsExactly(missing);
+        TypedSetup noWeight = first("", "");
         assertThat(lines(assess(noWeight).findings())).containsExactly(missing);
-        Typing2 noOpening = first("7.5", "7.5")
+        TypedSetup noOpening = first("7.5", "7.5")
                 .type(RatePaths.BUCKET_OPENING_LEFT, FIRST, "")
                 .type(RatePaths.BUCKET_OPENING_RIGHT, FIRST, "");
         assertThat(lines(assess(noOpening).findings())).containsExactly(missing);
@@ -119,7 +119,7 @@ class BucketTestsAssessorTest {
             nullValues = "-",
             value = {"23, '24,5', 23, 24.5", "23, '', 23, 23", "'', '24,5', 24.5, 24.5"})
     void anOpeningTypedForOneSideCountsForBoth(String left, String right, double usedLeft, double usedRight) {
-        Typing2 typed = first("7.5", "7.4")
+        TypedSetup typed = first("7.5", "7.4")
                 .type(RatePaths.BUCKET_OPENING_LEFT, FIRST, left)
                 .type(RatePaths.BUCKET_OPENING_RIGHT, FIRST, right);
         BucketResult test = assess(typed).present().get(0);
@@ -141,7 +141,7 @@ class BucketTestsAssessorTest {
     /** With an empty bucket of 1 kg: 8.5 kg weighed are 7.5 kg caught; what weighs no more than the bucket is refused. */
     @Test
     void theEmptyBucketIsTakenOff() {
-        Typing2 tare = first("8.5/1.0", "8.4/0.9").type(RatePaths.BUCKET_BUCKET_EMPTY, FIRST, "1 kg");
+        TypedSetup tare = first("8.5/1.0", "8.4/0.9").type(RatePaths.BUCKET_BUCKET_EMPTY, FIRST, "1 kg");
         Assessed<List<BucketResult>> assessed = assess(tare);
         assertThat(assessed.present().get(0).flow().leftKgPerMin()).isEqualTo(15, EXACT);
         assertThat(assessed.present().get(0).flow().rightKgPerMin()).isEqualTo(14.8, EXACT);
@@ -149,14 +149,14 @@ class BucketTestsAssessorTest {
                 .containsExactly(
                         "STOP RATE rate.lighterThanBucket at /rate/bucketTests/0/left/1 1kg~1",
                         "STOP RATE rate.lighterThanBucket at /rate/bucketTests/0/right/1 0.9kg~1");
-        Typing2 little = first("1.1", "1.1").type(RatePaths.BUCKET_BUCKET_EMPTY, FIRST, "1 kg");
+        TypedSetup little = first("1.1", "1.1").type(RatePaths.BUCKET_BUCKET_EMPTY, FIRST, "1 kg");
         // 0.1 kg in 30 s
         assertThat(assess(little).present().get(0).flow().leftKgPerMin()).isEqualTo(0.2, EXACT);
     }
 
     @Test
     void withoutAPlanOrAFlowNothingIsHeldAgainstIt() {
-        Typing2 far = first("9.6/9.0", "5");
+        TypedSetup far = first("9.6/9.0", "5");
         assertThat(assess(far).findings()).hasSize(2);
         assertThat(assess(far, 2, 30.0, false).findings()).isEmpty();
         assertThat(assess(far, 2, 30.0, false).present()).hasSize(1);

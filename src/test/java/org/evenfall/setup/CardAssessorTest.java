@@ -35,8 +35,9 @@ class CardAssessorTest {
     }
 
     private static CardResult card(MatchResult match, YesNo trayTestOnly, Finding... findings) {
-        ReadSetup read =
-                Typing2.blank().choose(MatchPaths.TRAY_TEST_ONLY, trayTestOnly).read();
+        ReadSetup read = TypedSetup.blank()
+                .choose(MatchPaths.TRAY_TEST_ONLY, trayTestOnly)
+                .read();
         return CardAssessor.assess(read, match, NONE, List.of(findings));
     }
 
@@ -73,7 +74,7 @@ class CardAssessorTest {
                 .isEqualTo(new CardResult(allowed, findingOnly, List.of(), NONE));
     }
 
-    private static final MachineProfile MACHINE = Typing2.machine(0.71);
+    private static final MachineProfile MACHINE = TypedSetup.machine(0.71);
 
     private static final ReadSettings START = new ReadSettings(Map.of("long vane", 27.0), 540.0, 0.72, 1.0);
 

@@ -41,18 +41,18 @@ class CatchReaderTest {
                 "HEIGHT, '', '', -, -, -"
             })
     void aCatchIsTurnedIntoGrams(AmountKind kind, String typed, String bore, Double kgPerL, Double grams, String note) {
-        ReadSetup read = Typing2.blank()
+        ReadSetup read = TypedSetup.blank()
                 .choose(TrayPaths.CATCH_KIND, kind)
                 .type(TrayPaths.TUBE_BORE, bore)
                 .type(TrayPaths.TEST_CATCHES, TrayPaths.TESTS.item(0), "7", typed)
                 .read();
         List<Finding> findings = new ArrayList<>();
-        Double gramsRead = new CatchReader(read, Typing2.product(kgPerL, 46.0), findings).grams(SECOND_TRAY);
+        Double gramsRead = new CatchReader(read, TypedSetup.product(kgPerL, 46.0), findings).grams(SECOND_TRAY);
         if (grams == null) {
             assertThat(gramsRead).isNull();
         } else {
             assertThat(gramsRead).isEqualTo(grams, within(1e-6));
         }
-        assertThat(Typing2.lines(findings)).isEqualTo(note == null ? List.of() : List.of("NOTE TRAYS " + note));
+        assertThat(TypedSetup.lines(findings)).isEqualTo(note == null ? List.of() : List.of("NOTE TRAYS " + note));
     }
 }

@@ -1,7 +1,7 @@
 package org.evenfall.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.evenfall.setup.Typing2.lines;
+import static org.evenfall.setup.TypedSetup.lines;
 
 import java.util.ArrayList;
 import java.util.List;

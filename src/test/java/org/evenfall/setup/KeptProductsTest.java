@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** A product whose last tray test passed becomes a tested product. */
 class KeptProductsTest {
 
-    private static final Typing2 UNEVEN = Typing2.uneven();
+    private static final TypedSetup UNEVEN = TypedSetup.uneven();
 
     private static Optional<TestedProductEntry> kept(Setup setup) {
         return KeptProducts.of(setup, Assessor.assess(setup));
@@ -56,7 +56,7 @@ class KeptProductsTest {
         assertThat(kept.source()).isEqualTo("own tray test 2028-03-30");
     }
 
-    private static Typing2 caught(String... grams) {
+    private static TypedSetup caught(String... grams) {
         return UNEVEN.choose(TrayPaths.CATCH_KIND, AmountKind.MASS)
                 .type(TrayPaths.TRAY_COUNT, "5")
                 .type(TrayPaths.TEST_POSITIONS, TrayPaths.TESTS.item(1))
@@ -76,7 +76,7 @@ class KeptProductsTest {
         Setup noWidth = UNEVEN.type(StartPaths.TRAMLINE_WIDTH, "").setup();
         assertThat(KeptProducts.of(noWidth, Assessor.assess(UNEVEN.setup()))).isEmpty();
         // catches in grams, which need no density
-        Typing2 grams = caught("101", "99", "101", "99", "100");
+        TypedSetup grams = caught("101", "99", "101", "99", "100");
         assertThat(kept(grams.setup())).isPresent();
         assertThat(kept(grams.type(ProductPaths.CONTAINER_FULL, ProductPaths.PRODUCT.only())
                         .setup()))
@@ -96,7 +96,7 @@ class KeptProductsTest {
         assertThat(kept.bulkDensity().toString()).isEqualTo("0.7511 kg/L");
     }
 
-    private static Typing2 with(TestedProductEntry... more) {
+    private static TypedSetup with(TestedProductEntry... more) {
         List<TestedProductEntry> library =
                 new ArrayList<>(UNEVEN.setup().match().library());
         library.addAll(List.of(more));

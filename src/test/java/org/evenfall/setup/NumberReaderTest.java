@@ -32,7 +32,7 @@ class NumberReaderTest {
     }
 
     private void reports(String line) {
-        assertThat(Typing2.lines(findings)).isEqualTo(line == null ? List.of() : List.of(line));
+        assertThat(TypedSetup.lines(findings)).isEqualTo(line == null ? List.of() : List.of(line));
     }
 
     /**

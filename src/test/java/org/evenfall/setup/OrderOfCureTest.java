@@ -46,7 +46,7 @@ class OrderOfCureTest {
     }
 
     private static MachineProfile machine(int outlets) {
-        return Typing2.machine(480.0, 580.0, outlets);
+        return TypedSetup.machine(480.0, 580.0, outlets);
     }
 
     /** Level within 2 cm and measured; tyres within 0.2 bar where they were measured. */
@@ -98,7 +98,7 @@ class OrderOfCureTest {
             })
     void shaftSpeed(Double measured, Double wanted, Double lowest, Double highest, boolean inOrder) {
         MachineOrder order =
-                order(Typing2.machine(lowest, highest, 2), check(0.01, 0.1, measured), rate(bucket(1.0)), wanted);
+                order(TypedSetup.machine(lowest, highest, 2), check(0.01, 0.1, measured), rate(bucket(1.0)), wanted);
         assertThat(order.pto()).isEqualTo(inOrder);
         assertThat(order.level()).isTrue();
         assertThat(order.outlets()).isTrue();

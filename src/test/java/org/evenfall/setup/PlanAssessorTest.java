@@ -2,9 +2,9 @@ package org.evenfall.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.evenfall.setup.Typing2.lines;
-import static org.evenfall.setup.Typing2.machine;
-import static org.evenfall.setup.Typing2.product;
+import static org.evenfall.setup.TypedSetup.lines;
+import static org.evenfall.setup.TypedSetup.machine;
+import static org.evenfall.setup.TypedSetup.product;
 
 import java.util.List;
 import org.assertj.core.data.Offset;
@@ -27,19 +27,19 @@ class PlanAssessorTest {
 
     static final Offset<Double> EXACT = within(1e-9);
 
-    static Typing2 planned() {
-        return Typing2.blank()
+    static TypedSetup planned() {
+        return TypedSetup.blank()
                 .choose(RatePaths.BASIS, RateBasis.NITROGEN)
                 .type(RatePaths.NITROGEN_RATE, "92 kg/ha")
                 .type(StartPaths.TRAMLINE_WIDTH, "24 m")
                 .type(RatePaths.SPEED, "10 km/h");
     }
 
-    static Assessed<RatePlan> assess(Typing2 typed, ProductResult product) {
+    static Assessed<RatePlan> assess(TypedSetup typed, ProductResult product) {
         return PlanAssessor.assess(typed.read(), machine(2, null), product, 10, null);
     }
 
-    static Assessed<RatePlan> assess(Typing2 typed) {
+    static Assessed<RatePlan> assess(TypedSetup typed) {
         return assess(typed, product(0.8, 46.0));
     }
 
@@ -61,7 +61,7 @@ class PlanAssessorTest {
 
     @Test
     void theBasisSaysWhichRateCounts() {
-        Typing2 both = planned().type(RatePaths.PRODUCT_RATE, "150 kg/ha");
+        TypedSetup both = planned().type(RatePaths.PRODUCT_RATE, "150 kg/ha");
         assertThat(assess(both).present().amounts().productKgPerHa()).isEqualTo(200, EXACT);
         RatePlan byProduct =
                 assess(both.choose(RatePaths.BASIS, RateBasis.PRODUCT)).present();
@@ -101,7 +101,7 @@ class PlanAssessorTest {
 
     @Test
     void aMissingRateIsReportedAtTheEntryThatCounts() {
-        Typing2 noNitrogen = planned().type(RatePaths.NITROGEN_RATE, "");
+        TypedSetup noNitrogen = planned().type(RatePaths.NITROGEN_RATE, "");
         assertThat(lines(assess(noNitrogen).findings()))
                 .containsExactly("MISSING RATE missing.rate at /rate/plan/nitrogenRate");
         Assessed<RatePlan> noProduct = assess(planned().choose(RatePaths.BASIS, RateBasis.PRODUCT));
@@ -164,13 +164,13 @@ class PlanAssessorTest {
         assertThat(beyond.present().flow().firstOpening()).isNull();
         assertThat(lines(beyond.findings()))
                 .containsExactly("WARNING RATE rate.beyondTable at /machine/openings 80kg/min~0");
-        Typing2 noSpeed = planned().type(RatePaths.SPEED, "");
+        TypedSetup noSpeed = planned().type(RatePaths.SPEED, "");
         assertThat(withTable(noSpeed, new FlowPoint(10, 30), new FlowPoint(20, 79))
                         .findings())
                 .isEmpty();
     }
 
-    private static Assessed<RatePlan> withTable(Typing2 typed, FlowPoint... points) {
+    private static Assessed<RatePlan> withTable(TypedSetup typed, FlowPoint... points) {
         OpeningTable table = new OpeningTable(List.of(points));
         return PlanAssessor.assess(typed.read(), machine(2, null), product(0.8, 46.0), 5, table);
     }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.evenfall.setup.PlanAssessorTest.EXACT;
 import static org.evenfall.setup.PlanAssessorTest.assess;
 import static org.evenfall.setup.PlanAssessorTest.planned;
-import static org.evenfall.setup.Typing2.product;
+import static org.evenfall.setup.TypedSetup.product;
 
 import org.evenfall.rate.RatePlan;
 import org.evenfall.setup.path.RatePaths;
@@ -21,7 +21,7 @@ class PlanGoodsTest {
      */
     @Test
     void goodsAndMoney() {
-        Typing2 typed = planned()
+        TypedSetup typed = planned()
                 .type(RatePaths.AREA, "10 ha")
                 .type(RatePaths.BAG_MASS, "600 kg")
                 .type(RatePaths.HOPPER_VOLUME, "2000 L")

@@ -2,9 +2,9 @@ package org.evenfall.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.evenfall.setup.Typing2.lines;
-import static org.evenfall.setup.Typing2.machine;
-import static org.evenfall.setup.Typing2.product;
+import static org.evenfall.setup.TypedSetup.lines;
+import static org.evenfall.setup.TypedSetup.machine;
+import static org.evenfall.setup.TypedSetup.product;
 
 import org.assertj.core.data.Offset;
 import org.evenfall.machine.FlowPoint;
@@ -23,27 +23,27 @@ class RateAssessorTest {
 
     private static final MachineProfile MACHINE = machine(2, null);
 
-    private static Typing2 planned() {
-        return Typing2.blank()
+    private static TypedSetup planned() {
+        return TypedSetup.blank()
                 .choose(RatePaths.BASIS, RateBasis.PRODUCT)
                 .type(RatePaths.PRODUCT_RATE, "150 kg/ha")
                 .type(StartPaths.TRAMLINE_WIDTH, "12 m")
                 .type(RatePaths.SPEED, "8 km/h");
     }
 
-    private static Assessed<RateResult> assess(Typing2 typed) {
+    private static Assessed<RateResult> assess(TypedSetup typed) {
         return RateAssessor.assess(typed.read(), MACHINE, product(0.8, 46.0));
     }
 
     /** What is found apart from the bucket test that is missing everywhere here. */
-    private static String finding(Typing2 typed) {
+    private static String finding(TypedSetup typed) {
         return lines(assess(typed).findings()).stream()
                 .filter(line -> !line.startsWith("MISSING"))
                 .findFirst()
                 .orElse(null);
     }
 
-    private static Typing2 run(Typing2 typed, int index, String distance, String time) {
+    private static TypedSetup run(TypedSetup typed, int index, String distance, String time) {
         return typed.type(RatePaths.RUN_DISTANCE, RatePaths.SPEED_RUNS.item(index), distance)
                 .type(RatePaths.RUN_TIME, RatePaths.SPEED_RUNS.item(index), time);
     }
@@ -64,7 +64,7 @@ class RateAssessorTest {
                 "1438.5; 4 %; WARNING RATE rate.hopper at /rate/hopperUsed 143.85kg/ha~0 -4.1%~0"
             })
     void theHopperIsHeldAgainstTheTolerance(String used, String tolerance, String finding) {
-        Typing2 typed = planned()
+        TypedSetup typed = planned()
                 .type(RatePaths.HOPPER_USED, used + " kg")
                 .type(RatePaths.AREA_DONE, "10 ha")
                 .type(RatePaths.TOLERANCE, tolerance == null ? "" : tolerance);
@@ -74,11 +74,11 @@ class RateAssessorTest {
 
     @Test
     void theHopperNeedsBothEntriesAndAPlan() {
-        Typing2 used = planned().type(RatePaths.HOPPER_USED, "2000 kg");
+        TypedSetup used = planned().type(RatePaths.HOPPER_USED, "2000 kg");
         assertThat(assess(used).present().hopper()).isNull();
-        Typing2 area = planned().type(RatePaths.AREA_DONE, "10 ha");
+        TypedSetup area = planned().type(RatePaths.AREA_DONE, "10 ha");
         assertThat(assess(area).present().hopper()).isNull();
-        Typing2 both = used.type(RatePaths.AREA_DONE, "10 ha");
+        TypedSetup both = used.type(RatePaths.AREA_DONE, "10 ha");
         assertThat(assess(both).present().hopper()).isNotNull();
         assertThat(assess(both.type(RatePaths.PRODUCT_RATE, "")).present().hopper())
                 .isNull();
@@ -101,7 +101,7 @@ class RateAssessorTest {
 
     @Test
     void runsAreAveragedAndHalfARunIsLeftOut() {
-        Typing2 runs =
+        TypedSetup runs =
                 run(run(run(run(planned(), 0, "100 m", "45 s"), 1, "300 m", ""), 2, "", "9 s"), 3, "110 m", "45 s");
         RateResult rate = assess(runs).present();
         // 8 and 8.8 km/h: mean 8.4, 5 % above 8; spread 0.8 / 8.4
@@ -114,7 +114,7 @@ class RateAssessorTest {
         assertThat(unplanned.speed().deviationPercent()).isNull();
     }
 
-    private static Typing2 caught(Typing2 typed, String kg) {
+    private static TypedSetup caught(TypedSetup typed, String kg) {
         var test = RatePaths.BUCKET_TESTS.item(0);
         return typed.type(RatePaths.BUCKET_OPENING_LEFT, test, "20")
                 .type(RatePaths.BUCKET_OPENING_RIGHT, test, "21.5")
@@ -129,7 +129,7 @@ class RateAssessorTest {
      */
     @Test
     void theMeasuredSpeedCountsForTheBucket() {
-        Typing2 caught = caught(planned(), "6 kg");
+        TypedSetup caught = caught(planned(), "6 kg");
         assertThat(assess(caught).present().lastBucket().agreement().deviationPercent())
                 .isEqualTo(0, EXACT);
         assertThat(assess(caught).findings()).isEmpty();
@@ -144,7 +144,7 @@ class RateAssessorTest {
     /** 6.3 kg each side: 25.2 kg/min, 5 % above 24, within the usual tolerance but not within 4 %. */
     @Test
     void theTypedToleranceCountsForTheBucket() {
-        Typing2 caught = caught(planned(), "6.3 kg");
+        TypedSetup caught = caught(planned(), "6.3 kg");
         assertThat(assess(caught).findings()).isEmpty();
         assertThat(finding(caught.type(RatePaths.TOLERANCE, "4 %")))
                 .isEqualTo("WARNING RATE rate.tooMuch at /rate/bucketTests/0 5%~0 4%~0");
@@ -152,7 +152,7 @@ class RateAssessorTest {
 
     @Test
     void withoutAPlanOrAWidthNothingIsWanted() {
-        Typing2 caught = caught(planned(), "9 kg");
+        TypedSetup caught = caught(planned(), "9 kg");
         RateResult noPlan = assess(caught.type(RatePaths.PRODUCT_RATE, "")).present();
         assertThat(noPlan.plan()).isNull();
         assertThat(noPlan.lastBucket().agreement().deviationPercent()).isNull();

@@ -2,7 +2,7 @@ package org.evenfall.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.evenfall.setup.Typing2.lines;
+import static org.evenfall.setup.TypedSetup.lines;
 
 import java.util.List;
 import org.evenfall.finding.Arg;
@@ -20,22 +20,22 @@ class SinglePassAssessorTest {
     /** Every 4 m from −16 to 16 m; a triangle, which is level at 16 m: 20 at every place. */
     private static final String[] TRIANGLE = {"0", "5", "10", "15", "20", "15", "10", "5", "0"};
 
-    private static Typing2 tray(Typing2 typed, int index, String position, String grams) {
+    private static TypedSetup tray(TypedSetup typed, int index, String position, String grams) {
         return typed.type(TrayPaths.LINE_POSITION, TrayPaths.LINE.item(index), position)
                 .type(TrayPaths.LINE_AMOUNT, TrayPaths.LINE.item(index), grams);
     }
 
-    private static Typing2 line(String... grams) {
-        Typing2 typed = Typing2.blank();
+    private static TypedSetup line(String... grams) {
+        TypedSetup typed = TypedSetup.blank();
         for (int i = 0; i < grams.length; i++) {
             typed = tray(typed, i, (4 * i - 16) + " m", grams[i] + " g");
         }
         return typed;
     }
 
-    private static Assessed<SinglePassTest> assess(Typing2 typed, double widthM) {
+    private static Assessed<SinglePassTest> assess(TypedSetup typed, double widthM) {
         ReadSetup read = typed.read();
-        return SinglePassAssessor.assess(read, Typing2.product(0.75, 46.0), widthM, TestGround.of(read));
+        return SinglePassAssessor.assess(read, TypedSetup.product(0.75, 46.0), widthM, TestGround.of(read));
     }
 
     @Test
@@ -82,7 +82,7 @@ class SinglePassAssessorTest {
     /** A heap of 2 m in the middle of 32 m leaves gaps at every width from 4 m on. */
     @Test
     void aHeapHasNoWidth() {
-        Typing2 heap = tray(Typing2.blank(), 0, "-16 m", "0 g");
+        TypedSetup heap = tray(TypedSetup.blank(), 0, "-16 m", "0 g");
         heap = tray(tray(heap, 1, "-1 m", "0 g"), 2, "0 m", "20 g");
         heap = tray(tray(heap, 3, "1 m", "0 g"), 4, "16 m", "0 g");
         Assessed<SinglePassTest> assessed = assess(heap, 16);
@@ -119,7 +119,7 @@ class SinglePassAssessorTest {
         "100, true, true"
     })
     void theNumberOfTrays(int trays, boolean noted, boolean assessed) {
-        Typing2 typed = Typing2.blank();
+        TypedSetup typed = TypedSetup.blank();
         for (int i = 0; i < trays; i++) {
             typed = tray(typed, i, "" + (i - trays / 2) * 0.5, i == trays / 2 ? "20 g" : "10 g");
         }
@@ -135,10 +135,10 @@ class SinglePassAssessorTest {
 
     @Test
     void withoutALineThereIsNothingToReport() {
-        assertThat(assess(Typing2.blank(), 16).result()).isNull();
-        assertThat(assess(Typing2.blank(), 16).findings()).isEmpty();
+        assertThat(assess(TypedSetup.blank(), 16).result()).isNull();
+        assertThat(assess(TypedSetup.blank(), 16).findings()).isEmpty();
         // half a tray is none
-        Typing2 half = tray(tray(Typing2.blank(), 0, "", "12 g"), 1, "4 m", "");
+        TypedSetup half = tray(tray(TypedSetup.blank(), 0, "", "12 g"), 1, "4 m", "");
         assertThat(assess(half, 16).findings()).isEmpty();
     }
 
@@ -152,7 +152,7 @@ class SinglePassAssessorTest {
     /** Typed from right to left, and 4 m twice: the later of the two counts. */
     @Test
     void traysAreSortedAndTheLaterOfTwoCounts() {
-        Typing2 typed = tray(tray(Typing2.blank(), 0, "4 m", "7 g"), 1, "0 m", "20 g");
+        TypedSetup typed = tray(tray(TypedSetup.blank(), 0, "4 m", "7 g"), 1, "0 m", "20 g");
         typed = tray(tray(typed, 2, "-4 m", "9 g"), 3, "4 m", "8 g");
         Assessed<SinglePassTest> assessed = assess(typed, 8);
         assertThat(assessed.present().positionsM()).containsExactly(-4.0, 0.0, 4.0);
@@ -164,7 +164,7 @@ class SinglePassAssessorTest {
     /** A ramp from 0 to 20 g over 8 m, driven on 8 m: round and round 20 falls on 0; back and forth ramps meet their like. */
     @Test
     void theDrivingPatternCounts() {
-        Typing2 ramp = tray(tray(tray(Typing2.blank(), 0, "-4 m", "0 g"), 1, "0 m", "10 g"), 2, "4 m", "20 g");
+        TypedSetup ramp = tray(tray(tray(TypedSetup.blank(), 0, "-4 m", "0 g"), 1, "0 m", "10 g"), 2, "4 m", "20 g");
         Assessed<SinglePassTest> around =
                 assess(ramp.choose(StartPaths.DRIVING_PATTERN, DrivingPattern.ROUND_AND_ROUND), 8);
         Assessed<SinglePassTest> back =

@@ -2,7 +2,7 @@ package org.evenfall.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.evenfall.setup.Typing2.lines;
+import static org.evenfall.setup.TypedSetup.lines;
 
 import java.util.List;
 import java.util.Map;

@@ -1,8 +1,8 @@
 package org.evenfall.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.evenfall.setup.Typing2.line;
-import static org.evenfall.setup.Typing2.lines;
+import static org.evenfall.setup.TypedSetup.line;
+import static org.evenfall.setup.TypedSetup.lines;
 
 import java.util.List;
 import org.evenfall.finding.Finding;
@@ -18,17 +18,17 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Wind, ground and trays at the test place. */
 class TestWeatherTest {
 
-    private static Typing2 limits(Typing2 typed, String note, String warn, String stop) {
+    private static TypedSetup limits(TypedSetup typed, String note, String warn, String stop) {
         return typed.type(TrayPaths.WIND_NOTE, note)
                 .type(TrayPaths.WIND_WARN, warn)
                 .type(TrayPaths.WIND_STOP, stop);
     }
 
-    private static Typing2 driven(Typing2 typed) {
+    private static TypedSetup driven(TypedSetup typed) {
         return typed.type(TrayPaths.TEST_CATCHES, TrayPaths.TESTS.item(0), "", "12 g");
     }
 
-    private static List<String> found(Typing2 typed) {
+    private static List<String> found(TypedSetup typed) {
         return lines(TestWeather.assess(typed.read()).findings());
     }
 
@@ -52,20 +52,20 @@ class TestWeatherTest {
         "'14,76 km/h', 4.1, STOP, windStop"
     })
     void windBeforeATest(String typed, String metresPerSecond, String severity, String key) {
-        assertThat(found(Typing2.blank().type(TrayPaths.WIND, typed)))
+        assertThat(found(TypedSetup.blank().type(TrayPaths.WIND, typed)))
                 .isEqualTo(key.isEmpty() ? List.of() : List.of(expected(severity, key, metresPerSecond)));
     }
 
     @ParameterizedTest
     @CsvSource({"2.1, windNote", "3.1, windWarn", "4, windWarn", "4.1, windStop"})
     void windAfterATestIsNoMoreThanANote(String metresPerSecond, String key) {
-        assertThat(found(driven(Typing2.blank().type(TrayPaths.WIND, metresPerSecond + " m/s"))))
+        assertThat(found(driven(TypedSetup.blank().type(TrayPaths.WIND, metresPerSecond + " m/s"))))
                 .containsExactly(expected("NOTE", key, metresPerSecond));
     }
 
     @Test
     void aTestWithoutCatchesIsNotDriven() {
-        Typing2 typed = Typing2.blank()
+        TypedSetup typed = TypedSetup.blank()
                 .type(TrayPaths.WIND, "4.1 m/s")
                 .type(TrayPaths.TEST_RUNS, TrayPaths.TESTS.item(0), "2")
                 .type(TrayPaths.TEST_CATCHES, TrayPaths.TESTS.item(1), "", " ");
@@ -82,8 +82,8 @@ class TestWeatherTest {
         "5.2, STOP, windStop"
     })
     void theOwnersLimitsCount(String metresPerSecond, String severity, String key) {
-        Typing2 typed =
-                limits(Typing2.blank().type(TrayPaths.WIND, metresPerSecond + " m/s"), "1.2 m/s", "2.6 m/s", "5.1 m/s");
+        TypedSetup typed = limits(
+                TypedSetup.blank().type(TrayPaths.WIND, metresPerSecond + " m/s"), "1.2 m/s", "2.6 m/s", "5.1 m/s");
         assertThat(found(typed))
                 .isEqualTo(key.isEmpty() ? List.of() : List.of(expected(severity, key, metresPerSecond)));
         assertThat(TestWeather.assess(typed.read()).present()).isEqualTo(new WindLimits(1.2, 2.6, 5.1));
@@ -103,7 +103,7 @@ class TestWeatherTest {
     void limitsMustNotFall(
             String note, String warn, String stop, boolean taken, double low, double middle, double high) {
         Assessed<WindLimits> weather =
-                TestWeather.assess(limits(Typing2.blank(), note, warn, stop).read());
+                TestWeather.assess(limits(TypedSetup.blank(), note, warn, stop).read());
         assertThat(weather.present()).isEqualTo(taken ? new WindLimits(low, middle, high) : new WindLimits(2, 3, 4));
         String found = "STOP TRAYS trays.windLimitsRise at /trays/windLimits";
         if (taken) {
@@ -135,18 +135,18 @@ class TestWeatherTest {
     @EnumSource(YesNo.class)
     void anAnswerNoIsAWarningAtItsQuestion(YesNo answer) {
         boolean no = answer == YesNo.NO;
-        assertThat(found(Typing2.blank().choose(TrayPaths.TUBES_DRY, answer)))
+        assertThat(found(TypedSetup.blank().choose(TrayPaths.TUBES_DRY, answer)))
                 .isEqualTo(no ? List.of("WARNING TRAYS trays.wet at /trays/tubesDry") : List.of());
-        assertThat(found(Typing2.blank().choose(TrayPaths.TRAYS_LEVEL, answer)))
+        assertThat(found(TypedSetup.blank().choose(TrayPaths.TRAYS_LEVEL, answer)))
                 .isEqualTo(no ? List.of("WARNING TRAYS trays.notLevel at /trays/traysLevel") : List.of());
-        assertThat(found(Typing2.blank().choose(TrayPaths.CLEAR_OF_WHEELMARKS, answer)))
+        assertThat(found(TypedSetup.blank().choose(TrayPaths.CLEAR_OF_WHEELMARKS, answer)))
                 .isEqualTo(no ? List.of("WARNING TRAYS trays.wheelmarks at /trays/clearOfWheelmarks") : List.of());
     }
 
     @ParameterizedTest
     @EnumSource(Surface.class)
     void onlyAHardFloorMakesGranulesBounce(Surface surface) {
-        assertThat(found(Typing2.blank().choose(TrayPaths.SURFACE, surface)))
+        assertThat(found(TypedSetup.blank().choose(TrayPaths.SURFACE, surface)))
                 .isEqualTo(
                         surface == Surface.HARD_FLOOR
                                 ? List.of("WARNING TRAYS trays.bounce at /trays/surface from source.bounce")

@@ -14,7 +14,7 @@ class TrayNoiseTest {
     /** π/6 × (4 mm)³ = 33.510 32 mm³, × 1300 kg/m³ = 0.043 563 4 g; all granules alike, so the mean is the median. */
     @Test
     void theGranuleIsTheMeasuredOne() {
-        TrayNoise noise = TrayNoise.of(Typing2.blank().read(), Typing2.sieved(0.75, 4, 1, 1300.0));
+        TrayNoise noise = TrayNoise.of(TypedSetup.blank().read(), TypedSetup.sieved(0.75, 4, 1, 1300.0));
         assertThat(noise.granuleG()).isEqualTo(0.0435634, within(1e-7));
         assertThat(noise.stepG()).isZero();
     }
@@ -25,9 +25,10 @@ class TrayNoiseTest {
      */
     @Test
     void withoutSieveOrDensityItIsTheUsualOne() {
-        ReadSetup read = Typing2.blank().read();
-        assertThat(TrayNoise.of(read, Typing2.product(0.75, 46.0)).granuleG()).isEqualTo(0.0267004, within(1e-7));
-        assertThat(TrayNoise.of(read, Typing2.sieved(null, 4, 1, null)).granuleG())
+        ReadSetup read = TypedSetup.blank().read();
+        assertThat(TrayNoise.of(read, TypedSetup.product(0.75, 46.0)).granuleG())
+                .isEqualTo(0.0267004, within(1e-7));
+        assertThat(TrayNoise.of(read, TypedSetup.sieved(null, 4, 1, null)).granuleG())
                 .isEqualTo(0.0267004, within(1e-7));
     }
 
@@ -51,10 +52,10 @@ class TrayNoiseTest {
                 "3 mm, 20 mm, -, 0"
             })
     void theStepIsTurnedIntoGrams(String step, String bore, Double kgPerL, double grams) {
-        ReadSetup read = Typing2.blank()
+        ReadSetup read = TypedSetup.blank()
                 .type(TrayPaths.READING_STEP, step)
                 .type(TrayPaths.TUBE_BORE, bore)
                 .read();
-        assertThat(TrayNoise.of(read, Typing2.product(kgPerL, 46.0)).stepG()).isEqualTo(grams, within(1e-6));
+        assertThat(TrayNoise.of(read, TypedSetup.product(kgPerL, 46.0)).stepG()).isEqualTo(grams, within(1e-6));
     }
 }

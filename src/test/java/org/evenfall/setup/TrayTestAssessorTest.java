@@ -2,7 +2,7 @@ package org.evenfall.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.evenfall.setup.Typing2.lines;
+import static org.evenfall.setup.TypedSetup.lines;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -26,24 +26,24 @@ class TrayTestAssessorTest {
 
     private final List<Finding> findings = new ArrayList<>();
 
-    private static Typing2 caught(String... catches) {
-        return Typing2.blank()
+    private static TypedSetup caught(String... catches) {
+        return TypedSetup.blank()
                 .type(TrayPaths.TRAY_COUNT, "5")
                 .type(TrayPaths.TEST_CATCHES, TrayPaths.TESTS.item(0), "1 g")
                 .type(TrayPaths.TEST_CATCHES, SECOND, catches);
     }
 
-    private static Typing2 usual() {
+    private static TypedSetup usual() {
         return caught("110 g", "90 g", "110 g", "90 g", "100 g");
     }
 
-    private Uniformity evenness(Typing2 typed, Integer runsNeeded) {
+    private Uniformity evenness(TypedSetup typed, Integer runsNeeded) {
         ReadSetup read = typed.read();
         TestGround ground = TestGround.of(read);
         CatchPlan plan = runsNeeded == null ? null : new CatchPlan(5, 100, 10, 1, runsNeeded, 4);
         return new TrayTestAssessor(
                         read,
-                        Typing2.product(0.75, 46.0),
+                        TypedSetup.product(0.75, 46.0),
                         ground,
                         ground.layout(24),
                         plan,
@@ -98,7 +98,7 @@ class TrayTestAssessorTest {
     /** Six trays at −12, −7.2, −2.4, 2.4, 7.2 and 12 m, the second is left out. */
     @Test
     void aSpiltTrayIsLeftOutWithItsPlace() {
-        Typing2 typed = caught("110 g", "", "110 g", "90 g", "90 g", "100 g").type(TrayPaths.TRAY_COUNT, "6");
+        TypedSetup typed = caught("110 g", "", "110 g", "90 g", "90 g", "100 g").type(TrayPaths.TRAY_COUNT, "6");
         Uniformity evenness = evenness(typed, null);
         assertThat(evenness.trays()).isEqualTo(5);
         assertThat(evenness.positionsM().get(1)).isEqualTo(-2.4, EXACT);
@@ -126,19 +126,19 @@ class TrayTestAssessorTest {
     /** By ground (100 × 7 + 100 × 5 + 100 × 5.5 + 95 × 6.5) / 24 = 2367.5 / 24 g, × 40 kg/ha. */
     @Test
     void typedPositionsComeBeforeTheLayout() {
-        Typing2 typed = usual().type(TrayPaths.TEST_POSITIONS, SECOND, "-12", "-5", "0", "5,5", "12 m");
+        TypedSetup typed = usual().type(TrayPaths.TEST_POSITIONS, SECOND, "-12", "-5", "0", "5,5", "12 m");
         Uniformity evenness = evenness(typed, null);
         assertThat(evenness.positionsM()).containsExactly(-12.0, -5.0, 0.0, 5.5, 12.0);
         assertThat(evenness.catches().meanRateKgPerHa()).isEqualTo(2367.5 / 24 * 40, within(1e-6));
         assertThat(findings).isEmpty();
-        Typing2 fewer = usual().type(TrayPaths.TEST_POSITIONS, SECOND, "-12", "", "0", "5,5", "12 m");
+        TypedSetup fewer = usual().type(TrayPaths.TEST_POSITIONS, SECOND, "-12", "", "0", "5,5", "12 m");
         assertThat(evenness(fewer, null)).isNull();
         assertThat(lines(findings)).containsExactly("STOP TRAYS trays.count at /trays/tests/1/catches 4~0 5~0");
     }
 
     @Test
     void blankPositionsAreNone() {
-        Typing2 typed = usual().type(TrayPaths.TEST_POSITIONS, SECOND, "", "");
+        TypedSetup typed = usual().type(TrayPaths.TEST_POSITIONS, SECOND, "", "");
         assertThat(evenness(typed, null).positionsM()).containsExactly(-12.0, -6.0, 0.0, 6.0, 12.0);
     }
 

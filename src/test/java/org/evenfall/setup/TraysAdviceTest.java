@@ -32,9 +32,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What the advice of step 6 is made from: tests, order of the machine, levers and what is known of the granules. */
 class TraysAdviceTest {
 
-    private static final Typing2 POINTED = set(caught(ground(), 0, "60", "98", "150", "101", "58"), 0, "27", "4");
+    private static final TypedSetup POINTED = set(caught(ground(), 0, "60", "98", "150", "101", "58"), 0, "27", "4");
 
-    private static final ProductResult UNKNOWN = Typing2.product(null, null);
+    private static final ProductResult UNKNOWN = TypedSetup.product(null, null);
 
     /** Left gets more than twice of right: the machine is put in order before a lever is moved. */
     @ParameterizedTest
@@ -44,13 +44,13 @@ class TraysAdviceTest {
         "true, true, false, OUTLETS_AND_VANES"
     })
     void oneSidedMeansTheMachineFirst(boolean level, boolean pto, boolean outlets, AdviceKind kind) {
-        Typing2 typed = set(caught(ground(), 0, "140", "120", "100", "80", "60"), 0, "27", "4");
+        TypedSetup typed = set(caught(ground(), 0, "140", "120", "100", "80", "60"), 0, "27", "4");
         assertThat(advice(typed, new MachineOrder(level, pto, outlets)).kind()).isEqualTo(kind);
     }
 
     @Test
     void anEvenTestKeepsTheSettingsAndAPointedOneMovesALever() {
-        Typing2 even = set(caught(ground(), 0, "98", "101", "100", "102", "99"), 0, "27", "4");
+        TypedSetup even = set(caught(ground(), 0, "98", "101", "100", "102", "99"), 0, "27", "4");
         assertThat(advice(even, IN_ORDER).kind()).isEqualTo(AdviceKind.KEEP);
         Advice broad = advice(POINTED, IN_ORDER);
         assertThat(broad.kind()).isEqualTo(AdviceKind.MOVE_LEVER);
@@ -82,13 +82,13 @@ class TraysAdviceTest {
         SizeDistribution sizes = SizeDistribution.exact(2.4, 1.15);
         List<ShapeCurve> measured = ShapeCurves.of(MachineDefaults.of(MACHINE).throwOf(sizes, 750 / 0.56), 24);
         List<ShapeCurve> denser = ShapeCurves.of(MachineDefaults.of(MACHINE).throwOf(sizes, 1900), 24);
-        ProductResult product = Typing2.sieved(0.75, 2.4, 1.15, 1250.0);
+        ProductResult product = TypedSetup.sieved(0.75, 2.4, 1.15, 1250.0);
         Advice advice = assess(POINTED, product, IN_ORDER).present().advice();
         assertThat(advice).isEqualTo(expected(product, measured, false));
         assertThat(advice)
                 .isNotEqualTo(expected(product, denser, false))
                 .isNotEqualTo(expected(product, ShapeCurves.broad(), false));
-        assertThat(assess(POINTED, Typing2.sieved(null, 2.4, 1.15, null), IN_ORDER)
+        assertThat(assess(POINTED, TypedSetup.sieved(null, 2.4, 1.15, null), IN_ORDER)
                         .present()
                         .advice())
                 .isEqualTo(expected(UNKNOWN, ShapeCurves.broad(), false));

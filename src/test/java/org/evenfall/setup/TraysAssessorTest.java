@@ -2,7 +2,7 @@ package org.evenfall.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.evenfall.setup.Typing2.lines;
+import static org.evenfall.setup.TypedSetup.lines;
 
 import java.util.List;
 import java.util.Map;
@@ -32,39 +32,39 @@ class TraysAssessorTest {
 
     static final MachineOrder IN_ORDER = new MachineOrder(true, true, true);
 
-    static final MachineProfile MACHINE = Typing2.machine(
+    static final MachineProfile MACHINE = TypedSetup.machine(
             0.75,
             new Lever("long vane", "°", 10, 40, 0.5, Widening.HIGHER),
             new Lever("drop point", "", 0, 10, 0.25, Widening.LOWER));
 
-    static Typing2 ground() {
-        return Typing2.blank().type(StartPaths.TRAMLINE_WIDTH, "24 m").type(TrayPaths.TRAY_COUNT, "5");
+    static TypedSetup ground() {
+        return TypedSetup.blank().type(StartPaths.TRAMLINE_WIDTH, "24 m").type(TrayPaths.TRAY_COUNT, "5");
     }
 
-    static Typing2 caught(Typing2 typed, int test, String... grams) {
+    static TypedSetup caught(TypedSetup typed, int test, String... grams) {
         return typed.type(TrayPaths.TEST_CATCHES, TrayPaths.TESTS.item(test), grams);
     }
 
-    static Typing2 set(Typing2 typed, int test, String longVane, String dropPoint) {
+    static TypedSetup set(TypedSetup typed, int test, String longVane, String dropPoint) {
         EntryPath<SettingsEntries> at =
                 TrayPaths.TESTS.item(test).then("settings", TrayTestEntry::settings, TrayTestEntry::withSettings);
-        return new Typing2(at.set(
+        return new TypedSetup(at.set(
                 typed.setup(),
                 SettingsEntries.EMPTY.withLevers(Map.of(
                         "long vane", EnteredQuantity.parse(longVane),
                         "drop point", EnteredQuantity.parse(dropPoint)))));
     }
 
-    static Assessed<TraysResult> assess(Typing2 typed, ProductResult product, MachineOrder order) {
+    static Assessed<TraysResult> assess(TypedSetup typed, ProductResult product, MachineOrder order) {
         return TraysAssessor.assess(typed.read(), MACHINE, product, NO_RATE, order, false);
     }
 
-    private static Assessed<TraysResult> assess(Typing2 typed) {
-        return assess(typed, Typing2.product(0.75, 46.0), IN_ORDER);
+    private static Assessed<TraysResult> assess(TypedSetup typed) {
+        return assess(typed, TypedSetup.product(0.75, 46.0), IN_ORDER);
     }
 
-    static Advice advice(Typing2 typed, MachineOrder order) {
-        return assess(typed, Typing2.product(0.75, 46.0), order).present().advice();
+    static Advice advice(TypedSetup typed, MachineOrder order) {
+        return assess(typed, TypedSetup.product(0.75, 46.0), order).present().advice();
     }
 
     /**
@@ -83,7 +83,7 @@ class TraysAssessorTest {
     })
     void theVerdictIsThatOfTheLastTest(
             String high, String low, String severity, String key, String cv, String from, String to) {
-        Typing2 typed = caught(ground(), 0, "100", "100", "100", "100", "101");
+        TypedSetup typed = caught(ground(), 0, "100", "100", "100", "100", "101");
         typed = caught(typed, 2, high, low, high, low, "100");
         Assessed<TraysResult> assessed = assess(typed);
         assertThat(lines(assessed.findings()))
@@ -98,7 +98,7 @@ class TraysAssessorTest {
 
     @Test
     void withoutAWidthThereIsNoLayout() {
-        Assessed<TraysResult> assessed = assess(Typing2.blank().type(TrayPaths.WIND, "2.1 m/s"));
+        Assessed<TraysResult> assessed = assess(TypedSetup.blank().type(TrayPaths.WIND, "2.1 m/s"));
         assertThat(lines(assessed.findings()))
                 .containsExactly(
                         "NOTE TRAYS trays.windNote at /trays/wind 2.1m/s~1 from source.wind",
@@ -122,7 +122,7 @@ class TraysAssessorTest {
     @Test
     void theMachineCheckComesFirst() {
         List<Finding> findings = TraysAssessor.assess(
-                        ground().read(), MACHINE, Typing2.product(0.75, 46.0), NO_RATE, IN_ORDER, true)
+                        ground().read(), MACHINE, TypedSetup.product(0.75, 46.0), NO_RATE, IN_ORDER, true)
                 .findings();
         assertThat(lines(findings))
                 .containsExactly(
@@ -132,9 +132,10 @@ class TraysAssessorTest {
     /** 200 kg/ha on 0.25 m²: 5 g a run; granules of 0.0267004 g (the usual), √(0.0267004 / 5) = 7.3076 %, three runs. */
     @Test
     void theCatchPlanFollowsFromTheRate() {
-        Typing2 typed = ground().choose(RatePaths.BASIS, RateBasis.PRODUCT).type(RatePaths.PRODUCT_RATE, "200 kg/ha");
+        TypedSetup typed =
+                ground().choose(RatePaths.BASIS, RateBasis.PRODUCT).type(RatePaths.PRODUCT_RATE, "200 kg/ha");
         typed = caught(typed, 0, "10", "11", "10", "9", "10").type(TrayPaths.TEST_RUNS, TrayPaths.TESTS.item(0), "2");
-        ProductResult product = Typing2.product(0.75, 46.0);
+        ProductResult product = TypedSetup.product(0.75, 46.0);
         RateResult rate = RateAssessor.assess(typed.read(), MACHINE, product).present();
         Assessed<TraysResult> assessed = TraysAssessor.assess(typed.read(), MACHINE, product, rate, IN_ORDER, false);
         assertThat(assessed.present().plan().catchPerRunG()).isEqualTo(5, within(1e-9));
@@ -145,11 +146,11 @@ class TraysAssessorTest {
     @Test
     void whatWasTypedOfATestIsKept() {
         EntryPath<TrayTestEntry> at = TrayPaths.TESTS.item(1);
-        Typing2 typed = set(caught(ground(), 1, "100", "90", "110", "90", "110"), 1, "27", "11")
+        TypedSetup typed = set(caught(ground(), 1, "100", "90", "110", "90", "110"), 1, "27", "11")
                 .type(TrayPaths.TEST_OPENING_LEFT, at, "25,5")
                 .type(TrayPaths.TEST_OPENING_RIGHT, at, "27")
                 .type(TrayPaths.TEST_WIND, at, "4.1 m/s");
-        typed = new Typing2(TrayPaths.TEST_DATE.at(at).set(typed.setup(), "2028-03-30"));
+        typed = new TypedSetup(TrayPaths.TEST_DATE.at(at).set(typed.setup(), "2028-03-30"));
         Assessed<TraysResult> assessed = assess(typed);
         TrayTestResult test = assessed.present().last();
         assertThat(test.index()).isEqualTo(1);
@@ -170,7 +171,7 @@ class TraysAssessorTest {
 
     @Test
     void testsAreComparedAndTheLineIsAssessed() {
-        Typing2 typed = set(caught(ground(), 0, "110", "90", "110", "90", "100"), 0, "27", "4");
+        TypedSetup typed = set(caught(ground(), 0, "110", "90", "110", "90", "100"), 0, "27", "4");
         typed = set(caught(typed, 1, "100", "90", "110", "90", "110"), 1, "28", "4");
         for (int i = 0; i < 3; i++) {
             typed = typed.type(TrayPaths.LINE_POSITION, TrayPaths.LINE.item(i), (24 * i - 24) + " m")

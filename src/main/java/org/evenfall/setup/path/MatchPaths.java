@@ -111,8 +111,8 @@ public final class MatchPaths {
             .quantity("testedCv", Ranges.CV, TestedProductEntry::testedCv, TestedProductEntry::withTestedCv);
 
     /** The settings it was tested with. */
-    public static final Part<SettingsEntries> TESTED_SETTINGS =
-            LIBRARY.row().part("settings", TestedProductEntry::settings, TestedProductEntry::withSettings);
+    public static final Nested<TestedProductEntry, SettingsEntries> TESTED_SETTINGS =
+            LIBRARY.row().nested("settings", TestedProductEntry::settings, TestedProductEntry::withSettings);
 
     /** Where it comes from: handbook and page, or card and date. */
     public static final Text<TestedProductEntry> TESTED_SOURCE =

@@ -50,6 +50,11 @@ public final class Part<R> {
                 : once(only.then(name, getter, wither));
     }
 
+    /** A record within this record, to be bound to one place of this record. */
+    <U> Nested<R, U> nested(String name, Function<R, U> getter, BiFunction<R, U, R> wither) {
+        return new Nested<>(this, name, getter, wither);
+    }
+
     /** This record wherever this part or another part has it. */
     Part<R> or(Part<R> other) {
         return of(

@@ -7,7 +7,7 @@ public final class SettingsPaths {
 
     /** How the machine is set, wherever a setup has it. */
     public static final Part<SettingsEntries> SETTINGS =
-            MatchPaths.SETTINGS.or(MatchPaths.TESTED_SETTINGS).or(TrayPaths.TEST_SETTINGS);
+            MatchPaths.SETTINGS.or(MatchPaths.TESTED_SETTINGS.part()).or(TrayPaths.TEST_SETTINGS.part());
 
     /** Lever label to the number it is set to. */
     public static final QuantityMap<SettingsEntries> LEVERS =

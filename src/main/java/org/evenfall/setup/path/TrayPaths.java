@@ -134,8 +134,8 @@ public final class TrayPaths {
             TESTS.row().text("date", "trays.date", TrayTestEntry::date, TrayTestEntry::withDate);
 
     /** How the machine was set. */
-    public static final Part<SettingsEntries> TEST_SETTINGS =
-            TESTS.row().part("settings", TrayTestEntry::settings, TrayTestEntry::withSettings);
+    public static final Nested<TrayTestEntry, SettingsEntries> TEST_SETTINGS =
+            TESTS.row().nested("settings", TrayTestEntry::settings, TrayTestEntry::withSettings);
 
     /** Opening left. */
     public static final Quantity<TrayTestEntry> TEST_OPENING_LEFT = TESTS.row()

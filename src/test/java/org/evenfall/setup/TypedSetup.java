@@ -29,24 +29,24 @@ import org.evenfall.store.InputFileException;
 import org.evenfall.store.SetupJson;
 
 /** Types entries into a setup, one after another, and writes a finding as one line that a test can compare. */
-record Typing2(Setup setup) {
+record TypedSetup(Setup setup) {
 
-    static Typing2 blank() {
-        return new Typing2(Setup.EMPTY);
+    static TypedSetup blank() {
+        return new TypedSetup(Setup.EMPTY);
     }
 
     /** The asymmetric demo. */
-    static Typing2 uneven() {
+    static TypedSetup uneven() {
         return file(Path.of("demo", "uneven.json"));
     }
 
-    static Typing2 oneOutlet() {
+    static TypedSetup oneOutlet() {
         return file(Path.of("src", "test", "resources", "org", "evenfall", "setup", "one-outlet.json"));
     }
 
-    private static Typing2 file(Path path) {
+    private static TypedSetup file(Path path) {
         try {
-            return new Typing2(new SetupJson().read(Files.readString(path), path.toString()));
+            return new TypedSetup(new SetupJson().read(Files.readString(path), path.toString()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (InputFileException e) {
@@ -55,21 +55,21 @@ record Typing2(Setup setup) {
     }
 
     /** An empty text takes the entry out. */
-    Typing2 type(Quantity<?> entry, String line) {
-        return new Typing2(entry.path().set(setup, EnteredQuantity.parse(line)));
+    TypedSetup type(Quantity<?> entry, String line) {
+        return new TypedSetup(entry.path().set(setup, EnteredQuantity.parse(line)));
     }
 
-    <R> Typing2 type(Quantity<R> entry, EntryPath<R> record, String line) {
-        return new Typing2(entry.at(record).set(setup, EnteredQuantity.parse(line)));
+    <R> TypedSetup type(Quantity<R> entry, EntryPath<R> record, String line) {
+        return new TypedSetup(entry.at(record).set(setup, EnteredQuantity.parse(line)));
     }
 
-    <R> Typing2 type(QuantityList<R> entry, EntryPath<R> record, String... lines) {
-        return new Typing2(entry.at(record)
+    <R> TypedSetup type(QuantityList<R> entry, EntryPath<R> record, String... lines) {
+        return new TypedSetup(entry.at(record)
                 .set(setup, Arrays.stream(lines).map(EnteredQuantity::parse).toList()));
     }
 
-    <T> Typing2 choose(Entry<?, T> entry, T value) {
-        return new Typing2(entry.path().set(setup, value));
+    <T> TypedSetup choose(Entry<?, T> entry, T value) {
+        return new TypedSetup(entry.path().set(setup, value));
     }
 
     ReadSetup read() {
@@ -78,7 +78,7 @@ record Typing2(Setup setup) {
 
     /** FindingKind, step, key, place, arguments (value, unit, ~decimals) and source of each finding. */
     static List<String> lines(List<Finding> findings) {
-        return findings.stream().map(Typing2::line).toList();
+        return findings.stream().map(TypedSetup::line).toList();
     }
 
     static String line(Finding finding) {
@@ -100,7 +100,7 @@ record Typing2(Setup setup) {
         if (arg instanceof Arg.Span span) {
             return rounded(span.low()) + ".." + rounded(span.high());
         }
-        return ((Arg.Series) arg).args().stream().map(Typing2::written).collect(Collectors.joining(",", "[", "]"));
+        return ((Arg.Series) arg).args().stream().map(TypedSetup::written).collect(Collectors.joining(",", "[", "]"));
     }
 
     private static String rounded(double value) {
