@@ -6,13 +6,19 @@ import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.PropertyResourceBundle;
+import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.evenfall.machine.CheckItem;
+import org.evenfall.setup.path.Choice;
+import org.evenfall.setup.path.Entries;
+import org.evenfall.setup.path.Entry;
 import org.junit.jupiter.api.Test;
 
 /** The bundle and the sources: each key that a source names has its sentence, and each sentence is used. */
@@ -99,5 +105,26 @@ class BundleTest {
                                 && rooms.contains(literal.substring(0, literal.indexOf('.')))))
                 .hasSizeGreaterThan(700)
                 .allMatch(keys::contains, "has a sentence");
+    }
+
+    /** A choice on the screen, a part that is checked, its place in the picture: each constant has its word. */
+    @Test
+    void everyConstantThatIsShownHasItsWord() {
+        Set<String> shown = new TreeSet<>();
+        for (Entry<?, ?> entry : Entries.ALL) {
+            if (entry instanceof Choice<?, ?> choice) {
+                choice.answers().forEach(answer -> shown.add(key(answer)));
+            }
+        }
+        for (CheckItem item : CheckItem.values()) {
+            shown.add(key(item));
+            shown.add("picture.yard." + item.name());
+        }
+        ResourceBundle words = ResourceBundle.getBundle("org.evenfall.words", Locale.ROOT);
+        assertThat(shown).allMatch(words::containsKey);
+    }
+
+    private static String key(Enum<?> constant) {
+        return "choice." + constant.getDeclaringClass().getSimpleName() + "." + constant.name();
     }
 }

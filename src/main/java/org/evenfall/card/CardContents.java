@@ -54,7 +54,7 @@ public final class CardContents {
         List<String> lines = lines();
         return new CardContent(
                 new CardContent.Sheet(
-                        setup.card().paper(), CardWords.code(setup.card().language()), findingOnly),
+                        setup.card().paper(), setup.card().language().tag(), findingOnly),
                 new CardContent.Heading(
                         LongTexts.abbreviated(title),
                         lines.stream().map(LongTexts::abbreviated).toList()),

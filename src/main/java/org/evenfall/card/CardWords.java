@@ -12,7 +12,7 @@ import java.util.PropertyResourceBundle;
 import org.evenfall.finding.Sentences;
 import org.evenfall.setup.entry.CardLanguage;
 
-/** The card's sentences in the driver's language. A language is one bundle, card_xx.properties, and one line here. */
+/** The card's sentences in the driver's language. A language is one bundle, card_xx.properties. */
 public final class CardWords {
 
     private CardWords() {}
@@ -26,17 +26,7 @@ public final class CardWords {
         return switch (language) {
             case UNANSWERED -> own;
             case EN -> own.in(bundle(new StringReader("")), Locale.UK);
-            case DE -> own.in(bundle(code(language)), Locale.GERMANY);
-            case FR -> own.in(bundle(code(language)), Locale.FRANCE);
-        };
-    }
-
-    /** ISO code of the language the words are in; the program's own are English. */
-    static String code(CardLanguage language) {
-        return switch (language) {
-            case UNANSWERED, EN -> "en";
-            case DE -> "de";
-            case FR -> "fr";
+            default -> own.in(bundle(language.tag()), Locale.forLanguageTag(language.tag()));
         };
     }
 

@@ -1,5 +1,7 @@
 package org.evenfall.setup;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.evenfall.finding.Finding;
@@ -43,6 +45,6 @@ public record Assessment(
     /** Copies the maps and lists. */
     public Assessment {
         findings = List.copyOf(findings);
-        states = Map.copyOf(states);
+        states = Collections.unmodifiableMap(new EnumMap<>(states));
     }
 }

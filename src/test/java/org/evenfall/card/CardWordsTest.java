@@ -20,7 +20,7 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.CardLanguage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** The languages of the card: whatever may be printed on it has a sentence in each. */
 class CardWordsTest {
@@ -67,6 +67,7 @@ class CardWordsTest {
         for (String prefix : new String[] {
             "field.",
             "direction.",
+            "choice.CheckItem.",
             "choice.ProductForm.",
             "choice.Side.",
             "choice.EvennessVerdict.",
@@ -90,19 +91,25 @@ class CardWordsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"de", "fr"})
-    void whateverMayBePrintedHasASentence(String language) throws Exception {
+    @EnumSource(
+            value = CardLanguage.class,
+            mode = EnumSource.Mode.EXCLUDE,
+            names = {"UNANSWERED", "EN"})
+    void whateverMayBePrintedHasASentence(CardLanguage language) throws Exception {
         Set<String> printable = printable();
         assertThat(printable).hasSizeGreaterThan(180);
         assertThat(ENGLISH.keySet()).containsAll(printable);
-        assertThat(bundle(language).keySet()).containsAll(printable);
+        assertThat(bundle(language.tag()).keySet()).containsAll(printable);
     }
 
     /** No sentence without an English one, and each has the same gaps. */
     @ParameterizedTest
-    @ValueSource(strings = {"de", "fr"})
-    void theSentencesHaveTheSameGaps(String language) throws Exception {
-        PropertyResourceBundle bundle = bundle(language);
+    @EnumSource(
+            value = CardLanguage.class,
+            mode = EnumSource.Mode.EXCLUDE,
+            names = {"UNANSWERED", "EN"})
+    void theSentencesHaveTheSameGaps(CardLanguage language) throws Exception {
+        PropertyResourceBundle bundle = bundle(language.tag());
         for (String key : bundle.keySet()) {
             assertThat(ENGLISH.containsKey(key)).as(key).isTrue();
             assertThat(gaps(bundle.getString(key))).as(key).isEqualTo(gaps(ENGLISH.getString(key)));

@@ -186,7 +186,8 @@ class MachineCheckTest {
         assertThat(failed.failed()).containsExactly(item);
         assertThat(failed.overridden()).isEmpty();
         assertThat(failed.unanswered()).hasSize(CheckItem.values().length - 1).doesNotContain(item);
-        assertThat(failed.blocksFieldTest()).isEqualTo(item != CheckItem.AGITATOR);
+        assertThat(failed.blocksFieldTest())
+                .isEqualTo(MachineCheck.spoilPattern().contains(item));
         finds.withReason = Set.of(item);
         MachineCheckResult overridden = finds.assess();
         boolean guards = item == CheckItem.GUARDS;

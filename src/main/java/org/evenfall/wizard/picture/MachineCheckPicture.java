@@ -193,7 +193,7 @@ public final class MachineCheckPicture extends Picture {
             boolean narrow,
             double listTop) {
         double em = brush.em();
-        List<CheckItem> order = new ArrayList<>(PLACES.keySet());
+        List<CheckItem> order = new ArrayList<>(List.of(CheckItem.values()));
         order.sort((a, b) -> Double.compare(place(b)[1], place(a)[1]));
         double freeLeft = 0;
         double freeRight = 0;
