@@ -4,7 +4,7 @@ package org.evenfall.flight;
  * A flight in the plane of its start, in the frame of the air: level speed u, upward speed w, drag K v² against the motion.
  * Classical fourth-order Runge-Kutta steps of {@value #STEP} in s with ds = (1/T + {@value #BASE_RATE_PER_S} per s) dt,
  * where T = 1/(K v) is the momentum relaxation time: a strong drag shortens the steps in time, so no step control is
- * needed. Landing distances are within 1e-4 of the exact solution, relative.
+ * needed. Landing distances are within about 1e-4 of the exact solution, relative.
  */
 final class Trajectory {
 
