@@ -96,7 +96,8 @@ final class CardStep implements StepView {
                 "card.sheet",
                 form.choice(CardPaths.PAPER),
                 form.choice(CardPaths.LANGUAGE),
-                form.row(form.quantity(CardPaths.WIND_STOP), form.text(CardPaths.REMARKS)));
+                form.row(form.quantity(CardPaths.WIND_STOP), form.text(CardPaths.REMARKS)),
+                form.text(CardPaths.UNEVEN_REASON));
     }
 
     private Node sign() {

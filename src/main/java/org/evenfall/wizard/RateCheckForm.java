@@ -145,8 +145,17 @@ final class RateCheckForm {
                         form.quantity(RatePaths.BUCKET_OPENING_RIGHT, place),
                         form.quantity(RatePaths.BUCKET_TIME, place),
                         form.quantity(RatePaths.BUCKET_BUCKET_EMPTY, place)),
+                VisibleWhen.when(
+                        form,
+                        () -> form.model().setup().machine().rateSetting().byFactor(),
+                        form.row(form.quantity(RatePaths.BUCKET_SHOWN, place))),
                 CatchLine.repeats(form, RatePaths.BUCKET_LEFT, place).node(),
                 CatchLine.repeats(form, RatePaths.BUCKET_RIGHT, place).node(),
+                form.row(
+                        form.quantity(RatePaths.BUCKET_BULK_DENSITY, place),
+                        form.text(RatePaths.BUCKET_DELIVERY, place),
+                        form.text(RatePaths.BUCKET_DATE, place)),
+                SettingsForm.of(form, RatePaths.BUCKET_SETTINGS.at(place)),
                 form.findings(place.pointer()),
                 form.row(VisibleWhen.when(
                         form, () -> index < TESTS.get(form.model().setup()).size(), remove(index))));

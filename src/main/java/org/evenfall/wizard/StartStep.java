@@ -18,6 +18,7 @@ import org.evenfall.setup.path.StartPaths;
 import org.evenfall.wizard.form.Column;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.VisibleWhen;
 import org.evenfall.wizard.picture.StartPicture;
 
 /** Step 0: begin, go on or open again; the job and the machine. */
@@ -155,6 +156,11 @@ final class StartStep implements StepView {
     private Node openings() {
         return form.group(
                 "start.openings",
+                form.row(form.choice(MachinePaths.RATE_SETTING)),
+                VisibleWhen.when(
+                        form,
+                        () -> form.model().setup().machine().rateSetting().byFactor(),
+                        form.row(form.choice(MachinePaths.FACTOR_RULE))),
                 form.row(form.choice(MachinePaths.FLOW_TABLE_BASIS), form.quantity(MachinePaths.FLOW_TABLE_DENSITY)),
                 EntryTable.rows(
                                 form,

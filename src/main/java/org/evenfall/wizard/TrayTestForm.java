@@ -10,8 +10,10 @@ import org.evenfall.finding.Arg;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.TrayTestDraft;
+import org.evenfall.setup.entry.TestConditionEntries;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.TestConditionPaths;
 import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.TrayLayout;
 import org.evenfall.wizard.form.CatchLine;
@@ -65,6 +67,7 @@ final class TrayTestForm {
                         form.quantity(TrayPaths.TEST_OPENING_LEFT, place),
                         form.quantity(TrayPaths.TEST_OPENING_RIGHT, place)),
                 settings,
+                conditions(place),
                 catches(place),
                 moved(index, place),
                 form.findings(place.pointer()),
@@ -72,6 +75,22 @@ final class TrayTestForm {
                 remove(index));
         box.getStyleClass().add("test");
         return box;
+    }
+
+    /** What else the test was driven under, filled in when the test is begun. */
+    private Node conditions(EntryPath<TrayTestEntry> place) {
+        EntryPath<TestConditionEntries> at = TrayPaths.TEST_CONDITIONS.at(place);
+        return form.row(
+                form.quantity(TestConditionPaths.TRAMLINE_WIDTH, at),
+                form.choice(TestConditionPaths.DRIVING_PATTERN, TestConditionPaths.DRIVING_PATTERN.at(at)),
+                form.quantity(TestConditionPaths.HEIGHT_OVER_RIM, at),
+                form.quantity(TestConditionPaths.SPEED, at),
+                form.quantity(TestConditionPaths.PRODUCT_RATE, at),
+                form.text(TestConditionPaths.PRODUCT, at),
+                form.text(TestConditionPaths.DELIVERY, at),
+                form.quantity(TestConditionPaths.BULK_DENSITY, at),
+                form.quantity(TestConditionPaths.MEDIAN_SIZE, at),
+                form.text(TestConditionPaths.STRIP, at));
     }
 
     private Node catches(EntryPath<TrayTestEntry> place) {

@@ -7,12 +7,17 @@ import org.evenfall.quantity.EnteredQuantity;
 /**
  * One bucket test. Every attempt is kept.
  *
- * @param openingLeft opening on the left, number on the opening scale
+ * @param openingLeft opening on the left, number on the opening scale, or the factor of a terminal
  * @param openingRight opening on the right, number on the opening scale
  * @param time time for which the outlets were open, s or min
  * @param bucketEmpty weight of the empty bucket, kg, g or lb
  * @param left weight of the bucket with its catch on the left, one for each repeat, kg, g or lb
  * @param right weight of the bucket with its catch on the right, one for each repeat, kg, g or lb
+ * @param shown weight that the terminal shows for one catch of all outlets together, kg, g or lb
+ * @param bulkDensity bulk density of the product when it was caught, kg/L or kg/m³
+ * @param delivery delivery of the product that was caught
+ * @param settings settings of the machine in the test
+ * @param date date of the test, ISO 8601 (2027-04-30), may be empty
  * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
@@ -23,6 +28,11 @@ public record BucketEntry(
         EnteredQuantity bucketEmpty,
         List<EnteredQuantity> left,
         List<EnteredQuantity> right,
+        EnteredQuantity shown,
+        EnteredQuantity bulkDensity,
+        String delivery,
+        SettingsEntries settings,
+        String date,
         UnknownKeys unknownKeys)
         implements BucketEntryBuilder.With {
 

@@ -15,6 +15,7 @@ import org.evenfall.quantity.EnteredQuantity;
  * @param revision revision of the card, 1 for the first; 0: none yet
  * @param windStop wind speed above which spreading stops, m/s, km/h or mph
  * @param remarks remarks, free text
+ * @param unevenReason reason to spread although the field CV is above 15 %; printed on the card
  * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
@@ -28,6 +29,7 @@ public record CardEntries(
         int revision,
         EnteredQuantity windStop,
         String remarks,
+        String unevenReason,
         UnknownKeys unknownKeys)
         implements CardEntriesBuilder.With {
 

@@ -2,6 +2,8 @@ package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
+import org.evenfall.machine.FactorRule;
+import org.evenfall.machine.RateSetting;
 import org.evenfall.quantity.EnteredQuantity;
 
 /**
@@ -21,6 +23,8 @@ import org.evenfall.quantity.EnteredQuantity;
  * @param flowTableDensity bulk density of the product of the opening table, kg/L or kg/m³
  * @param openings opening table of the handbook
  * @param handbook handbook and page, free text
+ * @param rateSetting how the rate is set; unanswered counts as an opening by hand
+ * @param factorRule how the terminal's handbook computes the next factor
  * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
@@ -39,6 +43,8 @@ public record MachineEntries(
         EnteredQuantity flowTableDensity,
         List<OpeningEntry> openings,
         String handbook,
+        RateSetting rateSetting,
+        FactorRule factorRule,
         UnknownKeys unknownKeys)
         implements MachineEntriesBuilder.With {
 

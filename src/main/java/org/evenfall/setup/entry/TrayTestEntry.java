@@ -9,13 +9,14 @@ import org.evenfall.quantity.EnteredQuantity;
  *
  * @param date date of the test, ISO 8601 (2027-04-30), may be empty
  * @param settings settings of the machine in the test
- * @param openingLeft opening on the left, number on the opening scale
+ * @param openingLeft opening on the left, number on the opening scale, or the factor of a terminal
  * @param openingRight opening on the right, number on the opening scale
  * @param runs number of times the three passes were driven
  * @param wind wind speed, m/s, km/h or mph
  * @param positions measured positions of the trays, negative left, m or ft; empty: the planned positions
  * @param catches catch of each tray, all runs together; an empty text: spilt
  * @param remark remark, free text
+ * @param conditions what else the test was driven under
  * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
@@ -29,6 +30,7 @@ public record TrayTestEntry(
         List<EnteredQuantity> positions,
         List<EnteredQuantity> catches,
         String remark,
+        TestConditionEntries conditions,
         UnknownKeys unknownKeys)
         implements TrayTestEntryBuilder.With {
 

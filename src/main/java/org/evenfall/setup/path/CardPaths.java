@@ -47,5 +47,10 @@ public final class CardPaths {
     public static final Text<CardEntries> REMARKS =
             CARD.text("remarks", "card.remarksAsk", CardEntries::remarks, CardEntries::withRemarks);
 
+    /** Reason to spread although the field CV is above the limit. */
+    public static final Text<CardEntries> UNEVEN_REASON = CARD.text(
+                    "unevenReason", "card.unevenReasonAsk", CardEntries::unevenReason, CardEntries::withUnevenReason)
+            .neededByAssessment();
+
     private CardPaths() {}
 }

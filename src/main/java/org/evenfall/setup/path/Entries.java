@@ -18,6 +18,7 @@ public final class Entries {
                     HeightPaths.class,
                     RatePaths.class,
                     TrayPaths.class,
+                    TestConditionPaths.class,
                     SettingsPaths.class,
                     CardPaths.class)
             .<Entry<?, ?>>flatMap(Entries::declaredIn)

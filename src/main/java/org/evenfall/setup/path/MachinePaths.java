@@ -1,6 +1,8 @@
 package org.evenfall.setup.path;
 
 import org.evenfall.finding.Step;
+import org.evenfall.machine.FactorRule;
+import org.evenfall.machine.RateSetting;
 import org.evenfall.machine.Widening;
 import org.evenfall.setup.entry.FlowTableBasis;
 import org.evenfall.setup.entry.LeverEntry;
@@ -91,6 +93,22 @@ public final class MachinePaths {
     /** Which handbook and page, free text. */
     public static final Text<MachineEntries> HANDBOOK =
             MACHINE.text("handbook", "start.handbook", MachineEntries::handbook, MachineEntries::withHandbook);
+
+    /** How the rate is set; unanswered counts as an opening by hand. */
+    public static final Choice<MachineEntries, RateSetting> RATE_SETTING = MACHINE.choice(
+            "rateSetting",
+            "start.rateSetting",
+            RateSetting.class,
+            MachineEntries::rateSetting,
+            MachineEntries::withRateSetting);
+
+    /** How the terminal's handbook computes the next factor. */
+    public static final Choice<MachineEntries, FactorRule> FACTOR_RULE = MACHINE.choice(
+            "factorRule",
+            "start.factorRule",
+            FactorRule.class,
+            MachineEntries::factorRule,
+            MachineEntries::withFactorRule);
 
     /** The owner's own label, for example "long vane". */
     public static final Text<LeverEntry> LEVER_LABEL =

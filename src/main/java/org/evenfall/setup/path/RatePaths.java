@@ -6,6 +6,7 @@ import org.evenfall.setup.entry.BucketEntry;
 import org.evenfall.setup.entry.PlanEntries;
 import org.evenfall.setup.entry.RateBasis;
 import org.evenfall.setup.entry.RateEntries;
+import org.evenfall.setup.entry.SettingsEntries;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.SpeedRunEntry;
 
@@ -159,6 +160,28 @@ public final class RatePaths {
     public static final QuantityList<BucketEntry> BUCKET_RIGHT = BUCKET_TESTS
             .row()
             .quantities("right", "rate.catchesRight", Ranges.BUCKET_MASS, BucketEntry::right, BucketEntry::withRight);
+
+    /** Weight that the terminal shows for one catch of all outlets, kg, g or lb. */
+    public static final Quantity<BucketEntry> BUCKET_SHOWN = BUCKET_TESTS
+            .row()
+            .quantity("shown", "rate.shown", Ranges.BUCKET_MASS, BucketEntry::shown, BucketEntry::withShown);
+
+    /** Bulk density of the product when it was caught, kg/L or kg/m³. */
+    public static final Quantity<BucketEntry> BUCKET_BULK_DENSITY = BUCKET_TESTS
+            .row()
+            .quantity("bulkDensity", Ranges.BULK_DENSITY, BucketEntry::bulkDensity, BucketEntry::withBulkDensity);
+
+    /** Delivery that was caught. */
+    public static final Text<BucketEntry> BUCKET_DELIVERY =
+            BUCKET_TESTS.row().text("delivery", "test.delivery", BucketEntry::delivery, BucketEntry::withDelivery);
+
+    /** How the machine was set. */
+    public static final Nested<BucketEntry, SettingsEntries> BUCKET_SETTINGS =
+            BUCKET_TESTS.row().nested("settings", BucketEntry::settings, BucketEntry::withSettings);
+
+    /** ISO date, may be empty. */
+    public static final Text<BucketEntry> BUCKET_DATE =
+            BUCKET_TESTS.row().date("date", "trays.date", BucketEntry::date, BucketEntry::withDate);
 
     private RatePaths() {}
 }

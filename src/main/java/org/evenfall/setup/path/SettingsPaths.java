@@ -2,12 +2,14 @@ package org.evenfall.setup.path;
 
 import org.evenfall.setup.entry.SettingsEntries;
 
-/** How the machine is set: entries that the match, each tested product and each tray test have. */
+/** How the machine is set: entries that the match, each tested product, each bucket test and each tray test have. */
 public final class SettingsPaths {
 
     /** How the machine is set, wherever a setup has it. */
-    public static final Part<SettingsEntries> SETTINGS =
-            MatchPaths.SETTINGS.or(MatchPaths.TESTED_SETTINGS.part()).or(TrayPaths.TEST_SETTINGS.part());
+    public static final Part<SettingsEntries> SETTINGS = MatchPaths.SETTINGS
+            .or(MatchPaths.TESTED_SETTINGS.part())
+            .or(RatePaths.BUCKET_SETTINGS.part())
+            .or(TrayPaths.TEST_SETTINGS.part());
 
     /** Lever label to the number it is set to. */
     public static final QuantityMap<SettingsEntries> LEVERS =

@@ -7,6 +7,7 @@ import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.SettingsEntries;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.SinglePassTrayEntry;
+import org.evenfall.setup.entry.TestConditionEntries;
 import org.evenfall.setup.entry.TrayEntries;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.entry.WheelEntries;
@@ -131,7 +132,7 @@ public final class TrayPaths {
 
     /** ISO date, may be empty. */
     public static final Text<TrayTestEntry> TEST_DATE =
-            TESTS.row().text("date", "trays.date", TrayTestEntry::date, TrayTestEntry::withDate);
+            TESTS.row().date("date", "trays.date", TrayTestEntry::date, TrayTestEntry::withDate);
 
     /** How the machine was set. */
     public static final Nested<TrayTestEntry, SettingsEntries> TEST_SETTINGS =
@@ -181,6 +182,10 @@ public final class TrayPaths {
     /** Free text. */
     public static final Text<TrayTestEntry> TEST_REMARK =
             TESTS.row().text("remark", "trays.remark", TrayTestEntry::remark, TrayTestEntry::withRemark);
+
+    /** What else the test was driven under. */
+    public static final Nested<TrayTestEntry, TestConditionEntries> TEST_CONDITIONS =
+            TESTS.row().nested("conditions", TrayTestEntry::conditions, TrayTestEntry::withConditions);
 
     /** Position across the travel, m or ft, negative left. */
     public static final Quantity<SinglePassTrayEntry> LINE_POSITION = LINE.row()
