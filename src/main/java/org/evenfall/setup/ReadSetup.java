@@ -92,6 +92,12 @@ public record ReadSetup(
         return dates.get(entry.pointer());
     }
 
+    /** The date of an entry of the record that is at a place; null when nothing is typed or it is no date. */
+    @Nullable
+    <R> LocalDate date(Text<R> entry, EntryPath<R> record) {
+        return dates.get(entry.at(record).pointer());
+    }
+
     /** What is typed or chosen in an entry that a setup has once. */
     <T> T get(Entry<?, T> entry) {
         return entry.get(setup);

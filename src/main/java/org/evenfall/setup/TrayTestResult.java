@@ -1,5 +1,6 @@
 package org.evenfall.setup;
 
+import java.util.List;
 import org.evenfall.trays.Uniformity;
 import org.jspecify.annotations.Nullable;
 
@@ -10,9 +11,11 @@ import org.jspecify.annotations.Nullable;
  * @param date as typed
  * @param evenness how even
  * @param settings how the machine was set
- * @param openingLeft opening left; null while it is not typed
- * @param openingRight opening right; null while it is not typed
+ * @param openingLeft opening or factor left; null while it is not typed
+ * @param openingRight opening or factor right; null while it is not typed
  * @param windMPerS wind during the test, m/s; null while it is not typed
+ * @param conditions what else it was driven under
+ * @param proof what it still proves
  */
 public record TrayTestResult(
         int index,
@@ -21,4 +24,28 @@ public record TrayTestResult(
         ReadSettings settings,
         @Nullable Double openingLeft,
         @Nullable Double openingRight,
-        @Nullable Double windMPerS) {}
+        @Nullable Double windMPerS,
+        TestConditions conditions,
+        TestProof proof) {
+
+    /**
+     * What a test still proves.
+     *
+     * @param comparable driven at the present width, with the present driving pattern and product
+     * @param differences conditions that keep it from proving the present settings; empty where it proves them
+     * @param assumed label keys of conditions that it does not state and that count as they are now
+     */
+    public record TestProof(boolean comparable, List<ConditionKind> differences, List<String> assumed) {
+
+        /** Copies the lists. */
+        public TestProof {
+            differences = List.copyOf(differences);
+            assumed = List.copyOf(assumed);
+        }
+
+        /** Whether it proves the present settings. */
+        public boolean proves() {
+            return differences.isEmpty();
+        }
+    }
+}
