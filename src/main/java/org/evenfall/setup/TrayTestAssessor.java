@@ -30,7 +30,7 @@ final class TrayTestAssessor {
     private final List<Finding> findings;
 
     /**
-     * @param layout where the trays are unless their true positions are typed
+     * @param layout width between the tramlines and area of a tray
      * @param plan runs needed; null without a rate
      * @param noise what the noise of a catch is computed from
      * @param findings takes what is to be reported
@@ -60,8 +60,8 @@ final class TrayTestAssessor {
         if (TrayPaths.TEST_CATCHES.isBlank(typed)) {
             return null;
         }
-        List<Double> places = places(at, typed.size(), list.pointer());
-        if (places == null) {
+        List<Double> places = places(at);
+        if (!oneCatchATray(places, typed.size(), list.pointer())) {
             return null;
         }
         List<Double> positions = new ArrayList<>();
@@ -70,7 +70,10 @@ final class TrayTestAssessor {
             EntryPath<EnteredQuantity> one = QuantityList.item(list, i);
             Double grams = catches.grams(one);
             if (grams != null) {
-                positions.add(places.get(i));
+                // no place is known only where there are too few catches
+                if (i < places.size()) {
+                    positions.add(places.get(i));
+                }
                 caught.add(new CatchSlips.Catch(typed.get(i).text().strip(), grams, one.pointer()));
             }
         }
@@ -114,17 +117,29 @@ final class TrayTestAssessor {
                 noise.stepG()));
     }
 
-    /** True positions where they were typed, else the layout's own; null with a finding when the counts differ. */
-    private @Nullable List<Double> places(EntryPath<TrayTestEntry> at, int catchCount, String catchesPointer) {
+    /**
+     * Where the trays of a test are, m: its typed positions, else evenly, as many as trays are typed, else as catches.
+     *
+     * @return empty where neither positions nor a number of trays nor enough catches are typed
+     */
+    List<Double> places(EntryPath<TrayTestEntry> at) {
         EntryPath<List<EnteredQuantity>> positions = TrayPaths.TEST_POSITIONS.at(at);
-        List<Double> places = TrayPaths.TEST_POSITIONS.isBlank(positions.get(read.setup()))
-                ? layout.positionsM()
-                : read.numbers(positions);
-        if (places.size() != catchCount) {
-            findings.add(Finding.stop(Step.TRAYS, "trays.count", Arg.count(places.size()), Arg.count(catchCount))
-                    .at(catchesPointer));
-            return null;
+        if (!TrayPaths.TEST_POSITIONS.isBlank(positions.get(read.setup()))) {
+            return read.numbers(positions);
         }
-        return places;
+        int caught = TrayPaths.TEST_CATCHES.at(at).get(read.setup()).size();
+        return ground.typedTrays() == null && caught < TrayLayouts.FEWEST_TRAYS
+                ? List.of()
+                : ground.evenPlacesM(layout.tramlineWidthM(), caught);
+    }
+
+    /** Whether there are as many places as catches; a finding when not. Too few catches are reported as such. */
+    private boolean oneCatchATray(List<Double> places, int catchCount, String catchesPointer) {
+        if (places.size() == catchCount || (places.isEmpty() && catchCount < TrayLayouts.FEWEST_TRAYS)) {
+            return true;
+        }
+        findings.add(Finding.stop(Step.TRAYS, "trays.count", Arg.count(places.size()), Arg.count(catchCount))
+                .at(catchesPointer));
+        return false;
     }
 }

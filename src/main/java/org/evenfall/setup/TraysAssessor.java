@@ -2,12 +2,14 @@ package org.evenfall.setup;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.granule.ParticleDensities;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.quantity.Unit;
+import org.evenfall.rate.RatePlan;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.EntryPath;
@@ -24,6 +26,7 @@ import org.evenfall.trays.LeverRules;
 import org.evenfall.trays.MachineOrder;
 import org.evenfall.trays.ShapeCurve;
 import org.evenfall.trays.ShapeCurves;
+import org.evenfall.trays.StripLoad;
 import org.evenfall.trays.Tramlines;
 import org.evenfall.trays.TrayLayout;
 import org.evenfall.trays.Uniformity;
@@ -70,7 +73,7 @@ final class TraysAssessor {
         Double widthM = read.number(StartPaths.TRAMLINE_WIDTH);
         if (widthM == null) {
             findings.add(Finding.missing(Step.TRAYS, "missing.widthFirst"));
-            return new TraysResult(null, null, List.of(), List.of(), null, null, null);
+            return new TraysResult(null, null, null, List.of(), List.of(), List.of(), null, null, null);
         }
         TrayLayout layout = ground.layout(widthM);
         findings.addAll(TestGround.findings(layout));
@@ -79,8 +82,10 @@ final class TraysAssessor {
                 ? null
                 : CatchPlans.of(
                         rate.plan().amounts().productKgPerHa(), ground.areaM2(), noise.granuleG(), noise.stepG());
-        List<TrayTestResult> tests =
-                tests(new TrayTestAssessor(read, product, ground, layout, plan, noise, findings), weather.present());
+        StripLoad strip = plan == null ? null : strip(rate.plan().amounts(), plan, widthM);
+        findings.addAll(TrayPlanFindings.of(layout, plan, strip));
+        TrayTestAssessor assessor = new TrayTestAssessor(read, product, ground, layout, plan, noise, findings);
+        List<TrayTestResult> tests = tests(assessor, weather.present());
         verdict(tests);
         Assessed<List<TestComparison>> comparisons = TestComparisons.of(tests, machine.levers());
         findings.addAll(comparisons.findings());
@@ -89,11 +94,19 @@ final class TraysAssessor {
         return new TraysResult(
                 layout,
                 plan,
+                strip,
+                IntStream.range(0, read.get(TrayPaths.TESTS).size())
+                        .mapToObj(i -> assessor.places(TrayPaths.TESTS.item(i)))
+                        .toList(),
                 tests,
                 comparisons.present(),
                 tests.isEmpty() ? null : CropLoss.of(last(tests).evenness().cvPercent()),
                 advice(tests, widthM, order, ground, weather.present()),
                 singlePass.result());
+    }
+
+    private static StripLoad strip(RatePlan.Amounts amounts, CatchPlan plan, double widthM) {
+        return StripLoad.of(amounts.productKgPerHa(), amounts.nitrogenKgPerHa(), plan.runsNeeded(), widthM);
     }
 
     private List<TrayTestResult> tests(TrayTestAssessor assessor, WindLimits limits) {

@@ -4,6 +4,7 @@ import java.util.List;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.CatchPlan;
 import org.evenfall.trays.CropLoss;
+import org.evenfall.trays.StripLoad;
 import org.evenfall.trays.TrayLayout;
 import org.evenfall.trays.Uniformity;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param layout null without a tramline width
  * @param plan null without rate, product or tray
+ * @param strip what the runs of the plan add to the strip; null without a plan
+ * @param placesM where the trays of each test of the setup are, m, in its order; empty for a test where it is not known
  * @param tests tests that can be read, oldest first
  * @param comparisons each test compared with the one before it, oldest first
  * @param loss what the unevenness of the last test costs a cereal crop; null without a test
@@ -22,6 +25,8 @@ import org.jspecify.annotations.Nullable;
 public record TraysResult(
         @Nullable TrayLayout layout,
         @Nullable CatchPlan plan,
+        @Nullable StripLoad strip,
+        List<List<Double>> placesM,
         List<TrayTestResult> tests,
         List<TestComparison> comparisons,
         @Nullable CropLoss loss,
@@ -30,6 +35,7 @@ public record TraysResult(
 
     /** Copies the lists. */
     public TraysResult {
+        placesM = List.copyOf(placesM);
         tests = List.copyOf(tests);
         comparisons = List.copyOf(comparisons);
     }
