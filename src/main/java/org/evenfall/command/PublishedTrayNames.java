@@ -9,6 +9,7 @@ import java.util.List;
 import org.evenfall.quantity.Interval;
 import org.evenfall.setup.SinglePassTest;
 import org.evenfall.trays.CatchSummary;
+import org.evenfall.trays.Contrast;
 import org.evenfall.trays.CvEstimate;
 import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.LimitProbabilities;
@@ -34,6 +35,8 @@ final class PublishedTrayNames {
                 .addMixIn(CvEstimate.class, CvEstimateKeys.class)
                 .addMixIn(LimitProbabilities.class, LimitProbabilitiesKeys.class)
                 .addMixIn(ShapeFit.class, ShapeFitKeys.class)
+                .addMixIn(RegionContrasts.class, RegionContrastsKeys.class)
+                .addMixIn(Contrast.class, ContrastKeys.class)
                 .addMixIn(SinglePassTest.class, SinglePassTestKeys.class);
     }
 
@@ -123,6 +126,27 @@ final class PublishedTrayNames {
 
         @JsonProperty("shapePercent")
         List<Double> significantPercent();
+    }
+
+    /** {@link RegionContrasts}: each contrast is written under its own name. */
+    interface RegionContrastsKeys {
+        @JsonUnwrapped(prefix = "leftRight")
+        Contrast leftRight();
+
+        @JsonUnwrapped(prefix = "centreOverlap")
+        Contrast centreOverlap();
+
+        @JsonUnwrapped(prefix = "quarterPoint")
+        Contrast quarterPoint();
+    }
+
+    /** {@link Contrast}: the name of the contrast comes before. */
+    interface ContrastKeys {
+        @JsonProperty("Percent")
+        double percent();
+
+        @JsonProperty("NoisePercent")
+        double noisePercent();
     }
 
     /** {@link SinglePassTest}. */

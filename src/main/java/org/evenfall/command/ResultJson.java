@@ -41,6 +41,7 @@ final class ResultJson {
         ObjectNode trays = json.putObject("trays");
         trays.set("layout", tree(assessment.trays().layout()));
         trays.set("plan", tree(assessment.trays().plan()));
+        trays.set("strip", tree(assessment.trays().strip()));
         trays.set("tests", tree(assessment.trays().tests()));
         trays.set("advice", advice(assessment));
         trays.set("line", tree(assessment.trays().line()));

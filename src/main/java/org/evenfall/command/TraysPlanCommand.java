@@ -11,6 +11,7 @@ import org.evenfall.setup.path.StartPaths;
 import org.evenfall.setup.tool.TrayPlanTool;
 import org.evenfall.store.InputFileException;
 import org.evenfall.trays.CatchPlan;
+import org.evenfall.trays.StripLoad;
 import org.evenfall.trays.TrayLayout;
 import org.evenfall.trays.WheelMarks;
 import org.jspecify.annotations.Nullable;
@@ -24,7 +25,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "plan",
         mixinStandardHelpOptions = true,
-        description = "Where the trays stand and how often to drive: from a setup, or from width, rate, product, tray.")
+        description = "Where the trays are placed and how often to drive: from a setup, or from width, rate, product, tray.")
 final class TraysPlanCommand implements Callable<Integer> {
 
     private final CommandContext context;
@@ -64,8 +65,17 @@ final class TraysPlanCommand implements Callable<Integer> {
     @Option(names = "--tray-width-cm", paramLabel = "B", description = "tray, 10 to 200 cm", defaultValue = "50")
     private double acrossCm;
 
-    @Option(names = "--trays", paramLabel = "N", description = "number of trays, 5 to 33", defaultValue = "7")
-    private int trays;
+    @Option(
+            names = "--trays",
+            paramLabel = "N",
+            description = "number of trays, 5 to 33; default 7, from 28 m on 9 to 13 by the width")
+    private @Nullable Integer trays;
+
+    @Option(
+            names = "--nitrogen-percent",
+            paramLabel = "N",
+            description = "nitrogen share of the product, 1 to 60; for the nitrogen that the runs add to the strip")
+    private @Nullable Double nitrogenPercent;
 
     @Option(
             names = "--reading-step-g",
@@ -108,8 +118,8 @@ final class TraysPlanCommand implements Callable<Integer> {
         this.context = context;
     }
 
-    /** Where the trays are; catches and runs, null without a rate. */
-    private record Plan(TrayLayout layout, @Nullable CatchPlan runs) {}
+    /** Where the trays are; catches, runs and what they add to the strip, null without a rate. */
+    private record Plan(TrayLayout layout, @Nullable CatchPlan runs, @Nullable StripLoad strip) {}
 
     @Override
     public Integer call() throws Exception {
@@ -118,9 +128,10 @@ final class TraysPlanCommand implements Callable<Integer> {
             ObjectNode result = context.json().mapper().createObjectNode();
             result.set("layout", new ResultJson(context).tree(plan.layout()));
             result.set("plan", new ResultJson(context).tree(plan.runs()));
+            result.set("strip", new ResultJson(context).tree(plan.strip()));
             context.out().println(result.toPrettyString());
         } else {
-            context.out().println(TraysPlanText.of(plan.layout(), plan.runs(), context.words()));
+            context.out().println(TraysPlanText.of(plan.layout(), plan.runs(), plan.strip(), context.words()));
         }
         return CommandFace.OK;
     }
@@ -131,15 +142,21 @@ final class TraysPlanCommand implements Callable<Integer> {
             throw new InputFileException(
                     setup, StartPaths.TRAMLINE_WIDTH.pointer(), context.words().text("missing.widthFirst"));
         }
-        return new Plan(result.layout(), result.plan());
+        return new Plan(result.layout(), result.plan(), result.strip());
     }
 
     private Plan ofOptions() {
         double width = OptionRange.within(spec, "--width-m", widthM, 4, 60);
         double rate = OptionRange.within(spec, "--rate-kg-ha", rateKgPerHa, 5, 1000);
         TrayPlanTool.Trays catching = new TrayPlanTool.Trays(
-                (int) OptionRange.within(
-                        spec, "--trays", (double) trays, TrayPlanTool.FEWEST_TRAYS, TrayPlanTool.MOST_TRAYS),
+                trays == null
+                        ? TrayPlanTool.proposedTrays(width)
+                        : (int) OptionRange.within(
+                                spec,
+                                "--trays",
+                                trays.doubleValue(),
+                                TrayPlanTool.FEWEST_TRAYS,
+                                TrayPlanTool.MOST_TRAYS),
                 Unit.CM.to(Unit.M, OptionRange.within(spec, "--tray-length-cm", lengthCm, 10, 200)),
                 Unit.CM.to(Unit.M, OptionRange.within(spec, "--tray-width-cm", acrossCm, 10, 200)));
         SizeDistribution sizes = SizeDistribution.exact(
@@ -149,9 +166,13 @@ final class TraysPlanCommand implements Callable<Integer> {
         WheelMarks marks = new WheelMarks(
                 OptionRange.within(spec, "--track-m", trackM, 0.8, 4),
                 Unit.CM.to(Unit.M, OptionRange.within(spec, "--tyre-cm", tyreCm, 10, 200)));
+        Double nitrogen =
+                nitrogenPercent == null ? null : OptionRange.within(spec, "--nitrogen-percent", nitrogenPercent, 1, 60);
+        CatchPlan runs = TrayPlanTool.runs(rate, catching, sizes, density, readingStepG());
         return new Plan(
                 TrayPlanTool.layout(width, catching, driving, marks),
-                TrayPlanTool.runs(rate, catching, sizes, density, readingStepG()));
+                runs,
+                TrayPlanTool.strip(rate, nitrogen, runs, width));
     }
 
     /** Mass of the smallest step read on scale or tube, g. */

@@ -5,7 +5,9 @@ import java.util.List;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
+import org.evenfall.setup.TrayPlanFindings;
 import org.evenfall.trays.CatchPlan;
+import org.evenfall.trays.StripLoad;
 import org.evenfall.trays.TrayLayout;
 import org.jspecify.annotations.Nullable;
 
@@ -14,8 +16,9 @@ final class TraysPlanText {
 
     private TraysPlanText() {}
 
-    /** Lines for the trays, the passes and, where there is a plan, the runs. */
-    static String of(TrayLayout layout, @Nullable CatchPlan plan, Sentences words) {
+    /** Lines for the trays, the passes, what is to know before, and, where there is a plan, the runs. */
+    static String of(
+            TrayLayout layout, @Nullable CatchPlan plan, @Nullable StripLoad strip, Sentences words) {
         List<String> lines = new ArrayList<>();
         for (int i = 0; i < layout.positionsM().size(); i++) {
             double moved = layout.movedM().get(i);
@@ -31,6 +34,7 @@ final class TraysPlanText {
                     Arg.count(i + 1L),
                     Arg.number(layout.passesM().get(i), 2, Unit.M)));
         }
+        TrayPlanFindings.of(layout, plan, strip).forEach(finding -> lines.add(words.of(finding)));
         if (plan == null) {
             lines.add(words.text("plan.needs"));
         } else {

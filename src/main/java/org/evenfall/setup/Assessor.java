@@ -39,11 +39,15 @@ public final class Assessor {
         MachineCheckResult check = take(MachineCheckAssessor.assess(read, machine, start.ptoRpm()));
         HeightResult height = takeOrNull(HeightAssessor.assess(read, machine, product, start.heightOverCropM()));
         RateResult rate = take(RateAssessor.assess(read, machine, product));
+        Double widthM = read.number(StartPaths.TRAMLINE_WIDTH);
+        MachineSet now =
+                widthM == null ? null : SetNow.of(read, widthM, machine, product, start, check, height, rate);
         TraysResult trays = take(TraysAssessor.assess(
                 read,
                 machine,
                 product,
                 rate,
+                now,
                 OrderOfCure.of(machine, check, rate, start.ptoRpm()),
                 check.blocksFieldTest()));
         List<Finding> all = findings.stream()
@@ -57,7 +61,7 @@ public final class Assessor {
                 read,
                 StepState.of(all, card),
                 machine,
-                read.number(StartPaths.TRAMLINE_WIDTH),
+                widthM,
                 product,
                 match,
                 check,

@@ -3,10 +3,10 @@ package org.evenfall.setup;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
-import org.evenfall.machine.Lever;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.path.CardPaths;
@@ -21,7 +21,6 @@ final class DrivenTests {
 
     private final ReadSetup read;
     private final MachineProfile machine;
-    private final TestGround ground;
     private final WindLimits wind;
     private final TrayTestAssessor assessor;
     private final List<Finding> findings;
@@ -34,13 +33,11 @@ final class DrivenTests {
     DrivenTests(
             ReadSetup read,
             MachineProfile machine,
-            TestGround ground,
             WindLimits wind,
             TrayTestAssessor assessor,
             List<Finding> findings) {
         this.read = read;
         this.machine = machine;
-        this.ground = ground;
         this.wind = wind;
         this.assessor = assessor;
         this.findings = findings;
@@ -96,10 +93,7 @@ final class DrivenTests {
         afterCard(at);
         TestConditionReader.Conditions conditions =
                 TestConditionReader.of(read, at, settings.present(), start);
-        Uniformity evenness = assessor.evenness(
-                at,
-                ground.layout(conditions.set().conditions().tramlines()),
-                conditions.set().conditions().tramlines());
+        Uniformity evenness = assessor.evenness(at);
         return evenness == null ? null : new Driven(index, evenness, settings.present(), conditions, windMPerS);
     }
 
@@ -171,7 +165,7 @@ final class DrivenTests {
         }
     }
 
-    private static int last(List<TrayTestResult> results, java.util.function.Predicate<TrayTestResult> wanted) {
+    private static int last(List<TrayTestResult> results, Predicate<TrayTestResult> wanted) {
         for (int i = results.size() - 1; i >= 0; i--) {
             if (wanted.test(results.get(i))) {
                 return i;

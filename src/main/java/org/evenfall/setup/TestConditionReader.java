@@ -50,6 +50,12 @@ final class TestConditionReader {
         return new Conditions(set, List.copyOf(reader.assumed));
     }
 
+    /** How the field was driven in a test; as now where the test does not state it. */
+    static Tramlines tramlines(ReadSetup read, EntryPath<TrayTestEntry> test, Tramlines now) {
+        TestConditionReader reader = new TestConditionReader(read, test);
+        return new Tramlines(reader.width(now.widthM()), reader.driving(now.pattern()));
+    }
+
     private MachineSet set(ReadSettings stated, MachineSet now) {
         TestConditions today = now.conditions();
         Tramlines tramlines = new Tramlines(

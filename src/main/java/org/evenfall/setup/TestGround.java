@@ -19,11 +19,11 @@ import org.jspecify.annotations.Nullable;
  *
  * @param areaM2 catching area of one tray
  * @param acrossM its side across the travel
- * @param trays number of trays
+ * @param typedTrays number of trays; null where none is typed
  * @param marks where the wheels run
  * @param driving how the passes follow each other; back and forth while it is not answered
  */
-record TestGround(double areaM2, double acrossM, int trays, WheelMarks marks, DrivingPattern driving) {
+record TestGround(double areaM2, double acrossM, @Nullable Integer typedTrays, WheelMarks marks, DrivingPattern driving) {
 
     /** Common practice: side of a tray where none is typed, m. */
     private static final double USUAL_SIDE_M = 0.5;
@@ -34,7 +34,7 @@ record TestGround(double areaM2, double acrossM, int trays, WheelMarks marks, Dr
         return new TestGround(
                 acrossM * or(read.number(TrayPaths.TRAY_LENGTH), USUAL_SIDE_M),
                 acrossM,
-                count == null ? TrayLayouts.USUAL_TRAYS : (int) Math.round(count),
+                count == null ? null : Integer.valueOf((int) Math.round(count)),
                 new WheelMarks(
                         or(read.number(TrayPaths.TRACK), WheelMarks.USUAL.trackM()),
                         or(read.number(TrayPaths.TYRE), WheelMarks.USUAL.tyreM())),
@@ -47,9 +47,24 @@ record TestGround(double areaM2, double acrossM, int trays, WheelMarks marks, Dr
         return typed == null ? usual : typed;
     }
 
-    /** Where the trays are, out of the wheel marks. */
+    /** Where the trays of a new test are, out of the wheel marks; as many as are proposed where none is typed. */
     TrayLayout layout(double widthM) {
+        int trays = typedTrays == null ? TrayLayouts.proposedTrays(widthM) : typedTrays;
         return TrayLayouts.asideFrom(marks, TrayLayouts.of(widthM, trays, areaM2, driving), acrossM);
+    }
+
+    /**
+     * Where the trays of a test without positions are, m: spaced evenly, out of the wheel marks, as every test was before
+     * its positions were kept with it.
+     *
+     * @param caught number of its catches; so many trays where none is typed, at least 5 and at most 33
+     */
+    List<Double> evenPlacesM(double widthM, int caught) {
+        int trays = typedTrays == null
+                ? Math.max(TrayLayouts.FEWEST_TRAYS, Math.min(TrayLayouts.MOST_TRAYS, caught))
+                : typedTrays;
+        return TrayLayouts.asideFrom(marks, TrayLayouts.even(widthM, trays, areaM2, driving), acrossM)
+                .positionsM();
     }
 
     /** Which trays of a layout were moved out of the wheel marks, and which could not be. */

@@ -6,13 +6,14 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.QuantityList;
 import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.CatchPlan;
+import org.evenfall.trays.Tramlines;
 import org.evenfall.trays.TrayCatches;
-import org.evenfall.trays.TrayLayout;
 import org.evenfall.trays.TrayLayouts;
 import org.evenfall.trays.Uniformity;
 import org.evenfall.trays.UniformityCalculator;
@@ -21,16 +22,19 @@ import org.jspecify.annotations.Nullable;
 /** Step 6: how even one tray test is, and what is doubtful in it. */
 final class TrayTestAssessor {
 
+    /** Assumption: half a tray; nobody paces out a place closer, m. */
+    static final double BEYOND_MIDWAY_M = 0.25;
+
     private final ReadSetup read;
     private final TestGround ground;
-    private final TrayLayout layout;
+    private final Tramlines today;
     private final @Nullable CatchPlan plan;
     private final TrayNoise noise;
     private final CatchReader catches;
     private final List<Finding> findings;
 
     /**
-     * @param layout where the trays are unless their true positions are typed
+     * @param today how the field is driven now, which counts where a test states nothing else
      * @param plan runs needed; null without a rate
      * @param noise what the noise of a catch is computed from
      * @param findings takes what is to be reported
@@ -39,13 +43,13 @@ final class TrayTestAssessor {
             ReadSetup read,
             ProductResult product,
             TestGround ground,
-            TrayLayout layout,
+            Tramlines today,
             @Nullable CatchPlan plan,
             TrayNoise noise,
             List<Finding> findings) {
         this.read = read;
         this.ground = ground;
-        this.layout = layout;
+        this.today = today;
         this.plan = plan;
         this.noise = noise;
         this.catches = new CatchReader(read, product, findings);
@@ -60,8 +64,8 @@ final class TrayTestAssessor {
         if (TrayPaths.TEST_CATCHES.isBlank(typed)) {
             return null;
         }
-        List<Double> places = places(at, typed.size(), list.pointer());
-        if (places == null) {
+        List<Double> places = places(at);
+        if (!oneCatchATray(places, typed.size(), list.pointer()) || !withinField(places, at)) {
             return null;
         }
         List<Double> positions = new ArrayList<>();
@@ -70,7 +74,10 @@ final class TrayTestAssessor {
             EntryPath<EnteredQuantity> one = QuantityList.item(list, i);
             Double grams = catches.grams(one);
             if (grams != null) {
-                positions.add(places.get(i));
+                // no place is known only where there are too few catches
+                if (i < places.size()) {
+                    positions.add(places.get(i));
+                }
                 caught.add(new CatchSlips.Catch(typed.get(i).text().strip(), grams, one.pointer()));
             }
         }
@@ -103,28 +110,63 @@ final class TrayTestAssessor {
             findings.add(Finding.note(Step.TRAYS, "trays.fewRuns", Arg.count(runs), Arg.count(plan.runsNeeded()))
                     .at(TrayPaths.TEST_RUNS.at(at).pointer()));
         }
+        Tramlines tramlines = TestConditionReader.tramlines(read, at, today);
         return UniformityCalculator.of(new TrayCatches(
                 positions,
                 caught.stream().map(CatchSlips.Catch::grams).toList(),
-                layout.tramlineWidthM(),
-                ground.driving(),
-                layout.trayAreaM2(),
+                tramlines.widthM(),
+                tramlines.pattern(),
+                ground.areaM2(),
                 runs,
                 noise.granuleG(),
                 noise.stepG()));
     }
 
-    /** True positions where they were typed, else the layout's own; null with a finding when the counts differ. */
-    private @Nullable List<Double> places(EntryPath<TrayTestEntry> at, int catchCount, String catchesPointer) {
+    /**
+     * Where the trays of a test are, m: its typed positions, else evenly, as many as trays are typed, else as catches.
+     *
+     * @return empty where neither positions nor a number of trays nor enough catches are typed
+     */
+    List<Double> places(EntryPath<TrayTestEntry> at) {
         EntryPath<List<EnteredQuantity>> positions = TrayPaths.TEST_POSITIONS.at(at);
-        List<Double> places = TrayPaths.TEST_POSITIONS.isBlank(positions.get(read.setup()))
-                ? layout.positionsM()
-                : read.numbers(positions);
-        if (places.size() != catchCount) {
-            findings.add(Finding.stop(Step.TRAYS, "trays.count", Arg.count(places.size()), Arg.count(catchCount))
-                    .at(catchesPointer));
-            return null;
+        if (!TrayPaths.TEST_POSITIONS.isBlank(positions.get(read.setup()))) {
+            return read.numbers(positions);
         }
-        return places;
+        int caught = TrayPaths.TEST_CATCHES.at(at).get(read.setup()).size();
+        return ground.typedTrays() == null && caught < TrayLayouts.FEWEST_TRAYS
+                ? List.of()
+                : ground.evenPlacesM(
+                        TestConditionReader.tramlines(read, at, today).widthM(), caught);
+    }
+
+    /** Whether there are as many places as catches; a finding when not. Too few catches are reported as such. */
+    private boolean oneCatchATray(List<Double> places, int catchCount, String catchesPointer) {
+        if (places.size() == catchCount || (places.isEmpty() && catchCount < TrayLayouts.FEWEST_TRAYS)) {
+            return true;
+        }
+        findings.add(Finding.stop(Step.TRAYS, "trays.count", Arg.count(places.size()), Arg.count(catchCount))
+                .at(catchesPointer));
+        return false;
+    }
+
+    /** Whether no tray is further out than midway to the next tramline; a finding for each that is. */
+    private boolean withinField(List<Double> places, EntryPath<TrayTestEntry> at) {
+        double furthestM = TestConditionReader.tramlines(read, at, today).widthM() / 2;
+        EntryPath<List<EnteredQuantity>> positions = TrayPaths.TEST_POSITIONS.at(at);
+        boolean within = true;
+        for (int i = 0; i < places.size(); i++) {
+            if (Math.abs(places.get(i)) > furthestM + BEYOND_MIDWAY_M) {
+                findings.add(Finding.stop(
+                                Step.TRAYS,
+                                "trays.beyondMidway",
+                                Arg.count(i + 1L),
+                                Arg.number(places.get(i), 1, Unit.M),
+                                Arg.number(-furthestM, 1, Unit.M),
+                                Arg.number(furthestM, 1, Unit.M))
+                        .at(QuantityList.item(positions, i).pointer()));
+                within = false;
+            }
+        }
+        return within;
     }
 }

@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The entries a new tray test begins with: the settings of the last test with the moves advised, before any test the
- * settings to start from; runs of the plan, openings of the last bucket test, wind and date as typed already. The catches
- * are blank.
+ * settings to start from; runs of the plan, positions of the layout, openings of the last bucket test, wind and date as
+ * typed already. The catches are blank.
  */
 public final class TrayTestDraft {
 
@@ -42,6 +42,7 @@ public final class TrayTestDraft {
         List<TrayTestEntry> tests = new ArrayList<>(setup.trays().tests());
         TrayTestEntry before = tests.isEmpty() ? null : tests.get(tests.size() - 1);
         CatchPlan plan = assessment.trays().plan();
+        TrayLayout layout = assessment.trays().layout();
         List<BucketResult> buckets = assessment.rate().bucketTests();
         BucketResult bucket = buckets.isEmpty() ? null : buckets.get(buckets.size() - 1);
         tests.add(TrayTestEntry.EMPTY
@@ -55,22 +56,13 @@ public final class TrayTestDraft {
                                 ? EnteredQuantity.EMPTY
                                 : new EnteredQuantity(Integer.toString(plan.runsNeeded()), Unit.NONE))
                 .withWind(setup.trays().wind())
-                .withPositions(positions(before, assessment.trays().layout(), numbers)));
+                .withPositions(layout == null ? List.of() : positions(layout.positionsM(), numbers)));
         return setup.withTrays(setup.trays().withTests(tests));
     }
 
-    /** Trays that were moved out of a wheel mark keep their true positions, whatever is changed later. */
-    private static List<EnteredQuantity> positions(
-            @Nullable TrayTestEntry before, @Nullable TrayLayout layout, NumberWriter numbers) {
-        if (before != null) {
-            return before.positions();
-        }
-        return layout == null || !layout.moved() ? List.of() : positions(layout, numbers);
-    }
-
-    /** The positions of a layout as entries, m to the centimetre. */
-    public static List<EnteredQuantity> positions(TrayLayout layout, NumberWriter numbers) {
-        return layout.positionsM().stream()
+    /** Positions of trays as entries, m to the centimetre. */
+    public static List<EnteredQuantity> positions(List<Double> placesM, NumberWriter numbers) {
+        return placesM.stream()
                 .map(metres -> new EnteredQuantity(numbers.write(metres, 2), Unit.M))
                 .toList();
     }

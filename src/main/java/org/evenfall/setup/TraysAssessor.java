@@ -2,12 +2,14 @@ package org.evenfall.setup;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.granule.ParticleDensities;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.quantity.Unit;
+import org.evenfall.rate.RatePlan;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.EntryPath;
@@ -24,6 +26,7 @@ import org.evenfall.trays.LeverRules;
 import org.evenfall.trays.MachineOrder;
 import org.evenfall.trays.ShapeCurve;
 import org.evenfall.trays.ShapeCurves;
+import org.evenfall.trays.StripLoad;
 import org.evenfall.trays.Tramlines;
 import org.evenfall.trays.TrayLayout;
 import org.evenfall.trays.Uniformity;
@@ -45,6 +48,7 @@ final class TraysAssessor {
     }
 
     /**
+     * @param now what is set now; null without a tramline width
      * @param order what is in order before a lever is moved
      * @param machineBlocks whether the machine check stops the field test
      */
@@ -53,13 +57,14 @@ final class TraysAssessor {
             MachineProfile machine,
             ProductResult product,
             RateResult rate,
+            @Nullable MachineSet now,
             MachineOrder order,
             boolean machineBlocks) {
         TraysAssessor assessor = new TraysAssessor(read, machine, product);
-        return new Assessed<>(assessor.trays(rate, order, machineBlocks), assessor.findings);
+        return new Assessed<>(assessor.trays(rate, now, order, machineBlocks), assessor.findings);
     }
 
-    private TraysResult trays(RateResult rate, MachineOrder order, boolean machineBlocks) {
+    private TraysResult trays(RateResult rate, @Nullable MachineSet now, MachineOrder order, boolean machineBlocks) {
         TestGround ground = TestGround.of(read);
         Assessed<WindLimits> weather = TestWeather.assess(read);
         findings.addAll(weather.findings());
@@ -68,9 +73,9 @@ final class TraysAssessor {
                     .at(MachineCheckPaths.MACHINE_CHECK.only().pointer()));
         }
         Double widthM = read.number(StartPaths.TRAMLINE_WIDTH);
-        if (widthM == null) {
+        if (widthM == null || now == null) {
             findings.add(Finding.missing(Step.TRAYS, "missing.widthFirst"));
-            return new TraysResult(null, null, List.of(), List.of(), null, null, null);
+            return new TraysResult(null, null, null, List.of(), List.of(), List.of(), null, null, null);
         }
         TrayLayout layout = ground.layout(widthM);
         findings.addAll(TestGround.findings(layout));
@@ -79,8 +84,17 @@ final class TraysAssessor {
                 ? null
                 : CatchPlans.of(
                         rate.plan().amounts().productKgPerHa(), ground.areaM2(), noise.granuleG(), noise.stepG());
+        StripLoad strip = plan == null ? null : strip(rate.plan().amounts(), plan, widthM);
+        findings.addAll(TrayPlanFindings.of(layout, plan, strip));
+        Tramlines tramlines = now.conditions().tramlines();
+        TrayTestAssessor assessor = new TrayTestAssessor(read, product, ground, tramlines, plan, noise, findings);
+        List<TrayTestResult> all = new DrivenTests(read, machine, weather.present(), assessor, findings)
+                .all(
+                        now,
+                        new TestDifferences(
+                                machine.levers(), product, new FlowChange(machine, rate), weather.present()));
         List<TrayTestResult> tests =
-                tests(new TrayTestAssessor(read, product, ground, layout, plan, noise, findings), weather.present());
+                all.stream().filter(test -> test.proof().comparable()).toList();
         verdict(tests);
         Assessed<List<TestComparison>> comparisons = TestComparisons.of(tests, machine.levers());
         findings.addAll(comparisons.findings());
@@ -89,38 +103,19 @@ final class TraysAssessor {
         return new TraysResult(
                 layout,
                 plan,
-                tests,
+                strip,
+                IntStream.range(0, read.get(TrayPaths.TESTS).size())
+                        .mapToObj(i -> assessor.places(TrayPaths.TESTS.item(i)))
+                        .toList(),
+                all,
                 comparisons.present(),
                 tests.isEmpty() ? null : CropLoss.of(last(tests).evenness().cvPercent()),
                 advice(tests, widthM, order, ground, weather.present()),
                 singlePass.result());
     }
 
-    private List<TrayTestResult> tests(TrayTestAssessor assessor, WindLimits limits) {
-        List<TrayTestResult> results = new ArrayList<>();
-        for (int i = 0; i < read.get(TrayPaths.TESTS).size(); i++) {
-            EntryPath<TrayTestEntry> at = TrayPaths.TESTS.item(i);
-            Assessed<ReadSettings> settings = SettingsAssessor.assess(read, TrayPaths.TEST_SETTINGS.at(at), machine);
-            findings.addAll(settings.findings());
-            Double wind = read.number(TrayPaths.TEST_WIND, at);
-            Finding windy = TestWeather.duringTest(
-                    limits, wind, TrayPaths.TEST_WIND.at(at).pointer());
-            if (windy != null) {
-                findings.add(windy);
-            }
-            Uniformity evenness = assessor.evenness(at);
-            if (evenness != null) {
-                results.add(new TrayTestResult(
-                        i,
-                        at.get(read.setup()).date(),
-                        evenness,
-                        settings.present(),
-                        read.number(TrayPaths.TEST_OPENING_LEFT, at),
-                        read.number(TrayPaths.TEST_OPENING_RIGHT, at),
-                        wind));
-            }
-        }
-        return results;
+    private static StripLoad strip(RatePlan.Amounts amounts, CatchPlan plan, double widthM) {
+        return StripLoad.of(amounts.productKgPerHa(), amounts.nitrogenKgPerHa(), plan.runsNeeded(), widthM);
     }
 
     private @Nullable Advice advice(

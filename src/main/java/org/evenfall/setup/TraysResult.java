@@ -1,9 +1,11 @@
 package org.evenfall.setup;
 
 import java.util.List;
+import java.util.function.Predicate;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.CatchPlan;
 import org.evenfall.trays.CropLoss;
+import org.evenfall.trays.StripLoad;
 import org.evenfall.trays.TrayLayout;
 import org.evenfall.trays.Uniformity;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param layout null without a tramline width
  * @param plan null without rate, product or tray
+ * @param strip what the runs of the plan add to the strip; null without a plan
+ * @param placesM where the trays of each test of the setup are, m, in its order; empty for a test where it is not known
  * @param tests tests that can be read, oldest first
  * @param comparisons each test compared with the one before it, oldest first
  * @param loss what the unevenness of the last test costs a cereal crop; null without a test
@@ -22,6 +26,8 @@ import org.jspecify.annotations.Nullable;
 public record TraysResult(
         @Nullable TrayLayout layout,
         @Nullable CatchPlan plan,
+        @Nullable StripLoad strip,
+        List<List<Double>> placesM,
         List<TrayTestResult> tests,
         List<TestComparison> comparisons,
         @Nullable CropLoss loss,
@@ -30,16 +36,29 @@ public record TraysResult(
 
     /** Copies the lists. */
     public TraysResult {
+        placesM = List.copyOf(placesM);
         tests = List.copyOf(tests);
         comparisons = List.copyOf(comparisons);
     }
 
-    /** The last tray test that can be read; null while there is none. */
+    /** The last tray test at the present width, driving pattern and with the present product; null while there is none. */
     public @Nullable TrayTestResult last() {
-        return tests.isEmpty() ? null : tests.get(tests.size() - 1);
+        return lastOf(TrayTestResult.TestProof::comparable);
     }
 
-    /** How even the last tray test is; null while there is none. */
+    /** The last tray test that proves the present settings; null while there is none. */
+    public @Nullable TrayTestResult proof() {
+        return lastOf(TrayTestResult.TestProof::proves);
+    }
+
+    private @Nullable TrayTestResult lastOf(Predicate<TrayTestResult.TestProof> wanted) {
+        return tests.stream()
+                .filter(test -> wanted.test(test.proof()))
+                .reduce((before, after) -> after)
+                .orElse(null);
+    }
+
+    /** How even the last comparable tray test is; null while there is none. */
     public @Nullable Uniformity lastEvenness() {
         TrayTestResult last = last();
         return last == null ? null : last.evenness();

@@ -115,7 +115,7 @@ public final class Advisor {
 
     private Advice oneSided(List<AdviceReason> reasons) {
         reasons.add(AdviceReason.of(
-                AdviceReason.Kind.ONE_SIDE, pool.evenness().contrasts().leftRightPercent()));
+                AdviceReason.Kind.ONE_SIDE, pool.evenness().contrasts().leftRight().percent()));
         if (!input.machineOrder().level()) {
             reasons.add(AdviceReason.of(AdviceReason.Kind.LEVEL_FIRST));
             return Advice.withoutMove(AdviceKind.LEVEL_HEIGHT_TYRES, reasons);

@@ -1,5 +1,7 @@
 package org.evenfall.trays;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * What will land in a tray and how noisy counting it is.
  *
@@ -10,6 +12,7 @@ package org.evenfall.trays;
  * @param runsNeeded smallest number of runs with total noise at most {@link CatchPlans#WANTED_NOISE_PERCENT}, at most
  *     {@link CatchPlans#MOST_RUNS}
  * @param noiseAtRunsPercent total noise after that number of runs, %
+ * @param largerTrays larger trays in place of runs; null where one run is enough
  */
 public record CatchPlan(
         double catchPerRunG,
@@ -17,4 +20,5 @@ public record CatchPlan(
         double countingNoisePercent,
         double readingNoisePercent,
         int runsNeeded,
-        double noiseAtRunsPercent) {}
+        double noiseAtRunsPercent,
+        @Nullable LargerTrays largerTrays) {}

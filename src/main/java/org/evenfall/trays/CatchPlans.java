@@ -11,6 +11,9 @@ public final class CatchPlans {
     /** Assumption: more runs are not asked of a person. */
     public static final int MOST_RUNS = 20;
 
+    /** Assumption: side of the largest square tray that one person carries and empties without a spill, m. */
+    private static final double LARGEST_TRAY_SIDE_M = 1;
+
     /** A value rounded to a step is off by a uniform error; its standard deviation is the step over √12 (exact). */
     private static final double UNIFORM_SD_DIVISOR = Math.sqrt(12);
 
@@ -55,17 +58,46 @@ public final class CatchPlans {
                     + trayAreaM2 + ", " + meanGranuleG + ", " + readingStepG);
         }
         double catchG = rateKgPerHa * trayAreaM2 / KG_PER_HA_OF_G_PER_M2;
-        int runs = 1;
-        while (runs < MOST_RUNS && noisePercent(runs * catchG, meanGranuleG, readingStepG) > WANTED_NOISE_PERCENT) {
-            runs++;
-        }
+        int runs = runs(catchG, meanGranuleG, readingStepG);
         return new CatchPlan(
                 catchG,
                 catchG / meanGranuleG,
                 100 * Math.sqrt(meanGranuleG / catchG),
                 100 * readingStepG / UNIFORM_SD_DIVISOR / catchG,
                 runs,
-                noisePercent(runs * catchG, meanGranuleG, readingStepG));
+                noisePercent(runs * catchG, meanGranuleG, readingStepG),
+                runs == 1 ? null : largerTrays(rateKgPerHa, trayAreaM2, meanGranuleG, readingStepG));
+    }
+
+    private static int runs(double catchG, double meanGranuleG, double readingStepG) {
+        int runs = 1;
+        while (runs < MOST_RUNS && noisePercent(runs * catchG, meanGranuleG, readingStepG) > WANTED_NOISE_PERCENT) {
+            runs++;
+        }
+        return runs;
+    }
+
+    /** Trays that need one run; where these would be too large, trays of twice the area, for half the runs. */
+    private static LargerTrays largerTrays(
+            double rateKgPerHa, double trayAreaM2, double meanGranuleG, double readingStepG) {
+        double areaM2 = KG_PER_HA_OF_G_PER_M2 * leastCatchG(meanGranuleG, readingStepG) / rateKgPerHa;
+        if (areaM2 <= LARGEST_TRAY_SIDE_M * LARGEST_TRAY_SIDE_M) {
+            return LargerTrays.of(1, areaM2, trayAreaM2);
+        }
+        double twiceM2 = 2 * trayAreaM2;
+        return LargerTrays.of(
+                runs(rateKgPerHa * twiceM2 / KG_PER_HA_OF_G_PER_M2, meanGranuleG, readingStepG), twiceM2, trayAreaM2);
+    }
+
+    /**
+     * Smallest catch whose noise is at most the wanted one, g: with q the wanted noise and r the error of a reading, q² M² − m̄
+     * M − r² = 0, of which the positive root is M = (m̄ + √(m̄² + 4 q² r²)) / (2 q²).
+     */
+    private static double leastCatchG(double meanGranuleG, double readingStepG) {
+        double wantedSquare = WANTED_NOISE_PERCENT * WANTED_NOISE_PERCENT / 1e4;
+        double reading = readingStepG / UNIFORM_SD_DIVISOR;
+        return (meanGranuleG + Math.sqrt(meanGranuleG * meanGranuleG + 4 * wantedSquare * reading * reading))
+                / (2 * wantedSquare);
     }
 
     /** Counting and reading noise of a catch together, in squares, %; catch in g, above 0. */

@@ -10,13 +10,10 @@ package org.evenfall.trays;
  */
 public record SpreadShape(ShapeKind kind, double amplitudePercent, double noisePercent, boolean significant) {
 
-    /** Standard errors that an amplitude must be above; Common practice: two, about 95 %. */
-    private static final double SIGNIFICANT_ERRORS = 2;
-
     /** A shape with its significance. */
     static SpreadShape of(ShapeKind kind, double amplitudePercent, double noisePercent) {
         return new SpreadShape(
-                kind, amplitudePercent, noisePercent, Math.abs(amplitudePercent) > SIGNIFICANT_ERRORS * noisePercent);
+                kind, amplitudePercent, noisePercent, Significance.of(amplitudePercent, noisePercent));
     }
 
     /** Size without sign where it is significant, %; else 0. */

@@ -52,7 +52,8 @@ public final class TestChanges {
                 : FDistribution.of(freedomOne, freedomTwo).cumulativeProbability(varianceOne / varianceTwo);
     }
 
-    private static boolean samePlaces(Uniformity first, Uniformity second) {
+    /** Whether two tests have as many trays at the same places, to a centimetre. */
+    static boolean samePlaces(Uniformity first, Uniformity second) {
         if (first.trays() != second.trays()) {
             return false;
         }

@@ -29,7 +29,7 @@ final class TestsBySetting {
         List<Uniformity> repeats = input.tests().stream()
                 .filter(test -> same(test.settings(), like.settings()))
                 .map(AdviceInput.DoneTest::evenness)
-                .filter(evenness -> evenness.positionsM().equals(like.evenness().positionsM()))
+                .filter(evenness -> TestChanges.samePlaces(evenness, like.evenness()))
                 .toList();
         return new Pool(UniformityCalculator.pooled(repeats, input.tramlines()), repeats.size());
     }

@@ -2,7 +2,6 @@ package org.evenfall.trays;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.DoublePredicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.apache.commons.statistics.descriptive.Mean;
@@ -11,9 +10,6 @@ import org.jspecify.annotations.Nullable;
 
 /** How even one test is. */
 public final class UniformityCalculator {
-
-    /** Assumption: nearer to the tramline than this share of the width a tray is on neither side. */
-    private static final double MIDDLE_SHARE = 0.01;
 
     /** Grams per square metre to kilograms per hectare. */
     private static final double KG_PER_HA_OF_G_PER_M2 = 10;
@@ -54,7 +50,7 @@ public final class UniformityCalculator {
         return new Uniformity(
                 catches,
                 CvEstimate.of(cvPercent(relative), noisePercent, catches.trays()),
-                contrasts(positionsM, relative, tramlines.widthM()),
+                RegionContrasts.of(positionsM, relative, tramlines.widthM(), noisePercent),
                 Shapes.fit(positionsM, relative, tramlines, noisePercent));
     }
 
@@ -121,26 +117,6 @@ public final class UniformityCalculator {
         }
         double wide = positionsM.get(across.get(across.size() - 1)) - positionsM.get(across.get(0));
         return wide > 0 ? area / wide : mean(values);
-    }
-
-    private static RegionContrasts contrasts(List<Double> positionsM, List<Double> relative, double widthM) {
-        double middle = MIDDLE_SHARE * widthM;
-        double quarter = widthM / 4;
-        DoublePredicate centre = x -> Math.abs(x) < quarter;
-        DoublePredicate quarterPoint = x -> Math.abs(Math.abs(x) - quarter) <= widthM / 8;
-        return new RegionContrasts(
-                part(positionsM, relative, x -> x < -middle) - part(positionsM, relative, x -> x > middle),
-                part(positionsM, relative, centre) - part(positionsM, relative, centre.negate()),
-                part(positionsM, relative, quarterPoint) - part(positionsM, relative, quarterPoint.negate()));
-    }
-
-    /** Mean of the trays in a part of the width; 100, the overall mean, where there is none. */
-    private static double part(List<Double> positionsM, List<Double> relative, DoublePredicate inPart) {
-        return IntStream.range(0, positionsM.size())
-                .filter(i -> inPart.test(positionsM.get(i)))
-                .mapToDouble(relative::get)
-                .average()
-                .orElse(100);
     }
 
     private static double mean(List<Double> values) {

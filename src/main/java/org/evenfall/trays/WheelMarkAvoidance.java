@@ -15,25 +15,25 @@ final class WheelMarkAvoidance {
     /** Lengths that differ by less are equal, m. */
     private static final double ROUNDING_M = 1e-9;
 
-    private final TrayLayout evenLayout;
+    private final TrayLayout planned;
     private final WheelMarks marks;
     private final List<Double> wheelsM;
     private final double reachM;
     private final double trayAcrossM;
 
-    WheelMarkAvoidance(TrayLayout evenLayout, WheelMarks marks, double trayAcrossM) {
-        this.evenLayout = evenLayout;
+    WheelMarkAvoidance(TrayLayout planned, WheelMarks marks, double trayAcrossM) {
+        this.planned = planned;
         this.marks = marks;
         this.trayAcrossM = trayAcrossM;
         this.reachM = marks.reachM(trayAcrossM);
-        this.wheelsM = evenLayout.passesM().stream()
+        this.wheelsM = planned.passesM().stream()
                 .flatMap(pass -> List.of(pass - marks.trackM() / 2, pass + marks.trackM() / 2).stream())
                 .toList();
     }
 
     /** The layout with every tray moved that can be. */
     TrayLayout layout() {
-        List<Double> places = new ArrayList<>(evenLayout.positionsM());
+        List<Double> places = new ArrayList<>(planned.positionsM());
         Set<Integer> blocked = new HashSet<>();
         IntStream.range(0, places.size()).filter(i -> !isClear(places.get(i))).forEach(blocked::add);
         List<Double> moved = new ArrayList<>(Collections.nCopies(places.size(), 0.0));
@@ -49,10 +49,10 @@ final class WheelMarkAvoidance {
         }
         return new TrayLayout(
                 places,
-                evenLayout.tramlineWidthM(),
-                evenLayout.trayAreaM2(),
-                evenLayout.passesM(),
-                evenLayout.passForward(),
+                planned.tramlineWidthM(),
+                planned.trayAreaM2(),
+                planned.passesM(),
+                planned.passForward(),
                 marks,
                 moved,
                 inWheelMarks);

@@ -16,6 +16,7 @@ import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.TestConditionPaths;
 import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.TrayLayout;
+import org.evenfall.trays.TrayLayouts;
 import org.evenfall.wizard.form.CatchLine;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.RepeatedPart;
@@ -50,7 +51,7 @@ final class TrayTestForm {
 
     private int count() {
         TrayLayout layout = form.model().assessment().trays().layout();
-        return layout == null ? 7 : layout.positionsM().size();
+        return layout == null ? TrayLayouts.USUAL_TRAYS : layout.positionsM().size();
     }
 
     private Node test(int index) {
@@ -68,7 +69,7 @@ final class TrayTestForm {
                         form.quantity(TrayPaths.TEST_OPENING_RIGHT, place)),
                 settings,
                 conditions(place),
-                catches(place),
+                catches(index, place),
                 moved(index, place),
                 form.findings(place.pointer()),
                 form.text(TrayPaths.TEST_REMARK, place),
@@ -93,40 +94,59 @@ final class TrayTestForm {
                 form.text(TestConditionPaths.STRIP, at));
     }
 
-    private Node catches(EntryPath<TrayTestEntry> place) {
-        int trays = Math.max(count(), place.get(form.model().setup()).catches().size());
-        return CatchLine.named(form, TrayPaths.TEST_CATCHES, place, trays, this::position)
+    private Node catches(int index, EntryPath<TrayTestEntry> place) {
+        int trays = trays(index, place);
+        return CatchLine.named(form, TrayPaths.TEST_CATCHES, place, trays, tray -> position(index, tray, trays))
                 .node();
     }
 
-    private String position(int tray) {
-        TrayLayout layout = form.model().assessment().trays().layout();
-        if (layout == null || tray >= layout.positionsM().size()) {
+    /** Where the trays of a test are, m; empty while it is not known. */
+    private List<Double> places(int index) {
+        List<List<Double>> all = form.model().assessment().trays().placesM();
+        return index < all.size() ? all.get(index) : List.of();
+    }
+
+    private int trays(int index, EntryPath<TrayTestEntry> place) {
+        int known = places(index).size();
+        int caught = place.get(form.model().setup()).catches().size();
+        return Math.max(known == 0 ? count() : known, caught);
+    }
+
+    /** The place of a tray; its number while the places are not known. */
+    private String position(int index, int tray, int trays) {
+        List<Double> places = places(index);
+        if (places.size() != trays) {
             return Integer.toString(tray + 1);
         }
-        double metres = layout.positionsM().get(tray);
+        double metres = places.get(tray);
         boolean whole = Math.abs(metres - Math.rint(metres)) < 0.05;
         return form.words().number(metres, whole ? 0 : 1, Unit.M);
     }
 
-    /** True positions where trays had to be moved; hidden until asked for. */
+    /** True positions, to be changed where trays had to be moved; for a test without any hidden until asked for. */
     private Node moved(int index, EntryPath<TrayTestEntry> place) {
         EntryPath<List<EnteredQuantity>> list = TrayPaths.TEST_POSITIONS.at(place);
-        Node line = CatchLine.named(form, TrayPaths.TEST_POSITIONS, place, count(), tray -> Integer.toString(tray + 1))
+        Node line = CatchLine.named(
+                        form,
+                        TrayPaths.TEST_POSITIONS,
+                        place,
+                        trays(index, place),
+                        tray -> Integer.toString(tray + 1))
                 .node();
         Button ask = new Button(form.words().text("trays.moved"));
         ask.setId("trays.moved." + index);
         ask.getStyleClass().add("quiet");
-        ask.setOnAction(event -> form.model().change(setup -> list.set(setup, layoutPositions())));
+        ask.setOnAction(event -> form.model().change(setup -> list.set(setup, knownPositions(index))));
         return new VBox(
                 VisibleWhen.when(form, () -> list.get(form.model().setup()).isEmpty(), ask),
                 VisibleWhen.when(form, () -> !list.get(form.model().setup()).isEmpty(), line));
     }
 
-    /** The layout's own positions as typed text, to be changed where a tray was moved. */
-    private List<EnteredQuantity> layoutPositions() {
+    /** The positions of a test, else of the layout, as typed text, to be changed where a tray was moved. */
+    private List<EnteredQuantity> knownPositions(int index) {
         TrayLayout layout = form.model().assessment().trays().layout();
-        return layout == null ? List.of() : TrayTestDraft.positions(layout, form::numberText);
+        List<Double> places = places(index).isEmpty() && layout != null ? layout.positionsM() : places(index);
+        return TrayTestDraft.positions(places, form::numberText);
     }
 
     private Node remove(int index) {

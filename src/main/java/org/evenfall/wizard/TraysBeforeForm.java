@@ -46,6 +46,7 @@ final class TraysBeforeForm {
                                 form.quantity(TrayPaths.TUBE_BORE))),
                 form.row(form.quantity(TrayPaths.TRACK), form.quantity(TrayPaths.TYRE)),
                 form.findings(TrayPaths.WHEELS.only().pointer()),
+                form.findings(TrayPaths.TRAYS.only().pointer()),
                 new FigureRow(form, this::runs));
     }
 

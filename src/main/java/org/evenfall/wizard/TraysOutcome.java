@@ -53,6 +53,10 @@ final class TraysOutcome {
                     Uniformity last = last();
                     return last == null ? List.of() : figures(words, last);
                 }),
+                VisibleWhen.sentence(form, "sentence", () -> {
+                    Uniformity last = last();
+                    return last == null ? "" : ContrastFigures.none(words, last.contrasts());
+                }),
                 comparison(),
                 VisibleWhen.sentence(
                         form,
@@ -101,12 +105,7 @@ final class TraysOutcome {
                         : words.text("word.about", Arg.number(last.cv().machinePercent(), 0, Unit.PERCENT))));
         figures.add(new FigureRow.Figure(
                 words.text("trays.figure.noiseHere"), words.number(last.cv().noisePercent(), 0, Unit.PERCENT)));
-        figures.add(new FigureRow.Figure(
-                words.text("trays.figure.sides"),
-                more(words, last.contrasts().leftRightPercent(), "trays.leftMore", "trays.rightMore")));
-        figures.add(new FigureRow.Figure(
-                words.text("trays.figure.centre"),
-                more(words, last.contrasts().centreOverlapPercent(), "trays.centreMore", "trays.overlapMore")));
+        figures.addAll(ContrastFigures.of(words, last.contrasts()));
         figures.add(new FigureRow.Figure(
                 words.text("trays.figure.chance"),
                 words.text(
@@ -114,12 +113,6 @@ final class TraysOutcome {
                         Arg.number(
                                 100 * last.cv().probabilities().atMost(EvennessVerdict.ACCEPTABLE), 0, Unit.PERCENT))));
         return figures;
-    }
-
-    private static String more(Sentences words, double percent, String first, String second) {
-        return Math.abs(percent) < 0.5
-                ? words.text("trays.alike")
-                : words.text(percent > 0 ? first : second, Arg.number(Math.abs(percent), 0, Unit.PERCENT));
     }
 
     /** All tests in one table, once there are two. */

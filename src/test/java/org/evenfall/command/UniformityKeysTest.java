@@ -51,6 +51,9 @@ class UniformityKeysTest {
                         "leftRightPercent",
                         "centreOverlapPercent",
                         "quarterPointPercent",
+                        "leftRightNoisePercent",
+                        "centreOverlapNoisePercent",
+                        "quarterPointNoisePercent",
                         "modes",
                         "verdict",
                         "probabilityAtMost10",
@@ -79,6 +82,12 @@ class UniformityKeysTest {
         }
         assertThat(JSON.get("verdict").textValue()).isEqualTo(TEST.verdict().name());
         assertThat(JSON.get("modes").get(0).get("name").textValue()).isEqualTo("centre-overlap");
+        assertThat(JSON.get("leftRightPercent").doubleValue())
+                .isEqualTo(TEST.contrasts().leftRight().percent());
+        assertThat(JSON.get("centreOverlapNoisePercent").doubleValue())
+                .isEqualTo(TEST.contrasts().centreOverlap().noisePercent());
+        assertThat(JSON.get("quarterPointNoisePercent").doubleValue())
+                .isEqualTo(TEST.contrasts().quarterPoint().noisePercent());
         assertThat(JSON.get("lowestTray").intValue()).isEqualTo(1);
         assertThat(JSON.get("highestTray").intValue()).isEqualTo(4);
         assertThat(JSON.get("trays").intValue()).isEqualTo(7);

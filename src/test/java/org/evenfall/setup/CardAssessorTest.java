@@ -84,7 +84,7 @@ class CardAssessorTest {
 
     private static final RateResult NO_RATE = new RateResult(null, null, List.of(), null);
 
-    private static final TraysResult NO_TEST = new TraysResult(null, null, List.of(), List.of(), null, null, null);
+    private static final TraysResult NO_TEST = new TraysResult(null, null, null, List.of(), List.of(), List.of(), null, null, null);
 
     private static MachineCheckResult check(Double ptoRpm) {
         return new MachineCheckResult(List.of(), List.of(), List.of(), List.of(), null, null, ptoRpm, null, false);
@@ -112,7 +112,7 @@ class CardAssessorTest {
                 0));
         TrayTestResult earlier = new TrayTestResult(0, "", evenness, START, 1.0, 2.0, null);
         TrayTestResult last = new TrayTestResult(1, "", evenness, settings, left, right, null);
-        return new TraysResult(null, null, List.of(earlier, last), List.of(), null, null, null);
+        return new TraysResult(null, null, null, List.of(), List.of(earlier, last), List.of(), null, null, null);
     }
 
     private static BucketResult bucket(double left, double right) {

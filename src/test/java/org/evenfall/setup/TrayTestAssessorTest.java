@@ -5,14 +5,18 @@ import static org.assertj.core.api.Assertions.within;
 import static org.evenfall.setup.TypedSetup.lines;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.evenfall.finding.Finding;
+import org.evenfall.flight.DrivingPattern;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.CatchPlan;
+import org.evenfall.trays.TrayLayouts;
 import org.evenfall.trays.Uniformity;
+import org.evenfall.trays.WheelMarks;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -40,7 +44,7 @@ class TrayTestAssessorTest {
     private Uniformity evenness(TypedSetup typed, Integer runsNeeded) {
         ReadSetup read = typed.read();
         TestGround ground = TestGround.of(read);
-        CatchPlan plan = runsNeeded == null ? null : new CatchPlan(5, 100, 10, 1, runsNeeded, 4);
+        CatchPlan plan = runsNeeded == null ? null : new CatchPlan(5, 100, 10, 1, runsNeeded, 4, null);
         return new TrayTestAssessor(
                         read,
                         TypedSetup.product(0.75, 46.0),
@@ -121,6 +125,49 @@ class TrayTestAssessorTest {
                 .containsExactly(
                         "STOP TRAYS trays.count at /trays/tests/1/catches 5~0 4~0",
                         "STOP TRAYS trays.count at /trays/tests/1/catches 5~0 6~0");
+    }
+
+    /** Without a number of trays there are as many as catches, spaced evenly also where a new test has closer ones. */
+    @ParameterizedTest
+    @CsvSource({"24, 7", "28, 7", "28, 9", "36, 13", "28, 33"})
+    void anOlderTestWasSpacedEvenly(double widthM, int trays) {
+        TypedSetup typed = caught(Collections.nCopies(trays, "100 g").toArray(new String[0]))
+                .type(TrayPaths.TRAY_COUNT, "");
+        ReadSetup read = typed.read();
+        TestGround ground = TestGround.of(read);
+        TrayTestAssessor assessor = new TrayTestAssessor(
+                read,
+                TypedSetup.product(0.75, 46.0),
+                ground,
+                ground.layout(widthM),
+                null,
+                new TrayNoise(0.04, 0),
+                findings);
+        List<Double> even = TrayLayouts.asideFrom(
+                        WheelMarks.USUAL,
+                        TrayLayouts.even(widthM, trays, 0.25, DrivingPattern.BACK_AND_FORTH),
+                        0.5)
+                .positionsM();
+        assertThat(assessor.evenness(SECOND).positionsM()).isEqualTo(even);
+        assertThat(assessor.places(SECOND)).isEqualTo(even);
+        assertThat(findings).isEmpty();
+    }
+
+    @Test
+    void withoutANumberOfTraysFourCatchesAreTooFewAndThirtyFourTooMany() {
+        String[] four = {"1 g", "2 g", "3 g", "4 g"};
+        assertThat(evenness(caught(four).type(TrayPaths.TRAY_COUNT, ""), null)).isNull();
+        String[] many = Collections.nCopies(34, "100 g").toArray(new String[0]);
+        assertThat(evenness(caught(many).type(TrayPaths.TRAY_COUNT, ""), null)).isNull();
+        // positions of which none can be read are no places
+        String[] wrong = {"x", "x", "x", "x", "x"};
+        assertThat(evenness(usual().type(TrayPaths.TEST_POSITIONS, SECOND, wrong), null))
+                .isNull();
+        assertThat(lines(findings))
+                .containsExactly(
+                        "NOTE TRAYS trays.tooFew at /trays/tests/1/catches 4~0 5~0",
+                        "STOP TRAYS trays.count at /trays/tests/1/catches 33~0 34~0",
+                        "STOP TRAYS trays.count at /trays/tests/1/catches 0~0 5~0");
     }
 
     /** By ground (100 × 7 + 100 × 5 + 100 × 5.5 + 95 × 6.5) / 24 = 2367.5 / 24 g, × 40 kg/ha. */

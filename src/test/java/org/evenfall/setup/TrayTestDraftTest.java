@@ -16,6 +16,7 @@ import org.evenfall.setup.entry.TrayEntries;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.entry.WheelEntries;
 import org.evenfall.store.SetupJson;
+import org.evenfall.trays.AdviceReason;
 import org.evenfall.trays.LeverMove;
 import org.junit.jupiter.api.Test;
 
@@ -91,7 +92,28 @@ class TrayTestDraftTest {
         assertThat(draft.settings()).isEqualTo(blank.match().settings());
         assertThat(draft.runs().text())
                 .isEqualTo(Integer.toString(assessment.trays().plan().runsNeeded()));
-        assertThat(draft.positions()).isEmpty();
+        assertThat(draft.positions()).extracting(EnteredQuantity::text).containsExactly(
+                "-14.00", "-9.50", "-5.00", "-2.50", "0.00", "2.50", "5.00", "9.50", "14.00");
+        assertThat(draft.positions()).extracting(EnteredQuantity::unit).containsOnly(Unit.M);
+    }
+
+    /** An older test has no positions; the next one carries those of the layout, and the two are at the same places. */
+    @Test
+    void aTestAfterAnOlderOneCarriesItsPositions() throws Exception {
+        Setup setup = demo();
+        assertThat(last(setup).positions()).isEmpty();
+        Setup next = TrayTestDraft.added(setup, Assessor.assess(setup), POINT);
+        assertThat(last(next).positions()).extracting(EnteredQuantity::text).containsExactly(
+                "-14.00", "-9.33", "-4.67", "0.00", "4.67", "9.33", "14.00");
+        Setup repeated = next.withTrays(next.trays().withTests(List.of(
+                setup.trays().tests().get(0),
+                last(setup),
+                last(next).withCatches(last(setup).catches()).withSettings(last(setup).settings()))));
+        TraysResult trays = Assessor.assess(repeated).trays();
+        assertThat(trays.comparisons().get(1).change().scatterPercent()).isEqualTo(0);
+        assertThat(trays.placesM()).hasSize(3);
+        assertThat(trays.placesM().get(2)).containsExactly(-14.0, -9.33, -4.67, 0.0, 4.67, 9.33, 14.0);
+        assertThat(trays.advice().reasons()).anyMatch(reason -> reason.kind() == AdviceReason.Kind.POOLED);
     }
 
     @Test
@@ -104,11 +126,12 @@ class TrayTestDraftTest {
         Setup next = TrayTestDraft.added(moved, assessment, COMMA);
         List<EnteredQuantity> positions = last(next).positions();
         assertThat(positions)
-                .isEqualTo(TrayTestDraft.positions(assessment.trays().layout(), COMMA));
+                .isEqualTo(TrayTestDraft.positions(assessment.trays().layout().positionsM(), COMMA));
         assertThat(positions.get(0)).isEqualTo(new EnteredQuantity("-14,00", Unit.M));
-        // the next test has those of the last, whatever the layout is by then
+        // the next test has those of the layout by then; what was driven keeps its own
         Setup after = TrayTestDraft.added(next, Assessor.assess(demo()), POINT);
-        assertThat(last(after).positions()).isEqualTo(positions);
+        assertThat(last(after).positions()).hasSize(7);
+        assertThat(after.trays().tests().get(0).positions()).isEqualTo(positions);
     }
 
     @Test

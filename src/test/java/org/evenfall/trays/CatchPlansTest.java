@@ -55,6 +55,48 @@ class CatchPlansTest {
         assertThat(plan.countingNoisePercent()).isCloseTo(5 * Math.sqrt(times), TINY);
     }
 
+    /**
+     * Ten grams a run, granules of 0.025 g times a number, so that 10 g times that number are needed: trays of 0.25 m² times
+     * that number, up to 1 m², else two trays of today's size.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "1.01, 1, 0.2525, 0.51, 2",
+        "2, 1, 0.5, 0.71, 2",
+        "2.01, 1, 0.5025, 0.71, 3",
+        "3.24, 1, 0.81, 0.9, 4",
+        "4, 1, 1, 1, 4",
+        "4.01, 3, 0.5, 0.71, 2",
+        "6, 3, 0.5, 0.71, 2",
+        "6.01, 4, 0.5, 0.71, 2",
+        "20.01, 11, 0.5, 0.71, 2",
+        "100, 20, 0.5, 0.71, 2"
+    })
+    void largerTraysInPlaceOfRuns(double times, int runs, double area, double side, int together) {
+        LargerTrays larger = CatchPlans.of(400, 0.25, 0.025 * times, 0).largerTrays();
+        assertThat(larger.runs()).isEqualTo(runs);
+        assertThat(larger.areaM2()).isCloseTo(area, TINY);
+        assertThat(larger.sideM()).isCloseTo(side, TINY);
+        assertThat(larger.traysTogether()).isEqualTo(together);
+        CatchPlan with = CatchPlans.of(400, larger.areaM2() * (1 + 1e-12), 0.025 * times, 0);
+        assertThat(with.runsNeeded()).isEqualTo(runs);
+    }
+
+    /** Counting 3 % and reading 4 % of 10 g make 5 %: so much is needed, and 5 g a run needs twice the tray. */
+    @Test
+    void theReadingCountsForLargerTraysToo() {
+        LargerTrays larger =
+                CatchPlans.of(200, 0.25, 0.009, 0.4 * Math.sqrt(12)).largerTrays();
+        assertThat(larger.areaM2()).isCloseTo(0.5, TINY);
+        assertThat(larger.runs()).isEqualTo(1);
+        assertThat(larger.traysTogether()).isEqualTo(2);
+    }
+
+    @Test
+    void whereOneRunIsEnoughNoLargerTraysAreProposed() {
+        assertThat(CatchPlans.of(400, 0.25, 0.025, 0).largerTrays()).isNull();
+    }
+
     @ParameterizedTest
     @CsvSource({"0, 1, 1, 0", "1, 0, 1, 0", "1, 1, 0, 0", "1, 1, 1, -0.1", "NaN, 1, 1, 0", "1, 1, 1, NaN"})
     void outOfRangeIsRefused(double rate, double area, double granule, double step) {

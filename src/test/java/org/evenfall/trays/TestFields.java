@@ -26,7 +26,7 @@ final class TestFields {
     }
 
     static List<Double> places(int trays) {
-        return TrayLayouts.of(WIDTH_M, trays, 0.25, DrivingPattern.BACK_AND_FORTH)
+        return TrayLayouts.even(WIDTH_M, trays, 0.25, DrivingPattern.BACK_AND_FORTH)
                 .positionsM();
     }
 
@@ -63,7 +63,8 @@ final class TestFields {
                         noisePercent,
                         new Interval(cvPercent / 2, 2 * cvPercent),
                         new LimitProbabilities(0.25, 0.5, 0.75)),
-                new RegionContrasts(-1.5 * side, 1.5 * centre, -1.5 * quarter),
+                new RegionContrasts(
+                        new Contrast(-1.5 * side, 1), new Contrast(1.5 * centre, 1), new Contrast(-1.5 * quarter, 1)),
                 new ShapeFit(
                         List.of(
                                 SpreadShape.of(ShapeKind.CENTRE_OVERLAP, centre, 1),

@@ -3,14 +3,21 @@ package org.evenfall.trays;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 import static org.evenfall.trays.TestFields.list;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.evenfall.flight.DrivingPattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class TrayLayoutsTest {
 
@@ -29,9 +36,72 @@ class TrayLayoutsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"24, 4, 0.25", "24, 34, 0.25", "0, 7, 0.25", "24, 7, 0", "NaN, 7, 0.25", "24, 7, NaN"})
+    @CsvSource({"4, 7", "27.9, 7", "28, 9", "31.9, 9", "32, 11", "35.9, 11", "36, 13", "60, 13"})
+    void moreTraysAreProposedFromTwentyEightMetres(double width, int trays) {
+        assertThat(TrayLayouts.proposedTrays(width)).isEqualTo(trays);
+    }
+
+    /** By hand: the inner trays evenly to 5 m, the outer ones evenly from there to half the width. */
+    @ParameterizedTest
+    @CsvSource({
+        "28, 9, 0 2.5 5 9.5 14",
+        "31.9, 9, 0 2.5 5 10.475 15.95",
+        "32, 11, 0 2.5 5 8.666666667 12.333333333 16",
+        "36, 13, 0 1.666666667 3.333333333 5 9.333333333 13.666666667 18",
+        "28, 13, 0 1.666666667 3.333333333 5 8 11 14",
+        "27.9, 9, 0 3.4875 6.975 10.4625 13.95",
+        "28, 7, 0 4.666666667 9.333333333 14",
+        "28, 10, 1.555555556 4.666666667 7.777777778 10.888888889 14",
+        "36, 15, 0 2.571428571 5.142857143 7.714285714 10.285714286 12.857142857 15.428571429 18"
+    })
+    void placesOnTheRight(double width, int trays, String right) {
+        List<Double> places = TrayLayouts.of(width, trays, 0.25, DrivingPattern.BACK_AND_FORTH)
+                .positionsM();
+        List<Double> expected =
+                Arrays.stream(right.split(" ")).map(Double::valueOf).toList();
+        assertThat(places.subList(trays / 2, trays))
+                .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-8 ? 0 : 1)
+                .containsExactlyElementsOf(expected);
+    }
+
+    static Stream<Arguments> everyWidthAndNumber() {
+        return DoubleStream.of(4, 24, 27.9, 28, 31.9, 32, 35.9, 36, 48, 60)
+                .boxed()
+                .flatMap(width -> IntStream.rangeClosed(TrayLayouts.FEWEST_TRAYS, TrayLayouts.MOST_TRAYS)
+                        .mapToObj(trays -> Arguments.of(width, trays)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyWidthAndNumber")
+    void traysRiseAreSymmetricAndReachTheEdge(double width, int trays) {
+        TrayLayout layout = TrayLayouts.of(width, trays, 0.25, DrivingPattern.ROUND_AND_ROUND);
+        List<Double> places = layout.positionsM();
+        List<Double> even = TrayLayouts.even(width, trays, 0.25, DrivingPattern.ROUND_AND_ROUND)
+                .positionsM();
+        assertThat(places).hasSize(trays);
+        assertThat(places.get(trays - 1)).isCloseTo(width / 2, within(1e-9));
+        double largest = 0;
+        for (int i = 0; i < trays; i++) {
+            assertThat(places.get(i)).isCloseTo(-places.get(trays - 1 - i), within(1e-9));
+            double gap = i == 0 ? 1 : places.get(i) - places.get(i - 1);
+            assertThat(gap).isPositive();
+            largest = i == 0 ? 0 : Math.max(largest, gap);
+            assertThat(even.get(i)).isCloseTo(width * i / (trays - 1.0) - width / 2, within(1e-9));
+        }
+        assertThat(layout.largestGapM()).isEqualTo(largest);
+        boolean closer = width >= 28 && (trays == 9 || trays == 11 || trays == 13);
+        assertThat(places.equals(even)).isEqualTo(!closer);
+        if (closer) {
+            assertThat(places.stream().filter(x -> Math.abs(x) <= 5 + 1e-9)).hasSize(trays == 13 ? 7 : 5);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"24, 4, 0.25", "24, 34, 0.25", "0, 7, 0.25", "24, 7, 0", "NaN, 7, 0.25", "NaN, 9, 0.25", "24, 7, NaN", "28, 9, 0"})
     void outOfRangeIsRefused(double width, int trays, double area) {
         assertThatThrownBy(() -> TrayLayouts.of(width, trays, area, DrivingPattern.BACK_AND_FORTH))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> TrayLayouts.even(width, trays, area, DrivingPattern.BACK_AND_FORTH))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 

@@ -59,11 +59,11 @@ class UniformityCalculatorTest {
         Uniformity test = uniformity(8, 7, 12, 13, 14, 9, 7);
         assertThat(test.catches().meanG()).isCloseTo(10, TINY);
         // left 27/3 = 9, right 30/3 = 10
-        assertThat(test.contrasts().leftRightPercent()).isCloseTo(-10, TINY);
+        assertThat(test.contrasts().leftRight().percent()).isCloseTo(-10, TINY);
         // centre 39/3 = 13, rest 31/4 = 7.75
-        assertThat(test.contrasts().centreOverlapPercent()).isCloseTo(52.5, TINY);
+        assertThat(test.contrasts().centreOverlap().percent()).isCloseTo(52.5, TINY);
         // quarter points (7 + 12 + 14 + 9)/4 = 10.5, rest (8 + 13 + 7)/3
-        assertThat(test.contrasts().quarterPointPercent()).isCloseTo(105 - 280 / 3.0, TINY);
+        assertThat(test.contrasts().quarterPoint().percent()).isCloseTo(105 - 280 / 3.0, TINY);
         assertThat(test.catches().lowestTray()).isEqualTo(1);
         assertThat(test.catches().highestTray()).isEqualTo(4);
     }
@@ -77,12 +77,12 @@ class UniformityCalculatorTest {
                 new TrayCatches(places, relative, 28, DrivingPattern.BACK_AND_FORTH, 0.25, 1, 0.028, 0));
         double percent = 100 / (127 / 7.0);
         // 0.28 m is a hundredth of the width: on neither side
-        assertThat(test.contrasts().leftRightPercent()).isCloseTo(percent * (7 / 3.0 - (16 + 32 + 64) / 3.0), TINY);
+        assertThat(test.contrasts().leftRight().percent()).isCloseTo(percent * (7 / 3.0 - (16 + 32 + 64) / 3.0), TINY);
         // at exactly a quarter a tray belongs to the overlap
-        assertThat(test.contrasts().centreOverlapPercent())
+        assertThat(test.contrasts().centreOverlap().percent())
                 .isCloseTo(percent * ((4 + 8 + 16 + 32) / 4.0 - (1 + 2 + 64) / 3.0), TINY);
         // at exactly an eighth and three eighths it belongs to the quarter points
-        assertThat(test.contrasts().quarterPointPercent())
+        assertThat(test.contrasts().quarterPoint().percent())
                 .isCloseTo(percent * ((1 + 2 + 4) / 3.0 - (8 + 16 + 32 + 64) / 4.0), TINY);
     }
 
@@ -97,8 +97,8 @@ class UniformityCalculatorTest {
                 1,
                 0.028,
                 0));
-        assertThat(left.contrasts().leftRightPercent()).isCloseTo(0, TINY);
-        assertThat(left.contrasts().centreOverlapPercent()).isCloseTo(0, TINY);
+        assertThat(left.contrasts().leftRight().percent()).isCloseTo(0, TINY);
+        assertThat(left.contrasts().centreOverlap().percent()).isCloseTo(0, TINY);
     }
 
     @Test

@@ -56,7 +56,7 @@ class TraysStepTest {
                 window.model().change(setup -> setup.withTrays(setup.trays().withTests(List.of()))));
         typing.type("/trays/trayCount", "21");
         typing.type("/trays/wheels/track", "2.4");
-        assertThat(typing.words()).anyMatch(word -> word.startsWith("Tray 12 stands"));
+        assertThat(typing.words()).anyMatch(word -> word.startsWith("Tray 12 is "));
         typing.press("trays.newTest");
         TrayTestEntry test = window.model().setup().trays().tests().get(0);
         assertThat(test.positions()).hasSize(21);

@@ -117,7 +117,7 @@ final class Ranges {
 
     static final Range TRAY_SIDE = range("field.traySide", M, List.of(CM, M, IN), 0.1, 2, 0.2, 1, 0);
 
-    static final Range TRAY_COUNT = range("field.trayCount", NONE, List.of(NONE), 5, 33, 7, 7, 0);
+    static final Range TRAY_COUNT = range("field.trayCount", NONE, List.of(NONE), 5, 33, 7, 13, 0);
 
     static final Range TRAY_POSITION = range("field.trayPosition", M, List.of(M, FT), -60, 60, -30, 30, 1);
 

@@ -29,7 +29,7 @@ public final class TrayPaths {
     public static final Quantity<TrayEntries> TRAY_WIDTH = TRAYS.quantity(
             "trayWidth", "trays.width", Ranges.TRAY_SIDE, TrayEntries::trayWidth, TrayEntries::withTrayWidth);
 
-    /** Number of trays, 7 unless typed. */
+    /** Number of trays; unless typed 7, from 28 m on 9 to 13 by the width. */
     public static final Quantity<TrayEntries> TRAY_COUNT =
             TRAYS.quantity("trayCount", Ranges.TRAY_COUNT, TrayEntries::trayCount, TrayEntries::withTrayCount);
 
@@ -164,7 +164,7 @@ public final class TrayPaths {
     public static final Quantity<TrayTestEntry> TEST_WIND =
             TESTS.row().quantity("wind", Ranges.WIND, TrayTestEntry::wind, TrayTestEntry::withWind);
 
-    /** True positions, m, negative left; empty: the layout's own. */
+    /** True positions, m, negative left; empty: spaced evenly. */
     public static final QuantityList<TrayTestEntry> TEST_POSITIONS = TESTS.row()
             .quantities(
                     "positions",

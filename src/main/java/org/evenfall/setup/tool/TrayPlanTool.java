@@ -2,12 +2,15 @@ package org.evenfall.setup.tool;
 
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.granule.SizeDistribution;
+import org.evenfall.rate.Nutrients;
 import org.evenfall.trays.CatchConversion;
 import org.evenfall.trays.CatchPlan;
 import org.evenfall.trays.CatchPlans;
+import org.evenfall.trays.StripLoad;
 import org.evenfall.trays.TrayLayout;
 import org.evenfall.trays.TrayLayouts;
 import org.evenfall.trays.WheelMarks;
+import org.jspecify.annotations.Nullable;
 
 /** Where the trays of a test are placed, and how often to drive over them. */
 public final class TrayPlanTool {
@@ -51,6 +54,24 @@ public final class TrayPlanTool {
     public static CatchPlan runs(
             double rateKgPerHa, Trays trays, SizeDistribution sizes, double granuleKgPerM3, double readingStepG) {
         return CatchPlans.of(rateKgPerHa, trays.areaM2(), CatchPlans.meanGranuleG(sizes, granuleKgPerM3), readingStepG);
+    }
+
+    /** Trays proposed for a tramline width where no number is stated. */
+    public static int proposedTrays(double tramlineWidthM) {
+        return TrayLayouts.proposedTrays(tramlineWidthM);
+    }
+
+    /**
+     * What the runs add to the strip.
+     *
+     * @param rateKgPerHa product rate, kg/ha
+     * @param nitrogenPercent nitrogen share of the product, %; null where it is not known
+     */
+    public static StripLoad strip(
+            double rateKgPerHa, @Nullable Double nitrogenPercent, CatchPlan runs, double tramlineWidthM) {
+        Double nitrogenKgPerHa =
+                nitrogenPercent == null ? null : Double.valueOf(Nutrients.nitrogenKgPerHa(rateKgPerHa, nitrogenPercent));
+        return StripLoad.of(rateKgPerHa, nitrogenKgPerHa, runs.runsNeeded(), tramlineWidthM);
     }
 
     /** Mass of a column of product in a tube, g. */

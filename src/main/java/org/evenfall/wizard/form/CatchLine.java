@@ -94,7 +94,9 @@ public final class CatchLine {
             if (name.isEmpty()) {
                 line.getChildren().add(field);
             } else {
+                int index = i;
                 Label above = new Label(name);
+                form.follow(() -> above.setText(names.apply(index)));
                 above.getStyleClass().add("column-header");
                 line.getChildren().add(new VBox(above, field));
             }
