@@ -49,10 +49,13 @@ public record CardContent(
      *
      * @param title name of the product
      * @param lines how to recognise the product, and the job
+     * @param unevenness that the field is not even enough, large and above all else, then the reason; empty where it is
+     *     even enough
      */
-    public record Heading(String title, List<String> lines) {
-        /** Copies the list. */
+    public record Heading(String title, List<String> lines, List<String> unevenness) {
+        /** Copies the lists. */
         public Heading {
+            unevenness = List.copyOf(unevenness);
             lines = List.copyOf(lines);
         }
     }

@@ -57,7 +57,8 @@ public final class CardContents {
                         setup.card().paper(), setup.card().language().tag(), findingOnly),
                 new CardContent.Heading(
                         LongTexts.abbreviated(title),
-                        lines.stream().map(LongTexts::abbreviated).toList()),
+                        lines.stream().map(LongTexts::abbreviated).toList(),
+                        unevenness()),
                 figures,
                 warnings(),
                 new CardProof(setup, assessment, words).proof(),
@@ -113,14 +114,29 @@ public final class CardContents {
         if (!setup.product().delivery().isBlank()) {
             product.add(words.text("card.delivery", Arg.text(setup.product().delivery())));
         }
+        if (!assessment.card().testedDelivery().isEmpty()) {
+            product.add(words.text(
+                    "card.testedDelivery", Arg.text(assessment.card().testedDelivery())));
+        }
         return List.of(String.join(" · ", product), String.join(" · ", job));
     }
 
+    /** A card in spite of an uneven field says so above all else, with the reason. */
+    private List<String> unevenness() {
+        Double percent = assessment.card().unevenPercent();
+        return percent == null || assessment.card().findingOnly()
+                ? List.of()
+                : List.of(
+                        words.text("card.notEvenEnough", Arg.number(percent, 0, Unit.PERCENT)),
+                        words.text(
+                                "card.unevenReason",
+                                Arg.text(setup.card().unevenReason().strip())));
+    }
+
     private List<String> warnings() {
-        FindingKind least = assessment.card().findingOnly() ? FindingKind.STOP : FindingKind.WARNING;
         List<String> warnings = new ArrayList<>();
         for (Finding finding : assessment.findings()) {
-            if (finding.kind().compareTo(least) <= 0) {
+            if (finding.kind() == FindingKind.STOP || finding.kind() == FindingKind.WARNING) {
                 warnings.add(words.of(finding));
             }
         }
@@ -151,6 +167,7 @@ public final class CardContents {
         StringBuilder text = new StringBuilder("EVENFALL ")
                 .append(LongTexts.abbreviated(setup.product().name()))
                 .append('\n');
+        unevenness().forEach(line -> text.append(line).append('\n'));
         for (CardContent.Figure figure : figures) {
             text.append(figure.label()).append(": ").append(figure.value()).append('\n');
         }

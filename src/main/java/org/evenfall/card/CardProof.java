@@ -9,6 +9,7 @@ import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.RatePlan;
 import org.evenfall.setup.Assessment;
+import org.evenfall.setup.TrayTestResult;
 import org.evenfall.setup.entry.PlanEntries;
 import org.evenfall.setup.entry.RateBasis;
 import org.evenfall.setup.entry.Setup;
@@ -16,7 +17,7 @@ import org.evenfall.trays.Uniformity;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The proof on the card: the last tray test, the bucket and the bag.
+ * The proof on the card: the tray test that proves its settings, the bucket and the bag.
  *
  * @param setup what was entered
  * @param assessment its assessment
@@ -26,7 +27,7 @@ record CardProof(Setup setup, Assessment assessment, Sentences words) {
 
     /** The proof; without bars and lines for a one-page finding. */
     CardContent.Proof proof() {
-        Uniformity test = assessment.card().findingOnly() ? null : lastTest();
+        Uniformity test = assessment.card().findingOnly() ? null : test();
         List<Double> bars = test == null ? List.of() : test.relativePercent();
         String inWords = bars.stream()
                 .map(percent -> words.number(percent, 0, Unit.PERCENT))
@@ -38,19 +39,21 @@ record CardProof(Setup setup, Assessment assessment, Sentences words) {
                 assessment.card().findingOnly() ? List.of() : lines(test));
     }
 
-    private @Nullable Uniformity lastTest() {
-        return assessment.trays().lastEvenness();
+    private @Nullable Uniformity test() {
+        TrayTestResult proof = assessment.trays().proof();
+        return proof == null ? assessment.trays().lastEvenness() : proof.evenness();
     }
 
     private List<String> lines(@Nullable Uniformity test) {
         List<String> proof = new ArrayList<>();
         if (test != null) {
             proof.add(words.text(
-                    "card.cv",
-                    Arg.number(test.cvPercent(), 0, Unit.PERCENT),
-                    Arg.number(test.cv().lowPercent(), 0, Unit.NONE),
-                    Arg.number(test.cv().highPercent(), 0, Unit.PERCENT),
+                    "card.fieldCv",
+                    Arg.number(test.field().medianPercent(), 0, Unit.PERCENT),
+                    Arg.number(test.field().lowPercent(), 0, Unit.NONE),
+                    Arg.number(test.field().highPercent(), 0, Unit.PERCENT),
                     Arg.word("choice.EvennessVerdict." + test.verdict())));
+            proof.add(words.text("card.trayCv", Arg.number(test.cvPercent(), 0, Unit.PERCENT)));
         }
         RatePlan plan = assessment.rate().plan();
         if (plan != null) {

@@ -17,6 +17,9 @@ final class FrontFace {
 
     private static final TextStyle LABEL = TextStyle.BODY;
     private static final TextStyle VALUE = new TextStyle(Weight.BOLD, 24, Colours.INK);
+    /** A card in spite of an uneven field says so as large as its figures. */
+    private static final TextStyle ALERT = VALUE;
+
     private static final double GAP = 8;
     private static final double LABEL_LINE = LABEL.size() * 1.12;
     private static final double VALUE_LINE = VALUE.size() * 1.08;
@@ -71,8 +74,13 @@ final class FrontFace {
 
     private static double heading(Pen pen, Face face, CardContent.Heading heading) throws IOException {
         double rightOfHole = face.innerWidth() - 1.5 * Face.HOLE;
-        double y = pen.marked(
-                StandardStructureTypes.H1, TextStyle.TITLE, face.left(), face.top(), rightOfHole, heading.title());
+        double y = face.top();
+        TextStyle style = ALERT;
+        for (String line : heading.unevenness()) {
+            y = pen.marked(StandardStructureTypes.P, style, face.left(), y, rightOfHole, line);
+            style = TextStyle.STRONG;
+        }
+        y = pen.marked(StandardStructureTypes.H1, TextStyle.TITLE, face.left(), y, rightOfHole, heading.title());
         for (String line : heading.lines()) {
             y = pen.marked(StandardStructureTypes.P, LABEL, face.left(), y, face.innerWidth(), line);
         }

@@ -26,7 +26,11 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "card",
         mixinStandardHelpOptions = true,
-        description = "Writes the signed cab card. Several setups go into a folder, one card each.")
+        description = {
+            "Writes the signed cab card. Several setups go into a folder, one card each.",
+            "Where no card can be made, the exit code is 1 and one line says what to do. A field that is too uneven,"
+                    + " or a width out of reach, gives a finding sheet instead, NAME-finding.pdf."
+        })
 final class CardCommand implements Callable<Integer> {
 
     private final CommandContext context;
@@ -99,19 +103,24 @@ final class CardCommand implements Callable<Integer> {
         Setup read = SetupInputs.read(context, file);
         Setup setup = language == null ? read : read.withCard(read.card().withLanguage(language.card));
         Assessment assessment = Assessor.assess(setup);
-        if (!assessment.card().cardAllowed() && !assessment.card().findingOnly()) {
-            return Refusal.tell(context, file, assessment);
+        boolean allowed = assessment.card().cardAllowed();
+        if (!allowed) {
+            Refusal.report(context, file, assessment);
+            if (!assessment.card().findingOnly()) {
+                return CommandFace.FOUND;
+            }
         }
+        Path written = allowed ? card : CardService.findingName(card);
         try {
             unlock();
-            cards.write(setup, assessment, card);
+            cards.write(setup, assessment, written);
         } catch (KeyException unusable) {
             throw new CommandException(
                     context.user().root() + ": " + context.words().choice(unusable.kind()) + " (--passphrase-file)",
                     unusable);
         }
-        context.out().println(card);
-        return CommandFace.OK;
+        context.out().println(written);
+        return allowed ? CommandFace.OK : CommandFace.FOUND;
     }
 
     private void unlock() throws KeyException, CommandException {

@@ -12,6 +12,7 @@ import org.evenfall.trays.CatchSummary;
 import org.evenfall.trays.Contrast;
 import org.evenfall.trays.CvEstimate;
 import org.evenfall.trays.EvennessVerdict;
+import org.evenfall.trays.FieldCv;
 import org.evenfall.trays.LimitProbabilities;
 import org.evenfall.trays.OverlapResult;
 import org.evenfall.trays.RegionContrasts;
@@ -33,6 +34,7 @@ final class PublishedTrayNames {
                 .addMixIn(Uniformity.class, UniformityKeys.class)
                 .addMixIn(CatchSummary.class, CatchSummaryKeys.class)
                 .addMixIn(CvEstimate.class, CvEstimateKeys.class)
+                .addMixIn(FieldCv.class, FieldCvKeys.class)
                 .addMixIn(LimitProbabilities.class, LimitProbabilitiesKeys.class)
                 .addMixIn(ShapeFit.class, ShapeFitKeys.class)
                 .addMixIn(RegionContrasts.class, RegionContrastsKeys.class)
@@ -62,6 +64,12 @@ final class PublishedTrayNames {
 
         @JsonUnwrapped
         CvEstimate cv();
+
+        @JsonUnwrapped
+        FieldCv field();
+
+        @JsonProperty
+        EvennessVerdict verdict();
 
         @JsonUnwrapped
         RegionContrasts contrasts();
@@ -100,11 +108,26 @@ final class PublishedTrayNames {
         @Nullable
         Double machinePercent();
 
-        @JsonProperty
-        EvennessVerdict verdict();
-
         @JsonUnwrapped
         LimitProbabilities probabilities();
+    }
+
+    /** {@link FieldCv}. */
+    interface FieldCvKeys {
+        @JsonProperty("fieldCvPercent")
+        double medianPercent();
+
+        @JsonIgnore
+        Interval intervalPercent();
+
+        @JsonProperty("fieldCvLowPercent")
+        double lowPercent();
+
+        @JsonProperty("fieldCvHighPercent")
+        double highPercent();
+
+        @JsonProperty("probabilityFieldCvAtMost15")
+        double probabilityAtMost15();
     }
 
     /** {@link LimitProbabilities}. */

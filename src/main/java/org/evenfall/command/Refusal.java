@@ -11,8 +11,8 @@ final class Refusal {
 
     private Refusal() {}
 
-    /** Tells why and returns the exit code: 1 for a stop finding, 2 for a missing entry. */
-    static int tell(CommandContext context, String file, Assessment assessment) {
+    /** Reports why there is no card, in one line. */
+    static void report(CommandContext context, String file, Assessment assessment) {
         List<Finding> stops = assessment.findings().stream()
                 .filter(finding -> finding.kind() == FindingKind.STOP)
                 .toList();
@@ -35,6 +35,5 @@ final class Refusal {
         }
         context.err().println(line);
         context.err().flush();
-        return stops.isEmpty() ? CommandFace.WRONG : CommandFace.FOUND;
     }
 }

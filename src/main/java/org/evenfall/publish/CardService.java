@@ -30,6 +30,9 @@ public final class CardService {
 
     private static final String ENDING = ".pdf";
 
+    /** What the name of a finding sheet has in front of its ending. */
+    private static final String FINDING = "-finding";
+
     private final UserFolder user;
     private final Sentences words;
     private final Clock clock;
@@ -127,13 +130,26 @@ public final class CardService {
         }
     }
 
-    /** A file in the folder of cards that does not exist yet, named after farm, delivery and date. */
-    public Path freeFile(Setup setup) {
+    /** The file of a finding sheet that takes the place of a card: its name ends in {@code -finding.pdf}. */
+    public static Path findingName(Path card) {
+        String name = String.valueOf(card.getFileName());
+        String stem = name.toLowerCase(Locale.ROOT).endsWith(ENDING)
+                ? name.substring(0, name.length() - ENDING.length())
+                : name;
+        return card.resolveSibling(stem + FINDING + ENDING);
+    }
+
+    /**
+     * A file in the folder of cards that does not exist yet, named after farm, delivery and date.
+     *
+     * @param finding whether it is a finding sheet, not a card
+     */
+    public Path freeFile(Setup setup, boolean finding) {
         String name = (setup.start().farm() + " " + setup.product().delivery() + " "
                         + setup.card().date())
                 .strip()
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("[^\\p{L}\\p{N}]+", "-");
-        return FreeNames.in(user.cards(), name, ENDING);
+        return FreeNames.in(user.cards(), finding ? name + FINDING : name, ENDING);
     }
 }

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param states state of each step
  * @param machine the machine as read
  * @param tramlineWidthM tramline width
+ * @param now what is set now, as the conditions of a test; null without a tramline width
  * @param product step 1
  * @param match step 2; null without a product
  * @param machineCheck step 3
@@ -33,6 +34,7 @@ public record Assessment(
         Map<Step, StepState> states,
         MachineProfile machine,
         @Nullable Double tramlineWidthM,
+        @Nullable TestConditions now,
         ProductResult product,
         @Nullable MatchResult match,
         MachineCheckResult machineCheck,

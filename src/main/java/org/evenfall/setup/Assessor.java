@@ -50,18 +50,24 @@ public final class Assessor {
                 now,
                 OrderOfCure.of(machine, check, rate, start.ptoRpm()),
                 check.blocksFieldTest()));
+        CardResult card = take(CardAssessor.assess(
+                read,
+                match,
+                trays,
+                CardAssessor.settings(machine, start, check, height, rate, trays),
+                List.copyOf(findings)));
+        findings.addAll(ReachFindings.of(read, match, trays, widthM));
         List<Finding> all = findings.stream()
                 .distinct()
                 .sorted(Comparator.comparing(Finding::step)
                         .thenComparing(finding -> finding.kind().weight()))
                 .toList();
-        CardResult card = CardAssessor.assess(
-                read, match, CardAssessor.settings(machine, start, check, height, rate, trays), all);
         return new Assessment(
                 read,
                 StepState.of(all, card),
                 machine,
                 widthM,
+                now == null ? null : now.conditions(),
                 product,
                 match,
                 check,

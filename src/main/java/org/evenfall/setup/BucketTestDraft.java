@@ -7,7 +7,9 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.rate.BucketResult;
 import org.evenfall.rate.RatePlan;
 import org.evenfall.setup.entry.BucketEntry;
+import org.evenfall.setup.entry.SettingsEntries;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.TrayTestEntry;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,15 +37,27 @@ public final class BucketTestDraft {
         RatePlan plan = assessment.rate().plan();
         Double first = plan == null ? null : plan.flow().firstOpening();
         Double seconds = plan == null ? null : plan.bucket().seconds();
-        tests.add(BucketEntry.EMPTY
+        BucketEntry next = BucketEntry.EMPTY
                 .withOpeningLeft(opening(last == null ? first : last.next().left(), before.openingLeft(), numbers))
                 .withOpeningRight(opening(last == null ? first : last.next().right(), before.openingRight(), numbers))
                 .withTime(
                         !before.time().isBlank() || seconds == null
                                 ? before.time()
                                 : new EnteredQuantity(numbers.write(seconds, 0), Unit.S))
-                .withBucketEmpty(before.bucketEmpty()));
+                .withBucketEmpty(before.bucketEmpty())
+                .withDate(setup.card().date())
+                .withSettings(machineSettings(setup));
+        tests.add(ConditionDraft.stated(next, setup, assessment, numbers));
         return setup.withRate(setup.rate().withBucketTests(tests));
+    }
+
+    /** Levers and PTO speed as in the last tray test begun, before any test those to start from. */
+    private static SettingsEntries machineSettings(Setup setup) {
+        List<TrayTestEntry> tests = setup.trays().tests();
+        SettingsEntries settings = tests.isEmpty()
+                ? setup.match().settings()
+                : tests.get(tests.size() - 1).settings();
+        return SettingsEntries.EMPTY.withLevers(settings.levers()).withPtoSpeed(settings.ptoSpeed());
     }
 
     /** As it can be set on a scale: one decimal at most. */

@@ -26,8 +26,8 @@ final class DeliveryCheck {
     /** Densities written with four decimals are one measurement when they are nearer than this, kg/L. */
     private static final double SAME_KG_PER_L = 6e-5;
 
-    /** Sizes written with three decimals are one measurement when they are nearer than this, mm. */
-    private static final double SAME_MM = 6e-4;
+    /** Sizes written with four decimals are one measurement when they are nearer than this, mm. */
+    private static final double SAME_MM = 6e-5;
 
     /** What is known of another delivery. */
     enum Answer {

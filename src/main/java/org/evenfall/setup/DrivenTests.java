@@ -85,11 +85,6 @@ final class DrivenTests {
         Assessed<ReadSettings> settings = SettingsAssessor.assess(read, TrayPaths.TEST_SETTINGS.at(at), machine);
         findings.addAll(settings.findings());
         Double windMPerS = read.number(TrayPaths.TEST_WIND, at);
-        Finding windy =
-                TestWeather.duringTest(wind, windMPerS, TrayPaths.TEST_WIND.at(at).pointer());
-        if (windy != null) {
-            findings.add(windy);
-        }
         afterCard(at);
         TestConditionReader.Conditions conditions =
                 TestConditionReader.of(read, at, settings.present(), start);
@@ -154,6 +149,11 @@ final class DrivenTests {
                         .at(difference.field()));
             }
         }
+        findings.addAll(TestWeather.duringTest(
+                wind,
+                test.index() + 1,
+                test.windMPerS(),
+                TrayPaths.TEST_WIND.at(test.at()).pointer()));
         List<String> assumed = test.conditions().assumed();
         if (!assumed.isEmpty()) {
             findings.add(Finding.warn(

@@ -14,7 +14,7 @@ import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TestedProductEntry;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.entry.UnknownKeys;
-import org.evenfall.trays.EvennessVerdict;
+import org.evenfall.trays.CvLimits;
 import org.evenfall.trays.Uniformity;
 
 /** A product whose last tray test passed becomes a tested product of this machine. */
@@ -25,11 +25,11 @@ public final class KeptProducts {
     private KeptProducts() {}
 
     /**
-     * The tested product that this setup proves: its density, sieve classes, width and the settings of the last tray test.
-     * Empty while the product is not measured, the last test has not passed, or the same is in the library already.
+     * The tested product that this setup proves: its density, sieve classes, width and the settings of the tray test.
+     * Empty while the product is not measured, no test proves the present settings or it has not passed, or the same is in the library already.
      */
     public static Optional<TestedProductEntry> of(Setup setup, Assessment assessment) {
-        TrayTestResult last = assessment.trays().last();
+        TrayTestResult last = assessment.trays().proof();
         ProductResult product = assessment.product();
         if (last == null
                 || product.density() == null
@@ -37,7 +37,7 @@ public final class KeptProducts {
             return Optional.empty();
         }
         Uniformity evenness = last.evenness();
-        if (evenness.cvPercent() > EvennessVerdict.ACCEPTABLE.limitPercent()) {
+        if (evenness.field().medianPercent() > CvLimits.FIELD_PERCENT) {
             return Optional.empty();
         }
         TrayTestEntry test = setup.trays().tests().get(last.index());

@@ -34,10 +34,11 @@ final class MachineCheckFindings {
     }
 
     List<Finding> all(@Nullable Double ptoWantedRpm) {
-        missing(!result.unanswered().isEmpty(), "missing.checks", MachineCheckPaths.CHECKS);
+        missing(result.unanswered().contains(CheckItem.GUARDS), "missing.guards", MachineCheckPaths.CHECKS);
+        open(!result.unanswered().isEmpty(), "missing.checks", MachineCheckPaths.CHECKS);
         missing(result.ptoRpm() == null, "missing.pto", MachineCheckPaths.PTO_MEASURED);
         missing(read.isBlank(MachineCheckPaths.VANES), "missing.vanes", MachineCheckPaths.VANES);
-        missing(result.levelDifferenceM() == null, "missing.level", MachineCheckPaths.HEIGHT_LEFT);
+        open(result.levelDifferenceM() == null, "missing.level", MachineCheckPaths.HEIGHT_LEFT);
         parts();
         result.vanes().stream().filter(VaneCheck::failed).forEach(this::vane);
         limit(
@@ -66,6 +67,13 @@ final class MachineCheckFindings {
     private void missing(boolean missing, String key, Entry<?, ?> entry) {
         if (missing) {
             findings.add(Finding.missing(Step.MACHINE, key).at(entry.pointer()));
+        }
+    }
+
+    /** What is asked for, but not needed for the card. */
+    private void open(boolean open, String key, Entry<?, ?> entry) {
+        if (open) {
+            findings.add(Finding.note(Step.MACHINE, key).at(entry.pointer()));
         }
     }
 

@@ -32,12 +32,12 @@ final class MatchAssessor {
         boolean chosenKnown =
                 references.stream().anyMatch(reference -> reference.id().equals(chosen));
         if (!chosenKnown && read.get(MatchPaths.START_WITHOUT_REFERENCE) != YesNo.YES) {
-            findings.add(Finding.missing(Step.MATCH, references.isEmpty() ? "missing.noReference" : "missing.chosen")
+            findings.add(Finding.note(Step.MATCH, references.isEmpty() ? "missing.noReference" : "missing.chosen")
                     .at(MatchPaths.CHOSEN.pointer()));
         }
         Double tramlineWidthM = read.number(StartPaths.TRAMLINE_WIDTH);
         if (product.density() == null || tramlineWidthM == null) {
-            findings.add(Finding.missing(Step.MATCH, "missing.productFirst"));
+            findings.add(Finding.note(Step.MATCH, "missing.productFirst"));
             return new Assessed<>(null, findings);
         }
         MatchResult result = ProductRanking.rank(
@@ -51,7 +51,7 @@ final class MatchAssessor {
                 options.seed(),
                 options.redraws(),
                 options.watch());
-        findings.addAll(new MatchFindings(read, result, tramlineWidthM, chosenKnown).all());
+        findings.addAll(new MatchFindings(read, result, chosenKnown).all());
         return new Assessed<>(result, findings);
     }
 

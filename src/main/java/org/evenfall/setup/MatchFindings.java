@@ -14,7 +14,7 @@ import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.MatchPaths;
 
 /**
- * Step 2 in findings: whether the width can be reached, what the chosen product's settings are worth, what the landing
+ * Step 2 in findings: what the chosen product's settings are worth, what the landing
  * model expects of them.
  */
 final class MatchFindings {
@@ -24,20 +24,17 @@ final class MatchFindings {
 
     private final ReadSetup read;
     private final MatchResult result;
-    private final double tramlineWidthM;
     private final boolean chosenKnown;
     private final List<Finding> findings = new ArrayList<>();
 
-    MatchFindings(ReadSetup read, MatchResult result, double tramlineWidthM, boolean chosenKnown) {
+    MatchFindings(ReadSetup read, MatchResult result, boolean chosenKnown) {
         this.read = read;
         this.result = result;
-        this.tramlineWidthM = tramlineWidthM;
         this.chosenKnown = chosenKnown;
     }
 
     List<Finding> all() {
         if (result.outOfReach()) {
-            outOfReach();
             return findings;
         }
         boolean without = read.get(MatchPaths.START_WITHOUT_REFERENCE) == YesNo.YES;
@@ -51,16 +48,6 @@ final class MatchFindings {
         return findings;
     }
 
-    private void outOfReach() {
-        Arg widest = Arg.number(result.widestReachableM() == null ? 0 : result.widestReachableM(), 0, Unit.M);
-        Arg width = Arg.number(tramlineWidthM, 0, Unit.M);
-        boolean accepted = read.get(MatchPaths.TRAY_TEST_ONLY) == YesNo.YES;
-        findings.add((accepted
-                        ? Finding.warn(Step.MATCH, "match.outOfReachTray", width, widest)
-                        : Finding.stop(Step.MATCH, "match.outOfReach", width, widest))
-                .at(MatchPaths.TRAY_TEST_ONLY.pointer()));
-    }
-
     private void chosen(RankedProduct chosen) {
         Arg name = Arg.text(chosen.name());
         Arg direction = Arg.word(directionKey(result.direction()));
@@ -69,7 +56,7 @@ final class MatchFindings {
             case HOLD_AS_START -> findings.add(Finding.note(Step.MATCH, "match.holdAsStart", name, direction));
             case FIRST_GUESS_ONLY -> findings.add(Finding.warn(Step.MATCH, "match.firstGuess", name, direction));
             case NOT_AT_THIS_WIDTH, NO_REFERENCE -> {
-                // reported by outOfReach or againstDense
+                // reported by ReachFindings or againstDense
             }
         }
     }

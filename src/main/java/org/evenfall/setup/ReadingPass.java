@@ -49,7 +49,10 @@ public final class ReadingPass {
         for (EntryPath<T> path : entry.places(setup).toList()) {
             value(entry, path);
             if (!entry.missingKey().isEmpty() && entry.isBlank(path.get(setup))) {
-                findings.add(Finding.missing(path.step(), entry.missingKey()).at(path.pointer()));
+                findings.add((entry.neededForCard()
+                                ? Finding.missing(path.step(), entry.missingKey())
+                                : Finding.note(path.step(), entry.missingKey()))
+                        .at(path.pointer()));
             }
         }
     }

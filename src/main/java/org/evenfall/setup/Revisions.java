@@ -6,7 +6,10 @@ import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.entry.CheckEntry;
 import org.evenfall.setup.entry.Setup;
 
-/** Coming back: a new revision, and what a change re-opens. What a change does not touch stays. */
+/**
+ * Coming back: a new revision, and what a change re-opens. A change takes out only what must be typed or measured anew. What
+ * it makes of the tests follows from their conditions ({@link ConditionRules}), as with every other change of an entry.
+ */
 public final class Revisions {
 
     /** What may have changed since the card was signed. */
@@ -32,9 +35,15 @@ public final class Revisions {
                 .withDate(""));
     }
 
-    /** Takes out exactly the measurements that a change makes worthless; entries of other steps stay. */
-    public static Setup reopen(Setup setup, Set<Change> changes) {
-        Setup open = setup;
+    /**
+     * Takes out what must be typed or measured anew; before, every test is given the conditions it does not state, so that
+     * it does not count as driven under the new ones. A worn or replaced part is in no condition: the tray tests go.
+     *
+     * @param assessment assessment of the setup
+     * @param numbers writes the conditions
+     */
+    public static Setup reopen(Setup setup, Assessment assessment, Set<Change> changes, NumberWriter numbers) {
+        Setup open = ConditionDraft.confirmAll(setup, assessment, numbers);
         if (changes.contains(Change.DELIVERY)) {
             open = open.withProduct(open.product()
                     .withDelivery("")
@@ -44,22 +53,23 @@ public final class Revisions {
         }
         if (changes.contains(Change.MACHINE_PART)) {
             open = open.withMachineCheck(
-                    open.machineCheck().withVanes(List.of()).withChecks(List.<CheckEntry>of()));
+                            open.machineCheck().withVanes(List.of()).withChecks(List.<CheckEntry>of()))
+                    .withTrays(open.trays().withTests(List.of()));
         }
         if (changes.contains(Change.CROP_TALLER)) {
             open = open.withHeight(open.height().withCropHeights(List.of()));
         }
-        if (changes.contains(Change.DELIVERY)
-                || changes.contains(Change.RATE_OR_SPEED)
-                || changes.contains(Change.WIDTH)) {
-            open = open.withRate(open.rate().withBucketTests(List.of()));
+        if (changes.contains(Change.RATE_OR_SPEED)) {
+            open = open.withRate(open.rate()
+                    .withPlan(open.rate()
+                            .plan()
+                            .withNitrogenRate(EnteredQuantity.EMPTY)
+                            .withProductRate(EnteredQuantity.EMPTY)
+                            .withSpeed(EnteredQuantity.EMPTY))
+                    .withSpeedRuns(List.of()));
         }
-        boolean pattern = changes.contains(Change.DELIVERY)
-                || changes.contains(Change.MACHINE_PART)
-                || changes.contains(Change.WIDTH)
-                || changes.contains(Change.RATE_OR_SPEED);
-        if (pattern) {
-            open = open.withTrays(open.trays().withTests(List.of()));
+        if (changes.contains(Change.WIDTH)) {
+            open = open.withStart(open.start().withTramlineWidth(EnteredQuantity.EMPTY));
         }
         return open;
     }

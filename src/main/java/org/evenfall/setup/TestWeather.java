@@ -35,13 +35,23 @@ final class TestWeather {
         return new Assessed<>(limits, weather.findings);
     }
 
-    /** A test that was driven in too strong a wind proves little. */
-    static @Nullable Finding duringTest(WindLimits limits, @Nullable Double windMPerS, String at) {
-        return windMPerS != null && limits.classify(windMPerS) == WindLimits.Strength.STOP
-                ? Finding.warn(Step.TRAYS, "trays.drivenInWind", speed(windMPerS))
+    /**
+     * A test that was driven in wind above the warning limit still counts, but this is named; above the highest limit it
+     * proves nothing ({@link TestDifferences}).
+     *
+     * @param test number of the test, from 1
+     */
+    static List<Finding> duringTest(WindLimits limits, int test, @Nullable Double windMPerS, String at) {
+        return windMPerS != null && limits.classify(windMPerS) == WindLimits.Strength.WARN
+                ? List.of(Finding.warn(
+                                Step.TRAYS,
+                                "trays.drivenInWind",
+                                Arg.count(test),
+                                speed(windMPerS),
+                                speed(limits.warnMPerS()))
                         .at(at)
-                        .from(SOURCE)
-                : null;
+                        .from(SOURCE))
+                : List.of();
     }
 
     private static Arg speed(double mPerS) {

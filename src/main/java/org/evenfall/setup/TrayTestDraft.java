@@ -20,15 +20,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * The entries a new tray test begins with: the settings of the last test with the moves advised, before any test the
  * settings to start from; runs of the plan, positions of the layout, openings of the last bucket test, wind and date as
- * typed already. The catches are blank.
+ * typed already, what is set now as its conditions. The catches are blank.
  */
 public final class TrayTestDraft {
-
-    /** A setting is written with at most so many decimals. */
-    private static final int MOST_DECIMALS = 3;
-
-    /** A remainder smaller than this is rounding of the arithmetic, no further decimal. */
-    private static final double NO_REMAINDER = 1e-6;
 
     private TrayTestDraft() {}
 
@@ -45,18 +39,19 @@ public final class TrayTestDraft {
         TrayLayout layout = assessment.trays().layout();
         List<BucketResult> buckets = assessment.rate().bucketTests();
         BucketResult bucket = buckets.isEmpty() ? null : buckets.get(buckets.size() - 1);
-        tests.add(TrayTestEntry.EMPTY
+        TrayTestEntry next = TrayTestEntry.EMPTY
                 .withDate(setup.card().date())
                 .withSettings(settings(setup, before, assessment.trays().advice(), numbers)
                         .withUnknownKeys(UnknownKeys.NONE))
-                .withOpeningLeft(bucket == null ? EnteredQuantity.EMPTY : setting(bucket.openingLeft(), numbers))
-                .withOpeningRight(bucket == null ? EnteredQuantity.EMPTY : setting(bucket.openingRight(), numbers))
+                .withOpeningLeft(bucket == null ? EnteredQuantity.EMPTY : ExactNumber.of(bucket.openingLeft(), numbers))
+                .withOpeningRight(bucket == null ? EnteredQuantity.EMPTY : ExactNumber.of(bucket.openingRight(), numbers))
                 .withRuns(
                         plan == null
                                 ? EnteredQuantity.EMPTY
                                 : new EnteredQuantity(Integer.toString(plan.runsNeeded()), Unit.NONE))
                 .withWind(setup.trays().wind())
-                .withPositions(layout == null ? List.of() : positions(layout.positionsM(), numbers)));
+                .withPositions(layout == null ? List.of() : positions(layout.positionsM(), numbers));
+        tests.add(ConditionDraft.stated(next, setup, assessment, numbers));
         return setup.withTrays(setup.trays().withTests(tests));
     }
 
@@ -75,21 +70,8 @@ public final class TrayTestDraft {
         Map<String, EnteredQuantity> levers =
                 new LinkedHashMap<>(before.settings().levers());
         for (LeverMove move : advice == null ? List.<LeverMove>of() : advice.moves()) {
-            levers.put(move.lever(), setting(move.to(), numbers));
+            levers.put(move.lever(), ExactNumber.of(move.to(), numbers));
         }
         return before.settings().withLevers(levers);
-    }
-
-    /** With as many decimals as it needs. */
-    private static EnteredQuantity setting(double value, NumberWriter numbers) {
-        int decimals = 0;
-        while (decimals < MOST_DECIMALS && remainder(value * Math.pow(10, decimals)) > NO_REMAINDER) {
-            decimals++;
-        }
-        return new EnteredQuantity(numbers.write(value, decimals), Unit.NONE);
-    }
-
-    private static double remainder(double value) {
-        return Math.abs(value - Math.rint(value));
     }
 }

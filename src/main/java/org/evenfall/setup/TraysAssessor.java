@@ -22,6 +22,7 @@ import org.evenfall.trays.Advisor;
 import org.evenfall.trays.CatchPlan;
 import org.evenfall.trays.CatchPlans;
 import org.evenfall.trays.CropLoss;
+import org.evenfall.trays.FieldCv;
 import org.evenfall.trays.LeverRules;
 import org.evenfall.trays.MachineOrder;
 import org.evenfall.trays.ShapeCurve;
@@ -109,7 +110,7 @@ final class TraysAssessor {
                         .toList(),
                 all,
                 comparisons.present(),
-                tests.isEmpty() ? null : CropLoss.of(last(tests).evenness().cvPercent()),
+                tests.isEmpty() ? null : CropLoss.of(last(tests).evenness().field().medianPercent()),
                 advice(tests, widthM, order, ground, weather.present()),
                 singlePass.result());
     }
@@ -149,17 +150,21 @@ final class TraysAssessor {
             findings.add(Finding.missing(Step.TRAYS, "missing.trayTest").at(TrayPaths.TESTS.pointer()));
             return;
         }
-        TrayTestResult last = last(tests);
-        Arg cv = Arg.number(last.evenness().cvPercent(), 0, Unit.PERCENT);
-        Arg low = Arg.number(last.evenness().cv().lowPercent(), 0, Unit.PERCENT);
-        Arg high = Arg.number(last.evenness().cv().highPercent(), 0, Unit.PERCENT);
-        Finding finding = switch (last.evenness().verdict()) {
-            case GOOD -> Finding.note(Step.TRAYS, "trays.good", cv, low, high);
-            case ACCEPTABLE -> Finding.note(Step.TRAYS, "trays.acceptable", cv, low, high);
-            case ADJUST -> Finding.warn(Step.TRAYS, "trays.adjust", cv, low, high);
+        TrayTestResult counts = tests.stream()
+                .filter(test -> test.proof().proves())
+                .reduce((before, after) -> after)
+                .orElse(last(tests));
+        FieldCv field = counts.evenness().field();
+        Arg cv = Arg.number(field.medianPercent(), 0, Unit.PERCENT);
+        Arg low = Arg.number(field.lowPercent(), 0, Unit.PERCENT);
+        Arg high = Arg.number(field.highPercent(), 0, Unit.PERCENT);
+        Finding finding = switch (field.verdict()) {
+            case EVEN -> Finding.note(Step.TRAYS, field.good() ? "trays.evenGood" : "trays.even", cv, low, high);
+            case PROBABLY_EVEN -> Finding.note(Step.TRAYS, "trays.probablyEven", cv, low, high);
+            case NOT_EVEN_ENOUGH -> Finding.warn(Step.TRAYS, "trays.notEvenEnough", cv, low, high);
             case DO_NOT_SPREAD -> Finding.stop(Step.TRAYS, "trays.doNotSpread", cv, low, high);
         };
-        findings.add(finding.at(TrayPaths.TESTS.item(last.index()).pointer()).from("source.cvLimits"));
+        findings.add(finding.at(TrayPaths.TESTS.item(counts.index()).pointer()).from("source.cvLimits"));
     }
 
     private static TrayTestResult last(List<TrayTestResult> tests) {

@@ -41,6 +41,11 @@ public record TraysResult(
         comparisons = List.copyOf(comparisons);
     }
 
+    /** The tests at the present width, driving pattern and with the present product, oldest first. */
+    public List<TrayTestResult> comparable() {
+        return tests.stream().filter(test -> test.proof().comparable()).toList();
+    }
+
     /** The last tray test at the present width, driving pattern and with the present product; null while there is none. */
     public @Nullable TrayTestResult last() {
         return lastOf(TrayTestResult.TestProof::comparable);

@@ -17,7 +17,7 @@ public final class Advisor {
      * Assumption: nearer to the limit of a good CV than a move must be worth, a good CV may be good by chance only, so a
      * further move is considered above this CV, %.
      */
-    private static final double SURELY_GOOD_PERCENT = EvennessVerdict.GOOD.limitPercent() - MoveChooser.WORTH_PERCENT;
+    private static final double SURELY_GOOD_PERCENT = CvLimits.GOOD_PERCENT - MoveChooser.WORTH_PERCENT;
 
     /** Assumption: what a further move must be expected to take off a CV that is good already, points. */
     private static final double CLEARLY_BETTER_PERCENT = 2;
@@ -64,7 +64,7 @@ public final class Advisor {
             reasons.add(AdviceReason.of(
                     AdviceReason.Kind.POOLED, pool.tests(), pool.evenness().cvPercent()));
         }
-        return pool.evenness().verdict() == EvennessVerdict.GOOD ? good(reasons) : notGood(reasons);
+        return pool.evenness().verdict() == EvennessVerdict.EVEN ? good(reasons) : notGood(reasons);
     }
 
     private Advice good(List<AdviceReason> reasons) {
@@ -72,9 +72,9 @@ public final class Advisor {
         if (further != null) {
             return further;
         }
-        CvEstimate cv = pool.evenness().cv();
+        FieldCv field = pool.evenness().field();
         reasons.add(AdviceReason.of(
-                AdviceReason.Kind.KEEP, cv.percent(), 100 * cv.probabilities().atMost(EvennessVerdict.ACCEPTABLE)));
+                AdviceReason.Kind.KEEP, field.medianPercent(), 100 * field.probabilityAtMost15()));
         return Advice.withoutMove(AdviceKind.KEEP, reasons);
     }
 
@@ -87,7 +87,7 @@ public final class Advisor {
         }
         List<AdviceReason> further = new ArrayList<>(reasons);
         further.add(AdviceReason.of(AdviceReason.Kind.JUST_UNDER, cvPercent));
-        Advice move = levers.next(shape, EvennessVerdict.GOOD, further);
+        Advice move = levers.next(shape, EvennessVerdict.EVEN, further);
         ExpectedCv expected = move.expected();
         return expected != null && expected.percent() < cvPercent - CLEARLY_BETTER_PERCENT ? move : null;
     }
@@ -106,7 +106,7 @@ public final class Advisor {
             reasons.add(AdviceReason.of(AdviceReason.Kind.NO_SHAPE));
             return levers.back(reasons, AdviceKind.CANNOT_TELL_BETTER);
         }
-        return levers.next(shape, cv.verdict(), reasons);
+        return levers.next(shape, pool.evenness().verdict(), reasons);
     }
 
     private static boolean noisy(CvEstimate cv) {

@@ -50,6 +50,7 @@ public final class UniformityCalculator {
         return new Uniformity(
                 catches,
                 CvEstimate.of(cvPercent(relative), noisePercent, catches.trays()),
+                FieldCv.of(positionsM, relative, tramlines, noisePercent),
                 RegionContrasts.of(positionsM, relative, tramlines.widthM(), noisePercent),
                 Shapes.fit(positionsM, relative, tramlines, noisePercent));
     }

@@ -1,5 +1,6 @@
 package org.evenfall.wizard;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -176,18 +177,23 @@ final class CardStep implements StepView {
 
     private void make() {
         context.choose()
-                .apply(work.freeName(form.model().setup()))
+                .apply(freeName())
                 .ifPresent(file -> work.write(form.model().setup(), form.model().assessment(), file, code -> {
                     written(file.toString(), code);
                 }));
     }
 
     private void makeAndOpen() {
-        var file = work.freeName(form.model().setup());
+        Path file = freeName();
         work.write(form.model().setup(), form.model().assessment(), file, code -> {
             written(file.toString(), code);
             context.reveal().accept(file);
         });
+    }
+
+    private Path freeName() {
+        return work.freeName(
+                form.model().setup(), form.model().assessment().card().findingOnly());
     }
 
     private void written(String file, String code) {

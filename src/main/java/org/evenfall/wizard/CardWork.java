@@ -124,8 +124,8 @@ final class CardWork {
         return context.user().cards();
     }
 
-    /** A file in the folder of cards that does not exist yet. */
-    Path freeName(Setup setup) {
-        return cards.freeFile(setup);
+    /** A file in the folder of cards that does not exist yet, for a card or a finding sheet. */
+    Path freeName(Setup setup, boolean finding) {
+        return cards.freeFile(setup, finding);
     }
 }

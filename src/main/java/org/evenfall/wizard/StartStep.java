@@ -87,7 +87,9 @@ final class StartStep implements StepView {
         FlowPane buttons = form.row(Arrays.stream(Revisions.Change.values())
                 .map(change -> form.button(
                         "start.changed." + change.name(),
-                        () -> form.model().change(setup -> Revisions.reopen(setup, Set.of(change)))))
+                        () -> form.model()
+                                .change(setup -> Revisions.reopen(
+                                        setup, form.model().assessment(), Set.of(change), form::numberText))))
                 .toArray(Node[]::new));
         VBox group = form.group("start.changed", form.sentence("start.changedWhy"), buttons);
         form.follow(() -> {

@@ -57,6 +57,8 @@ final class TraysOutcome {
                     Uniformity last = last();
                     return last == null ? "" : ContrastFigures.none(words, last.contrasts());
                 }),
+                VisibleWhen.sentence(
+                        form, "sentence", () -> last() == null ? "" : words.text("trays.twoNumbers")),
                 comparison(),
                 VisibleWhen.sentence(
                         form,
@@ -71,15 +73,11 @@ final class TraysOutcome {
                 }));
     }
 
-    /** What unevenness costs, for scale; nothing where the CV is good. */
+    /** What unevenness costs, for scale; nothing where the field is even. */
     private static String loss(Sentences words, TraysResult trays) {
         CropLoss loss = trays.loss();
-        return loss == null
-                        || trays.tests()
-                                        .get(trays.tests().size() - 1)
-                                        .evenness()
-                                        .verdict()
-                                == EvennessVerdict.GOOD
+        Uniformity last = trays.lastEvenness();
+        return loss == null || last == null || last.verdict() == EvennessVerdict.EVEN
                 ? ""
                 : words.text(
                         "trays.loss",
@@ -90,28 +88,23 @@ final class TraysOutcome {
     static String cv(Sentences words, Uniformity last) {
         return words.text(
                 "trays.cvResult",
-                Arg.number(last.cvPercent(), 0, Unit.PERCENT),
-                Arg.number(last.cv().lowPercent(), 0, Unit.NONE),
-                Arg.number(last.cv().highPercent(), 0, Unit.PERCENT),
+                Arg.number(last.field().medianPercent(), 0, Unit.PERCENT),
+                Arg.number(last.field().lowPercent(), 0, Unit.NONE),
+                Arg.number(last.field().highPercent(), 0, Unit.PERCENT),
                 Arg.word("choice.EvennessVerdict." + last.verdict()));
     }
 
     static List<FigureRow.Figure> figures(Sentences words, Uniformity last) {
         List<FigureRow.Figure> figures = new ArrayList<>();
         figures.add(new FigureRow.Figure(
-                words.text("trays.figure.machine"),
-                last.cv().machinePercent() == null
-                        ? words.text("trays.figure.machineNot")
-                        : words.text("word.about", Arg.number(last.cv().machinePercent(), 0, Unit.PERCENT))));
+                words.text("trays.figure.chance"),
+                words.text(
+                        "word.about", Arg.number(100 * last.field().probabilityAtMost15(), 0, Unit.PERCENT))));
+        figures.add(new FigureRow.Figure(
+                words.text("trays.figure.trayCv"), words.number(last.cvPercent(), 0, Unit.PERCENT)));
         figures.add(new FigureRow.Figure(
                 words.text("trays.figure.noiseHere"), words.number(last.cv().noisePercent(), 0, Unit.PERCENT)));
         figures.addAll(ContrastFigures.of(words, last.contrasts()));
-        figures.add(new FigureRow.Figure(
-                words.text("trays.figure.chance"),
-                words.text(
-                        "word.about",
-                        Arg.number(
-                                100 * last.cv().probabilities().atMost(EvennessVerdict.ACCEPTABLE), 0, Unit.PERCENT))));
         return figures;
     }
 
@@ -170,8 +163,9 @@ final class TraysOutcome {
                 words.number(evenness.cvPercent(), 0, Unit.PERCENT),
                 words.text(
                         "trays.range",
-                        Arg.number(evenness.cv().lowPercent(), 0, Unit.NONE),
-                        Arg.number(evenness.cv().highPercent(), 0, Unit.PERCENT)),
+                        Arg.number(evenness.field().medianPercent(), 0, Unit.PERCENT),
+                        Arg.number(evenness.field().lowPercent(), 0, Unit.NONE),
+                        Arg.number(evenness.field().highPercent(), 0, Unit.PERCENT)),
                 words.choice(evenness.verdict()),
                 settings);
     }

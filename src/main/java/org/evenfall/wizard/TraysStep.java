@@ -33,8 +33,8 @@ final class TraysStep implements StepView {
         form.follow(() -> {
             TraysResult trays = form.model().assessment().trays();
             plan.show(trays.layout());
-            tubes.show(trays.tests());
-            cv.show(trays.tests(), trays.advice());
+            tubes.show(trays.comparable());
+            cv.show(trays.comparable(), trays.advice());
         });
     }
 
@@ -51,7 +51,7 @@ final class TraysStep implements StepView {
     @Override
     public String result() {
         Uniformity last = form.model().assessment().trays().lastEvenness();
-        return last == null ? "" : form.words().text("trays.cvShort", Arg.number(last.cvPercent(), 0, Unit.PERCENT));
+        return last == null ? "" : form.words().text("trays.cvShort", Arg.number(last.field().medianPercent(), 0, Unit.PERCENT));
     }
 
     @Override

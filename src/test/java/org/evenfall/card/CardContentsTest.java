@@ -62,7 +62,7 @@ class CardContentsTest {
     void theFileHasTheSameIdentifierInEveryRun() throws Exception {
         CardContent content = new CardContent(
                 new CardContent.Sheet(Paper.A5_PORTRAIT, "en", false),
-                new CardContent.Heading("Granular urea", List.of("4.0 mm")),
+                new CardContent.Heading("Granular urea", List.of("4.0 mm"), List.of()),
                 List.of(new CardContent.Figure("Opening", "27.5")),
                 List.of(),
                 new CardContent.Proof("Proof", List.of(), "", List.of()),

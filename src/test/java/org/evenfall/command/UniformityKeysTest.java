@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import org.evenfall.flight.DrivingPattern;
-import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.TrayCatches;
 import org.evenfall.trays.TrayLayouts;
 import org.evenfall.trays.Uniformity;
@@ -59,6 +58,10 @@ class UniformityKeysTest {
                         "probabilityAtMost10",
                         "probabilityAtMost15",
                         "probabilityAtMost20",
+                        "fieldCvPercent",
+                        "fieldCvLowPercent",
+                        "fieldCvHighPercent",
+                        "probabilityFieldCvAtMost15",
                         "shapePercent",
                         "weightedMeanG",
                         "meanRateKgPerHa",
@@ -74,12 +77,20 @@ class UniformityKeysTest {
                 .isEqualTo(TEST.cv().intervalPercent().low());
         assertThat(JSON.get("cvHighPercent").doubleValue())
                 .isEqualTo(TEST.cv().intervalPercent().high());
-        for (EvennessVerdict verdict :
-                List.of(EvennessVerdict.GOOD, EvennessVerdict.ACCEPTABLE, EvennessVerdict.ADJUST)) {
-            assertThat(JSON.get("probabilityAtMost" + Math.round(verdict.limitPercent()))
-                            .doubleValue())
-                    .isEqualTo(TEST.cv().probabilities().atMost(verdict));
-        }
+        assertThat(JSON.get("probabilityAtMost10").doubleValue())
+                .isEqualTo(TEST.cv().probabilities().good());
+        assertThat(JSON.get("probabilityAtMost15").doubleValue())
+                .isEqualTo(TEST.cv().probabilities().acceptable());
+        assertThat(JSON.get("probabilityAtMost20").doubleValue())
+                .isEqualTo(TEST.cv().probabilities().adjust());
+        assertThat(JSON.get("fieldCvPercent").doubleValue())
+                .isEqualTo(TEST.field().medianPercent());
+        assertThat(JSON.get("fieldCvLowPercent").doubleValue())
+                .isEqualTo(TEST.field().intervalPercent().low());
+        assertThat(JSON.get("fieldCvHighPercent").doubleValue())
+                .isEqualTo(TEST.field().intervalPercent().high());
+        assertThat(JSON.get("probabilityFieldCvAtMost15").doubleValue())
+                .isEqualTo(TEST.field().probabilityAtMost15());
         assertThat(JSON.get("verdict").textValue()).isEqualTo(TEST.verdict().name());
         assertThat(JSON.get("modes").get(0).get("name").textValue()).isEqualTo("centre-overlap");
         assertThat(JSON.get("leftRightPercent").doubleValue())

@@ -38,7 +38,8 @@ class CardAssessorTest {
         ReadSetup read = TypedSetup.blank()
                 .choose(MatchPaths.TRAY_TEST_ONLY, trayTestOnly)
                 .read();
-        return CardAssessor.assess(read, match, NONE, List.of(findings));
+        return CardAssessor.assess(read, match, NO_TEST, NONE, List.of(findings))
+                .present();
     }
 
     @Test
@@ -46,7 +47,7 @@ class CardAssessorTest {
         Finding warning = Finding.warn(Step.RATE, "rate.tooMuch");
         Finding note = Finding.note(Step.RATE, "rate.noBucket");
         CardResult allowed = card(match(false), YesNo.UNANSWERED, warning, note);
-        assertThat(allowed).isEqualTo(new CardResult(true, false, List.of(), NONE));
+        assertThat(allowed).isEqualTo(new CardResult(true, false, List.of(), NONE, null, ""));
         assertThat(card(null, YesNo.UNANSWERED).cardAllowed()).isTrue();
         CardResult missing = card(
                 match(false),
@@ -55,9 +56,9 @@ class CardAssessorTest {
                 warning,
                 Finding.missing(Step.CARD, "missing.date").at("/card/date"),
                 Finding.missing(Step.CARD, "missing.pto").at("/elsewhere"));
-        assertThat(missing).isEqualTo(new CardResult(false, false, List.of("missing.pto", "missing.date"), NONE));
+        assertThat(missing).isEqualTo(new CardResult(false, false, List.of("missing.pto", "missing.date"), NONE, null, ""));
         CardResult stopped = card(match(false), YesNo.UNANSWERED, note, Finding.stop(Step.TRAYS, "trays.count"));
-        assertThat(stopped).isEqualTo(new CardResult(false, false, List.of(), NONE));
+        assertThat(stopped).isEqualTo(new CardResult(false, false, List.of(), NONE, null, ""));
     }
 
     @ParameterizedTest
@@ -71,7 +72,7 @@ class CardAssessorTest {
     void outOfReachThereIsAFindingInsteadUnlessATrayTestIsWanted(
             boolean outOfReach, YesNo trayTestOnly, boolean allowed, boolean findingOnly) {
         assertThat(card(match(outOfReach), trayTestOnly))
-                .isEqualTo(new CardResult(allowed, findingOnly, List.of(), NONE));
+                .isEqualTo(new CardResult(allowed, findingOnly, List.of(), NONE, null, ""));
     }
 
     private static final MachineProfile MACHINE = TypedSetup.machine(0.71);
@@ -110,8 +111,10 @@ class CardAssessorTest {
                 1,
                 0.04,
                 0));
-        TrayTestResult earlier = new TrayTestResult(0, "", evenness, START, 1.0, 2.0, null);
-        TrayTestResult last = new TrayTestResult(1, "", evenness, settings, left, right, null);
+        TrayTestResult earlier = new TrayTestResult(
+                0, "", evenness, START, 1.0, 2.0, null, TestResults.conditions(24), TestResults.PROVES);
+        TrayTestResult last = new TrayTestResult(
+                1, "", evenness, settings, left, right, null, TestResults.conditions(24), TestResults.PROVES);
         return new TraysResult(null, null, null, List.of(), List.of(earlier, last), List.of(), null, null, null);
     }
 

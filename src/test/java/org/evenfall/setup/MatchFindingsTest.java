@@ -69,25 +69,16 @@ class MatchFindingsTest {
     }
 
     private static List<String> findings(Entered entered, MatchResult result, boolean chosenKnown) {
-        return lines(new MatchFindings(entered.read(), result, 28, chosenKnown).all());
+        return lines(new MatchFindings(entered.read(), result, chosenKnown).all());
     }
 
     private static Entered without(YesNo answer) {
         return Entered.inEmpty().with(MatchPaths.START_WITHOUT_REFERENCE, answer);
     }
 
-    @ParameterizedTest
-    @CsvSource({
-        "YES, WARNING MATCH match.outOfReachTray",
-        "NO, STOP MATCH match.outOfReach",
-        "UNANSWERED, STOP MATCH match.outOfReach"
-    })
-    void aWidthOutOfReachStopsUnlessOnlyTheTrayTestCounts(YesNo accepted, String line) {
-        Entered entered = Entered.inEmpty().with(MatchPaths.TRAY_TEST_ONLY, accepted);
-        assertThat(findings(entered, outOfReach(24.6), true))
-                .containsExactly(line + " /match/trayTestOnly [28:0 m, 24.6:0 m]");
-        assertThat(findings(entered, outOfReach(null), true))
-                .containsExactly(line + " /match/trayTestOnly [28:0 m, 0:0 m]");
+    @Test
+    void aWidthOutOfReachIsReportedElsewhere() {
+        assertThat(findings(Entered.inEmpty(), outOfReach(24.6), true)).isEmpty();
     }
 
     @ParameterizedTest

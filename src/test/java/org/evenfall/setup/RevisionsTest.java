@@ -6,11 +6,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.quantity.NumberFormats;
 import org.evenfall.setup.Revisions.Change;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.TestConditionEntries;
 import org.evenfall.store.SetupJson;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,13 +21,20 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class RevisionsTest {
 
+    private static final NumberWriter NUMBERS =
+            (value, decimals) -> NumberFormats.decimals(value, decimals, Locale.ROOT);
+
     private static Setup demo() throws Exception {
         return new SetupJson().read(Files.readString(Path.of("demo", "setup.json")), "demo");
     }
 
+    private static Setup reopen(Setup setup, Set<Change> changes) {
+        return Revisions.reopen(setup, Assessor.assess(setup), changes, NUMBERS);
+    }
+
     private static Set<Step> reopened(Change change) throws Exception {
         Set<Step> open = EnumSet.noneOf(Step.class);
-        Assessor.assess(Revisions.reopen(demo(), Set.of(change))).states().forEach((step, state) -> {
+        Assessor.assess(reopen(demo(), Set.of(change))).states().forEach((step, state) -> {
             if (state == StepState.OPEN) {
                 open.add(step);
             }
@@ -35,11 +45,11 @@ class RevisionsTest {
 
     @Test
     void aChangeReopensExactlyWhatItMakesWorthless() throws Exception {
-        assertThat(reopened(Change.DELIVERY)).containsExactly(Step.PRODUCT, Step.MATCH, Step.RATE, Step.TRAYS);
+        assertThat(reopened(Change.DELIVERY)).containsExactly(Step.PRODUCT);
         assertThat(reopened(Change.MACHINE_PART)).containsExactly(Step.MACHINE, Step.TRAYS);
         assertThat(reopened(Change.CROP_TALLER)).containsExactly(Step.HEIGHT);
-        assertThat(reopened(Change.RATE_OR_SPEED)).containsExactly(Step.RATE, Step.TRAYS);
-        assertThat(reopened(Change.WIDTH)).containsExactly(Step.RATE, Step.TRAYS);
+        assertThat(reopened(Change.RATE_OR_SPEED)).containsExactly(Step.RATE);
+        assertThat(reopened(Change.WIDTH)).containsExactly(Step.START, Step.TRAYS);
     }
 
     @Test
@@ -48,40 +58,59 @@ class RevisionsTest {
         assertThat(next.card().revision()).isEqualTo(2);
         assertThat(next.card().date()).isEmpty();
         assertThat(next.withCard(demo().card())).isEqualTo(demo());
-        assertThat(Revisions.reopen(demo(), Set.of())).isEqualTo(demo());
+        assertThat(reopen(demo(), Set.of())).isEqualTo(demo());
     }
 
     /** What each change takes out, and that all else stays as it was typed. */
     @Test
     void aChangeTakesOutNothingElse() throws Exception {
         Setup demo = demo();
-        Setup noBucketNorTest = demo.withRate(demo.rate().withBucketTests(List.of()))
-                .withTrays(demo.trays().withTests(List.of()));
-        assertThat(Revisions.reopen(demo, Set.of(Change.WIDTH))).isEqualTo(noBucketNorTest);
-        assertThat(Revisions.reopen(demo, Set.of(Change.RATE_OR_SPEED))).isEqualTo(noBucketNorTest);
-        assertThat(Revisions.reopen(demo, Set.of(Change.DELIVERY)))
-                .isEqualTo(noBucketNorTest.withProduct(demo.product()
+        assertThat(reopen(demo, Set.of(Change.WIDTH)))
+                .isEqualTo(demo.withStart(demo.start().withTramlineWidth(EnteredQuantity.EMPTY)));
+        assertThat(reopen(demo, Set.of(Change.RATE_OR_SPEED)))
+                .isEqualTo(demo.withRate(demo.rate()
+                        .withPlan(demo.rate()
+                                .plan()
+                                .withNitrogenRate(EnteredQuantity.EMPTY)
+                                .withSpeed(EnteredQuantity.EMPTY))
+                        .withSpeedRuns(List.of())));
+        assertThat(reopen(demo, Set.of(Change.DELIVERY)))
+                .isEqualTo(demo.withProduct(demo.product()
                         .withDelivery("")
                         .withContainerFull(List.of())
                         .withSievings(List.of())
                         .withBagsSampled(EnteredQuantity.EMPTY)));
-        assertThat(Revisions.reopen(demo, Set.of(Change.MACHINE_PART)))
+        assertThat(reopen(demo, Set.of(Change.MACHINE_PART)))
                 .isEqualTo(demo.withMachineCheck(
                                 demo.machineCheck().withVanes(List.of()).withChecks(List.of()))
                         .withTrays(demo.trays().withTests(List.of())));
-        assertThat(Revisions.reopen(demo, Set.of(Change.CROP_TALLER)))
+        assertThat(reopen(demo, Set.of(Change.CROP_TALLER)))
                 .isEqualTo(demo.withHeight(demo.height().withCropHeights(List.of())));
+    }
+
+    /** An older test does not count as driven at the width that is typed afterwards. */
+    @Test
+    void aTestWithoutConditionsIsGivenThemBeforeSomethingChanges() throws Exception {
+        Setup old = demo().withTrays(demo().trays()
+                .withTests(demo().trays().tests().stream()
+                        .map(test -> test.withConditions(TestConditionEntries.EMPTY))
+                        .toList()));
+        Setup wider = reopen(old, Set.of(Change.WIDTH));
+        wider = wider.withStart(wider.start().withTramlineWidth(EnteredQuantity.parse("36 m")));
+        assertThat(wider.trays().tests().get(1).conditions().tramlineWidth()).isEqualTo(EnteredQuantity.parse("28 m"));
+        assertThat(Assessor.assess(wider).trays().proof()).isNull();
+        assertThat(Assessor.assess(wider).card().missing()).contains("trays.differs.TRAMLINE_WIDTH");
     }
 
     @Test
     void severalChangesAddUp() throws Exception {
         Setup demo = demo();
-        Setup one = Revisions.reopen(
-                Revisions.reopen(Revisions.reopen(demo, Set.of(Change.MACHINE_PART)), Set.of(Change.CROP_TALLER)),
+        Setup one = reopen(
+                reopen(reopen(demo, Set.of(Change.MACHINE_PART)), Set.of(Change.CROP_TALLER)),
                 Set.of(Change.DELIVERY));
-        assertThat(Revisions.reopen(demo, Set.of(Change.DELIVERY, Change.MACHINE_PART, Change.CROP_TALLER)))
+        assertThat(reopen(demo, Set.of(Change.DELIVERY, Change.MACHINE_PART, Change.CROP_TALLER)))
                 .isEqualTo(one);
-        assertThat(Revisions.reopen(demo, EnumSet.allOf(Change.class))).isEqualTo(one);
+        assertThat(reopen(demo, EnumSet.allOf(Change.class))).isEqualTo(one);
     }
 
     /** A setup that was never numbered counts as the first. */

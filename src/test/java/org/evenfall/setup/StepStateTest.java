@@ -18,7 +18,7 @@ class StepStateTest {
     private static final FinalSettings SETTINGS = new FinalSettings(Map.of(), null, null, null, null, null, null);
 
     private static Map<Step, StepState> states(boolean cardAllowed, boolean findingOnly, Finding... findings) {
-        return StepState.of(List.of(findings), new CardResult(cardAllowed, findingOnly, List.of(), SETTINGS));
+        return StepState.of(List.of(findings), new CardResult(cardAllowed, findingOnly, List.of(), SETTINGS, null, ""));
     }
 
     @ParameterizedTest

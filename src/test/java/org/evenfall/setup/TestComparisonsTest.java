@@ -32,14 +32,8 @@ class TestComparisonsTest {
     }
 
     private static TrayTestResult test(int index, double dropPoint, Uniformity evenness) {
-        return new TrayTestResult(
-                index,
-                "",
-                evenness,
-                new ReadSettings(Map.of("drop point", dropPoint), null, null, null),
-                null,
-                null,
-                null);
+        return TestResults.proving(
+                index, "", 24, evenness, new ReadSettings(Map.of("drop point", dropPoint), null, null, null));
     }
 
     private static final Uniformity UNEVEN = evenness(0, 110.0, 90.0, 110.0, 90.0, 100.0);

@@ -1,11 +1,9 @@
 package org.evenfall.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.evenfall.setup.TypedSetup.line;
 import static org.evenfall.setup.TypedSetup.lines;
 
 import java.util.List;
-import org.evenfall.finding.Finding;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.Surface;
@@ -120,15 +118,19 @@ class TestWeatherTest {
                 + "m/s~1";
     }
 
-    @Test
-    void aTestDrivenAboveTheHighestLimitIsDoubted() {
-        WindLimits own = new WindLimits(1, 2, 5);
-        assertThat(TestWeather.duringTest(WindLimits.USUAL, null, "/here")).isNull();
-        assertThat(TestWeather.duringTest(WindLimits.USUAL, 3.5, "/here")).isNull();
-        assertThat(TestWeather.duringTest(WindLimits.USUAL, 4.0, "/here")).isNull();
-        assertThat(TestWeather.duringTest(own, 5.0, "/here")).isNull();
-        Finding windy = TestWeather.duringTest(WindLimits.USUAL, 4.1, "/here");
-        assertThat(line(windy)).isEqualTo("WARNING TRAYS trays.drivenInWind at /here 4.1m/s~1 from source.wind");
+    /** Above the warning limit it is named; above the highest limit it proves nothing, which the conditions report. */
+    @ParameterizedTest
+    @CsvSource({"2.9, false", "3, false", "3.1, true", "4, true", "4.1, false"})
+    void aTestDrivenAboveTheWarningLimitIsNamed(double windMPerS, boolean named) {
+        assertThat(lines(TestWeather.duringTest(WindLimits.USUAL, 2, windMPerS, "/here")))
+                .isEqualTo(
+                        named
+                                ? List.of("WARNING TRAYS trays.drivenInWind at /here 2~0 " + plain(windMPerS)
+                                        + " 3m/s~1 from source.wind")
+                                : List.of());
+        assertThat(TestWeather.duringTest(WindLimits.USUAL, 2, null, "/here")).isEmpty();
+        assertThat(TestWeather.duringTest(new WindLimits(1, 2, 2.5), 1, 2.4, "/here"))
+                .hasSize(1);
     }
 
     @ParameterizedTest

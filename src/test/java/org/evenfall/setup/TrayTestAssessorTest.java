@@ -14,6 +14,7 @@ import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.CatchPlan;
+import org.evenfall.trays.Tramlines;
 import org.evenfall.trays.TrayLayouts;
 import org.evenfall.trays.Uniformity;
 import org.evenfall.trays.WheelMarks;
@@ -49,7 +50,7 @@ class TrayTestAssessorTest {
                         read,
                         TypedSetup.product(0.75, 46.0),
                         ground,
-                        ground.layout(24),
+                        new Tramlines(24, DrivingPattern.BACK_AND_FORTH),
                         plan,
                         new TrayNoise(0.04, 0),
                         findings)
@@ -139,7 +140,7 @@ class TrayTestAssessorTest {
                 read,
                 TypedSetup.product(0.75, 46.0),
                 ground,
-                ground.layout(widthM),
+                new Tramlines(widthM, DrivingPattern.BACK_AND_FORTH),
                 null,
                 new TrayNoise(0.04, 0),
                 findings);

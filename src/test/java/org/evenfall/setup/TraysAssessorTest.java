@@ -56,7 +56,8 @@ class TraysAssessorTest {
     }
 
     static Assessed<TraysResult> assess(TypedSetup typed, ProductResult product, MachineOrder order) {
-        return TraysAssessor.assess(typed.read(), MACHINE, product, NO_RATE, order, false);
+        return TraysAssessor.assess(
+                typed.read(), MACHINE, product, NO_RATE, TestResults.now(typed, MACHINE, product), order, false);
     }
 
     private static Assessed<TraysResult> assess(TypedSetup typed) {
@@ -122,7 +123,13 @@ class TraysAssessorTest {
     @Test
     void theMachineCheckComesFirst() {
         List<Finding> findings = TraysAssessor.assess(
-                        ground().read(), MACHINE, TypedSetup.product(0.75, 46.0), NO_RATE, IN_ORDER, true)
+                        ground().read(),
+                        MACHINE,
+                        TypedSetup.product(0.75, 46.0),
+                        NO_RATE,
+                        TestResults.now(ground(), MACHINE, TypedSetup.product(0.75, 46.0)),
+                        IN_ORDER,
+                        true)
                 .findings();
         assertThat(lines(findings))
                 .containsExactly(
@@ -137,7 +144,8 @@ class TraysAssessorTest {
         typed = caught(typed, 0, "10", "11", "10", "9", "10").type(TrayPaths.TEST_RUNS, TrayPaths.TESTS.item(0), "2");
         ProductResult product = TypedSetup.product(0.75, 46.0);
         RateResult rate = RateAssessor.assess(typed.read(), MACHINE, product).present();
-        Assessed<TraysResult> assessed = TraysAssessor.assess(typed.read(), MACHINE, product, rate, IN_ORDER, false);
+        Assessed<TraysResult> assessed = TraysAssessor.assess(
+                typed.read(), MACHINE, product, rate, TestResults.now(typed, MACHINE, product), IN_ORDER, false);
         assertThat(assessed.present().plan().catchPerRunG()).isEqualTo(5, within(1e-9));
         assertThat(assessed.present().plan().runsNeeded()).isEqualTo(3);
         assertThat(lines(assessed.findings())).contains("NOTE TRAYS trays.fewRuns at /trays/tests/0/runs 2~0 3~0");

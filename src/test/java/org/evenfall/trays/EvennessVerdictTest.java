@@ -3,42 +3,48 @@ package org.evenfall.trays;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import org.evenfall.quantity.Interval;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
+/** The verdict follows from the chance of at most 15 %, and from a median above 20 %. */
 class EvennessVerdictTest {
 
     @ParameterizedTest
     @CsvSource({
-        "0, GOOD",
-        "9.99, GOOD",
-        "10, GOOD",
-        "10.01, ACCEPTABLE",
-        "14.99, ACCEPTABLE",
-        "15, ACCEPTABLE",
-        "15.01, ADJUST",
-        "19.99, ADJUST",
-        "20, ADJUST",
-        "20.01, DO_NOT_SPREAD",
-        "500, DO_NOT_SPREAD"
+        "8, 1, EVEN",
+        "12, 0.9, EVEN",
+        "12, 0.8999, PROBABLY_EVEN",
+        "14, 0.5, PROBABLY_EVEN",
+        "15.1, 0.4999, NOT_EVEN_ENOUGH",
+        "20, 0, NOT_EVEN_ENOUGH",
+        "20.001, 0, DO_NOT_SPREAD",
+        "20.001, 0.95, DO_NOT_SPREAD",
+        "0, 1, EVEN"
     })
-    void aCvAtItsLimitStillHasTheVerdict(double cvPercent, EvennessVerdict verdict) {
-        assertThat(EvennessVerdict.of(cvPercent)).isEqualTo(verdict);
+    void theVerdict(double medianPercent, double chance, EvennessVerdict verdict) {
+        assertThat(EvennessVerdict.of(medianPercent, chance)).isEqualTo(verdict);
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {-0.01, Double.NaN})
-    void whatIsNoCvHasNoVerdict(double cvPercent) {
-        assertThatThrownBy(() -> EvennessVerdict.of(cvPercent)).isInstanceOf(IllegalArgumentException.class);
+    @CsvSource({"10, 0.9, true", "10.001, 0.95, false", "9, 0.89, false", "3, 1, true"})
+    void goodIsOnlyAWord(double medianPercent, double chance, boolean good) {
+        assertThat(new FieldCv(medianPercent, new Interval(0, 40), chance).good())
+                .isEqualTo(good);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-0.1, 0.5", "NaN, 0.5", "10, -0.1", "10, 1.1", "10, NaN"})
+    void whatIsNoEstimateIsRefused(double medianPercent, double chance) {
+        assertThatThrownBy(() -> EvennessVerdict.of(medianPercent, chance))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
-    void theLimitsAreThoseOfTheSources() {
-        assertThat(EvennessVerdict.GOOD.limitPercent()).isEqualTo(10);
-        assertThat(EvennessVerdict.ACCEPTABLE.limitPercent()).isEqualTo(15);
-        assertThat(EvennessVerdict.ADJUST.limitPercent()).isEqualTo(20);
-        assertThat(EvennessVerdict.DO_NOT_SPREAD.limitPercent()).isInfinite();
+    void theLimitsArePublished() {
+        assertThat(CvLimits.GOOD_PERCENT).isEqualTo(10);
+        assertThat(CvLimits.FIELD_PERCENT).isEqualTo(15);
+        assertThat(CvLimits.STRIPES_PERCENT).isEqualTo(20);
     }
 }

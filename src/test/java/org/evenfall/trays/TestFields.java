@@ -54,6 +54,12 @@ final class TestFields {
                 new TrayCatches(places(7), grams, WIDTH_M, DrivingPattern.BACK_AND_FORTH, 0.25, 1, granuleG, 0));
     }
 
+    /** A field CV of this median, surely even up to 10 %, probably up to 15 %. */
+    static FieldCv field(double medianPercent) {
+        double chance = medianPercent <= CvLimits.GOOD_PERCENT ? 0.95 : medianPercent <= CvLimits.FIELD_PERCENT ? 0.7 : 0.3;
+        return new FieldCv(medianPercent, new Interval(medianPercent / 2, 2 * medianPercent), chance);
+    }
+
     /** A result with stated figures, whatever trays it would take; shapes have a standard error of 1 %. */
     static Uniformity stated(double cvPercent, double noisePercent, double side, double centre, double quarter) {
         return new Uniformity(
@@ -63,6 +69,7 @@ final class TestFields {
                         noisePercent,
                         new Interval(cvPercent / 2, 2 * cvPercent),
                         new LimitProbabilities(0.25, 0.5, 0.75)),
+                field(cvPercent),
                 new RegionContrasts(
                         new Contrast(-1.5 * side, 1), new Contrast(1.5 * centre, 1), new Contrast(-1.5 * quarter, 1)),
                 new ShapeFit(

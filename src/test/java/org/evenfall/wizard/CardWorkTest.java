@@ -129,7 +129,7 @@ class CardWorkTest {
 
     @Test
     void aCardIsWrittenAndVerified() throws Exception {
-        Path file = work.freeName(setup);
+        Path file = work.freeName(setup, false);
         assertThat(file.getParent()).isEqualTo(work.folder());
         Object code = after(() -> work.write(setup, assessment, file, this::answer));
         assertThat(work.known()).containsKey((String) code);

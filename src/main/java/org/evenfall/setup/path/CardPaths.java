@@ -23,7 +23,7 @@ public final class CardPaths {
     /** Who measured. */
     public static final Text<CardEntries> MEASURED_BY = CARD.text(
                     "measuredBy", "card.measuredByAsk", CardEntries::measuredBy, CardEntries::withMeasuredBy)
-            .needed("missing.measuredBy");
+            .asked("missing.measuredBy");
 
     /** Who signs. */
     public static final Text<CardEntries> SIGNED_BY = CARD.text(

@@ -38,6 +38,11 @@ public final class Choice<R, E extends Enum<E>> extends Entry<R, E> {
         return new Choice<>(part(), component(), answers, Need.always(missingKey));
     }
 
+    /** The same entry, asked for but not needed for the card; the note while nothing is chosen has this key. */
+    public Choice<R, E> asked(String openKey) {
+        return new Choice<>(part(), component(), answers, Need.asked(openKey));
+    }
+
     /** The same entry, needed for the card under a condition that the assessment of its step knows. */
     public Choice<R, E> neededByAssessment() {
         return new Choice<>(part(), component(), answers, Need.BY_ASSESSMENT);

@@ -48,6 +48,10 @@ public abstract sealed class Entry<R, T> permits Quantity, QuantityList, Quantit
         static Need always(String missingKey) {
             return new Need(true, missingKey);
         }
+
+        static Need asked(String openKey) {
+            return new Need(false, openKey);
+        }
     }
 
     /** The record it belongs to. */

@@ -20,7 +20,7 @@ public final class MachinePaths {
     /** The owner's name for it. */
     public static final Text<MachineEntries> NAME = MACHINE.text(
                     "name", "start.machineName", MachineEntries::name, MachineEntries::withName)
-            .needed("missing.machine");
+            .asked("missing.machine");
 
     /** Working widths its handbook names, m or ft. */
     public static final QuantityList<MachineEntries> WORKING_WIDTHS = MACHINE.quantities(

@@ -30,7 +30,7 @@ public final class ProductPaths {
     /** Treated with a urease inhibitor. */
     public static final Choice<ProductEntries, YesNo> TREATED = PRODUCT.choice(
                     "treated", "product.treated", YesNo.class, ProductEntries::treated, ProductEntries::withTreated)
-            .needed("missing.treated");
+            .asked("missing.treated");
 
     /** Which. */
     public static final Text<ProductEntries> INHIBITOR =
@@ -41,8 +41,9 @@ public final class ProductPaths {
             PRODUCT.date("useBy", "product.useBy", ProductEntries::useBy, ProductEntries::withUseBy);
 
     /** Delivery or batch number. */
-    public static final Text<ProductEntries> DELIVERY =
-            PRODUCT.text("delivery", "product.delivery", ProductEntries::delivery, ProductEntries::withDelivery);
+    public static final Text<ProductEntries> DELIVERY = PRODUCT.text(
+                    "delivery", "product.delivery", ProductEntries::delivery, ProductEntries::withDelivery)
+            .needed("missing.delivery");
 
     /** How it runs. */
     public static final Choice<ProductEntries, Condition> CONDITION = PRODUCT.choice(
@@ -51,7 +52,7 @@ public final class ProductPaths {
                     Condition.class,
                     ProductEntries::condition,
                     ProductEntries::withCondition)
-            .needed("missing.condition");
+            .asked("missing.condition");
 
     /** A blend of different granules. */
     public static final Choice<ProductEntries, YesNo> BLEND =
@@ -64,7 +65,7 @@ public final class ProductPaths {
                     YesNo.class,
                     ProductEntries::nitrateBefore,
                     ProductEntries::withNitrateBefore)
-            .needed("missing.nitrateBefore");
+            .asked("missing.nitrateBefore");
 
     /** Hopper, discs, trays and tubes emptied, clean and dry. */
     public static final Choice<ProductEntries, YesNo> CLEAN_AND_DRY = PRODUCT.choice(

@@ -14,7 +14,7 @@ public final class StartPaths {
     /** Farm, as it is printed on the card. */
     public static final Text<StartEntries> FARM = START.text(
                     "farm", "start.farm", StartEntries::farm, StartEntries::withFarm)
-            .needed("missing.farm");
+            .asked("missing.farm");
 
     /** Field or block, may be empty. */
     public static final Text<StartEntries> FIELD =
@@ -23,7 +23,7 @@ public final class StartPaths {
     /** Crop. */
     public static final Text<StartEntries> CROP = START.text(
                     "crop", "start.crop", StartEntries::crop, StartEntries::withCrop)
-            .needed("missing.crop");
+            .asked("missing.crop");
 
     /** Season, for example 2027. */
     public static final Text<StartEntries> SEASON =

@@ -19,6 +19,11 @@ public final class Text<R> extends Entry<R, String> {
         return new Text<>(part(), component(), date, Need.always(missingKey));
     }
 
+    /** The same entry, asked for but not needed for the card; the note while nothing is typed has this key. */
+    public Text<R> asked(String openKey) {
+        return new Text<>(part(), component(), date, Need.asked(openKey));
+    }
+
     /** The same entry, needed for the card under a condition that the assessment of its step knows. */
     public Text<R> neededByAssessment() {
         return new Text<>(part(), component(), date, Need.BY_ASSESSMENT);

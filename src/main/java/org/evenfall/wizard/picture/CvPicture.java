@@ -8,20 +8,20 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.TrayTestResult;
 import org.evenfall.trays.Advice;
+import org.evenfall.trays.CvLimits;
 import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.ExpectedCv;
 import org.evenfall.trays.Uniformity;
 import org.jspecify.annotations.Nullable;
 
-/** CV of each test with its 90 % interval on one axis from 0 to 30 %, the bands at 10, 15 and 20 % named. */
+/** Field CV of each test with its 90 % interval on one axis from 0 to 30 %, the bands up to and above 15 and 20 % named. */
 public final class CvPicture extends Picture {
 
     private static final double END_PERCENT = 30;
     private static final double[] BOUNDS = {
         0,
-        EvennessVerdict.GOOD.limitPercent(),
-        EvennessVerdict.ACCEPTABLE.limitPercent(),
-        EvennessVerdict.ADJUST.limitPercent(),
+        CvLimits.FIELD_PERCENT,
+        CvLimits.STRIPES_PERCENT,
         END_PERCENT
     };
 
@@ -45,9 +45,9 @@ public final class CvPicture extends Picture {
         Uniformity last = tests.get(tests.size() - 1).evenness();
         return words.text(
                 "picture.cv.spoken",
-                Arg.number(last.cvPercent(), 0, Unit.PERCENT),
-                Arg.number(last.cv().lowPercent(), 0, Unit.NONE),
-                Arg.number(last.cv().highPercent(), 0, Unit.PERCENT),
+                Arg.number(last.field().medianPercent(), 0, Unit.PERCENT),
+                Arg.number(last.field().lowPercent(), 0, Unit.NONE),
+                Arg.number(last.field().highPercent(), 0, Unit.PERCENT),
                 Arg.word("choice.EvennessVerdict." + last.verdict()));
     }
 
@@ -104,9 +104,11 @@ public final class CvPicture extends Picture {
     private double bands(Brush brush, Scale across, double floor) {
         double em = brush.em();
         Palette palette = brush.palette();
-        Color[] colours = {palette.good(), palette.good(), palette.warn(), palette.stop()};
-        double[] strength = {0.24, 0.1, 0.13, 0.13};
-        EvennessVerdict[] verdicts = EvennessVerdict.values();
+        Color[] colours = {palette.good(), palette.warn(), palette.stop()};
+        double[] strength = {0.16, 0.13, 0.13};
+        EvennessVerdict[] verdicts = {
+            EvennessVerdict.EVEN, EvennessVerdict.NOT_EVEN_ENOUGH, EvennessVerdict.DO_NOT_SPREAD
+        };
         boolean narrow = across.length(5) < 5.6 * em;
         double top = narrow ? 2.9 * em : 1.6 * em;
         for (int i = 0; i < verdicts.length; i++) {
@@ -138,9 +140,9 @@ public final class CvPicture extends Picture {
                 brush,
                 across,
                 y + 0.7 * row,
-                evenness.cvPercent(),
-                evenness.cv().lowPercent(),
-                evenness.cv().highPercent(),
+                evenness.field().medianPercent(),
+                evenness.field().lowPercent(),
+                evenness.field().highPercent(),
                 last ? brush.palette().ink() : brush.palette().soft(),
                 false);
         label(
@@ -150,10 +152,10 @@ public final class CvPicture extends Picture {
                 words.text(
                         "picture.cv.test",
                         Arg.count(test.index() + 1L),
-                        Arg.number(evenness.cvPercent(), 0, Unit.PERCENT),
-                        Arg.number(evenness.cv().lowPercent(), 0, Unit.NONE),
-                        Arg.number(evenness.cv().highPercent(), 0, Unit.PERCENT)),
-                evenness.cvPercent());
+                        Arg.number(evenness.field().medianPercent(), 0, Unit.PERCENT),
+                        Arg.number(evenness.field().lowPercent(), 0, Unit.NONE),
+                        Arg.number(evenness.field().highPercent(), 0, Unit.PERCENT)),
+                evenness.field().medianPercent());
     }
 
     private void label(Brush brush, Scale across, double y, String text, double at) {

@@ -27,6 +27,7 @@ import org.evenfall.reference.RankedProduct;
 import org.evenfall.reference.Verdict;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
+import org.evenfall.setup.TestResults;
 import org.evenfall.setup.TrayTestResult;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.SetupJson;
@@ -323,15 +324,13 @@ final class Samples {
                 IntStream.range(0, grams.length).mapToObj(i -> grams[i]).toList();
         List<Double> positions = TrayLayouts.of(width, grams.length, 0.25, DrivingPattern.BACK_AND_FORTH)
                 .positionsM();
-        return new TrayTestResult(
+        return TestResults.proving(
                 index,
                 "2027-03-18",
+                width,
                 UniformityCalculator.of(
                         new TrayCatches(positions, catches, width, DrivingPattern.BACK_AND_FORTH, 0.25, 2, 0.02, 0.1)),
-                new org.evenfall.setup.ReadSettings(java.util.Map.of(), null, null, null),
-                null,
-                null,
-                null);
+                new org.evenfall.setup.ReadSettings(java.util.Map.of(), null, null, null));
     }
 
     static Map<String, Variant> comparisons(Sentences words) {
