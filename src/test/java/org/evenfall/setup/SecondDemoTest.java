@@ -73,7 +73,6 @@ class SecondDemoTest {
         assertThat(findings(json, "WARN"))
                 .containsExactlyInAnyOrder(
                         "yard.overridden /yard/checks",
-                        "entry.unusual /trays/trayCount",
                         "trays.swapped /trays/tests/0/catches/6");
         assertThat(json.at("/card/cardAllowed").booleanValue()).isTrue();
         assertThat(json.at("/card/missing")).isEmpty();
