@@ -86,8 +86,7 @@ final class TrayTestForm {
     private Node catchesAndPositions(int index, EntryPath<TrayTestEntry> place) {
         int trays = fields(index, place);
         return new VBox(
-                CatchLine.named(
-                                form, TrayPaths.TEST_CATCHES, place, trays, tray -> position(index, tray, trays))
+                CatchLine.named(form, TrayPaths.TEST_CATCHES, place, trays, tray -> position(index, tray, trays))
                         .node(),
                 moved(index, place, trays));
     }
@@ -118,8 +117,7 @@ final class TrayTestForm {
     /** True positions, to be changed where trays had to be moved; for a test without any hidden until asked for. */
     private Node moved(int index, EntryPath<TrayTestEntry> place, int trays) {
         EntryPath<List<EnteredQuantity>> list = TrayPaths.TEST_POSITIONS.at(place);
-        Node line = CatchLine.named(
-                        form, TrayPaths.TEST_POSITIONS, place, trays, tray -> Integer.toString(tray + 1))
+        Node line = CatchLine.named(form, TrayPaths.TEST_POSITIONS, place, trays, tray -> Integer.toString(tray + 1))
                 .node();
         return new VBox(
                 VisibleWhen.when(
@@ -139,8 +137,7 @@ final class TrayTestForm {
                 && positions.size() != planned().size();
     }
 
-    private Button fill(
-            String key, int index, EntryPath<List<EnteredQuantity>> list, Supplier<List<Double>> placesM) {
+    private Button fill(String key, int index, EntryPath<List<EnteredQuantity>> list, Supplier<List<Double>> placesM) {
         Button button = new Button(form.words().text(key));
         button.setId(key + "." + index);
         button.getStyleClass().add("quiet");

@@ -137,10 +137,7 @@ class TraysAssessorTest {
         typed = caught(typed, 1, "10", "11", "10", "9", "10");
         typed = typed.type(TrayPaths.TEST_POSITIONS, TrayPaths.TESTS.item(2), "-14", "-6", "1", "6", "14");
         assertThat(assess(typed).present().placesM())
-                .containsExactly(
-                        List.of(),
-                        List.of(-14.0, -7.0, 0.0, 7.0, 14.0),
-                        List.of(-14.0, -6.0, 1.0, 6.0, 14.0));
+                .containsExactly(List.of(), List.of(-14.0, -7.0, 0.0, 7.0, 14.0), List.of(-14.0, -6.0, 1.0, 6.0, 14.0));
     }
 
     @Test

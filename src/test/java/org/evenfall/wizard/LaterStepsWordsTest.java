@@ -73,9 +73,9 @@ class LaterStepsWordsTest {
         RegionContrasts none = new RegionContrasts(flat, flat, flat);
         assertThat(ContrastFigures.of(WORDS, none)).isEmpty();
         assertThat(ContrastFigures.none(WORDS, none))
-                .isEqualTo("No difference between parts of the width is larger than the noise of counting and reading.");
-        RegionContrasts all =
-                new RegionContrasts(new Contrast(-4.1, 2), new Contrast(12, 2), new Contrast(-7.6, 2));
+                .isEqualTo(
+                        "No difference between parts of the width is clearly larger than the noise of counting and reading.");
+        RegionContrasts all = new RegionContrasts(new Contrast(-4.1, 2), new Contrast(12, 2), new Contrast(-7.6, 2));
         assertThat(ContrastFigures.of(WORDS, all))
                 .containsExactly(
                         new FigureRow.Figure("Left and right", "right 4\u00a0% more"),

@@ -73,8 +73,8 @@ class TraysStepTest {
     /** A test without positions is named by even places, a new one by its own; what is typed there is followed. */
     @Test
     void theCatchesAreNamedByThePlacesOfTheirTest(FxRobot robot) {
-        robot.interact(() -> window.model()
-                .change(setup -> setup.withTrays(setup.trays().withTrayCount(EnteredQuantity.EMPTY))));
+        robot.interact(() ->
+                window.model().change(setup -> setup.withTrays(setup.trays().withTrayCount(EnteredQuantity.EMPTY))));
         assertThat(names("/trays/tests/1/catches"))
                 .containsExactly("-14 m", "-9.3 m", "-4.7 m", "0 m", "4.7 m", "9.3 m", "14 m");
         typing.press("trays.newTest");
