@@ -25,7 +25,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "plan",
         mixinStandardHelpOptions = true,
-        description = "Where the trays are placed and how often to drive: from a setup, or from width, rate, product, tray.")
+        description =
+                "Where the trays are placed and how often to drive: from a setup, or from width, rate, product, tray.")
 final class TraysPlanCommand implements Callable<Integer> {
 
     private final CommandContext context;
@@ -119,7 +120,10 @@ final class TraysPlanCommand implements Callable<Integer> {
     }
 
     /** Where the trays are; catches, runs and what they add to the strip, null without a rate. */
-    private record Plan(TrayLayout layout, @Nullable CatchPlan runs, @Nullable StripLoad strip) {}
+    private record Plan(
+            TrayLayout layout,
+            @Nullable CatchPlan runs,
+            @Nullable StripLoad strip) {}
 
     @Override
     public Integer call() throws Exception {

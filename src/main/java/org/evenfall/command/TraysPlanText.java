@@ -17,8 +17,7 @@ final class TraysPlanText {
     private TraysPlanText() {}
 
     /** Lines for the trays, the passes, what is to know before, and, where there is a plan, the runs. */
-    static String of(
-            TrayLayout layout, @Nullable CatchPlan plan, @Nullable StripLoad strip, Sentences words) {
+    static String of(TrayLayout layout, @Nullable CatchPlan plan, @Nullable StripLoad strip, Sentences words) {
         List<String> lines = new ArrayList<>();
         for (int i = 0; i < layout.positionsM().size(); i++) {
             double moved = layout.movedM().get(i);

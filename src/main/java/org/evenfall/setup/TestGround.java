@@ -23,7 +23,8 @@ import org.jspecify.annotations.Nullable;
  * @param marks where the wheels run
  * @param driving how the passes follow each other; back and forth while it is not answered
  */
-record TestGround(double areaM2, double acrossM, @Nullable Integer typedTrays, WheelMarks marks, DrivingPattern driving) {
+record TestGround(
+        double areaM2, double acrossM, @Nullable Integer typedTrays, WheelMarks marks, DrivingPattern driving) {
 
     /** Common practice: side of a tray where none is typed, m. */
     private static final double USUAL_SIDE_M = 0.5;

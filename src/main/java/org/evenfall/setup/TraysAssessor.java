@@ -86,7 +86,6 @@ final class TraysAssessor {
                 : CatchPlans.of(
                         rate.plan().amounts().productKgPerHa(), ground.areaM2(), noise.granuleG(), noise.stepG());
         StripLoad strip = plan == null ? null : strip(rate.plan().amounts(), plan, widthM);
-        findings.addAll(TrayPlanFindings.of(layout, plan, strip));
         Tramlines tramlines = now.conditions().tramlines();
         TrayTestAssessor assessor = new TrayTestAssessor(read, product, ground, tramlines, plan, noise, findings);
         List<TrayTestResult> all = new DrivenTests(read, machine, weather.present(), assessor, findings)
@@ -101,6 +100,8 @@ final class TraysAssessor {
         findings.addAll(comparisons.findings());
         Assessed<SinglePassTest> singlePass = SinglePassAssessor.assess(read, product, widthM, ground);
         findings.addAll(singlePass.findings());
+        // after the results of the tests, which are read first
+        findings.addAll(TrayPlanFindings.of(layout, plan, strip));
         return new TraysResult(
                 layout,
                 plan,

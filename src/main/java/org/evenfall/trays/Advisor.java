@@ -115,7 +115,8 @@ public final class Advisor {
 
     private Advice oneSided(List<AdviceReason> reasons) {
         reasons.add(AdviceReason.of(
-                AdviceReason.Kind.ONE_SIDE, pool.evenness().contrasts().leftRight().percent()));
+                AdviceReason.Kind.ONE_SIDE,
+                pool.evenness().contrasts().leftRight().percent()));
         if (!input.machineOrder().level()) {
             reasons.add(AdviceReason.of(AdviceReason.Kind.LEVEL_FIRST));
             return Advice.withoutMove(AdviceKind.LEVEL_HEIGHT_TYRES, reasons);

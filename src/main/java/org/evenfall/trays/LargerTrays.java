@@ -17,8 +17,8 @@ public record LargerTrays(int runs, double areaM2, double sideM, int traysTogeth
     private static final double ROUNDING = 1e-9;
 
     static LargerTrays of(int runs, double areaM2, double trayAreaM2) {
-        return new LargerTrays(runs, areaM2, roundedUp(CM_PER_M * Math.sqrt(areaM2)) / CM_PER_M, (int)
-                roundedUp(areaM2 / trayAreaM2));
+        return new LargerTrays(
+                runs, areaM2, roundedUp(CM_PER_M * Math.sqrt(areaM2)) / CM_PER_M, (int) roundedUp(areaM2 / trayAreaM2));
     }
 
     private static double roundedUp(double value) {

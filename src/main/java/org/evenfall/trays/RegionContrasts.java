@@ -65,9 +65,7 @@ public record RegionContrasts(Contrast leftRight, Contrast centreOverlap, Contra
 
         /** 1/n for each of the n trays in a part; where there is none, the mean of all trays takes its place. */
         private List<Double> weights(DoublePredicate part) {
-            long inPart = positionsM.stream()
-                    .filter(x -> part.test(x))
-                    .count();
+            long inPart = positionsM.stream().filter(x -> part.test(x)).count();
             List<Double> weights = new ArrayList<>();
             for (double x : positionsM) {
                 weights.add(inPart == 0 ? 1.0 / positionsM.size() : part.test(x) ? 1.0 / inPart : 0);

@@ -12,8 +12,7 @@ public record SpreadShape(ShapeKind kind, double amplitudePercent, double noiseP
 
     /** A shape with its significance. */
     static SpreadShape of(ShapeKind kind, double amplitudePercent, double noisePercent) {
-        return new SpreadShape(
-                kind, amplitudePercent, noisePercent, Significance.of(amplitudePercent, noisePercent));
+        return new SpreadShape(kind, amplitudePercent, noisePercent, Significance.of(amplitudePercent, noisePercent));
     }
 
     /** Size without sign where it is significant, %; else 0. */

@@ -2,6 +2,7 @@ package org.evenfall.wizard;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -50,8 +51,7 @@ final class TrayTestForm {
     }
 
     private int count() {
-        TrayLayout layout = form.model().assessment().trays().layout();
-        return layout == null ? TrayLayouts.USUAL_TRAYS : layout.positionsM().size();
+        return planned().isEmpty() ? TrayLayouts.USUAL_TRAYS : planned().size();
     }
 
     private Node test(int index) {
@@ -69,8 +69,7 @@ final class TrayTestForm {
                         form.quantity(TrayPaths.TEST_OPENING_RIGHT, place)),
                 settings,
                 conditions(place),
-                catches(index, place),
-                moved(index, place),
+                trays(index, place),
                 form.findings(place.pointer()),
                 form.text(TrayPaths.TEST_REMARK, place),
                 remove(index));
@@ -94,10 +93,21 @@ final class TrayTestForm {
                 form.text(TestConditionPaths.STRIP, at));
     }
 
-    private Node catches(int index, EntryPath<TrayTestEntry> place) {
-        int trays = trays(index, place);
-        return CatchLine.named(form, TrayPaths.TEST_CATCHES, place, trays, tray -> position(index, tray, trays))
-                .node();
+    /** Catches and true positions, made anew when the test gets positions or other ones. */
+    private Node trays(int index, EntryPath<TrayTestEntry> place) {
+        return new RepeatedPart(
+                form,
+                () -> 1,
+                () -> place.get(form.model().setup()).positions().size(),
+                (part, only) -> new TrayTestForm(part).catchesAndPositions(index, place));
+    }
+
+    private Node catchesAndPositions(int index, EntryPath<TrayTestEntry> place) {
+        int trays = fields(index, place);
+        return new VBox(
+                CatchLine.named(form, TrayPaths.TEST_CATCHES, place, trays, tray -> position(index, tray, trays))
+                        .node(),
+                moved(index, place, trays));
     }
 
     /** Where the trays of a test are, m; empty while it is not known. */
@@ -106,7 +116,7 @@ final class TrayTestForm {
         return index < all.size() ? all.get(index) : List.of();
     }
 
-    private int trays(int index, EntryPath<TrayTestEntry> place) {
+    private int fields(int index, EntryPath<TrayTestEntry> place) {
         int known = places(index).size();
         int caught = place.get(form.model().setup()).catches().size();
         return Math.max(known == 0 ? count() : known, caught);
@@ -124,29 +134,44 @@ final class TrayTestForm {
     }
 
     /** True positions, to be changed where trays had to be moved; for a test without any hidden until asked for. */
-    private Node moved(int index, EntryPath<TrayTestEntry> place) {
+    private Node moved(int index, EntryPath<TrayTestEntry> place, int trays) {
         EntryPath<List<EnteredQuantity>> list = TrayPaths.TEST_POSITIONS.at(place);
-        Node line = CatchLine.named(
-                        form,
-                        TrayPaths.TEST_POSITIONS,
-                        place,
-                        trays(index, place),
-                        tray -> Integer.toString(tray + 1))
+        Node line = CatchLine.named(form, TrayPaths.TEST_POSITIONS, place, trays, tray -> Integer.toString(tray + 1))
                 .node();
-        Button ask = new Button(form.words().text("trays.moved"));
-        ask.setId("trays.moved." + index);
-        ask.getStyleClass().add("quiet");
-        ask.setOnAction(event -> form.model().change(setup -> list.set(setup, knownPositions(index))));
         return new VBox(
-                VisibleWhen.when(form, () -> list.get(form.model().setup()).isEmpty(), ask),
-                VisibleWhen.when(form, () -> !list.get(form.model().setup()).isEmpty(), line));
+                VisibleWhen.when(
+                        form,
+                        () -> list.get(form.model().setup()).isEmpty(),
+                        fill("trays.moved", index, list, () -> known(index))),
+                VisibleWhen.when(form, () -> !list.get(form.model().setup()).isEmpty(), line),
+                VisibleWhen.when(
+                        form,
+                        () -> isOfAnotherNumber(list.get(form.model().setup())),
+                        fill("trays.asPlanned", index, list, this::planned)));
     }
 
-    /** The positions of a test, else of the layout, as typed text, to be changed where a tray was moved. */
-    private List<EnteredQuantity> knownPositions(int index) {
+    private boolean isOfAnotherNumber(List<EnteredQuantity> positions) {
+        return !positions.isEmpty()
+                && !planned().isEmpty()
+                && positions.size() != planned().size();
+    }
+
+    private Button fill(String key, int index, EntryPath<List<EnteredQuantity>> list, Supplier<List<Double>> placesM) {
+        Button button = new Button(form.words().text(key));
+        button.setId(key + "." + index);
+        button.getStyleClass().add("quiet");
+        button.setOnAction(event -> form.model()
+                .change(setup -> list.set(setup, TrayTestDraft.positions(placesM.get(), form::numberText))));
+        return button;
+    }
+
+    private List<Double> known(int index) {
+        return places(index).isEmpty() ? planned() : places(index);
+    }
+
+    private List<Double> planned() {
         TrayLayout layout = form.model().assessment().trays().layout();
-        List<Double> places = places(index).isEmpty() && layout != null ? layout.positionsM() : places(index);
-        return TrayTestDraft.positions(places, form::numberText);
+        return layout == null ? List.of() : layout.positionsM();
     }
 
     private Node remove(int index) {

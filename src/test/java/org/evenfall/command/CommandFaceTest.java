@@ -328,6 +328,7 @@ class CommandFaceTest {
                 "trays plan|--width-m|4 to 60",
                 "trays plan --width-m 28 --rate-kg-ha 2|--rate-kg-ha: 2.0|5 to 1000",
                 "trays plan --width-m 28 --rate-kg-ha 150 --trays 4|--trays: 4.0|5 to 33",
+                "trays plan --width-m 28 --rate-kg-ha 150 --nitrogen-percent 61|--nitrogen-percent: 61.0|1 to 60",
                 "trays overlap none.csv --width 24 --driving round-and-round|none.csv|no such file",
                 "trays overlap line.csv --width 0 --driving round-and-round|--width: 0.0|0.01 to 1000",
                 "trays overlap line.csv --width 24 --driving sideways|sideways|back-and-forth",
@@ -396,9 +397,36 @@ class CommandFaceTest {
                 .isZero();
         assertThat(json().at("/plan/countingNoisePercent").doubleValue()).isCloseTo(8.7, within(0.05));
         assertThat(json().at("/layout/positionsM/0").doubleValue()).isEqualTo(-14);
+        assertThat(json().at("/layout/positionsM")).hasSize(9);
+        // three passes of 28 m over 100 m, so many times
+        assertThat(json().at("/strip/productUsedKg").doubleValue())
+                .isCloseTo(126 * json().at("/plan/runsNeeded").intValue(), within(1e-9));
+        assertThat(json().at("/strip/nitrogenPerRunKgPerHa").isNull()).isTrue();
         fresh();
         assertThat(run("trays", "plan", DEMO)).isZero();
-        assertThat(out.toString()).contains("Tray 7").contains("Pass 3").contains("Drive the three passes");
+        assertThat(out.toString())
+                .contains("Tray 7")
+                .contains("Pass 3")
+                .contains("Drive the three passes")
+                .contains("80\u00a0kg/ha of nitrogen to this strip");
+        fresh();
+        assertThat(run("trays plan --width-m 36 --rate-kg-ha 150 --nitrogen-percent 46".split(" ")))
+                .isZero();
+        assertThat(out.toString())
+                .contains("Tray 13")
+                .doesNotContain("apart")
+                .contains("adds 69\u00a0kg/ha of nitrogen")
+                .contains("3 runs make 207\u00a0kg/ha")
+                .contains("486\u00a0kg of product");
+        assertThat(out.toString().indexOf("One run is enough"))
+                .isPositive()
+                .isLessThan(out.toString().indexOf("Drive the three passes"));
+        fresh();
+        assertThat(run("trays plan --width-m 36 --rate-kg-ha 150 --trays 7".split(" ")))
+                .isZero();
+        assertThat(out.toString())
+                .contains("7 trays are up to 6.0\u00a0m apart")
+                .contains("adds 150\u00a0kg/ha of product");
     }
 
     @Test

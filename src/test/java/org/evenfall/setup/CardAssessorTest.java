@@ -85,7 +85,8 @@ class CardAssessorTest {
 
     private static final RateResult NO_RATE = new RateResult(null, null, List.of(), null);
 
-    private static final TraysResult NO_TEST = new TraysResult(null, null, null, List.of(), List.of(), List.of(), null, null, null);
+    private static final TraysResult NO_TEST =
+            new TraysResult(null, null, null, List.of(), List.of(), List.of(), null, null, null);
 
     private static MachineCheckResult check(Double ptoRpm) {
         return new MachineCheckResult(List.of(), List.of(), List.of(), List.of(), null, null, ptoRpm, null, false);

@@ -70,8 +70,7 @@ class TrayPlanFindingsTest {
     @Test
     void whatTheRunsAddToTheStrip() {
         assertThat(of(layout(24, 7), null, StripLoad.of(174, 80.0, 3, 24)))
-                .containsExactly(
-                        "NOTE TRAYS trays.stripNitrogen at /trays 80kg/ha~0 3~0 240kg/ha~0 375.84kg~0 100m~0");
+                .containsExactly("NOTE TRAYS trays.stripNitrogen at /trays 80kg/ha~0 3~0 240kg/ha~0 375.84kg~0 100m~0");
         assertThat(of(layout(24, 7), null, StripLoad.of(174, 80.0, 1, 24)))
                 .containsExactly(
                         "NOTE TRAYS trays.stripNitrogenOnce at /trays 80kg/ha~0 1~0 80kg/ha~0 125.28kg~0 100m~0");

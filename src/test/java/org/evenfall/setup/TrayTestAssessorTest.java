@@ -145,9 +145,7 @@ class TrayTestAssessorTest {
                 new TrayNoise(0.04, 0),
                 findings);
         List<Double> even = TrayLayouts.asideFrom(
-                        WheelMarks.USUAL,
-                        TrayLayouts.even(widthM, trays, 0.25, DrivingPattern.BACK_AND_FORTH),
-                        0.5)
+                        WheelMarks.USUAL, TrayLayouts.even(widthM, trays, 0.25, DrivingPattern.BACK_AND_FORTH), 0.5)
                 .positionsM();
         assertThat(assessor.evenness(SECOND).positionsM()).isEqualTo(even);
         assertThat(assessor.places(SECOND)).isEqualTo(even);

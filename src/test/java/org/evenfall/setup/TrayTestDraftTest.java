@@ -92,8 +92,9 @@ class TrayTestDraftTest {
         assertThat(draft.settings()).isEqualTo(blank.match().settings());
         assertThat(draft.runs().text())
                 .isEqualTo(Integer.toString(assessment.trays().plan().runsNeeded()));
-        assertThat(draft.positions()).extracting(EnteredQuantity::text).containsExactly(
-                "-14.00", "-9.50", "-5.00", "-2.50", "0.00", "2.50", "5.00", "9.50", "14.00");
+        assertThat(draft.positions())
+                .extracting(EnteredQuantity::text)
+                .containsExactly("-14.00", "-9.50", "-5.00", "-2.50", "0.00", "2.50", "5.00", "9.50", "14.00");
         assertThat(draft.positions()).extracting(EnteredQuantity::unit).containsOnly(Unit.M);
     }
 
@@ -103,12 +104,16 @@ class TrayTestDraftTest {
         Setup setup = demo();
         assertThat(last(setup).positions()).isEmpty();
         Setup next = TrayTestDraft.added(setup, Assessor.assess(setup), POINT);
-        assertThat(last(next).positions()).extracting(EnteredQuantity::text).containsExactly(
-                "-14.00", "-9.33", "-4.67", "0.00", "4.67", "9.33", "14.00");
-        Setup repeated = next.withTrays(next.trays().withTests(List.of(
-                setup.trays().tests().get(0),
-                last(setup),
-                last(next).withCatches(last(setup).catches()).withSettings(last(setup).settings()))));
+        assertThat(last(next).positions())
+                .extracting(EnteredQuantity::text)
+                .containsExactly("-14.00", "-9.33", "-4.67", "0.00", "4.67", "9.33", "14.00");
+        Setup repeated = next.withTrays(next.trays()
+                .withTests(List.of(
+                        setup.trays().tests().get(0),
+                        last(setup),
+                        last(next)
+                                .withCatches(last(setup).catches())
+                                .withSettings(last(setup).settings()))));
         TraysResult trays = Assessor.assess(repeated).trays();
         assertThat(trays.comparisons().get(1).change().scatterPercent()).isEqualTo(0);
         assertThat(trays.placesM()).hasSize(3);

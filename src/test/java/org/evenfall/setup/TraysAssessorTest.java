@@ -121,6 +121,27 @@ class TraysAssessorTest {
     }
 
     @Test
+    void atWidthMoreTraysAreProposedAndSevenStayAllowed() {
+        TypedSetup wide = TypedSetup.blank().type(StartPaths.TRAMLINE_WIDTH, "32 m");
+        assertThat(assess(wide).present().layout().positionsM()).hasSize(11);
+        assertThat(lines(assess(wide).findings())).noneMatch(line -> line.contains("sevenAtWidth"));
+        TypedSetup seven = wide.type(TrayPaths.TRAY_COUNT, "7");
+        assertThat(assess(seven).present().layout().positionsM()).hasSize(7);
+        assertThat(lines(assess(seven).findings()))
+                .contains("NOTE TRAYS trays.sevenAtWidth at /trays/trayCount 7~0 5.3333m~1 11~0"
+                        + " from source.trayPlaces");
+    }
+
+    @Test
+    void thePlacesOfEachTestAreKept() {
+        TypedSetup typed = TypedSetup.blank().type(StartPaths.TRAMLINE_WIDTH, "28 m");
+        typed = caught(typed, 1, "10", "11", "10", "9", "10");
+        typed = typed.type(TrayPaths.TEST_POSITIONS, TrayPaths.TESTS.item(2), "-14", "-6", "1", "6", "14");
+        assertThat(assess(typed).present().placesM())
+                .containsExactly(List.of(), List.of(-14.0, -7.0, 0.0, 7.0, 14.0), List.of(-14.0, -6.0, 1.0, 6.0, 14.0));
+    }
+
+    @Test
     void theMachineCheckComesFirst() {
         List<Finding> findings = TraysAssessor.assess(
                         ground().read(),
@@ -148,6 +169,13 @@ class TraysAssessorTest {
                 typed.read(), MACHINE, product, rate, TestResults.now(typed, MACHINE, product), IN_ORDER, false);
         assertThat(assessed.present().plan().catchPerRunG()).isEqualTo(5, within(1e-9));
         assertThat(assessed.present().plan().runsNeeded()).isEqualTo(3);
+        // urea of 46 %: 92 kg/ha of nitrogen a run; three passes of 24 m over 100 m, three times, are 2.16 ha
+        assertThat(assessed.present().strip().nitrogenPerRunKgPerHa()).isEqualTo(92, within(1e-9));
+        assertThat(assessed.present().strip().nitrogenKgPerHa()).isEqualTo(276, within(1e-9));
+        assertThat(assessed.present().strip().productUsedKg()).isEqualTo(432, within(1e-9));
+        assertThat(lines(assessed.findings()))
+                .contains("NOTE TRAYS trays.stripNitrogen at /trays 92kg/ha~0 3~0 276kg/ha~0 432kg~0 100m~0")
+                .anyMatch(line -> line.startsWith("NOTE TRAYS trays.largerTrays at /trays "));
         assertThat(lines(assessed.findings())).contains("NOTE TRAYS trays.fewRuns at /trays/tests/0/runs 2~0 3~0");
     }
 

@@ -97,7 +97,16 @@ class TrayLayoutsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"24, 4, 0.25", "24, 34, 0.25", "0, 7, 0.25", "24, 7, 0", "NaN, 7, 0.25", "NaN, 9, 0.25", "24, 7, NaN", "28, 9, 0"})
+    @CsvSource({
+        "24, 4, 0.25",
+        "24, 34, 0.25",
+        "0, 7, 0.25",
+        "24, 7, 0",
+        "NaN, 7, 0.25",
+        "NaN, 9, 0.25",
+        "24, 7, NaN",
+        "28, 9, 0"
+    })
     void outOfRangeIsRefused(double width, int trays, double area) {
         assertThatThrownBy(() -> TrayLayouts.of(width, trays, area, DrivingPattern.BACK_AND_FORTH))
                 .isInstanceOf(IllegalArgumentException.class);

@@ -136,6 +136,7 @@ class LaterStepsTest {
     @Test
     void catchesAreTypedWithOneHandAndAnsweredAtOnce(FxRobot robot) {
         open(robot, Step.TRAYS, setup -> setup.withTrays(TrayEntries.EMPTY));
+        typing.type("/trays/trayCount", "7");
         typing.type("/trays/wind", "4,5");
         assertThat(typing.words()).anyMatch(word -> word.contains("too strong for a tray test"));
         typing.type("/trays/wind", "1.2");
@@ -154,6 +155,7 @@ class LaterStepsTest {
     @Test
     void catchesArePastedAcrossAndMovedTraysKeepTheirTruePlaces(FxRobot robot) {
         open(robot, Step.TRAYS, setup -> setup.withTrays(TrayEntries.EMPTY));
+        typing.type("/trays/trayCount", "7");
         typing.press("trays.newTest");
         robot.interact(() -> {
             ClipboardContent row = new ClipboardContent();
@@ -166,7 +168,6 @@ class LaterStepsTest {
         assertThat(window.model().setup().trays().tests().get(0).catches())
                 .extracting(EnteredQuantity::text)
                 .containsExactly("16.4", "17.8", "18.1", "18.6", "16.7", "17.1", "15.9");
-        typing.press("trays.moved.0");
         typing.type("/trays/tests/0/positions/3", "1.1");
         assertThat(window.model()
                         .assessment()
@@ -208,6 +209,7 @@ class LaterStepsTest {
     @Test
     void anotherWayOfReadingKeepsTheNumbersTyped(FxRobot robot) {
         open(robot, Step.TRAYS, setup -> setup.withTrays(TrayEntries.EMPTY));
+        typing.type("/trays/trayCount", "7");
         typing.press("trays.newTest");
         typing.typeOn("/trays/tests/0/catches/0", "16", "17", "18", "18", "16", "17", "15");
         assertThat(typing.there("/trays/tubeBore")).isFalse();

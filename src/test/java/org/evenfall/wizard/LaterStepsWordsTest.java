@@ -16,6 +16,8 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.SetupJson;
+import org.evenfall.trays.Contrast;
+import org.evenfall.trays.RegionContrasts;
 import org.evenfall.wizard.form.FigureRow;
 import org.junit.jupiter.api.Test;
 
@@ -62,6 +64,28 @@ class LaterStepsWordsTest {
         assertThat(RatePlanForm.money(WORDS, Assessor.assess(demo()).rate().plan()))
                 .extracting(FigureRow.Figure::name)
                 .contains("Would cost the same at", "Saved on the area");
+    }
+
+    /** Each difference only where it is above twice its noise. */
+    @Test
+    void differencesAreGivenOnlyBeyondTheirNoise() {
+        Contrast flat = new Contrast(3.9, 2);
+        RegionContrasts none = new RegionContrasts(flat, flat, flat);
+        assertThat(ContrastFigures.of(WORDS, none)).isEmpty();
+        assertThat(ContrastFigures.none(WORDS, none))
+                .isEqualTo(
+                        "No difference between parts of the width is clearly larger than the noise of counting and reading.");
+        RegionContrasts all = new RegionContrasts(new Contrast(-4.1, 2), new Contrast(12, 2), new Contrast(-7.6, 2));
+        assertThat(ContrastFigures.of(WORDS, all))
+                .containsExactly(
+                        new FigureRow.Figure("Left and right", "right 4\u00a0% more"),
+                        new FigureRow.Figure("Tramline and half-way", "tramline 12\u00a0% more"),
+                        new FigureRow.Figure("Quarter points", "8\u00a0% less"));
+        assertThat(ContrastFigures.none(WORDS, all)).isEmpty();
+        RegionContrasts quarter = new RegionContrasts(flat, flat, new Contrast(5, 2));
+        assertThat(ContrastFigures.of(WORDS, quarter))
+                .containsExactly(new FigureRow.Figure("Quarter points", "5\u00a0% more"));
+        assertThat(ContrastFigures.none(WORDS, quarter)).isEmpty();
     }
 
     @Test

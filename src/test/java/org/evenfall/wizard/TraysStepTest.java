@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.stage.Stage;
 import org.evenfall.finding.Step;
@@ -67,6 +68,45 @@ class TraysStepTest {
         typing.type("/trays/wheels/track", "1.8");
         assertThat(window.model().setup().trays().tests().get(0).positions().get(11))
                 .isEqualTo(moved);
+    }
+
+    /** A test without positions is named by even places, a new one by its own; what is typed there is followed. */
+    @Test
+    void theCatchesAreNamedByThePlacesOfTheirTest(FxRobot robot) {
+        robot.interact(() ->
+                window.model().change(setup -> setup.withTrays(setup.trays().withTrayCount(EnteredQuantity.EMPTY))));
+        assertThat(names("/trays/tests/1/catches"))
+                .containsExactly("-14 m", "-9.3 m", "-4.7 m", "0 m", "4.7 m", "9.3 m", "14 m");
+        typing.press("trays.newTest");
+        assertThat(names("/trays/tests/2/catches"))
+                .containsExactly("-14 m", "-9.5 m", "-5 m", "-2.5 m", "0 m", "2.5 m", "5 m", "9.5 m", "14 m");
+        typing.type("/trays/tests/2/positions/4", "0.6");
+        assertThat(names("/trays/tests/2/catches").get(4)).isEqualTo("0.6 m");
+        assertThat(typing.words()).anyMatch(word -> word.startsWith("Every run adds 80"));
+    }
+
+    @Test
+    void aNewTestTakesThePositionsOfAnotherNumberOfTrays(FxRobot robot) {
+        typing.press("trays.newTest");
+        assertThat(typing.there("trays.asPlanned.2")).isFalse();
+        typing.type("/trays/trayCount", "9");
+        assertThat(names("/trays/tests/2/catches")).hasSize(7);
+        typing.press("trays.asPlanned.2");
+        assertThat(names("/trays/tests/2/catches")).hasSize(9).contains("-2.5 m");
+        assertThat(window.model().setup().trays().tests().get(2).positions()).hasSize(9);
+        assertThat(typing.there("trays.asPlanned.2")).isFalse();
+        // a test without positions shows those it is assessed with
+        typing.type("/trays/trayCount", "7");
+        typing.press("trays.moved.1");
+        assertThat(window.model().setup().trays().tests().get(1).positions())
+                .extracting(EnteredQuantity::text)
+                .containsExactly("-14.00", "-9.33", "-4.67", "0.00", "4.67", "9.33", "14.00");
+    }
+
+    private List<String> names(String list) {
+        return typing.node(list).lookupAll(".column-header").stream()
+                .map(label -> ((Label) label).getText().replace('\u00a0', ' '))
+                .toList();
     }
 
     @Test

@@ -157,6 +157,7 @@ class WholeWalkTest {
         done(Step.RATE);
 
         next(robot);
+        type(robot, "/trays/trayCount", "7");
         type(robot, "/trays/wind", "1.2");
         press(robot, "trays.newTest");
         assertThat(window.model().setup().trays().tests().get(0).settings().levers())

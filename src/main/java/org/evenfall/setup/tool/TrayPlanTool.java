@@ -69,8 +69,9 @@ public final class TrayPlanTool {
      */
     public static StripLoad strip(
             double rateKgPerHa, @Nullable Double nitrogenPercent, CatchPlan runs, double tramlineWidthM) {
-        Double nitrogenKgPerHa =
-                nitrogenPercent == null ? null : Double.valueOf(Nutrients.nitrogenKgPerHa(rateKgPerHa, nitrogenPercent));
+        Double nitrogenKgPerHa = nitrogenPercent == null
+                ? null
+                : Double.valueOf(Nutrients.nitrogenKgPerHa(rateKgPerHa, nitrogenPercent));
         return StripLoad.of(rateKgPerHa, nitrogenKgPerHa, runs.runsNeeded(), tramlineWidthM);
     }
 

@@ -306,6 +306,7 @@ final class Samples {
         Map<String, Variant> all = new LinkedHashMap<>();
         all.put("28 m", plan(words, 28, 7, DrivingPattern.BACK_AND_FORTH, 28));
         all.put("round", plan(words, 36, 33, DrivingPattern.ROUND_AND_ROUND, 28));
+        all.put("closer", plan(words, 36, 13, DrivingPattern.BACK_AND_FORTH, 28));
         all.put("moved", plan(words, 10, 11, DrivingPattern.BACK_AND_FORTH, 28));
         all.put("narrow", plan(words, 9, 5, DrivingPattern.BACK_AND_FORTH, 17));
         all.put("wide", plan(words, 24, 7, DrivingPattern.BACK_AND_FORTH, 44));
