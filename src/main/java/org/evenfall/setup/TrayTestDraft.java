@@ -49,7 +49,10 @@ public final class TrayTestDraft {
                 .withSettings(settings(setup, before, assessment.trays().advice(), numbers)
                         .withUnknownKeys(UnknownKeys.NONE))
                 .withOpeningLeft(bucket == null ? EnteredQuantity.EMPTY : setting(bucket.openingLeft(), numbers))
-                .withOpeningRight(bucket == null ? EnteredQuantity.EMPTY : setting(bucket.openingRight(), numbers))
+                .withOpeningRight(
+                        bucket == null || assessment.machine().rateSetting().byFactor()
+                                ? EnteredQuantity.EMPTY
+                                : setting(bucket.openingRight(), numbers))
                 .withRuns(
                         plan == null
                                 ? EnteredQuantity.EMPTY

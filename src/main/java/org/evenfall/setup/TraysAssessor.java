@@ -116,7 +116,12 @@ final class TraysAssessor {
                         evenness,
                         settings.present(),
                         read.number(TrayPaths.TEST_OPENING_LEFT, at),
-                        read.number(TrayPaths.TEST_OPENING_RIGHT, at),
+                        // a factor is one number, typed once
+                        read.number(
+                                machine.rateSetting().byFactor()
+                                        ? TrayPaths.TEST_OPENING_LEFT
+                                        : TrayPaths.TEST_OPENING_RIGHT,
+                                at),
                         wind));
             }
         }
