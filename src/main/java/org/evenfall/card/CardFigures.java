@@ -7,9 +7,11 @@ import java.util.Map;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.machine.Lever;
+import org.evenfall.machine.RateSetting;
 import org.evenfall.machine.Side;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
+import org.evenfall.rate.BucketResult;
 import org.evenfall.rate.RatePlan;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.FinalSettings;
@@ -37,10 +39,7 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
             add(figures, "card.rate", words.number(plan.amounts().productKgPerHa(), 0, Unit.KG_PER_HA));
             add(figures, "card.rateN", words.number(plan.amounts().nitrogenKgPerHa(), 0, Unit.KG_PER_HA));
         }
-        if (settings.openingLeft() != null && settings.openingRight() != null) {
-            add(figures, "card.openingLeft", plain(settings.openingLeft()));
-            add(figures, "card.openingRight", plain(settings.openingRight()));
-        }
+        opening(figures, settings, plan);
         for (Map.Entry<String, String> lever : levers(settings).entrySet()) {
             figures.add(new CardContent.Figure(lever.getKey(), lever.getValue()));
         }
@@ -67,6 +66,38 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
         typed(figures, "card.switchOn", setup.trays().switchOn());
         typed(figures, "card.switchOff", setup.trays().switchOff());
         return figures;
+    }
+
+    /** The opening of both sides, or the factor once, with the rate and the bulk density that it holds for. */
+    private void opening(List<CardContent.Figure> figures, FinalSettings settings, @Nullable RatePlan plan) {
+        RateSetting setting = assessment.machine().rateSetting();
+        Double left = settings.openingLeft();
+        Double right = settings.openingRight();
+        if (setting.byFactor() && left != null) {
+            figures.add(new CardContent.Figure(factorLabel(plan), value(left, setting)));
+        } else if (left != null && right != null) {
+            add(figures, "card.openingLeft", value(left, setting));
+            add(figures, "card.openingRight", value(right, setting));
+        }
+    }
+
+    private String factorLabel(@Nullable RatePlan plan) {
+        BucketResult bucket = assessment.rate().lastBucket();
+        Double density = bucket == null ? null : bucket.bulkDensityKgPerL();
+        List<String> holdsFor = new ArrayList<>();
+        if (plan != null) {
+            holdsFor.add(words.number(plan.amounts().productKgPerHa(), 0, Unit.KG_PER_HA));
+        }
+        if (density != null) {
+            holdsFor.add(words.number(density, 2, Unit.KG_PER_L));
+        }
+        return holdsFor.isEmpty()
+                ? words.text("card.factor")
+                : words.text("card.factorFor", Arg.text(String.join(", ", holdsFor)));
+    }
+
+    private String value(double opening, RateSetting setting) {
+        return words.number(opening, setting.decimals(opening), Unit.NONE);
     }
 
     /** Label to setting of each lever that has one, in the order of the machine's levers. */

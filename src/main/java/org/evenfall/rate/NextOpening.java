@@ -31,10 +31,10 @@ record NextOpening(@Nullable Double opening, OpeningSource source) {
         TreeMap<Double, Double> measured = new TreeMap<>();
         Double lastOpening = null;
         for (BucketAssessment.Catch one : soFar) {
-            Double flow = BucketAssessment.meanFlow(left ? one.leftKg() : one.rightKg(), one.timeS());
-            if (flow != null) {
+            List<Double> kg = left ? one.leftKg() : one.rightKg();
+            if (!kg.isEmpty()) {
                 lastOpening = left ? one.openingLeft() : one.openingRight();
-                measured.put(lastOpening, flow);
+                measured.put(lastOpening, CaughtSides.flow(kg, one.timeS()));
             }
         }
         if (lastOpening == null) {

@@ -1,6 +1,6 @@
 package org.evenfall.rate;
 
-/** How the next opening was found. */
+/** How the next opening or factor was found. */
 public enum OpeningSource {
     /** Linear between two tests that enclose the wanted flow. */
     BETWEEN_MEASURED,
@@ -9,5 +9,7 @@ public enum OpeningSource {
     /** In proportion to the last test. */
     PROPORTIONAL,
     /** None: the scaled table does not reach the wanted flow. */
-    BEYOND_TABLE
+    BEYOND_TABLE,
+    /** A factor, from the weights caught and shown by the rule of the terminal's handbook. */
+    BY_FACTOR
 }

@@ -82,14 +82,17 @@ public final class Plans {
                 over(halfMinuteKg, in.bulkDensityKgPerL()));
     }
 
-    /** The longest offered time whose catch fits the bucket, s; the longest of all while bucket or density is not known. */
+    /**
+     * The longest offered time whose catch can be carried and, where bucket and density are known, fits the bucket, s; null
+     * when none does.
+     */
     private static @Nullable Double seconds(
             double outletKgPerMin, @Nullable Double densityKgPerL, @Nullable Double bucketL) {
-        if (densityKgPerL == null || bucketL == null) {
-            return BUCKET_SECONDS[0];
-        }
+        double most = densityKgPerL == null || bucketL == null
+                ? BucketWeight.HEAVIEST_KG
+                : Math.min(BucketWeight.HEAVIEST_KG, FULL_SHARE * bucketL * densityKgPerL);
         for (double seconds : BUCKET_SECONDS) {
-            if (outletKgPerMin * seconds / 60 / densityKgPerL <= FULL_SHARE * bucketL) {
+            if (outletKgPerMin * seconds / 60 <= most * (1 + ROUNDING)) {
                 return seconds;
             }
         }

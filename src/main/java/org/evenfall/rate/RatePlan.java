@@ -47,7 +47,7 @@ public record RatePlan(Amounts amounts, Logistics logistics, Flow flow, Bucket b
      * @param speedKmPerH forward speed, km/h
      * @param kgPerMin flow of all outlets, kg/min
      * @param outletKgPerMin flow of one outlet, kg/min
-     * @param firstOpening opening to start from, by the handbook's table scaled to this density
+     * @param firstOpening opening to start from, by the handbook's table scaled to this density; null with a factor
      */
     public record Flow(
             @Nullable Double speedKmPerH,
@@ -58,7 +58,7 @@ public record RatePlan(Amounts amounts, Logistics logistics, Flow flow, Bucket b
     /**
      * The bucket test of one outlet.
      *
-     * @param seconds longest offered time that fits the bucket, s; null when none fits
+     * @param seconds longest offered time whose catch fits the bucket and can be carried, s; null when none does
      * @param kg expected weight in that time, kg
      * @param toleranceKg weights within the tolerance of the rate, kg
      * @param litres its volume, L

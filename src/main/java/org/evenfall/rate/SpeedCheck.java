@@ -9,6 +9,11 @@ import org.jspecify.annotations.Nullable;
  * @param spreadPercent highest less lowest run, % of the mean
  * @param deviationPercent mean from the planned speed, %; null when none is planned
  * @param runs number of runs
+ * @param standardErrorKmPerH standard error of the mean, km/h
  */
 public record SpeedCheck(
-        double meanKmPerH, double spreadPercent, @Nullable Double deviationPercent, int runs) {}
+        double meanKmPerH,
+        double spreadPercent,
+        @Nullable Double deviationPercent,
+        int runs,
+        double standardErrorKmPerH) {}

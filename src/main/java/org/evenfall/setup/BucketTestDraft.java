@@ -2,6 +2,7 @@ package org.evenfall.setup;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.evenfall.machine.RateSetting;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.BucketResult;
@@ -14,12 +15,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The entries a new bucket test begins with: the opening advised after the last test, before any test the handbook's
- * opening; the time and the empty bucket of the last test, else the time in which the bucket is filled.
+ * opening, or the factor advised, once for both sides; the time and the empty bucket of the last test, else the time in which the bucket is filled.
  */
 public final class BucketTestDraft {
-
-    /** Nearer than this to a whole number, an opening is written without decimals: a scale is not read finer. */
-    private static final double WHOLE_WITHIN = 0.05;
 
     private BucketTestDraft() {}
 
@@ -37,9 +35,15 @@ public final class BucketTestDraft {
         RatePlan plan = assessment.rate().plan();
         Double first = plan == null ? null : plan.flow().firstOpening();
         Double seconds = plan == null ? null : plan.bucket().seconds();
+        RateSetting setting = assessment.machine().rateSetting();
+        Double left = last == null ? first : last.next().left();
+        Double right = last == null ? first : last.next().right();
         BucketEntry next = BucketEntry.EMPTY
-                .withOpeningLeft(opening(last == null ? first : last.next().left(), before.openingLeft(), numbers))
-                .withOpeningRight(opening(last == null ? first : last.next().right(), before.openingRight(), numbers))
+                .withOpeningLeft(opening(left, before.openingLeft(), setting, numbers))
+                .withOpeningRight(
+                        setting.byFactor()
+                                ? EnteredQuantity.EMPTY
+                                : opening(right, before.openingRight(), setting, numbers))
                 .withTime(
                         !before.time().isBlank() || seconds == null
                                 ? before.time()
@@ -60,12 +64,11 @@ public final class BucketTestDraft {
         return SettingsEntries.EMPTY.withLevers(settings.levers()).withPtoSpeed(settings.ptoSpeed());
     }
 
-    /** As it can be set on a scale: one decimal at most. */
-    private static EnteredQuantity opening(@Nullable Double advised, EnteredQuantity before, NumberWriter numbers) {
-        if (advised == null) {
-            return before;
-        }
-        boolean whole = Math.abs(advised - Math.rint(advised)) < WHOLE_WITHIN;
-        return new EnteredQuantity(numbers.write(advised, whole ? 0 : 1), Unit.NONE);
+    /** As it can be set: an opening with one decimal at most, a factor with three. */
+    private static EnteredQuantity opening(
+            @Nullable Double advised, EnteredQuantity before, RateSetting setting, NumberWriter numbers) {
+        return advised == null
+                ? before
+                : new EnteredQuantity(numbers.write(advised, setting.decimals(advised)), Unit.NONE);
     }
 }

@@ -9,8 +9,11 @@ import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.BucketAssessment;
 import org.evenfall.rate.BucketResult;
+import org.evenfall.rate.BucketWeight;
+import org.evenfall.rate.Timing;
 import org.evenfall.setup.entry.BucketEntry;
 import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.setup.path.QuantityList;
 import org.evenfall.setup.path.RatePaths;
 import org.jspecify.annotations.Nullable;
@@ -18,37 +21,42 @@ import org.jspecify.annotations.Nullable;
 /** Step 5: the bucket tests that can be used, and what the last of them says. */
 final class BucketTestsAssessor {
 
-    /** Rounding room in which a deviation still counts as within its limit, points. */
-    private static final double ROUNDING = 1e-9;
-
     private final ReadSetup read;
+    private final BucketAssessment.Wanted wanted;
+    private final @Nullable Double bulkDensityKgPerL;
     private final List<Finding> findings = new ArrayList<>();
     /** Which of the entered tests can be used, from 0. */
     private final List<Integer> usable = new ArrayList<>();
 
-    private BucketTestsAssessor(ReadSetup read) {
+    private BucketTestsAssessor(
+            ReadSetup read, BucketAssessment.Wanted wanted, @Nullable Double bulkDensityKgPerL) {
         this.read = read;
+        this.wanted = wanted;
+        this.bulkDensityKgPerL = bulkDensityKgPerL;
     }
 
     /** @param planned whether there is a plan against which the last test is reported */
-    static Assessed<List<BucketResult>> assess(ReadSetup read, BucketAssessment.Wanted wanted, boolean planned) {
-        BucketTestsAssessor assessor = new BucketTestsAssessor(read);
-        List<BucketResult> tests = assessor.tests(wanted);
+    static Assessed<List<BucketResult>> assess(
+            ReadSetup read, BucketAssessment.Wanted wanted, ProductResult product, boolean planned) {
+        BucketTestsAssessor assessor = new BucketTestsAssessor(
+                read,
+                wanted,
+                product.density() == null ? null : product.density().meanKgPerL());
+        List<BucketResult> tests = assessor.tests();
         if (tests.isEmpty()) {
             assessor.findings.add(
                     Finding.missing(Step.RATE, "missing.bucketTest").at(RatePaths.BUCKET_TESTS.pointer()));
-        } else if (planned) {
-            assessor.addFindings(
-                    tests.get(tests.size() - 1),
-                    wanted.tolerancePercent(),
-                    RatePaths.BUCKET_TESTS
-                            .item(assessor.usable.get(tests.size() - 1))
-                            .pointer());
+        } else {
+            EntryPath<BucketEntry> last = RatePaths.BUCKET_TESTS.item(assessor.usable.get(tests.size() - 1));
+            assessor.findings.addAll(
+                    BucketFindings.of(tests.get(tests.size() - 1), wanted, planned, last.pointer()));
+            assessor.shortTime(last);
+            assessor.heavyBucket(last);
         }
         return new Assessed<>(tests, assessor.findings);
     }
 
-    private List<BucketResult> tests(BucketAssessment.Wanted wanted) {
+    private List<BucketResult> tests() {
         List<BucketAssessment.Catch> catches = new ArrayList<>();
         for (int i = 0; i < read.get(RatePaths.BUCKET_TESTS).size(); i++) {
             BucketAssessment.Catch test = test(RatePaths.BUCKET_TESTS.item(i));
@@ -60,20 +68,42 @@ final class BucketTestsAssessor {
         return BucketAssessment.assess(catches, wanted);
     }
 
-    /** Null while an opening, the time or every weight is missing; an opening typed for one side counts for both. */
+    /**
+     * Null while an opening, the time or every weight is missing. An opening typed for one side counts for both; a factor is
+     * the same on both sides.
+     */
     private BucketAssessment.@Nullable Catch test(EntryPath<BucketEntry> at) {
         Double left = read.number(RatePaths.BUCKET_OPENING_LEFT, at);
         Double right = read.number(RatePaths.BUCKET_OPENING_RIGHT, at);
         Double time = read.number(RatePaths.BUCKET_TIME, at);
-        Double empty = read.number(RatePaths.BUCKET_BUCKET_EMPTY, at);
-        double tareKg = empty == null ? 0 : empty;
-        List<Double> leftKg = net(RatePaths.BUCKET_LEFT.at(at), tareKg);
-        List<Double> rightKg = net(RatePaths.BUCKET_RIGHT.at(at), tareKg);
+        List<Double> leftKg = net(RatePaths.BUCKET_LEFT.at(at), tareKg(at));
+        List<Double> rightKg = net(RatePaths.BUCKET_RIGHT.at(at), tareKg(at));
         Double either = left == null ? right : left;
         if (time == null || either == null || (leftKg.isEmpty() && rightKg.isEmpty())) {
             return null;
         }
-        return new BucketAssessment.Catch(either, right == null ? either : right, time, leftKg, rightKg);
+        return new BucketAssessment.Catch(
+                either,
+                right == null || wanted.byFactor() ? either : right,
+                time,
+                leftKg,
+                rightKg,
+                wanted.byFactor() ? read.number(RatePaths.BUCKET_SHOWN, at) : null,
+                batch(at));
+    }
+
+    /** The product that was caught; what a test does not state is as it is now. */
+    private BucketAssessment.Batch batch(EntryPath<BucketEntry> at) {
+        String delivery = RatePaths.BUCKET_DELIVERY.at(at).get(read.setup()).strip();
+        Double density = read.number(RatePaths.BUCKET_BULK_DENSITY, at);
+        return new BucketAssessment.Batch(
+                delivery.isEmpty() ? read.get(ProductPaths.DELIVERY).strip() : delivery,
+                density == null ? bulkDensityKgPerL : density);
+    }
+
+    private double tareKg(EntryPath<BucketEntry> at) {
+        Double empty = read.number(RatePaths.BUCKET_BUCKET_EMPTY, at);
+        return empty == null ? 0 : empty;
     }
 
     private List<Double> net(EntryPath<List<EnteredQuantity>> list, double tareKg) {
@@ -91,35 +121,42 @@ final class BucketTestsAssessor {
         return net;
     }
 
-    private void addFindings(BucketResult last, double tolerancePercent, String at) {
-        if (last.agreement().deviationPercent() == null) {
-            return;
-        }
-        if (beyond(last.agreement().deviationPercent(), tolerancePercent)) {
+    /** A terminal that counts what it lets out counts over the same time: only without it the time matters. */
+    private void shortTime(EntryPath<BucketEntry> test) {
+        Double time = read.number(RatePaths.BUCKET_TIME, test);
+        boolean counted = wanted.byFactor() && read.number(RatePaths.BUCKET_SHOWN, test) != null;
+        if (time != null && time < Timing.SHORT_S && !counted) {
             findings.add(Finding.warn(
                             Step.RATE,
-                            last.agreement().deviationPercent() > 0 ? "rate.tooMuch" : "rate.tooLittle",
-                            Arg.number(Math.abs(last.agreement().deviationPercent()), 0, Unit.PERCENT),
-                            Arg.number(tolerancePercent, 0, Unit.PERCENT))
-                    .at(at));
-        }
-        if (beyond(last.agreement().leftRightPercent(), BucketAssessment.WORST_LEFT_RIGHT_PERCENT)) {
-            findings.add(Finding.warn(
-                            Step.RATE, "rate.leftRight", size(last.agreement().leftRightPercent(), 0))
-                    .at(at));
-        }
-        if (beyond(last.agreement().repeatSpreadPercent(), BucketAssessment.WORST_REPEAT_PERCENT)) {
-            findings.add(Finding.warn(
-                            Step.RATE, "rate.repeats", size(last.agreement().repeatSpreadPercent(), 1))
-                    .at(at));
+                            "rate.shortTime",
+                            Arg.number(time, 0, Unit.S),
+                            Arg.number(100 * Timing.errorShare(time), 0, Unit.PERCENT))
+                    .at(RatePaths.BUCKET_TIME.at(test).pointer()));
         }
     }
 
-    private static boolean beyond(@Nullable Double percent, double limit) {
-        return percent != null && Math.abs(percent) > limit + ROUNDING;
-    }
-
-    private static Arg size(@Nullable Double percent, int decimals) {
-        return Arg.number(percent == null ? 0 : Math.abs(percent), decimals, Unit.PERCENT);
+    /** The heaviest catch, where it is too heavy to be carried: one warning a test, since warnings are printed. */
+    private void heavyBucket(EntryPath<BucketEntry> test) {
+        EntryPath<EnteredQuantity> heaviest = null;
+        double heaviestKg = BucketWeight.HEAVIEST_KG;
+        for (EntryPath<List<EnteredQuantity>> list :
+                List.of(RatePaths.BUCKET_LEFT.at(test), RatePaths.BUCKET_RIGHT.at(test))) {
+            for (int i = 0; i < list.get(read.setup()).size(); i++) {
+                Double kg = read.number(QuantityList.item(list, i));
+                double net = kg == null ? 0 : kg - tareKg(test);
+                if (BucketWeight.tooHeavy(net) && net > heaviestKg) {
+                    heaviest = QuantityList.item(list, i);
+                    heaviestKg = net;
+                }
+            }
+        }
+        if (heaviest != null) {
+            findings.add(Finding.warn(
+                            Step.RATE,
+                            "rate.heavyBucket",
+                            Arg.number(heaviestKg, 1, Unit.KG),
+                            Arg.number(BucketWeight.HEAVIEST_KG, 0, Unit.KG))
+                    .at(heaviest.pointer()));
+        }
     }
 }

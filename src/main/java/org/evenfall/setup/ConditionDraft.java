@@ -88,12 +88,19 @@ public final class ConditionDraft {
         BucketResult bucket = assessment.rate().lastBucket();
         return test.withSettings(settings(test.settings()))
                 .withOpeningLeft(left.isBlank() ? opening(bucket == null ? null : bucket.openingLeft()) : left)
-                .withOpeningRight(
-                        left.isBlank()
-                                ? opening(bucket == null ? null : bucket.openingRight())
-                                : either(test.openingRight(), left))
+                .withOpeningRight(right(test, left, bucket))
                 .withWind(either(test.wind(), setup.trays().wind()))
                 .withConditions(conditions(test.conditions(), test.settings()));
+    }
+
+    /** A factor is one number, typed once. */
+    private EnteredQuantity right(TrayTestEntry test, EnteredQuantity left, @Nullable BucketResult bucket) {
+        if (assessment.machine().rateSetting().byFactor()) {
+            return test.openingRight();
+        }
+        return left.isBlank()
+                ? opening(bucket == null ? null : bucket.openingRight())
+                : either(test.openingRight(), left);
     }
 
     private BucketEntry stated(BucketEntry test) {

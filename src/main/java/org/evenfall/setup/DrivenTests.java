@@ -119,7 +119,12 @@ final class DrivenTests {
                 test.evenness(),
                 test.stated(),
                 read.number(TrayPaths.TEST_OPENING_LEFT, test.at()),
-                read.number(TrayPaths.TEST_OPENING_RIGHT, test.at()),
+                // a factor is one number, typed once
+                read.number(
+                        machine.rateSetting().byFactor()
+                                ? TrayPaths.TEST_OPENING_LEFT
+                                : TrayPaths.TEST_OPENING_RIGHT,
+                        test.at()),
                 test.windMPerS(),
                 conditions,
                 new TrayTestResult.TestProof(

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
+import org.evenfall.machine.FactorRule;
 import org.evenfall.machine.FlowPoint;
 import org.evenfall.machine.Lever;
 import org.evenfall.machine.MachineProfile;
@@ -66,7 +67,18 @@ final class MachineAssessor {
                 read.number(MachinePaths.WANTED_HEIGHT),
                 levers(),
                 openings(outletCount),
-                read.number(MachinePaths.FLOW_TABLE_DENSITY));
+                read.number(MachinePaths.FLOW_TABLE_DENSITY),
+                read.get(MachinePaths.RATE_SETTING),
+                factorRule());
+    }
+
+    /** The rule of the terminal; with a factor it must be known. */
+    private FactorRule factorRule() {
+        if (read.get(MachinePaths.RATE_SETTING).byFactor() && read.isBlank(MachinePaths.FACTOR_RULE)) {
+            findings.add(
+                    Finding.missing(Step.START, "missing.factorRule").at(MachinePaths.FACTOR_RULE.pointer()));
+        }
+        return read.get(MachinePaths.FACTOR_RULE);
     }
 
     private void width(List<Double> widthsM) {

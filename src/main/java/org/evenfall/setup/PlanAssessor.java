@@ -116,15 +116,7 @@ final class PlanAssessor {
 
     private void addFindings(RatePlan plan, @Nullable OpeningTable table) {
         if (plan.flow().outletKgPerMin() != null && plan.bucket().seconds() == null) {
-            findings.add(Finding.note(
-                            Step.RATE,
-                            "rate.noBucket",
-                            Arg.number(
-                                    plan.bucket().halfMinuteLitres() == null
-                                            ? 0
-                                            : plan.bucket().halfMinuteLitres(),
-                                    0,
-                                    Unit.L))
+            findings.add(Finding.note(Step.RATE, "rate.noBucket", halfMinute(plan.bucket()))
                     .at(RatePaths.BUCKET_VOLUME.pointer()));
         }
         if (table != null && plan.flow().kgPerMin() != null && plan.flow().firstOpening() == null) {
@@ -134,5 +126,13 @@ final class PlanAssessor {
                             Arg.number(plan.flow().kgPerMin(), 0, Unit.KG_PER_MIN))
                     .at(MachinePaths.OPENINGS.pointer()));
         }
+    }
+
+    /** What one outlet gives in 30 s, L, or kg while the density is not known. */
+    private static Arg halfMinute(RatePlan.Bucket bucket) {
+        if (bucket.halfMinuteLitres() != null) {
+            return Arg.number(bucket.halfMinuteLitres(), 0, Unit.L);
+        }
+        return Arg.number(bucket.halfMinuteKg() == null ? 0 : bucket.halfMinuteKg(), 0, Unit.KG);
     }
 }

@@ -7,6 +7,7 @@ import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.machine.OpeningTable;
+import org.evenfall.machine.RateSetting;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.BucketAssessment;
 import org.evenfall.rate.BucketResult;
@@ -55,14 +56,17 @@ final class RateAssessor {
         RatePlan plan = planned.result();
         SpeedCheck speed = speed(plan);
         Assessed<List<BucketResult>> buckets =
-                BucketTestsAssessor.assess(read, wanted(plan, speed, machine, table), plan != null);
+                BucketTestsAssessor.assess(read, wanted(plan, speed, machine, table), product, plan != null);
         findings.addAll(buckets.findings());
+        if (machine.rateSetting() == RateSetting.WEIGHING) {
+            findings.add(Finding.note(Step.RATE, "rate.weighing").at(RatePaths.BUCKET_TESTS.pointer()));
+        }
         return new RateResult(plan, speed, buckets.present(), hopper(plan));
     }
 
-    /** The handbook's table for this product: flow in proportion to bulk density, a first guess. */
+    /** The handbook's table for this product: flow in proportion to bulk density, a first guess; a factor has none. */
     private static @Nullable OpeningTable table(MachineProfile machine, ProductResult product) {
-        if (!OpeningTable.usable(machine.openings())) {
+        if (machine.rateSetting().byFactor() || !OpeningTable.usable(machine.openings())) {
             return null;
         }
         OpeningTable table = new OpeningTable(machine.openings());
@@ -80,24 +84,32 @@ final class RateAssessor {
         Double flow = plan == null || widthM == null || kmPerH == null
                 ? null
                 : Double.valueOf(Flows.kgPerMin(plan.amounts().productKgPerHa(), widthM, kmPerH));
-        return new BucketAssessment.Wanted(flow, widthM, kmPerH, machine.outlets(), tolerancePercent, table);
+        return new BucketAssessment.Wanted(
+                flow,
+                widthM,
+                kmPerH,
+                machine.outlets(),
+                tolerancePercent,
+                table,
+                speed == null ? 0 : speed.standardErrorKmPerH(),
+                machine.rateSetting().byFactor() ? machine.factorRule() : null);
     }
 
     private @Nullable SpeedCheck speed(@Nullable RatePlan plan) {
-        List<Double> kmPerH = new ArrayList<>();
+        List<SpeedRuns.Run> runs = new ArrayList<>();
         for (int i = 0; i < read.get(RatePaths.SPEED_RUNS).size(); i++) {
             EntryPath<SpeedRunEntry> at = RatePaths.SPEED_RUNS.item(i);
             Double distance = read.number(RatePaths.RUN_DISTANCE, at);
             Double time = read.number(RatePaths.RUN_TIME, at);
             if (distance != null && time != null) {
-                kmPerH.add(Flows.kmPerH(distance, time));
+                runs.add(new SpeedRuns.Run(distance, time));
             }
         }
-        if (kmPerH.isEmpty()) {
+        if (runs.isEmpty()) {
             return null;
         }
         SpeedCheck check =
-                SpeedRuns.of(kmPerH, plan == null ? null : plan.flow().speedKmPerH());
+                SpeedRuns.of(runs, plan == null ? null : plan.flow().speedKmPerH());
         if (check.deviationPercent() != null
                 && Math.abs(check.deviationPercent()) > REPORTED_SPEED_PERCENT + ROUNDING) {
             findings.add(Finding.warn(

@@ -44,7 +44,10 @@ public final class TrayTestDraft {
                 .withSettings(settings(setup, before, assessment.trays().advice(), numbers)
                         .withUnknownKeys(UnknownKeys.NONE))
                 .withOpeningLeft(bucket == null ? EnteredQuantity.EMPTY : ExactNumber.of(bucket.openingLeft(), numbers))
-                .withOpeningRight(bucket == null ? EnteredQuantity.EMPTY : ExactNumber.of(bucket.openingRight(), numbers))
+                .withOpeningRight(
+                        bucket == null || assessment.machine().rateSetting().byFactor()
+                                ? EnteredQuantity.EMPTY
+                                : ExactNumber.of(bucket.openingRight(), numbers))
                 .withRuns(
                         plan == null
                                 ? EnteredQuantity.EMPTY

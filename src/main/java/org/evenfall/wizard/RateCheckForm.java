@@ -8,6 +8,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
+import org.evenfall.machine.RateSetting;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.BucketResult;
 import org.evenfall.rate.HopperCheck;
@@ -74,15 +75,19 @@ final class RateCheckForm {
         VBox tests = new RepeatedPart(
                 form,
                 () -> Math.max(1, TESTS.get(form.model().setup()).size()),
-                () -> "",
+                this::byFactor,
                 (part, index) -> new RateCheckForm(part).test(index));
         tests.setId(TESTS.pointer());
         tests.getStyleClass().add("tests");
-        Label next = VisibleWhen.sentence(form, "figure-line", () -> nextOpening(form.words(), last()));
+        Label next =
+                VisibleWhen.sentence(form, "figure-line", () -> nextOpening(form.words(), last(), rateSetting()));
         next.getStyleClass().add("next");
         return form.group(
                 "rate.bucketTitle",
-                form.sentence("rate.bucketHow"),
+                VisibleWhen.sentence(
+                        form,
+                        "sentence",
+                        () -> form.words().text(byFactor() ? "rate.bucketHowFactor" : "rate.bucketHow")),
                 new FigureRow(form, this::expected),
                 tests,
                 next,
@@ -94,6 +99,14 @@ final class RateCheckForm {
                                 () -> form.model()
                                         .change(setup -> BucketTestDraft.added(
                                                 setup, form.model().assessment(), form::numberText))))));
+    }
+
+    private RateSetting rateSetting() {
+        return form.model().setup().machine().rateSetting();
+    }
+
+    private boolean byFactor() {
+        return rateSetting().byFactor();
     }
 
     private @Nullable BucketResult last() {
@@ -142,12 +155,12 @@ final class RateCheckForm {
                 title,
                 form.row(
                         form.quantity(RatePaths.BUCKET_OPENING_LEFT, place),
-                        form.quantity(RatePaths.BUCKET_OPENING_RIGHT, place),
+                        VisibleWhen.when(form, () -> !byFactor(), form.quantity(RatePaths.BUCKET_OPENING_RIGHT, place)),
                         form.quantity(RatePaths.BUCKET_TIME, place),
                         form.quantity(RatePaths.BUCKET_BUCKET_EMPTY, place)),
                 VisibleWhen.when(
                         form,
-                        () -> form.model().setup().machine().rateSetting().byFactor(),
+                        this::byFactor,
                         form.row(form.quantity(RatePaths.BUCKET_SHOWN, place))),
                 CatchLine.repeats(form, RatePaths.BUCKET_LEFT, place).node(),
                 CatchLine.repeats(form, RatePaths.BUCKET_RIGHT, place).node(),
@@ -176,24 +189,34 @@ final class RateCheckForm {
         return button;
     }
 
-    /** What the last test says of the opening, as one large sentence. */
-    static String nextOpening(Sentences words, @Nullable BucketResult last) {
+    /** What the last test says of the opening or factor, as one large sentence. */
+    static String nextOpening(Sentences words, @Nullable BucketResult last, RateSetting setting) {
         if (last == null) {
             return "";
         }
-        if (last.agreement().withinTolerance()) {
-            return words.text("rate.within");
+        boolean factor = setting.byFactor();
+        Double left = last.next().left();
+        Double right = last.next().right();
+        if (left == null || right == null) {
+            return last.agreement().deviationPercent() == null
+                    ? ""
+                    : words.text(factor ? "rate.noFactor" : "rate.noOpening");
         }
-        if (last.next().left() == null
-                || last.next().right() == null
-                || last.next().source() == null) {
-            return last.agreement().deviationPercent() == null ? "" : words.text("rate.noOpening");
+        if (last.next().source() == null) {
+            return words.text(
+                    !last.agreement().withinTolerance()
+                            ? "rate.catchAgain"
+                            : factor ? "rate.withinFactor" : "rate.within");
         }
-        return words.text(
-                "rate.next",
-                Arg.number(last.next().left(), 1, Unit.NONE),
-                Arg.number(last.next().right(), 1, Unit.NONE),
-                Arg.word("choice.OpeningSource." + last.next().source()));
+        Arg source = Arg.word("choice.OpeningSource." + last.next().source());
+        return factor
+                ? words.text("rate.nextFactor", value(left, setting), source)
+                : words.text("rate.next", value(left, setting), value(right, setting), source);
+    }
+
+    /** An opening with at most one decimal, a factor with at most three. */
+    private static Arg value(double opening, RateSetting setting) {
+        return Arg.number(opening, setting.decimals(opening), Unit.NONE);
     }
 
     /** Every test that can be read in one line each, so that the attempts can be compared. */
@@ -214,14 +237,17 @@ final class RateCheckForm {
     private List<String> attempted() {
         List<BucketResult> tests = form.model().assessment().rate().bucketTests();
         return IntStream.range(0, tests.size())
-                .mapToObj(i -> attempt(form.words(), i + 1, tests.get(i)))
+                .mapToObj(i -> attempt(form.words(), i + 1, tests.get(i), rateSetting()))
                 .toList();
     }
 
-    static String attempt(Sentences words, int number, BucketResult test) {
+    static String attempt(Sentences words, int number, BucketResult test, RateSetting setting) {
         List<String> parts = new ArrayList<>();
-        parts.add(words.text(
-                "rate.attempt.flow", Arg.count(number), Arg.number(test.flow().totalKgPerMin(), 1, Unit.KG_PER_MIN)));
+        Arg flow = Arg.number(test.flow().totalKgPerMin(), 1, Unit.KG_PER_MIN);
+        parts.add(
+                setting.byFactor()
+                        ? words.text("rate.attempt.factor", Arg.count(number), value(test.openingLeft(), setting), flow)
+                        : words.text("rate.attempt.flow", Arg.count(number), flow));
         if (test.kgPerHa() != null) {
             parts.add(words.number(test.kgPerHa(), 0, Unit.KG_PER_HA));
         }

@@ -163,13 +163,20 @@ final class StartStep implements StepView {
                         form,
                         () -> form.model().setup().machine().rateSetting().byFactor(),
                         form.row(form.choice(MachinePaths.FACTOR_RULE))),
-                form.row(form.choice(MachinePaths.FLOW_TABLE_BASIS), form.quantity(MachinePaths.FLOW_TABLE_DENSITY)),
-                EntryTable.rows(
-                                form,
-                                MachinePaths.OPENINGS,
-                                List.of(
-                                        Column.quantity(form, MachinePaths.OPENING_OPENING),
-                                        Column.quantity(form, MachinePaths.OPENING_FLOW)))
-                        .node());
+                // a terminal opens the outlets itself
+                VisibleWhen.when(
+                        form,
+                        () -> !form.model().setup().machine().rateSetting().byFactor(),
+                        new VBox(
+                                form.row(
+                                        form.choice(MachinePaths.FLOW_TABLE_BASIS),
+                                        form.quantity(MachinePaths.FLOW_TABLE_DENSITY)),
+                                EntryTable.rows(
+                                                form,
+                                                MachinePaths.OPENINGS,
+                                                List.of(
+                                                        Column.quantity(form, MachinePaths.OPENING_OPENING),
+                                                        Column.quantity(form, MachinePaths.OPENING_FLOW)))
+                                        .node())));
     }
 }

@@ -39,7 +39,7 @@ final class TrayTestForm {
         VBox tests = new RepeatedPart(
                 form,
                 () -> TESTS.get(form.model().setup()).size(),
-                () -> List.of(count(), form.model().setup().trays().catchKind()),
+                () -> List.of(count(), form.model().setup().trays().catchKind(), byFactor()),
                 (part, index) -> new TrayTestForm(part).test(index));
         tests.setId(TESTS.pointer());
         tests.getStyleClass().add("tests");
@@ -48,6 +48,10 @@ final class TrayTestForm {
                 () -> form.model()
                         .change(setup -> TrayTestDraft.added(setup, form.model().assessment(), form::numberText)));
         return form.group("trays.tests", form.sentence("trays.testsHow"), tests, form.row(begin));
+    }
+
+    private boolean byFactor() {
+        return form.model().setup().machine().rateSetting().byFactor();
     }
 
     private int count() {
@@ -66,7 +70,7 @@ final class TrayTestForm {
                         form.quantity(TrayPaths.TEST_RUNS, place),
                         form.quantity(TrayPaths.TEST_WIND, place),
                         form.quantity(TrayPaths.TEST_OPENING_LEFT, place),
-                        form.quantity(TrayPaths.TEST_OPENING_RIGHT, place)),
+                        VisibleWhen.when(form, () -> !byFactor(), form.quantity(TrayPaths.TEST_OPENING_RIGHT, place))),
                 settings,
                 conditions(place),
                 trays(index, place),

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.evenfall.machine.FlowPoint;
 import org.evenfall.machine.OpeningTable;
+import org.evenfall.rate.BucketAssessment.Batch;
 import org.evenfall.rate.BucketAssessment.Catch;
 import org.evenfall.rate.BucketAssessment.Wanted;
 import org.jspecify.annotations.Nullable;
@@ -95,6 +96,19 @@ class BucketAssessmentTest {
         assertThat(result.agreement().withinTolerance()).isEqualTo(within);
     }
 
+    /** Tolerance 6 %: all together are well within it and the sides differ by less than 5 %, so that one outlet decides. */
+    @ParameterizedTest
+    @CsvSource({"21.19, 20.2, true", "21.20, 20.2, true", "21.21, 20.2, false", "18.81, 19.7, true", "18.80, 19.7, true", "18.79, 19.7, false"})
+    void eachOutletMayDeviateByTheTolerance(double kg, double otherKg, boolean within) {
+        Wanted six = new Wanted(80.0, 24.0, 10.0, 2, 6, null);
+        BucketResult left = assess(six, new Catch(24, 25, 30, List.of(kg), List.of(otherKg)));
+        assertThat(left.agreement().leftDeviationPercent()).isCloseTo(100 * (kg / 20 - 1), within(1e-9));
+        assertThat(left.agreement().rightDeviationPercent()).isCloseTo(100 * (otherKg / 20 - 1), within(1e-9));
+        assertThat(left.agreement().withinTolerance()).isEqualTo(within);
+        BucketResult right = assess(six, new Catch(24, 25, 30, List.of(otherKg), List.of(kg)));
+        assertThat(right.agreement().withinTolerance()).isEqualTo(within);
+    }
+
     @ParameterizedTest
     @CsvSource({"20.49, true", "20.50, true", "20.51, false", "19.51, true", "19.50, true", "19.49, false"})
     void leftAndRightMayDifferByFivePercent(double leftKg, boolean within) {
@@ -122,7 +136,7 @@ class BucketAssessmentTest {
     void withoutAWantedFlowNothingIsWithinToleranceAndNoOpeningFollows() {
         Wanted nothing = new Wanted(null, null, 10.0, 2, 5, TABLE);
         BucketResult result = assess(nothing, new Catch(24, 25, 30, List.of(20.0), List.of(20.0)));
-        assertThat(result.agreement()).isEqualTo(new BucketResult.Agreement(null, 0.0, null, false));
+        assertThat(result.agreement()).isEqualTo(new BucketResult.Agreement(null, 0.0, null, false, null, null));
         assertThat(result.next()).isEqualTo(new BucketResult.Next(null, null, null));
         assertThat(result.kgPerHa()).isNull();
         assertThat(result.kgPerHaStandardError()).isNull();
@@ -132,24 +146,46 @@ class BucketAssessmentTest {
                 .isNull();
     }
 
-    /** One catch: 1.5 % scatter and the watch; repeats: half their spread; both over the root of their number. */
+    /** One catch: 1.5 % scatter and 0.4 s of 20 s. Both over the root of the number of catches. */
     @Test
     void theStandardErrorFallsWithTheRootOfTheNumberOfCatches() {
-        double watch = 0.5 / Math.sqrt(12) / 20;
+        double timing = 0.4 / 20;
         BucketResult one = assess(wanted(null), new Catch(24, 25, 20, List.of(13.0), List.of()));
-        assertThat(one.kgPerHaStandardError()).isCloseTo(one.kgPerHa() * Math.hypot(0.015, watch), within(1e-9));
-        BucketResult two = assess(wanted(null), new Catch(24, 25, 20, List.of(13.0), List.of(12.9)));
+        assertThat(one.kgPerHaStandardError()).isCloseTo(one.kgPerHa() * Math.hypot(0.015, timing), within(1e-9));
+        BucketResult two = assess(wanted(null), new Catch(24, 25, 20, List.of(13.0), List.of(13.0)));
         assertThat(two.kgPerHaStandardError())
-                .isCloseTo(two.kgPerHa() * Math.hypot(0.015, watch) / Math.sqrt(2), within(1e-9));
-        BucketResult five =
-                assess(wanted(null), new Catch(24, 25, 20, List.of(13.0, 13.26), List.of(12.9, 12.9, 12.9)));
-        double scatter = 0.26 / 13.13 / 2;
-        assertThat(five.kgPerHaStandardError())
-                .isCloseTo(five.kgPerHa() * Math.hypot(scatter, watch) / Math.sqrt(5), within(1e-9));
-        // repeats that agree by chance prove no less than half a per cent
+                .isCloseTo(two.kgPerHa() * Math.hypot(0.015, timing) / Math.sqrt(2), within(1e-9));
+        // repeats that agree by chance prove no less than half a per cent, and the time
         BucketResult equal = assess(wanted(null), new Catch(24, 25, 20, List.of(13.0, 13.0), List.of()));
         assertThat(equal.kgPerHaStandardError())
-                .isCloseTo(equal.kgPerHa() * Math.hypot(0.005, watch) / Math.sqrt(2), within(1e-9));
+                .isCloseTo(equal.kgPerHa() * Math.hypot(0.005, timing) / Math.sqrt(2), within(1e-9));
+    }
+
+    /** Repeats 6 % apart: 0.06 / 1.128 = 5.3 %, more than 0.4 s of 20 s, which they hold already. */
+    @Test
+    void theScatterOfTheRepeatsHoldsTheTimingError() {
+        BucketResult apart = assess(wanted(null), new Catch(24, 25, 20, List.of(12.61, 13.39), List.of()));
+        assertThat(apart.kgPerHaStandardError())
+                .isCloseTo(apart.kgPerHa() * 0.06 / 1.128379 / Math.sqrt(2), within(1e-4));
+    }
+
+    /** Two catches left, one right, 14 and 12 kg: each mean weighs by its flow. */
+    @Test
+    void eachSideWeighsByItsFlowAndItsOwnCatches() {
+        BucketResult result = assess(wanted(null), new Catch(24, 25, 20, List.of(14.0, 14.0), List.of(12.0)));
+        double one = Math.hypot(0.005, 0.02);
+        double share = Math.sqrt(14 * 14 / 2.0 + 12 * 12) / 26 * one;
+        assertThat(result.kgPerHaStandardError()).isCloseTo(result.kgPerHa() * share, within(1e-9));
+    }
+
+    /** 2 % timing and scatter as above, 3 % speed: they add in squares. */
+    @Test
+    void theErrorOfTheMeasuredSpeedCounts() {
+        Wanted measured = new Wanted(80.0, 24.0, 10.0, 2, 5, null, 0.3, null);
+        BucketResult result = assess(measured, new Catch(24, 25, 20, List.of(13.0), List.of()));
+        assertThat(result.kgPerHaStandardError())
+                .isCloseTo(
+                        result.kgPerHa() * Math.sqrt(0.015 * 0.015 + 0.02 * 0.02 + 0.03 * 0.03), within(1e-9));
     }
 
     @Test
@@ -183,9 +219,83 @@ class BucketAssessmentTest {
         assertThat(results.get(1).next()).isEqualTo(new BucketResult.Next(24.0, 25.0, OpeningSource.BETWEEN_MEASURED));
     }
 
+    /** Both outlets give what they ought to, but only one was caught: nothing is known of the other. */
+    @Test
+    void anOutletNeverCaughtIsNotWithinTolerance() {
+        BucketResult left = assess(wanted(TABLE), new Catch(24, 25, 30, List.of(20.0), List.of()));
+        assertThat(left.leftCaught()).isTrue();
+        assertThat(left.rightCaught()).isFalse();
+        assertThat(left.agreement().withinTolerance()).isFalse();
+        assertThat(left.next()).as("caught again at the same opening").isEqualTo(new BucketResult.Next(24.0, 25.0, null));
+        BucketResult right = assess(wanted(TABLE), new Catch(24, 25, 30, List.of(), List.of(20.0)));
+        assertThat(right.leftCaught()).isFalse();
+        assertThat(right.rightCaught()).isTrue();
+        assertThat(right.agreement().withinTolerance()).isFalse();
+    }
+
+    @Test
+    void anEarlierTestAtTheSameOpeningsSuppliesTheOtherSide() {
+        BucketResult both = assess(
+                wanted(null),
+                new Catch(24, 25, 30, List.of(), List.of(20.4)),
+                // another opening in between
+                new Catch(26, 25, 30, List.of(), List.of(22.0)),
+                // twice the time
+                new Catch(24, 25, 60, List.of(39.6), List.of()));
+        assertThat(both.flow().leftKgPerMin()).isCloseTo(39.6, within(1e-9));
+        assertThat(both.flow().rightKgPerMin()).isCloseTo(40.8, within(1e-9));
+        assertThat(both.flow().totalKgPerMin()).isCloseTo(80.4, within(1e-9));
+        assertThat(both.agreement().leftRightPercent()).isCloseTo(-100 * 1.2 / 40.2, within(1e-9));
+        assertThat(both.agreement().withinTolerance()).isTrue();
+    }
+
+    @Test
+    void ofTwoTestsAtTheSameOpeningsTheLaterCountsForASideItCaught() {
+        BucketResult later = assess(
+                wanted(null),
+                new Catch(24, 25, 30, List.of(20.0), List.of(20.0)),
+                new Catch(24, 25, 30, List.of(20.5), List.of()));
+        assertThat(later.flow().leftKgPerMin()).isCloseTo(41, within(1e-9));
+        assertThat(later.flow().rightKgPerMin()).isCloseTo(40, within(1e-9));
+    }
+
+    @Test
+    void anotherOpeningOrDeliverySuppliesNothing() {
+        Catch left = new Catch(24, 25, 30, List.of(20.0), List.of());
+        for (Catch earlier : List.of(
+                new Catch(24, 25.1, 30, List.of(), List.of(20.0)),
+                new Catch(23.9, 25, 30, List.of(), List.of(20.0)),
+                new Catch(24, 25, 30, List.of(), List.of(20.0), null, new Batch("second", 0.75)))) {
+            assertThat(assess(wanted(null), earlier, left).rightCaught()).isFalse();
+        }
+    }
+
+    /** Streams of one outlet in two buckets are one test; an earlier one supplies nothing. */
+    @Test
+    void oneOutletIsCompleteOnEitherSide() {
+        Wanted one = new Wanted(40.0, 12.0, 10.0, 1, 5, null);
+        BucketResult result = assess(
+                one,
+                new Catch(24, 24, 30, List.of(10.0), List.of(10.0)),
+                new Catch(24, 24, 30, List.of(), List.of(19.9)));
+        assertThat(result.flow().totalKgPerMin()).isCloseTo(39.8, within(1e-9));
+        assertThat(result.agreement().withinTolerance()).isTrue();
+        assertThat(result.agreement().leftDeviationPercent()).isNull();
+        assertThat(result.agreement().rightDeviationPercent()).isNull();
+    }
+
+    @Test
+    void repeatsThatDisagreeAskForAnotherCatchNotForAnotherOpening() {
+        BucketResult result = assess(wanted(TABLE), new Catch(24, 25, 30, List.of(19.6, 20.5), List.of(20.0)));
+        assertThat(result.agreement().withinTolerance()).isFalse();
+        assertThat(result.next()).isEqualTo(new BucketResult.Next(24.0, 25.0, null));
+    }
+
     @Test
     void refusesACatchWithoutTimeOrWeight() {
         assertThatThrownBy(() -> new Catch(24, 25, 0, List.of(20.0), List.of())).hasMessageContaining("timeS");
         assertThatThrownBy(() -> new Catch(24, 25, 30, List.of(), List.of())).hasMessageContaining("weight");
+        assertThatThrownBy(() -> new Catch(1, 1, 30, List.of(20.0), List.of(), 0.0, Batch.UNKNOWN))
+                .hasMessageContaining("shownKg");
     }
 }

@@ -134,7 +134,8 @@ class PlansTest {
                 new PlanInput.Rate(200, 46), FIELD, CONTAINERS, null, new PlanInput.Outlets(2, null), 5, NO_PRICES);
         assertThat(Plans.of(noDensity).logistics().hopperLoads()).isNull();
         assertThat(Plans.of(noDensity).bucket().litres()).isNull();
-        assertThat(Plans.of(noDensity).bucket().seconds()).isEqualTo(30);
+        // 62.6 kg/min of one outlet: 20.9 kg in 20 s are too heavy
+        assertThat(Plans.of(noDensity).bucket().seconds()).isEqualTo(15);
         PlanInput noHopper = new PlanInput(
                 new PlanInput.Rate(200, 46),
                 FIELD,
@@ -144,7 +145,7 @@ class PlansTest {
                 5,
                 NO_PRICES);
         assertThat(Plans.of(noHopper).logistics().hopperLoads()).isNull();
-        assertThat(Plans.of(noHopper).bucket().seconds()).isEqualTo(30);
+        assertThat(Plans.of(noHopper).bucket().seconds()).isEqualTo(15);
     }
 
     /** 36 m, 217 kg/ha, 12 km/h: one outlet of two fills 39.06 kg = 52 L in 30 s; a bucket of 25 L holds 10 s of it. */
@@ -163,20 +164,54 @@ class PlansTest {
         assertThat(tolerance.high()).isCloseTo(13.02 * 1.05, within(1e-9));
     }
 
-    /** One outlet, 24 m, 10 km/h, 150 kg/ha: 60 kg/min, at 0.8 kg/L 37.5 L in 30 s, 25 in 20, 18.75 in 15, 12.5 in 10. */
+    /** The same into a bucket large enough: 39.06 kg in 30 s and 26.04 in 20 are too heavy to carry, 19.53 in 15 are not. */
+    @Test
+    void aShorterTimeWhereTheCatchIsTooHeavyToCarry() {
+        RatePlan.Bucket bucket = Plans.of(new PlanInput(
+                        new PlanInput.Rate(217, 46),
+                        FIELD,
+                        new PlanInput.Containers(600.0, 2000.0, 80.0),
+                        0.75,
+                        new PlanInput.Outlets(2, null),
+                        5,
+                        NO_PRICES))
+                .bucket();
+        assertThat(bucket.seconds()).isEqualTo(15);
+        assertThat(bucket.kg()).isCloseTo(19.53, within(1e-9));
+    }
+
+    /** Two outlets, 36 m, 10 km/h: 0.3 kg/min of one outlet for each kg/ha. At most 20 kg, whatever the bucket. */
+    @ParameterizedTest
+    @CsvSource({
+        "133.3, 30", "133.4, 20", "199.9, 20", "200, 20", "200.1, 15", "266.6, 15", "266.7, 10", "400, 10", "400.1, "
+    })
+    void atMostTwentyKilogramsInABucketAndNeverBelowTenSeconds(double productKgPerHa, @Nullable Double seconds) {
+        RatePlan plan = Plans.of(new PlanInput(
+                new PlanInput.Rate(productKgPerHa, 46),
+                new PlanInput.Field(36.0, 10.0, null),
+                new PlanInput.Containers(null, null, null),
+                null,
+                new PlanInput.Outlets(2, null),
+                5,
+                NO_PRICES));
+        assertThat(plan.bucket().seconds()).isEqualTo(seconds);
+        assertThat(plan.bucket().halfMinuteKg()).isCloseTo(productKgPerHa * 0.15, within(1e-9));
+    }
+
+    /** One outlet, 24 m, 10 km/h, 75 kg/ha: 30 kg/min, at 0.4 kg/L 37.5 L in 30 s, 25 in 20, 18.75 in 15, 12.5 in 10. */
     @ParameterizedTest
     @CsvSource({"41.7, 30", "41.6, 20", "27.8, 20", "27.7, 15", "20.9, 15", "20.8, 10", "13.9, 10", "13.8, "})
     void theLongestTimeThatFillsTheBucketToNineTenths(double bucketL, @Nullable Double seconds) {
         RatePlan plan = Plans.of(new PlanInput(
-                new PlanInput.Rate(150, 46),
+                new PlanInput.Rate(75, 46),
                 new PlanInput.Field(24.0, 10.0, null),
                 new PlanInput.Containers(null, null, bucketL),
-                0.8,
+                0.4,
                 new PlanInput.Outlets(1, null),
                 5,
                 NO_PRICES));
-        assertThat(plan.flow().kgPerMin()).isCloseTo(60, within(1e-9));
-        assertThat(plan.flow().outletKgPerMin()).isCloseTo(60, within(1e-9));
+        assertThat(plan.flow().kgPerMin()).isCloseTo(30, within(1e-9));
+        assertThat(plan.flow().outletKgPerMin()).isCloseTo(30, within(1e-9));
         assertThat(plan.bucket().seconds()).isEqualTo(seconds);
         assertThat(plan.bucket().kg() == null).isEqualTo(seconds == null);
     }

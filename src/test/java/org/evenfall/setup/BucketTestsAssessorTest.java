@@ -3,6 +3,7 @@ package org.evenfall.setup;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.evenfall.setup.TypedSetup.lines;
+import static org.evenfall.setup.TypedSetup.product;
 
 import java.util.List;
 import org.assertj.core.data.Offset;
@@ -38,7 +39,7 @@ class BucketTestsAssessorTest {
 
     private static Assessed<List<BucketResult>> assess(TypedSetup typed, int outlets, Double flow, boolean planned) {
         return BucketTestsAssessor.assess(
-                typed.read(), new BucketAssessment.Wanted(flow, 12.0, 10.0, outlets, 5, null), planned);
+                typed.read(), new BucketAssessment.Wanted(flow, 12.0, 10.0, outlets, 5, null), product(0.75, 46.0), planned);
     }
 
     private static Assessed<List<BucketResult>> assess(TypedSetup typed) {

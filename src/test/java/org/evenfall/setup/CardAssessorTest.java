@@ -126,8 +126,9 @@ class CardAssessorTest {
                 new BucketResult.Flow(15.0, 14.5, 29.5),
                 150.0,
                 1.0,
-                new BucketResult.Agreement(1.0, 3.4, 0.5, true),
-                new BucketResult.Next(99.0, 98.0, null));
+                new BucketResult.Agreement(1.0, 3.4, 0.5, true, null, null),
+                new BucketResult.Next(99.0, 98.0, null),
+                null);
     }
 
     private static RateResult rate(BucketResult... tests) {

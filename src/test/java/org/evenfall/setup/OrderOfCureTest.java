@@ -33,8 +33,9 @@ class OrderOfCureTest {
                 new BucketResult.Flow(15.0, 14.5, 29.5),
                 150.0,
                 1.0,
-                new BucketResult.Agreement(1.0, leftRightPercent, 0.5, true),
-                new BucketResult.Next(20.0, 21.5, null));
+                new BucketResult.Agreement(1.0, leftRightPercent, 0.5, true, null, null),
+                new BucketResult.Next(20.0, 21.5, null),
+                null);
     }
 
     private static RateResult rate(BucketResult... tests) {

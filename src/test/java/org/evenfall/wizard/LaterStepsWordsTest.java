@@ -11,6 +11,7 @@ import org.evenfall.finding.Finding;
 import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Step;
+import org.evenfall.machine.RateSetting;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Assessor;
@@ -34,7 +35,7 @@ class LaterStepsWordsTest {
     @Test
     void everyAttemptIsOneLine() throws Exception {
         List<String> lines = Assessor.assess(demo()).rate().bucketTests().stream()
-                .map(test -> RateCheckForm.attempt(WORDS, 1, test).replace('\u00a0', ' '))
+                .map(test -> RateCheckForm.attempt(WORDS, 1, test, RateSetting.OPENING).replace('\u00a0', ' '))
                 .toList();
         assertThat(lines.get(0))
                 .startsWith("Test 1: 86.0 kg/min from all outlets")
@@ -44,11 +45,12 @@ class LaterStepsWordsTest {
     @Test
     void theNextOpeningIsGivenWithItsOrigin() throws Exception {
         var tests = Assessor.assess(demo()).rate().bucketTests();
-        assertThat(RateCheckForm.nextOpening(WORDS, null)).isEmpty();
-        assertThat(RateCheckForm.nextOpening(WORDS, tests.get(0)))
+        assertThat(RateCheckForm.nextOpening(WORDS, null, RateSetting.OPENING)).isEmpty();
+        assertThat(RateCheckForm.nextOpening(WORDS, tests.get(0), RateSetting.OPENING))
                 .startsWith("Next opening: left ")
                 .contains(WORDS.choice(tests.get(0).next().source()));
-        assertThat(RateCheckForm.nextOpening(WORDS, tests.get(1))).isEqualTo(WORDS.text("rate.within"));
+        assertThat(RateCheckForm.nextOpening(WORDS, tests.get(1), RateSetting.OPENING))
+                .isEqualTo(WORDS.text("rate.within"));
     }
 
     @Test

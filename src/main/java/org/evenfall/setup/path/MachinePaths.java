@@ -104,11 +104,12 @@ public final class MachinePaths {
 
     /** How the terminal's handbook computes the next factor. */
     public static final Choice<MachineEntries, FactorRule> FACTOR_RULE = MACHINE.choice(
-            "factorRule",
-            "start.factorRule",
-            FactorRule.class,
-            MachineEntries::factorRule,
-            MachineEntries::withFactorRule);
+                    "factorRule",
+                    "start.factorRule",
+                    FactorRule.class,
+                    MachineEntries::factorRule,
+                    MachineEntries::withFactorRule)
+            .neededByAssessment();
 
     /** The owner's own label, for example "long vane". */
     public static final Text<LeverEntry> LEVER_LABEL =

@@ -1,6 +1,7 @@
 package org.evenfall.setup.path;
 
 import org.evenfall.setup.entry.AmountKind;
+import org.evenfall.setup.entry.Setup;
 
 /** Ranges that depend on another answer or on the unit that was typed. */
 final class RangeRules {
@@ -30,7 +31,17 @@ final class RangeRules {
     static final RangeChoice READING_STEP =
             RangeChoice.byUnit(Ranges.READING_STEP_MASS, Ranges.READING_STEP_VOLUME, Ranges.READING_STEP_HEIGHT);
 
+    /** An opening, or the factor of a terminal where the rate is set by one. */
+    static final RangeChoice OPENING =
+            RangeChoice.byAnswer(setup -> byFactor(setup) ? Ranges.FACTOR : Ranges.OPENING);
+
     private RangeRules() {}
+
+    /** Whether the rate is set by a factor, so that an opening is one. */
+    static boolean byFactor(Setup setup) {
+        return setup.machine().rateSetting().byFactor();
+    }
+
 
     private static Range ofCatch(AmountKind kind) {
         return switch (kind) {

@@ -31,6 +31,9 @@ final class Ranges {
 
     static final Range OPENING = range("field.opening", NONE, List.of(NONE), 0, 1000, 0, 1000, 1);
 
+    /** Factor of a terminal. Assumption: terminals differ in what it means, so the limits are wide. */
+    static final Range FACTOR = range("field.factor", NONE, List.of(NONE), 0.001, 1000, 0.001, 1000, 3);
+
     static final Range FLOW = range("field.flow", KG_PER_MIN, List.of(KG_PER_MIN, LB_PER_MIN), 0.1, 1000, 1, 400, 0);
 
     static final Range NITROGEN_SHARE = range("field.nitrogenShare", PERCENT, List.of(PERCENT), 1, 60, 10, 46.6, 1);

@@ -122,9 +122,10 @@ public final class RatePaths {
             .quantity(
                     "openingLeft",
                     "rate.openingLeft",
-                    Ranges.OPENING,
+                    RangeRules.OPENING,
                     BucketEntry::openingLeft,
-                    BucketEntry::withOpeningLeft);
+                    BucketEntry::withOpeningLeft)
+            .labelledWhen(RangeRules::byFactor, "rate.factor");
 
     /** Opening right. */
     public static final Quantity<BucketEntry> BUCKET_OPENING_RIGHT = BUCKET_TESTS
@@ -132,9 +133,10 @@ public final class RatePaths {
             .quantity(
                     "openingRight",
                     "rate.openingRight",
-                    Ranges.OPENING,
+                    RangeRules.OPENING,
                     BucketEntry::openingRight,
-                    BucketEntry::withOpeningRight);
+                    BucketEntry::withOpeningRight)
+            .labelledWhen(RangeRules::byFactor, "rate.factor");
 
     /** S. */
     public static final Quantity<BucketEntry> BUCKET_TIME = BUCKET_TESTS

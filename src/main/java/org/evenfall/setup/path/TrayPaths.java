@@ -143,18 +143,20 @@ public final class TrayPaths {
             .quantity(
                     "openingLeft",
                     "rate.openingLeft",
-                    Ranges.OPENING,
+                    RangeRules.OPENING,
                     TrayTestEntry::openingLeft,
-                    TrayTestEntry::withOpeningLeft);
+                    TrayTestEntry::withOpeningLeft)
+            .labelledWhen(RangeRules::byFactor, "rate.factor");
 
     /** Opening right. */
     public static final Quantity<TrayTestEntry> TEST_OPENING_RIGHT = TESTS.row()
             .quantity(
                     "openingRight",
                     "rate.openingRight",
-                    Ranges.OPENING,
+                    RangeRules.OPENING,
                     TrayTestEntry::openingRight,
-                    TrayTestEntry::withOpeningRight);
+                    TrayTestEntry::withOpeningRight)
+            .labelledWhen(RangeRules::byFactor, "rate.factor");
 
     /** How many times the three passes were driven. */
     public static final Quantity<TrayTestEntry> TEST_RUNS =

@@ -122,12 +122,12 @@ public final class Form {
 
     /** A measured value with its unit, for an entry that a setup has once. */
     public Node quantity(Quantity<?> entry) {
-        return quantity(words.text(entry.labelKey()), entry, entry.path());
+        return quantity(words.text(entry.labelKey(model.setup())), entry, entry.path());
     }
 
-    /** A measured value of the record that is at a place. */
+    /** A measured value of the record that is at a place; a label that depends on the setup is that of now. */
     public <R> Node quantity(Quantity<R> entry, EntryPath<R> record) {
-        return quantity(words.text(entry.labelKey()), entry, entry.at(record));
+        return quantity(words.text(entry.labelKey(model.setup())), entry, entry.at(record));
     }
 
     /** A measured value under a name that the owner of the machine gave it. */

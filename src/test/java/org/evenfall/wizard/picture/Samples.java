@@ -274,8 +274,9 @@ final class Samples {
                     new BucketResult.Flow(40.0 + i, 60.0 - 2 * i, 100 - i),
                     190.0 + i,
                     3.0,
-                    new BucketResult.Agreement(12.0 - 3 * i, -20.0, 1.0, i == 5),
-                    new BucketResult.Next(22.0, 22.0, null)));
+                    new BucketResult.Agreement(12.0 - 3 * i, -20.0, 1.0, i == 5, null, null),
+                    new BucketResult.Next(22.0, 22.0, null),
+                    null));
         }
         all.put("many", bucket(words, demo, many, 28, 26));
         all.put("narrow", bucket(words, demo, demo.rate().bucketTests(), 17, 24));
@@ -288,8 +289,9 @@ final class Samples {
                         new BucketResult.Flow(44.0, null, 88),
                         null,
                         null,
-                        new BucketResult.Agreement(null, null, null, false),
-                        new BucketResult.Next(null, null, null))));
+                        new BucketResult.Agreement(null, null, null, false, null, null),
+                        new BucketResult.Next(null, null, null),
+                        null)));
         all.put("no plan", new Variant(bare, 28, 16, 15));
         all.put("empty", new Variant(new BucketPicture(words), 28, 16, 15));
         return all;
