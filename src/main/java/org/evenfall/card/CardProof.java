@@ -45,11 +45,12 @@ record CardProof(Setup setup, Assessment assessment, Sentences words) {
     private List<String> lines(@Nullable Uniformity test) {
         List<String> proof = new ArrayList<>();
         if (test != null) {
+            proof.add(words.text("card.trayCv", Arg.number(test.cvPercent(), 0, Unit.PERCENT)));
             proof.add(words.text(
-                    "card.cv",
-                    Arg.number(test.cvPercent(), 0, Unit.PERCENT),
-                    Arg.number(test.cv().lowPercent(), 0, Unit.NONE),
-                    Arg.number(test.cv().highPercent(), 0, Unit.PERCENT),
+                    "card.fieldCv",
+                    Arg.number(test.field().medianPercent(), 0, Unit.PERCENT),
+                    Arg.number(test.field().lowPercent(), 0, Unit.NONE),
+                    Arg.number(test.field().highPercent(), 0, Unit.PERCENT),
                     Arg.word("choice.EvennessVerdict." + test.verdict())));
         }
         RatePlan plan = assessment.rate().plan();

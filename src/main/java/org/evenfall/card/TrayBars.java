@@ -8,7 +8,8 @@ import org.evenfall.page.Colours;
 import org.evenfall.page.Flow;
 import org.evenfall.page.Pen;
 import org.evenfall.page.TextStyle;
-import org.evenfall.trays.EvennessVerdict;
+import org.evenfall.trays.CvLimits;
+
 
 /**
  * Each tray against the mean, with the band of 10 % to either side.
@@ -48,7 +49,7 @@ record TrayBars(List<Double> percent, PDStructureElement tag) implements Flow.Pi
             }
             pen.line(x, base, x + width, base, 0.8, Colours.INK);
             pen.line(x, base - 100 * scale, x + width, base - 100 * scale, 0.9, Colours.INK);
-            double good = EvennessVerdict.GOOD.limitPercent();
+            double good = CvLimits.GOOD_PERCENT;
             for (double off : new double[] {100 - good, 100 + good}) {
                 dashed(pen, x, base - off * scale, width);
             }

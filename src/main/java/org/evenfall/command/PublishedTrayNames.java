@@ -11,6 +11,7 @@ import org.evenfall.setup.SinglePassTest;
 import org.evenfall.trays.CatchSummary;
 import org.evenfall.trays.CvEstimate;
 import org.evenfall.trays.EvennessVerdict;
+import org.evenfall.trays.FieldCv;
 import org.evenfall.trays.LimitProbabilities;
 import org.evenfall.trays.OverlapResult;
 import org.evenfall.trays.RegionContrasts;
@@ -32,6 +33,7 @@ final class PublishedTrayNames {
                 .addMixIn(Uniformity.class, UniformityKeys.class)
                 .addMixIn(CatchSummary.class, CatchSummaryKeys.class)
                 .addMixIn(CvEstimate.class, CvEstimateKeys.class)
+                .addMixIn(FieldCv.class, FieldCvKeys.class)
                 .addMixIn(LimitProbabilities.class, LimitProbabilitiesKeys.class)
                 .addMixIn(ShapeFit.class, ShapeFitKeys.class)
                 .addMixIn(SinglePassTest.class, SinglePassTestKeys.class);
@@ -59,6 +61,12 @@ final class PublishedTrayNames {
 
         @JsonUnwrapped
         CvEstimate cv();
+
+        @JsonUnwrapped
+        FieldCv field();
+
+        @JsonProperty
+        EvennessVerdict verdict();
 
         @JsonUnwrapped
         RegionContrasts contrasts();
@@ -97,11 +105,26 @@ final class PublishedTrayNames {
         @Nullable
         Double machinePercent();
 
-        @JsonProperty
-        EvennessVerdict verdict();
-
         @JsonUnwrapped
         LimitProbabilities probabilities();
+    }
+
+    /** {@link FieldCv}. */
+    interface FieldCvKeys {
+        @JsonProperty("fieldCvPercent")
+        double medianPercent();
+
+        @JsonIgnore
+        Interval intervalPercent();
+
+        @JsonProperty("fieldCvLowPercent")
+        double lowPercent();
+
+        @JsonProperty("fieldCvHighPercent")
+        double highPercent();
+
+        @JsonProperty("probabilityFieldCvAtMost15")
+        double probabilityAtMost15();
     }
 
     /** {@link LimitProbabilities}. */

@@ -18,7 +18,7 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.tool.SinglePassTool;
 import org.evenfall.store.InputFileException;
 import org.evenfall.store.SinglePassCsv;
-import org.evenfall.trays.EvennessVerdict;
+import org.evenfall.trays.CvLimits;
 import org.evenfall.trays.OverlapResult;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -102,11 +102,11 @@ final class TraysOverlapCommand implements Callable<Integer> {
     }
 
     private static List<WidthScan.Interval> good(WidthScan widths) {
-        return widths.atMost(EvennessVerdict.GOOD.limitPercent());
+        return widths.atMost(CvLimits.GOOD_PERCENT);
     }
 
     private static List<WidthScan.Interval> acceptable(WidthScan widths) {
-        return widths.atMost(EvennessVerdict.ACCEPTABLE.limitPercent());
+        return widths.atMost(CvLimits.FIELD_PERCENT);
     }
 
     private ArrayNode intervals(List<WidthScan.Interval> intervals) {

@@ -37,7 +37,7 @@ public final class KeptProducts {
             return Optional.empty();
         }
         Uniformity evenness = last.evenness();
-        if (evenness.cvPercent() > EvennessVerdict.ACCEPTABLE.limitPercent()) {
+        if (evenness.verdict() != EvennessVerdict.EVEN && evenness.verdict() != EvennessVerdict.PROBABLY_EVEN) {
             return Optional.empty();
         }
         TrayTestEntry test = setup.trays().tests().get(last.index());

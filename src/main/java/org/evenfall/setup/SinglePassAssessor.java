@@ -13,7 +13,7 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.SinglePassTrayEntry;
 import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.TrayPaths;
-import org.evenfall.trays.EvennessVerdict;
+import org.evenfall.trays.CvLimits;
 import org.evenfall.trays.OverlapResult;
 import org.jspecify.annotations.Nullable;
 
@@ -60,8 +60,8 @@ final class SinglePassAssessor {
         addFindings(overlap, scan, widthM);
         return new SinglePassTest(
                 overlap,
-                scan.atMost(EvennessVerdict.GOOD.limitPercent()),
-                scan.atMost(EvennessVerdict.ACCEPTABLE.limitPercent()),
+                scan.atMost(CvLimits.GOOD_PERCENT),
+                scan.atMost(CvLimits.FIELD_PERCENT),
                 pattern.positionsM(),
                 pattern.amounts());
     }
@@ -90,7 +90,7 @@ final class SinglePassAssessor {
                             Arg.number(overlap.cvPercent(), 0, Unit.PERCENT))
                     .at(AT));
         }
-        List<WidthScan.Interval> even = scan.atMost(EvennessVerdict.ACCEPTABLE.limitPercent());
+        List<WidthScan.Interval> even = scan.atMost(CvLimits.FIELD_PERCENT);
         findings.add((even.isEmpty()
                         ? Finding.note(Step.TRAYS, "trays.line.noWidth")
                         : Finding.note(

@@ -26,6 +26,7 @@ import org.evenfall.trays.ShapeCurve;
 import org.evenfall.trays.ShapeCurves;
 import org.evenfall.trays.Tramlines;
 import org.evenfall.trays.TrayLayout;
+import org.evenfall.trays.FieldCv;
 import org.evenfall.trays.Uniformity;
 import org.evenfall.trays.WindLimits;
 import org.jspecify.annotations.Nullable;
@@ -91,7 +92,7 @@ final class TraysAssessor {
                 plan,
                 tests,
                 comparisons.present(),
-                tests.isEmpty() ? null : CropLoss.of(last(tests).evenness().cvPercent()),
+                tests.isEmpty() ? null : CropLoss.of(last(tests).evenness().field().medianPercent()),
                 advice(tests, widthM, order, ground, weather.present()),
                 singlePass.result());
     }
@@ -155,15 +156,20 @@ final class TraysAssessor {
             return;
         }
         TrayTestResult last = last(tests);
-        Arg cv = Arg.number(last.evenness().cvPercent(), 0, Unit.PERCENT);
-        Arg low = Arg.number(last.evenness().cv().lowPercent(), 0, Unit.PERCENT);
-        Arg high = Arg.number(last.evenness().cv().highPercent(), 0, Unit.PERCENT);
-        Finding finding = switch (last.evenness().verdict()) {
-            case GOOD -> Finding.note(Step.TRAYS, "trays.good", cv, low, high);
-            case ACCEPTABLE -> Finding.note(Step.TRAYS, "trays.acceptable", cv, low, high);
-            case ADJUST -> Finding.warn(Step.TRAYS, "trays.adjust", cv, low, high);
-            case DO_NOT_SPREAD -> Finding.stop(Step.TRAYS, "trays.doNotSpread", cv, low, high);
+        FieldCv field = last.evenness().field();
+        Arg[] figures = {
+            Arg.number(field.medianPercent(), 0, Unit.PERCENT),
+            Arg.number(field.lowPercent(), 0, Unit.PERCENT),
+            Arg.number(field.highPercent(), 0, Unit.PERCENT),
+            Arg.number(field.statedChancePercent(), 0, Unit.PERCENT)
         };
+        Finding finding =
+                switch (field.verdict()) {
+                    case EVEN -> Finding.note(Step.TRAYS, field.good() ? "trays.evenGood" : "trays.even", figures);
+                    case PROBABLY_EVEN -> Finding.note(Step.TRAYS, "trays.probablyEven", figures);
+                    case NOT_EVEN_ENOUGH -> Finding.warn(Step.TRAYS, "trays.notEvenEnough", figures);
+                    case DO_NOT_SPREAD -> Finding.stop(Step.TRAYS, "trays.doNotSpread", figures);
+                };
         findings.add(finding.at(TrayPaths.TESTS.item(last.index()).pointer()).from("source.cvLimits"));
     }
 

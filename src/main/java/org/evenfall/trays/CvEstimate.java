@@ -36,11 +36,6 @@ public record CvEstimate(
                 LimitProbabilities.of(interval, cvPercent));
     }
 
-    /** What the CV means. */
-    public EvennessVerdict verdict() {
-        return EvennessVerdict.of(percent);
-    }
-
     /** CV of the machine alone, √(CV² − noise²), %; null where the noise is as large, so that it cannot be determined. */
     public @Nullable Double machinePercent() {
         double square = percent * percent - noisePercent * noisePercent;

@@ -1,48 +1,40 @@
 package org.evenfall.trays;
 
-/**
- * What a coefficient of variation means for the job. The limits are defined here only.
- *
- * <p>Source: at most 15 % is the field limit of Defra RB209 (Nutrient Management Guide) and of a national certification
- * scheme for nitrogen. Assumption: 10 and 20 %, after the farm press (10 to 15 % acceptable; stripes begin to show above
- * 20 %).
- */
+/** What the field CV means for the job ({@link #of}). */
 public enum EvennessVerdict {
-    /** At most 10 %: keep the settings. */
-    GOOD(10),
-    /** Above 10 and at most 15 %: may be spread. */
-    ACCEPTABLE(15),
-    /** Above 15 and at most 20 %: adjust before spreading. */
-    ADJUST(20),
-    /** Above 20 %. */
-    DO_NOT_SPREAD(Double.POSITIVE_INFINITY);
+    /** The field CV is at most 15 % with a chance of at least 90 %. */
+    EVEN,
+    /** With a chance of at least 50 and below 90 %: one more run into the same trays would tell. */
+    PROBABLY_EVEN,
+    /** With a chance below 50 %: adjust before spreading. */
+    NOT_EVEN_ENOUGH,
+    /** The median of the field CV is above 20 %, whatever the chance: no spreading with these settings. */
+    DO_NOT_SPREAD;
 
-    private final double limitPercent;
+    /** Smallest chance of at most 15 % that is called even. Assumption: wrong at most once in ten. */
+    public static final double EVEN_PROBABILITY = 0.90;
 
-    EvennessVerdict(double limitPercent) {
-        this.limitPercent = limitPercent;
-    }
-
-    /** The highest CV with this verdict, %; infinite for {@link #DO_NOT_SPREAD}. */
-    public double limitPercent() {
-        return limitPercent;
-    }
+    /** Smallest chance of at most 15 % that is called probably even. Exact: more likely than not. */
+    public static final double PROBABLY_EVEN_PROBABILITY = 0.50;
 
     /**
-     * The verdict on a CV.
+     * The verdict on an estimate of the field CV.
      *
-     * @param cvPercent coefficient of variation, %, at least 0
-     * @throws IllegalArgumentException for a negative CV or NaN
+     * @param medianPercent median of the estimate, %, at least 0
+     * @param probabilityAtMost15 chance that the field CV is at most {@link CvLimits#FIELD_PERCENT}, 0 to 1
+     * @throws IllegalArgumentException when a value is out of its range
      */
-    public static EvennessVerdict of(double cvPercent) {
-        if (!(cvPercent >= 0)) {
-            throw new IllegalArgumentException("cvPercent must be at least 0: " + cvPercent);
+    public static EvennessVerdict of(double medianPercent, double probabilityAtMost15) {
+        if (!(medianPercent >= 0) || !(probabilityAtMost15 >= 0 && probabilityAtMost15 <= 1)) {
+            throw new IllegalArgumentException("medianPercent at least 0, probabilityAtMost15 from 0 to 1: "
+                    + medianPercent + ", " + probabilityAtMost15);
         }
-        for (EvennessVerdict verdict : values()) {
-            if (cvPercent <= verdict.limitPercent) {
-                return verdict;
-            }
+        if (medianPercent > CvLimits.STRIPES_PERCENT) {
+            return DO_NOT_SPREAD;
         }
-        throw new IllegalStateException("no limit is infinite");
+        if (probabilityAtMost15 >= EVEN_PROBABILITY) {
+            return EVEN;
+        }
+        return probabilityAtMost15 >= PROBABLY_EVEN_PROBABILITY ? PROBABLY_EVEN : NOT_EVEN_ENOUGH;
     }
 }

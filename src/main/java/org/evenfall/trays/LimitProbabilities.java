@@ -1,11 +1,11 @@
 package org.evenfall.trays;
 
 /**
- * Probabilities that the true CV is at most the limit of a verdict, 0 to 1, rising.
+ * Probabilities that the true CV is at most each limit, 0 to 1, rising.
  *
- * @param good at most the limit of {@link EvennessVerdict#GOOD}
- * @param acceptable at most the limit of {@link EvennessVerdict#ACCEPTABLE}
- * @param adjust at most the limit of {@link EvennessVerdict#ADJUST}
+ * @param good at most {@link CvLimits#GOOD_PERCENT}
+ * @param acceptable at most {@link CvLimits#FIELD_PERCENT}
+ * @param adjust at most {@link CvLimits#STRIPES_PERCENT}
  */
 public record LimitProbabilities(double good, double acceptable, double adjust) {
 
@@ -19,18 +19,8 @@ public record LimitProbabilities(double good, double acceptable, double adjust) 
 
     static LimitProbabilities of(CvInterval interval, double cvPercent) {
         return new LimitProbabilities(
-                interval.probabilityAtMost(EvennessVerdict.GOOD.limitPercent(), cvPercent),
-                interval.probabilityAtMost(EvennessVerdict.ACCEPTABLE.limitPercent(), cvPercent),
-                interval.probabilityAtMost(EvennessVerdict.ADJUST.limitPercent(), cvPercent));
-    }
-
-    /** Probability that the true CV is at most the limit of this verdict; 1 where it has no limit. */
-    public double atMost(EvennessVerdict verdict) {
-        return switch (verdict) {
-            case GOOD -> good;
-            case ACCEPTABLE -> acceptable;
-            case ADJUST -> adjust;
-            case DO_NOT_SPREAD -> 1;
-        };
+                interval.probabilityAtMost(CvLimits.GOOD_PERCENT, cvPercent),
+                interval.probabilityAtMost(CvLimits.FIELD_PERCENT, cvPercent),
+                interval.probabilityAtMost(CvLimits.STRIPES_PERCENT, cvPercent));
     }
 }

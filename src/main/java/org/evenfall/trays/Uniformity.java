@@ -6,20 +6,21 @@ import java.util.List;
  * How even one test is.
  *
  * @param catches the trays
- * @param cv coefficient of variation with its interval
+ * @param cv tray CV with the noise in it
+ * @param field estimate of the variation across the whole field
  * @param contrasts one part of the width against another
  * @param shapes shapes of the unevenness with their noise
  */
-public record Uniformity(CatchSummary catches, CvEstimate cv, RegionContrasts contrasts, ShapeFit shapes) {
+public record Uniformity(CatchSummary catches, CvEstimate cv, FieldCv field, RegionContrasts contrasts, ShapeFit shapes) {
 
-    /** Coefficient of variation, n − 1, %. */
+    /** Tray CV: of the catches, n − 1, %. */
     public double cvPercent() {
         return cv.percent();
     }
 
-    /** What the CV means. */
+    /** What the field CV means. */
     public EvennessVerdict verdict() {
-        return cv.verdict();
+        return field.verdict();
     }
 
     /** Places of the trays, m, negative left. */

@@ -54,6 +54,7 @@ public final class UniformityCalculator {
         return new Uniformity(
                 catches,
                 CvEstimate.of(cvPercent(relative), noisePercent, catches.trays()),
+                FieldCv.of(positionsM, relative, tramlines, noisePercent),
                 contrasts(positionsM, relative, tramlines.widthM()),
                 Shapes.fit(positionsM, relative, tramlines, noisePercent));
     }

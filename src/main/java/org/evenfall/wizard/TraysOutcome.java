@@ -53,6 +53,8 @@ final class TraysOutcome {
                     Uniformity last = last();
                     return last == null ? List.of() : figures(words, last);
                 }),
+                VisibleWhen.sentence(
+                        form, "sentence", () -> last() == null ? "" : words.text("trays.twoCvs")),
                 comparison(),
                 VisibleWhen.sentence(
                         form,
@@ -67,7 +69,7 @@ final class TraysOutcome {
                 }));
     }
 
-    /** What unevenness costs, for scale; nothing where the CV is good. */
+    /** What unevenness costs, for scale; nothing where the field is even. */
     private static String loss(Sentences words, TraysResult trays) {
         CropLoss loss = trays.loss();
         return loss == null
@@ -75,7 +77,7 @@ final class TraysOutcome {
                                         .get(trays.tests().size() - 1)
                                         .evenness()
                                         .verdict()
-                                == EvennessVerdict.GOOD
+                                == EvennessVerdict.EVEN
                 ? ""
                 : words.text(
                         "trays.loss",
@@ -86,14 +88,16 @@ final class TraysOutcome {
     static String cv(Sentences words, Uniformity last) {
         return words.text(
                 "trays.cvResult",
-                Arg.number(last.cvPercent(), 0, Unit.PERCENT),
-                Arg.number(last.cv().lowPercent(), 0, Unit.NONE),
-                Arg.number(last.cv().highPercent(), 0, Unit.PERCENT),
+                Arg.number(last.field().medianPercent(), 0, Unit.PERCENT),
+                Arg.number(last.field().lowPercent(), 0, Unit.NONE),
+                Arg.number(last.field().highPercent(), 0, Unit.PERCENT),
                 Arg.word("choice.EvennessVerdict." + last.verdict()));
     }
 
     static List<FigureRow.Figure> figures(Sentences words, Uniformity last) {
         List<FigureRow.Figure> figures = new ArrayList<>();
+        figures.add(new FigureRow.Figure(
+                words.text("trays.figure.trayCv"), words.number(last.cvPercent(), 0, Unit.PERCENT)));
         figures.add(new FigureRow.Figure(
                 words.text("trays.figure.machine"),
                 last.cv().machinePercent() == null
@@ -111,8 +115,7 @@ final class TraysOutcome {
                 words.text("trays.figure.chance"),
                 words.text(
                         "word.about",
-                        Arg.number(
-                                100 * last.cv().probabilities().atMost(EvennessVerdict.ACCEPTABLE), 0, Unit.PERCENT))));
+                        Arg.number(last.field().statedChancePercent(), 0, Unit.PERCENT))));
         return figures;
     }
 
@@ -164,7 +167,8 @@ final class TraysOutcome {
     private static List<String> headers(Sentences words) {
         return List.of(
                 words.text("trays.column.test"),
-                words.text("trays.column.cv"),
+                words.text("trays.column.trayCv"),
+                words.text("trays.column.fieldCv"),
                 words.text("trays.column.range"),
                 words.text("trays.column.verdict"),
                 words.text("trays.column.settings"));
@@ -175,10 +179,11 @@ final class TraysOutcome {
         return List.of(
                 Integer.toString(test.index() + 1),
                 words.number(evenness.cvPercent(), 0, Unit.PERCENT),
+                words.number(evenness.field().medianPercent(), 0, Unit.PERCENT),
                 words.text(
                         "trays.range",
-                        Arg.number(evenness.cv().lowPercent(), 0, Unit.NONE),
-                        Arg.number(evenness.cv().highPercent(), 0, Unit.PERCENT)),
+                        Arg.number(evenness.field().lowPercent(), 0, Unit.NONE),
+                        Arg.number(evenness.field().highPercent(), 0, Unit.PERCENT)),
                 words.choice(evenness.verdict()),
                 settings);
     }

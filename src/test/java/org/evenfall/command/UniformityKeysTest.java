@@ -6,7 +6,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import org.evenfall.flight.DrivingPattern;
-import org.evenfall.trays.EvennessVerdict;
+import org.evenfall.trays.FieldCv;
+import org.evenfall.trays.LimitProbabilities;
 import org.evenfall.trays.TrayCatches;
 import org.evenfall.trays.TrayLayouts;
 import org.evenfall.trays.Uniformity;
@@ -53,6 +54,10 @@ class UniformityKeysTest {
                         "quarterPointPercent",
                         "modes",
                         "verdict",
+                        "fieldCvPercent",
+                        "fieldCvLowPercent",
+                        "fieldCvHighPercent",
+                        "probabilityFieldCvAtMost15",
                         "probabilityAtMost10",
                         "probabilityAtMost15",
                         "probabilityAtMost20",
@@ -71,12 +76,17 @@ class UniformityKeysTest {
                 .isEqualTo(TEST.cv().intervalPercent().low());
         assertThat(JSON.get("cvHighPercent").doubleValue())
                 .isEqualTo(TEST.cv().intervalPercent().high());
-        for (EvennessVerdict verdict :
-                List.of(EvennessVerdict.GOOD, EvennessVerdict.ACCEPTABLE, EvennessVerdict.ADJUST)) {
-            assertThat(JSON.get("probabilityAtMost" + Math.round(verdict.limitPercent()))
-                            .doubleValue())
-                    .isEqualTo(TEST.cv().probabilities().atMost(verdict));
-        }
+        LimitProbabilities probabilities = TEST.cv().probabilities();
+        assertThat(JSON.get("probabilityAtMost10").doubleValue()).isEqualTo(probabilities.good());
+        assertThat(JSON.get("probabilityAtMost15").doubleValue()).isEqualTo(probabilities.acceptable());
+        assertThat(JSON.get("probabilityAtMost20").doubleValue()).isEqualTo(probabilities.adjust());
+        FieldCv field = TEST.field();
+        assertThat(JSON.get("fieldCvPercent").doubleValue()).isEqualTo(field.medianPercent());
+        assertThat(JSON.get("fieldCvLowPercent").doubleValue()).isEqualTo(field.lowPercent());
+        assertThat(JSON.get("fieldCvHighPercent").doubleValue()).isEqualTo(field.highPercent());
+        assertThat(JSON.get("probabilityFieldCvAtMost15").doubleValue())
+                .isEqualTo(field.probabilityAtMost15())
+                .isStrictlyBetween(0.0, 1.0);
         assertThat(JSON.get("verdict").textValue()).isEqualTo(TEST.verdict().name());
         assertThat(JSON.get("modes").get(0).get("name").textValue()).isEqualTo("centre-overlap");
         assertThat(JSON.get("lowestTray").intValue()).isEqualTo(1);

@@ -16,15 +16,13 @@ class CvEstimateTest {
         CvEstimate estimate = CvEstimate.of(12, 3, 7);
         CvInterval interval = new CvInterval(7);
         LimitProbabilities probabilities = estimate.probabilities();
-        assertThat(probabilities.atMost(EvennessVerdict.GOOD)).isEqualTo(interval.probabilityAtMost(10, 12));
-        assertThat(probabilities.atMost(EvennessVerdict.ACCEPTABLE)).isEqualTo(interval.probabilityAtMost(15, 12));
-        assertThat(probabilities.atMost(EvennessVerdict.ADJUST)).isEqualTo(interval.probabilityAtMost(20, 12));
-        assertThat(probabilities.atMost(EvennessVerdict.DO_NOT_SPREAD)).isEqualTo(1);
+        assertThat(probabilities.good()).isEqualTo(interval.probabilityAtMost(10, 12));
+        assertThat(probabilities.acceptable()).isEqualTo(interval.probabilityAtMost(15, 12));
+        assertThat(probabilities.adjust()).isEqualTo(interval.probabilityAtMost(20, 12));
         assertThat(probabilities.good()).isLessThan(probabilities.acceptable());
         assertThat(estimate.lowPercent()).isEqualTo(interval.intervalPercent(12).low());
         assertThat(estimate.highPercent())
                 .isEqualTo(interval.intervalPercent(12).high());
-        assertThat(estimate.verdict()).isEqualTo(EvennessVerdict.ACCEPTABLE);
     }
 
     /** 3-4-5 triangle. */

@@ -6,39 +6,38 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class EvennessVerdictTest {
 
     @ParameterizedTest
     @CsvSource({
-        "0, GOOD",
-        "9.99, GOOD",
-        "10, GOOD",
-        "10.01, ACCEPTABLE",
-        "14.99, ACCEPTABLE",
-        "15, ACCEPTABLE",
-        "15.01, ADJUST",
-        "19.99, ADJUST",
-        "20, ADJUST",
-        "20.01, DO_NOT_SPREAD",
-        "500, DO_NOT_SPREAD"
+        "3, 1, EVEN",
+        "14, 0.9001, EVEN",
+        "14, 0.90, EVEN",
+        "14, 0.8999, PROBABLY_EVEN",
+        "14, 0.5001, PROBABLY_EVEN",
+        "14, 0.50, PROBABLY_EVEN",
+        "14, 0.4999, NOT_EVEN_ENOUGH",
+        "19.99, 0, NOT_EVEN_ENOUGH",
+        "20, 0, NOT_EVEN_ENOUGH",
+        "20.01, 0, DO_NOT_SPREAD",
+        "20.01, 0.95, DO_NOT_SPREAD",
+        "20, 0.95, EVEN"
     })
-    void aCvAtItsLimitStillHasTheVerdict(double cvPercent, EvennessVerdict verdict) {
-        assertThat(EvennessVerdict.of(cvPercent)).isEqualTo(verdict);
+    void theChanceDecidesUnlessTheMedianIsAboveTwenty(double median, double chance, EvennessVerdict verdict) {
+        assertThat(EvennessVerdict.of(median, chance)).isEqualTo(verdict);
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {-0.01, Double.NaN})
-    void whatIsNoCvHasNoVerdict(double cvPercent) {
-        assertThatThrownBy(() -> EvennessVerdict.of(cvPercent)).isInstanceOf(IllegalArgumentException.class);
+    @CsvSource({"-0.001, 0.5", "NaN, 0.5", "10, -0.001", "10, 1.001", "10, NaN"})
+    void valuesOutOfRangeAreRefused(double median, double chance) {
+        assertThatThrownBy(() -> EvennessVerdict.of(median, chance)).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
-    void theLimitsAreThoseOfTheSources() {
-        assertThat(EvennessVerdict.GOOD.limitPercent()).isEqualTo(10);
-        assertThat(EvennessVerdict.ACCEPTABLE.limitPercent()).isEqualTo(15);
-        assertThat(EvennessVerdict.ADJUST.limitPercent()).isEqualTo(20);
-        assertThat(EvennessVerdict.DO_NOT_SPREAD.limitPercent()).isInfinite();
+    void theLimitsAreThePublishedOnes() {
+        assertThat(CvLimits.GOOD_PERCENT).isEqualTo(10);
+        assertThat(CvLimits.FIELD_PERCENT).isEqualTo(15);
+        assertThat(CvLimits.STRIPES_PERCENT).isEqualTo(20);
     }
 }

@@ -18,7 +18,7 @@ public final class ProvingGround {
 
     static final int MOST_TESTS = 20;
     static final int ADJUSTMENTS = 3;
-    static final double GOOD = EvennessVerdict.GOOD.limitPercent();
+    static final double GOOD = CvLimits.GOOD_PERCENT;
 
     private ProvingGround() {}
 

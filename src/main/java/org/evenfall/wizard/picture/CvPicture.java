@@ -8,22 +8,25 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.TrayTestResult;
 import org.evenfall.trays.Advice;
-import org.evenfall.trays.EvennessVerdict;
+import org.evenfall.trays.CvLimits;
 import org.evenfall.trays.ExpectedCv;
 import org.evenfall.trays.Uniformity;
 import org.jspecify.annotations.Nullable;
 
-/** CV of each test with its 90 % interval on one axis from 0 to 30 %, the bands at 10, 15 and 20 % named. */
+/** Field CV of each test with its 90 % interval on one axis from 0 to 30 %, the bands at 10, 15 and 20 % named. */
 public final class CvPicture extends Picture {
 
     private static final double END_PERCENT = 30;
     private static final double[] BOUNDS = {
         0,
-        EvennessVerdict.GOOD.limitPercent(),
-        EvennessVerdict.ACCEPTABLE.limitPercent(),
-        EvennessVerdict.ADJUST.limitPercent(),
+        CvLimits.GOOD_PERCENT,
+        CvLimits.FIELD_PERCENT,
+        CvLimits.STRIPES_PERCENT,
         END_PERCENT
     };
+
+    /** Names of the bands in the bundle; the verdict follows the chance, so that no band has its name. */
+    private static final List<String> BANDS = List.of("good", "field", "above", "stripes");
 
     private List<TrayTestResult> tests = List.of();
     private @Nullable Advice advice;
@@ -45,9 +48,9 @@ public final class CvPicture extends Picture {
         Uniformity last = tests.get(tests.size() - 1).evenness();
         return words.text(
                 "picture.cv.spoken",
-                Arg.number(last.cvPercent(), 0, Unit.PERCENT),
-                Arg.number(last.cv().lowPercent(), 0, Unit.NONE),
-                Arg.number(last.cv().highPercent(), 0, Unit.PERCENT),
+                Arg.number(last.field().medianPercent(), 0, Unit.PERCENT),
+                Arg.number(last.field().lowPercent(), 0, Unit.NONE),
+                Arg.number(last.field().highPercent(), 0, Unit.PERCENT),
                 Arg.word("choice.EvennessVerdict." + last.verdict()));
     }
 
@@ -106,10 +109,9 @@ public final class CvPicture extends Picture {
         Palette palette = brush.palette();
         Color[] colours = {palette.good(), palette.good(), palette.warn(), palette.stop()};
         double[] strength = {0.24, 0.1, 0.13, 0.13};
-        EvennessVerdict[] verdicts = EvennessVerdict.values();
         boolean narrow = across.length(5) < 5.6 * em;
         double top = narrow ? 2.9 * em : 1.6 * em;
-        for (int i = 0; i < verdicts.length; i++) {
+        for (int i = 0; i < BANDS.size(); i++) {
             double from = across.at(BOUNDS[i]);
             double to = across.at(BOUNDS[i + 1]);
             brush.box(from, top, to - from, floor - top, Palette.faint(colours[i], strength[i]));
@@ -120,7 +122,7 @@ public final class CvPicture extends Picture {
             double y = narrow && i % 2 == 1 ? 2.1 * em : 0.9 * em;
             Lettering name = brush.note().heavy().in(colours[i]);
             brush.within(
-                    words.choice(verdicts[i]),
+                    words.text("picture.cv.band." + BANDS.get(i)),
                     (from + to) / 2,
                     y,
                     name,
@@ -138,9 +140,9 @@ public final class CvPicture extends Picture {
                 brush,
                 across,
                 y + 0.7 * row,
-                evenness.cvPercent(),
-                evenness.cv().lowPercent(),
-                evenness.cv().highPercent(),
+                evenness.field().medianPercent(),
+                evenness.field().lowPercent(),
+                evenness.field().highPercent(),
                 last ? brush.palette().ink() : brush.palette().soft(),
                 false);
         label(
@@ -150,10 +152,10 @@ public final class CvPicture extends Picture {
                 words.text(
                         "picture.cv.test",
                         Arg.count(test.index() + 1L),
-                        Arg.number(evenness.cvPercent(), 0, Unit.PERCENT),
-                        Arg.number(evenness.cv().lowPercent(), 0, Unit.NONE),
-                        Arg.number(evenness.cv().highPercent(), 0, Unit.PERCENT)),
-                evenness.cvPercent());
+                        Arg.number(evenness.field().medianPercent(), 0, Unit.PERCENT),
+                        Arg.number(evenness.field().lowPercent(), 0, Unit.NONE),
+                        Arg.number(evenness.field().highPercent(), 0, Unit.PERCENT)),
+                evenness.field().medianPercent());
     }
 
     private void label(Brush brush, Scale across, double y, String text, double at) {

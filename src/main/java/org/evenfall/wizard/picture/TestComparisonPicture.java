@@ -7,7 +7,7 @@ import javafx.scene.text.TextAlignment;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
-import org.evenfall.trays.EvennessVerdict;
+import org.evenfall.trays.CvLimits;
 import org.evenfall.trays.Uniformity;
 import org.jspecify.annotations.Nullable;
 
@@ -17,8 +17,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class TestComparisonPicture extends Picture {
 
-    private static final double INNER_PERCENT = EvennessVerdict.GOOD.limitPercent();
-    private static final double OUTER_PERCENT = EvennessVerdict.ACCEPTABLE.limitPercent();
+    private static final double INNER_PERCENT = CvLimits.GOOD_PERCENT;
+    private static final double OUTER_PERCENT = CvLimits.FIELD_PERCENT;
 
     /**
      * One test.

@@ -9,6 +9,7 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.TrayTestResult;
+import org.evenfall.trays.CvLimits;
 import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.SpreadShape;
 import org.evenfall.trays.Uniformity;
@@ -20,8 +21,8 @@ import org.evenfall.trays.Uniformity;
 public final class TubesPicture extends Picture {
 
     private static final int COMPARED = 3;
-    private static final double INNER_PERCENT = EvennessVerdict.GOOD.limitPercent();
-    private static final double OUTER_PERCENT = EvennessVerdict.ACCEPTABLE.limitPercent();
+    private static final double INNER_PERCENT = CvLimits.GOOD_PERCENT;
+    private static final double OUTER_PERCENT = CvLimits.FIELD_PERCENT;
 
     private List<TrayTestResult> tests = List.of();
 
@@ -162,9 +163,9 @@ public final class TubesPicture extends Picture {
         brush.polyline(x, y, brush.palette().warn(), 3, false);
     }
 
-    /** That shape in words: the largest one that has a name; nothing where the CV is good. */
+    /** That shape in words: the largest one that has a name; nothing where the field is even. */
     private String shapeText() {
-        if (last().verdict() == EvennessVerdict.GOOD) {
+        if (last().verdict() == EvennessVerdict.EVEN) {
             return "";
         }
         return last().shapes().shapes().stream()

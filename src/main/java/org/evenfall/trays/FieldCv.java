@@ -1,0 +1,106 @@
+package org.evenfall.trays;
+
+import java.util.List;
+import org.evenfall.quantity.Interval;
+
+/**
+ * Estimate of the variation across the whole field from a few trays: what an infinitely fine row of noiseless trays would
+ * read. The tray CV is another number: it counts the counting noise as unevenness, and the place half-way between two
+ * tramlines twice.
+ *
+ * <p>The field is a sum of cosines across the width with random sizes ({@link FieldCvModes}, {@link FieldCvPrior}), the
+ * catches are the field plus noise of known size; their posterior gives the CV ({@link FieldCvPosterior}).
+ *
+ * @param medianPercent median of the field CV, %, at least 0
+ * @param intervalPercent its 90 % interval, from the 5 % to the 95 % quantile, %
+ * @param probabilityAtMost15 chance that the field CV is at most {@link CvLimits#FIELD_PERCENT}, 0 to 1
+ */
+public record FieldCv(double medianPercent, Interval intervalPercent, double probabilityAtMost15) {
+
+    /** Chance below the lower end of the interval, and above the upper end. */
+    private static final double OUTSIDE_ON_A_SIDE = 0.05;
+
+    /** Assumption: an estimate that rests on a model is never shown as surer than this. */
+    private static final double MOST_STATED_PERCENT = 99;
+
+    private static final double LEAST_STATED_PERCENT = 1;
+
+    /**
+     * Checks the ranges.
+     *
+     * @throws IllegalArgumentException unless the interval contains the median, is at least 0, and the chance is from 0 to
+     *     1
+     */
+    public FieldCv {
+        if (!(intervalPercent.low() >= 0)
+                || !intervalPercent.contains(medianPercent)
+                || !(probabilityAtMost15 >= 0 && probabilityAtMost15 <= 1)) {
+            throw new IllegalArgumentException(
+                    "medianPercent in its interval, this at least 0, probabilityAtMost15 from 0 to 1: " + medianPercent
+                            + ", " + intervalPercent + ", " + probabilityAtMost15);
+        }
+    }
+
+    /**
+     * The estimate from one test, or from the means of repeats.
+     *
+     * @param positionsM places of the trays in any order, m from the tramline; two trays may be at one place
+     * @param catches catch of each tray in any one unit, at least 0, their mean above 0
+     * @param tramlines how the field is driven
+     * @param noisePercent standard deviation of counting and reading at the mean catch, %, at least 0
+     *     ({@link CatchPlans#noisePercent})
+     * @throws IllegalArgumentException when a value is out of its range, or there are fewer than {@link
+     *     TrayLayouts#FEWEST_TRAYS} or more than {@link TrayLayouts#MOST_TRAYS} trays
+     */
+    public static FieldCv of(
+            List<Double> positionsM, List<Double> catches, Tramlines tramlines, double noisePercent) {
+        int trays = catches.size();
+        if (positionsM.size() != trays || trays < TrayLayouts.FEWEST_TRAYS || trays > TrayLayouts.MOST_TRAYS) {
+            throw new IllegalArgumentException("one position a catch, " + TrayLayouts.FEWEST_TRAYS + " to "
+                    + TrayLayouts.MOST_TRAYS + " catches: " + positionsM + ", " + catches);
+        }
+        double mean = catches.stream().mapToDouble(Double::doubleValue).average().orElse(0);
+        if (catches.stream().anyMatch(each -> !(each >= 0)) || !(mean > 0) || !Double.isFinite(mean)) {
+            throw new IllegalArgumentException("catches at least 0, their mean above 0: " + catches);
+        }
+        if (positionsM.stream().anyMatch(each -> !Double.isFinite(each)) || !(noisePercent >= 0)) {
+            throw new IllegalArgumentException(
+                    "positions finite, noisePercent at least 0: " + positionsM + ", " + noisePercent);
+        }
+        double[] relative = catches.stream().mapToDouble(each -> each / mean).toArray();
+        FieldCvPosterior posterior = FieldCvPosterior.of(
+                new FieldCvData(FieldCvModes.at(positionsM, tramlines), relative, noisePercent / 100));
+        return new FieldCv(
+                100 * posterior.quantile(0.5),
+                new Interval(
+                        100 * posterior.quantile(OUTSIDE_ON_A_SIDE), 100 * posterior.quantile(1 - OUTSIDE_ON_A_SIDE)),
+                posterior.probabilityAtMost(CvLimits.FIELD_PERCENT / 100));
+    }
+
+    /** What the estimate means for the job. */
+    public EvennessVerdict verdict() {
+        return EvennessVerdict.of(medianPercent, probabilityAtMost15);
+    }
+
+    /** Whether the word "good" is right: even, and the median is at most {@link CvLimits#GOOD_PERCENT}. */
+    public boolean good() {
+        return verdict() == EvennessVerdict.EVEN && medianPercent <= CvLimits.GOOD_PERCENT;
+    }
+
+    /**
+     * The chance as it is shown, %, from {@value #LEAST_STATED_PERCENT} to {@value #MOST_STATED_PERCENT}.
+     */
+    public double statedChancePercent() {
+        return Math.max(LEAST_STATED_PERCENT, Math.min(MOST_STATED_PERCENT, 100 * probabilityAtMost15));
+    }
+
+    /** Lower end of the 90 % interval, %. */
+    public double lowPercent() {
+        return intervalPercent.low();
+    }
+
+    /** Upper end of the 90 % interval, %. */
+    public double highPercent() {
+        return intervalPercent.high();
+    }
+}
