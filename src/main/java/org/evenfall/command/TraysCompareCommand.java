@@ -77,8 +77,9 @@ final class TraysCompareCommand implements Callable<Integer> {
                 "compare.test",
                 Arg.text(file),
                 Arg.number(evenness.cvPercent(), 1, Unit.PERCENT),
-                Arg.number(evenness.cv().lowPercent(), 1, Unit.NONE),
-                Arg.number(evenness.cv().highPercent(), 1, Unit.PERCENT),
+                Arg.number(evenness.field().medianPercent(), 0, Unit.PERCENT),
+                Arg.number(evenness.field().lowPercent(), 0, Unit.NONE),
+                Arg.number(evenness.field().highPercent(), 0, Unit.PERCENT),
                 Arg.count(evenness.trays()));
     }
 }

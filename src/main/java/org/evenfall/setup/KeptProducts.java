@@ -14,7 +14,7 @@ import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TestedProductEntry;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.entry.UnknownKeys;
-import org.evenfall.trays.CvLimits;
+import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.Uniformity;
 
 /** A product whose last tray test passed becomes a tested product of this machine. */
@@ -37,7 +37,7 @@ public final class KeptProducts {
             return Optional.empty();
         }
         Uniformity evenness = last.evenness();
-        if (evenness.field().medianPercent() > CvLimits.FIELD_PERCENT) {
+        if (evenness.verdict() != EvennessVerdict.EVEN && evenness.verdict() != EvennessVerdict.PROBABLY_EVEN) {
             return Optional.empty();
         }
         TrayTestEntry test = setup.trays().tests().get(last.index());

@@ -30,6 +30,7 @@ import org.evenfall.trays.ShapeCurves;
 import org.evenfall.trays.StripLoad;
 import org.evenfall.trays.Tramlines;
 import org.evenfall.trays.TrayLayout;
+import org.evenfall.trays.FieldCv;
 import org.evenfall.trays.Uniformity;
 import org.evenfall.trays.WindLimits;
 import org.jspecify.annotations.Nullable;
@@ -156,15 +157,19 @@ final class TraysAssessor {
                 .reduce((before, after) -> after)
                 .orElse(last(tests));
         FieldCv field = counts.evenness().field();
-        Arg cv = Arg.number(field.medianPercent(), 0, Unit.PERCENT);
-        Arg low = Arg.number(field.lowPercent(), 0, Unit.PERCENT);
-        Arg high = Arg.number(field.highPercent(), 0, Unit.PERCENT);
-        Finding finding = switch (field.verdict()) {
-            case EVEN -> Finding.note(Step.TRAYS, field.good() ? "trays.evenGood" : "trays.even", cv, low, high);
-            case PROBABLY_EVEN -> Finding.note(Step.TRAYS, "trays.probablyEven", cv, low, high);
-            case NOT_EVEN_ENOUGH -> Finding.warn(Step.TRAYS, "trays.notEvenEnough", cv, low, high);
-            case DO_NOT_SPREAD -> Finding.stop(Step.TRAYS, "trays.doNotSpread", cv, low, high);
+        Arg[] figures = {
+            Arg.number(field.medianPercent(), 0, Unit.PERCENT),
+            Arg.number(field.lowPercent(), 0, Unit.PERCENT),
+            Arg.number(field.highPercent(), 0, Unit.PERCENT),
+            Arg.number(field.statedChancePercent(), 0, Unit.PERCENT)
         };
+        Finding finding =
+                switch (field.verdict()) {
+                    case EVEN -> Finding.note(Step.TRAYS, field.good() ? "trays.evenGood" : "trays.even", figures);
+                    case PROBABLY_EVEN -> Finding.note(Step.TRAYS, "trays.probablyEven", figures);
+                    case NOT_EVEN_ENOUGH -> Finding.warn(Step.TRAYS, "trays.notEvenEnough", figures);
+                    case DO_NOT_SPREAD -> Finding.stop(Step.TRAYS, "trays.doNotSpread", figures);
+                };
         findings.add(finding.at(TrayPaths.TESTS.item(counts.index()).pointer()).from("source.cvLimits"));
     }
 

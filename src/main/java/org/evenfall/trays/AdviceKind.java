@@ -16,7 +16,7 @@ public enum AdviceKind {
     OUTLETS_AND_VANES,
     /** Move a lever. */
     MOVE_LEVER,
-    /** The CV is good. */
+    /** The field is even. */
     KEEP,
     /** No move is expected to be better. */
     CANNOT_TELL_BETTER,

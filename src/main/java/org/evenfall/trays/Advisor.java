@@ -14,12 +14,12 @@ import org.jspecify.annotations.Nullable;
 public final class Advisor {
 
     /**
-     * Assumption: nearer to the limit of a good CV than a move must be worth, a good CV may be good by chance only, so a
-     * further move is considered above this CV, %.
+     * Assumption: the tray CV of an even field above which a further move is considered, %: below it a move cannot be worth
+     * its test.
      */
-    private static final double SURELY_GOOD_PERCENT = CvLimits.GOOD_PERCENT - MoveChooser.WORTH_PERCENT;
+    private static final double GOOD_ENOUGH_PERCENT = CvLimits.GOOD_PERCENT - MoveChooser.WORTH_PERCENT;
 
-    /** Assumption: what a further move must be expected to take off a CV that is good already, points. */
+    /** Assumption: what a further move must be expected to take off the CV of a field that is even already, points. */
     private static final double CLEARLY_BETTER_PERCENT = 2;
 
     /** Assumption: noise above this share of the CV, which is half of its square, hides the machine. */
@@ -64,25 +64,24 @@ public final class Advisor {
             reasons.add(AdviceReason.of(
                     AdviceReason.Kind.POOLED, pool.tests(), pool.evenness().cvPercent()));
         }
-        return pool.evenness().verdict() == EvennessVerdict.EVEN ? good(reasons) : notGood(reasons);
+        return pool.evenness().verdict() == EvennessVerdict.EVEN ? even(reasons) : notEven(reasons);
     }
 
-    private Advice good(List<AdviceReason> reasons) {
+    private Advice even(List<AdviceReason> reasons) {
         Advice further = furtherMove(reasons);
         if (further != null) {
             return further;
         }
         FieldCv field = pool.evenness().field();
-        reasons.add(AdviceReason.of(
-                AdviceReason.Kind.KEEP, field.medianPercent(), 100 * field.probabilityAtMost15()));
+        reasons.add(AdviceReason.of(AdviceReason.Kind.KEEP, field.medianPercent(), field.statedChancePercent()));
         return Advice.withoutMove(AdviceKind.KEEP, reasons);
     }
 
-    /** A further move from a good CV, where this is near the limit and the move is clearly better; else null. */
+    /** A further move from an even field, where its tray CV is not small and the move is clearly better; else null. */
     private @Nullable Advice furtherMove(List<AdviceReason> reasons) {
         double cvPercent = pool.evenness().cvPercent();
         Diagnosis shape = diagnosis.orElse(null);
-        if (cvPercent <= SURELY_GOOD_PERCENT || shape == null || !shape.centre().significant() || shape.oneSided()) {
+        if (cvPercent <= GOOD_ENOUGH_PERCENT || shape == null || !shape.centre().significant() || shape.oneSided()) {
             return null;
         }
         List<AdviceReason> further = new ArrayList<>(reasons);
@@ -92,7 +91,7 @@ public final class Advisor {
         return expected != null && expected.percent() < cvPercent - CLEARLY_BETTER_PERCENT ? move : null;
     }
 
-    private Advice notGood(List<AdviceReason> reasons) {
+    private Advice notEven(List<AdviceReason> reasons) {
         CvEstimate cv = pool.evenness().cv();
         if (noisy(cv) && pool.tests() < MOST_REPEATS) {
             reasons.add(AdviceReason.of(AdviceReason.Kind.NOISE, cv.noisePercent()));

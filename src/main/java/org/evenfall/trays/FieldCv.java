@@ -20,6 +20,11 @@ public record FieldCv(double medianPercent, Interval intervalPercent, double pro
     /** Chance below the lower end of the interval, and above the upper end. */
     private static final double OUTSIDE_ON_A_SIDE = 0.05;
 
+    /** Assumption: an estimate that rests on a model is never shown as surer than this. */
+    private static final double MOST_STATED_PERCENT = 99;
+
+    private static final double LEAST_STATED_PERCENT = 1;
+
     /**
      * Checks the ranges.
      *
@@ -80,6 +85,13 @@ public record FieldCv(double medianPercent, Interval intervalPercent, double pro
     /** Whether the word "good" is right: even, and the median is at most {@link CvLimits#GOOD_PERCENT}. */
     public boolean good() {
         return verdict() == EvennessVerdict.EVEN && medianPercent <= CvLimits.GOOD_PERCENT;
+    }
+
+    /**
+     * The chance as it is shown, %, from {@value #LEAST_STATED_PERCENT} to {@value #MOST_STATED_PERCENT}.
+     */
+    public double statedChancePercent() {
+        return Math.max(LEAST_STATED_PERCENT, Math.min(MOST_STATED_PERCENT, 100 * probabilityAtMost15));
     }
 
     /** Lower end of the 90 % interval, %. */

@@ -45,7 +45,7 @@ final class FieldCvModes {
         if (mode == 0) {
             return 1;
         }
-        if (pattern == DrivingPattern.BACK_AND_FORTH) {
+        if (pattern != DrivingPattern.ROUND_AND_ROUND) {
             return Math.sqrt(2) * Math.cos(mode * Math.PI * (place + 0.5));
         }
         double turn = 2 * Math.PI * harmonic(mode) * place;

@@ -1,7 +1,7 @@
 package org.evenfall.trays;
 
 /**
- * Probabilities that the true CV is at most the limit of a verdict, 0 to 1, rising.
+ * Probabilities that the true CV is at most each limit, 0 to 1, rising.
  *
  * @param good at most {@link CvLimits#GOOD_PERCENT}
  * @param acceptable at most {@link CvLimits#FIELD_PERCENT}

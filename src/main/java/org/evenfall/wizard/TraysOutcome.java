@@ -58,7 +58,7 @@ final class TraysOutcome {
                     return last == null ? "" : ContrastFigures.none(words, last.contrasts());
                 }),
                 VisibleWhen.sentence(
-                        form, "sentence", () -> last() == null ? "" : words.text("trays.twoNumbers")),
+                        form, "sentence", () -> last() == null ? "" : words.text("trays.twoCvs")),
                 comparison(),
                 VisibleWhen.sentence(
                         form,
@@ -99,7 +99,7 @@ final class TraysOutcome {
         figures.add(new FigureRow.Figure(
                 words.text("trays.figure.chance"),
                 words.text(
-                        "word.about", Arg.number(100 * last.field().probabilityAtMost15(), 0, Unit.PERCENT))));
+                        "word.about", Arg.number(last.field().statedChancePercent(), 0, Unit.PERCENT))));
         figures.add(new FigureRow.Figure(
                 words.text("trays.figure.trayCv"), words.number(last.cvPercent(), 0, Unit.PERCENT)));
         figures.add(new FigureRow.Figure(
@@ -150,7 +150,8 @@ final class TraysOutcome {
     private static List<String> headers(Sentences words) {
         return List.of(
                 words.text("trays.column.test"),
-                words.text("trays.column.cv"),
+                words.text("trays.column.trayCv"),
+                words.text("trays.column.fieldCv"),
                 words.text("trays.column.range"),
                 words.text("trays.column.verdict"),
                 words.text("trays.column.settings"));
@@ -161,9 +162,9 @@ final class TraysOutcome {
         return List.of(
                 Integer.toString(test.index() + 1),
                 words.number(evenness.cvPercent(), 0, Unit.PERCENT),
+                words.number(evenness.field().medianPercent(), 0, Unit.PERCENT),
                 words.text(
                         "trays.range",
-                        Arg.number(evenness.field().medianPercent(), 0, Unit.PERCENT),
                         Arg.number(evenness.field().lowPercent(), 0, Unit.NONE),
                         Arg.number(evenness.field().highPercent(), 0, Unit.PERCENT)),
                 words.choice(evenness.verdict()),

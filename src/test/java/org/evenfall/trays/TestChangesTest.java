@@ -95,7 +95,8 @@ class TestChangesTest {
         Uniformity changed = new Uniformity(
                 new CatchSummary(
                         flat.positionsM(), TestFields.list(100 + d, 100 - d, 100, 100, 100, 100, 100), 10, 10, null),
-                flat.cv(), flat.field(),
+                flat.cv(),
+                flat.field(),
                 flat.contrasts(),
                 flat.shapes());
         TestChange change = TestChanges.of(flat, changed);

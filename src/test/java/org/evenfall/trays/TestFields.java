@@ -69,7 +69,7 @@ final class TestFields {
                         noisePercent,
                         new Interval(cvPercent / 2, 2 * cvPercent),
                         new LimitProbabilities(0.25, 0.5, 0.75)),
-                field(cvPercent),
+                statedField(cvPercent),
                 new RegionContrasts(
                         new Contrast(-1.5 * side, 1), new Contrast(1.5 * centre, 1), new Contrast(-1.5 * quarter, 1)),
                 new ShapeFit(
@@ -78,6 +78,12 @@ final class TestFields {
                                 SpreadShape.of(ShapeKind.QUARTER_POINTS, quarter, 1),
                                 SpreadShape.of(ShapeKind.LEFT_RIGHT, side, 1)),
                         List.of()));
+    }
+
+    /** A field CV whose verdict follows its median: even up to 10, probably even up to 15 %. */
+    private static FieldCv statedField(double percent) {
+        double chance = percent <= CvLimits.GOOD_PERCENT ? 0.95 : percent <= CvLimits.FIELD_PERCENT ? 0.7 : 0.2;
+        return new FieldCv(percent, new Interval(percent / 2, 2 * percent), chance);
     }
 
     static AdviceInput.DoneTest at(double lever, Uniformity evenness) {

@@ -9,21 +9,24 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.TrayTestResult;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.CvLimits;
-import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.ExpectedCv;
 import org.evenfall.trays.Uniformity;
 import org.jspecify.annotations.Nullable;
 
-/** Field CV of each test with its 90 % interval on one axis from 0 to 30 %, the bands up to and above 15 and 20 % named. */
+/** Field CV of each test with its 90 % interval on one axis from 0 to 30 %, the bands at 10, 15 and 20 % named. */
 public final class CvPicture extends Picture {
 
     private static final double END_PERCENT = 30;
     private static final double[] BOUNDS = {
         0,
+        CvLimits.GOOD_PERCENT,
         CvLimits.FIELD_PERCENT,
         CvLimits.STRIPES_PERCENT,
         END_PERCENT
     };
+
+    /** Names of the bands in the bundle; the verdict follows the chance, so that no band has its name. */
+    private static final List<String> BANDS = List.of("good", "field", "above", "stripes");
 
     private List<TrayTestResult> tests = List.of();
     private @Nullable Advice advice;
@@ -104,14 +107,11 @@ public final class CvPicture extends Picture {
     private double bands(Brush brush, Scale across, double floor) {
         double em = brush.em();
         Palette palette = brush.palette();
-        Color[] colours = {palette.good(), palette.warn(), palette.stop()};
-        double[] strength = {0.16, 0.13, 0.13};
-        EvennessVerdict[] verdicts = {
-            EvennessVerdict.EVEN, EvennessVerdict.NOT_EVEN_ENOUGH, EvennessVerdict.DO_NOT_SPREAD
-        };
+        Color[] colours = {palette.good(), palette.good(), palette.warn(), palette.stop()};
+        double[] strength = {0.24, 0.1, 0.13, 0.13};
         boolean narrow = across.length(5) < 5.6 * em;
         double top = narrow ? 2.9 * em : 1.6 * em;
-        for (int i = 0; i < verdicts.length; i++) {
+        for (int i = 0; i < BANDS.size(); i++) {
             double from = across.at(BOUNDS[i]);
             double to = across.at(BOUNDS[i + 1]);
             brush.box(from, top, to - from, floor - top, Palette.faint(colours[i], strength[i]));
@@ -122,7 +122,7 @@ public final class CvPicture extends Picture {
             double y = narrow && i % 2 == 1 ? 2.1 * em : 0.9 * em;
             Lettering name = brush.note().heavy().in(colours[i]);
             brush.within(
-                    words.choice(verdicts[i]),
+                    words.text("picture.cv.band." + BANDS.get(i)),
                     (from + to) / 2,
                     y,
                     name,
