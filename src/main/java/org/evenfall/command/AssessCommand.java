@@ -2,8 +2,10 @@ package org.evenfall.command;
 
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.evenfall.command.report.Report;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
+import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.InputFileException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -43,11 +45,12 @@ final class AssessCommand implements Callable<Integer> {
         if (files.size() > 1) {
             return SetupInputs.lines(context, files, setup -> results.assessment(Assessor.assess(setup)));
         }
-        Assessment assessment = Assessor.assess(SetupInputs.read(context, files.get(0)));
+        Setup setup = SetupInputs.read(context, files.get(0));
+        Assessment assessment = Assessor.assess(setup);
         if (json) {
             context.out().println(results.assessment(assessment).json().toPrettyString());
         } else {
-            new Report(context).print(assessment);
+            context.out().print(Report.of(setup, assessment, context.words()));
         }
         return ResultJson.code(assessment);
     }

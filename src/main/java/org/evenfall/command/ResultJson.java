@@ -42,6 +42,8 @@ final class ResultJson {
         trays.set("layout", tree(assessment.trays().layout()));
         trays.set("plan", tree(assessment.trays().plan()));
         trays.set("tests", tree(assessment.trays().tests()));
+        trays.set("comparisons", tree(assessment.trays().comparisons()));
+        trays.set("loss", tree(assessment.trays().loss()));
         trays.set("advice", advice(assessment));
         trays.set("line", tree(assessment.trays().line()));
         json.set("card", tree(assessment.card()));

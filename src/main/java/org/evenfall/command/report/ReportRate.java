@@ -1,0 +1,38 @@
+package org.evenfall.command.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.evenfall.finding.Sentences;
+import org.evenfall.rate.BucketResult;
+import org.evenfall.result.RateCheckLines;
+import org.evenfall.result.RatePlanLines;
+import org.evenfall.result.ResultLine;
+import org.evenfall.setup.Assessment;
+import org.evenfall.setup.RateResult;
+
+/** Step 5: the plan, its cost, the speed, the bucket, the hopper. */
+final class ReportRate {
+
+    private ReportRate() {}
+
+    static List<ReportPart> parts(Assessment assessment, Sentences words) {
+        RateResult rate = assessment.rate();
+        return List.of(
+                ReportPart.of(words.text("rate.plan"), RatePlanLines.figures(words, rate.plan())),
+                ReportPart.of(words.text("rate.money"), RatePlanLines.money(words, rate.plan())),
+                ReportPart.of(words.text("rate.speedTitle"), RateCheckLines.speed(words, rate.speed())),
+                ReportPart.of(words.text("rate.bucketTitle"), bucket(rate, words)),
+                ReportPart.of(words.text("rate.hopperTitle"), RateCheckLines.hopper(words, rate.hopper())));
+    }
+
+    private static List<ResultLine> bucket(RateResult rate, Sentences words) {
+        List<ResultLine> lines = new ArrayList<>(RateCheckLines.expected(words, rate));
+        int number = 0;
+        for (BucketResult test : rate.bucketTests()) {
+            number++;
+            ResultLine.addSentence(lines, RateCheckLines.attempt(words, number, test));
+        }
+        ResultLine.addSentence(lines, RateCheckLines.nextOpening(words, rate.lastBucket()));
+        return lines;
+    }
+}
