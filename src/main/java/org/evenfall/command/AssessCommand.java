@@ -11,11 +11,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Every number and finding of every step. */
+/** The assessment of a setup: a page to read, or every number and finding as JSON. */
 @Command(
         name = "assess",
         mixinStandardHelpOptions = true,
-        description = "Every number and finding of every step of a setup. Exit code 1 when there is a stop finding.")
+        description = "A page to read: the answer, the findings, the results step by step. Exit code 1 when there is a stop finding.")
 final class AssessCommand implements Callable<Integer> {
 
     private final CommandContext context;

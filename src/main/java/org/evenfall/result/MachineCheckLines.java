@@ -26,9 +26,7 @@ public final class MachineCheckLines {
         List<ResultLine> lines = new ArrayList<>();
         for (CheckAnswer answer : CheckAnswer.values()) {
             List<String> parts = Arrays.stream(CheckItem.values())
-                    .filter(item -> CheckAnswers.of(setup.machineCheck(), item)
-                                    .answer()
-                            == answer)
+                    .filter(item -> CheckAnswers.of(setup.machineCheck(), item).answer() == answer)
                     .map(item -> words.text("picture.yard." + item.name()))
                     .toList();
             boolean nothingYet = answer == CheckAnswer.UNANSWERED && parts.size() == CheckItem.values().length;
@@ -39,12 +37,26 @@ public final class MachineCheckLines {
         return lines;
     }
 
-    /** Each vane with what it has lost, level, shaft and disc speed, as far as they were measured. */
-    public static List<String> measured(Sentences words, MachineCheckResult check) {
-        List<String> measured = new ArrayList<>();
-        for (VaneCheck vane : check.vanes()) {
-            measured.add(vane(words, vane));
+    /** Each vane with what it has lost; then level, shaft and disc speed; as far as they were measured. */
+    public static List<ResultLine> measured(Sentences words, MachineCheckResult check) {
+        List<ResultLine> lines = new ArrayList<>();
+        add(
+                lines,
+                words.text("yard.vanes"),
+                check.vanes().stream().map(vane -> vane(words, vane)).toList());
+        add(lines, words.text("yard.measured"), levelAndShaft(words, check));
+        return lines;
+    }
+
+    private static void add(List<ResultLine> lines, String label, List<String> parts) {
+        if (!parts.isEmpty()) {
+            lines.add(new ResultLine(label, String.join(" · ", parts)));
         }
+    }
+
+    /** Level of the frame, shaft and disc speed, as far as they were measured. */
+    public static List<String> levelAndShaft(Sentences words, MachineCheckResult check) {
+        List<String> measured = new ArrayList<>();
         Double level = check.levelDifferenceM();
         if (level != null) {
             measured.add(
@@ -66,7 +78,8 @@ public final class MachineCheckLines {
         return measured;
     }
 
-    private static String vane(Sentences words, VaneCheck vane) {
+    /** A vane with what it has lost, where that was measured. */
+    public static String vane(Sentences words, VaneCheck vane) {
         Arg side = Arg.word("choice.Side." + vane.side());
         return vane.wearM() == null
                 ? words.text("picture.yard.vane", side, Arg.text(vane.label()))

@@ -63,9 +63,7 @@ public final class MatchLines {
 
     /** How often the measurements were repeated in simulation; empty where they were not. */
     public static String repeats(Sentences words, @Nullable MatchResult match) {
-        return match == null || match.redraws() == 0
-                ? ""
-                : words.text("match.redrawn", Arg.count(match.redraws()));
+        return match == null || match.redraws() == 0 ? "" : words.text("match.redrawn", Arg.count(match.redraws()));
     }
 
     /** How the machine is set, as typed: each lever, shaft speed, height and tilt, as far as they are typed. */
@@ -73,7 +71,7 @@ public final class MatchLines {
         List<ResultLine> lines = new ArrayList<>();
         settings.levers().forEach((lever, setting) -> {
             if (!setting.isBlank()) {
-                lines.add(new ResultLine(lever, setting.toString()));
+                lines.add(new ResultLine(lever, ResultLine.typed(setting)));
             }
         });
         ResultLine.addTyped(lines, words, SettingsPaths.PTO_SPEED.labelKey(), settings.ptoSpeed());
@@ -81,5 +79,4 @@ public final class MatchLines {
         ResultLine.addTyped(lines, words, SettingsPaths.TILT.labelKey(), settings.tilt());
         return lines;
     }
-
 }

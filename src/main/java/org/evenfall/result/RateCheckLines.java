@@ -94,8 +94,7 @@ public final class RateCheckLines {
                     "rate.attempt.leftLess"));
         }
         if (agreement.repeatSpreadPercent() != null) {
-            parts.add(
-                    words.text("rate.attempt.repeats", Arg.number(agreement.repeatSpreadPercent(), 1, Unit.PERCENT)));
+            parts.add(words.text("rate.attempt.repeats", Arg.number(agreement.repeatSpreadPercent(), 1, Unit.PERCENT)));
         }
         return String.join(" · ", parts);
     }

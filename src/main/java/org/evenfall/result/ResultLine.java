@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
  */
 public record ResultLine(String label, String value) {
 
+    /** A blank at which no line is broken. */
+    private static final char NO_BREAK = '\u00a0';
+
     /** A sentence, which needs no label. */
     public static ResultLine sentence(String text) {
         return new ResultLine("", text);
@@ -44,7 +47,13 @@ public record ResultLine(String label, String value) {
     /** Adds a quantity as typed with the label of a key, unless it is blank. */
     public static void addTyped(List<ResultLine> lines, Sentences words, String key, EnteredQuantity typed) {
         if (!typed.isBlank()) {
-            addTyped(lines, words, key, typed.toString());
+            lines.add(new ResultLine(words.text(key), typed(typed)));
         }
+    }
+
+    /** A quantity as typed; its unit stays on the line of its number. */
+    static String typed(EnteredQuantity typed) {
+        String text = typed.text().strip();
+        return typed.unit() == Unit.NONE ? text : text + NO_BREAK + typed.unit().symbol();
     }
 }

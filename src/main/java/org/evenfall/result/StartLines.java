@@ -24,7 +24,7 @@ public final class StartLines {
         if (pattern != DrivingPattern.UNANSWERED) {
             lines.add(new ResultLine(words.text(StartPaths.DRIVING_PATTERN.labelKey()), words.choice(pattern)));
         }
-        ResultLine.addTyped(lines, words, MachinePaths.NAME.labelKey(), MachinePaths.NAME.get(setup));
+        ResultLine.addTyped(lines, words, "start.machine", MachinePaths.NAME.get(setup));
         return lines;
     }
 }

@@ -13,10 +13,11 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
+import org.evenfall.result.RatePlanLines;
+import org.evenfall.result.ResultLine;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.SetupJson;
-import org.evenfall.wizard.form.FigureRow;
 import org.junit.jupiter.api.Test;
 
 /** What steps 4 to 7 say and prefill, without a window. */
@@ -51,16 +52,16 @@ class LaterStepsWordsTest {
 
     @Test
     void thePlanIsGivenAsFarAsItIsKnown() throws Exception {
-        assertThat(RatePlanForm.figures(WORDS, null)).isEmpty();
+        assertThat(RatePlanLines.figures(WORDS, null)).isEmpty();
         Setup bare = demo().withRate(demo().rate()
                 .withPlan(
                         demo().rate().plan().withArea(EnteredQuantity.EMPTY).withHopperVolume(EnteredQuantity.EMPTY)));
-        assertThat(RatePlanForm.figures(WORDS, Assessor.assess(bare).rate().plan()))
-                .extracting(FigureRow.Figure::name)
+        assertThat(RatePlanLines.figures(WORDS, Assessor.assess(bare).rate().plan()))
+                .extracting(ResultLine::label)
                 .contains("Product", "Nitrogen", "One outlet")
                 .doesNotContain("Bags", "In all", "Hopper loads");
-        assertThat(RatePlanForm.money(WORDS, Assessor.assess(demo()).rate().plan()))
-                .extracting(FigureRow.Figure::name)
+        assertThat(RatePlanLines.money(WORDS, Assessor.assess(demo()).rate().plan()))
+                .extracting(ResultLine::label)
                 .contains("Would cost the same at", "Saved on the area");
     }
 

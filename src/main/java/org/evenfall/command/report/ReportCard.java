@@ -21,6 +21,6 @@ final class ReportCard {
             lines.add(ResultLine.sentence(CardLines.state(words, card)));
         }
         List<ResultLine> figures = card.cardAllowed() ? CardLines.figures(words, setup, assessment) : List.of();
-        return List.of(ReportPart.of(lines), ReportPart.of(words.text("report.onCard"), figures));
+        return List.of(ReportPart.of(lines), ReportPart.inline(words.text("report.onCard"), figures));
     }
 }

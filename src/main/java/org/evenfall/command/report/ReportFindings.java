@@ -21,8 +21,7 @@ final class ReportFindings {
         List<ResultLine> lines = new ArrayList<>();
         for (FindingKind kind : ORDER) {
             for (Finding finding : CardLines.findings(assessment, kind)) {
-                lines.add(new ResultLine(
-                        words.choice(kind), words.choice(finding.step()) + ": " + words.of(finding)));
+                lines.add(new ResultLine(words.choice(kind), words.choice(finding.step()) + ": " + words.of(finding)));
             }
         }
         page.heading(words.text(lines.isEmpty() ? "report.noFindings" : "report.findings"));

@@ -24,7 +24,7 @@ final class ReportHead {
                         setup.start().field(),
                         setup.start().crop(),
                         setup.product().name(),
-                        width == null ? "" : words.text("card.width", Arg.number(width, 0, Unit.M)))
+                        width == null ? "" : words.number(width, 0, Unit.M))
                 .filter(part -> !part.isBlank())
                 .collect(Collectors.joining(" · "));
         if (!about.isEmpty()) {

@@ -16,10 +16,7 @@ final class ReportMachine {
 
     static List<ReportPart> check(Setup setup, Assessment assessment, Sentences words) {
         List<ResultLine> lines = new ArrayList<>(MachineCheckLines.parts(words, setup));
-        List<String> measured = MachineCheckLines.measured(words, assessment.machineCheck());
-        if (!measured.isEmpty()) {
-            lines.add(new ResultLine(words.text("yard.measured"), String.join(" · ", measured)));
-        }
+        lines.addAll(MachineCheckLines.measured(words, assessment.machineCheck()));
         return List.of(ReportPart.of(lines));
     }
 

@@ -2,9 +2,8 @@ package org.evenfall.command.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.evenfall.finding.Sentences;
+import org.evenfall.quantity.Unit;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.RankedProduct;
 import org.evenfall.result.MatchLines;
@@ -21,26 +20,46 @@ final class ReportMatch {
     private ReportMatch() {}
 
     static List<ReportPart> parts(Setup setup, Assessment assessment, Sentences words) {
-        List<ResultLine> ranked = new ArrayList<>();
         MatchResult match = assessment.match();
+        List<ReportPart> parts = new ArrayList<>();
         if (match != null && !match.ranked().isEmpty()) {
-            match.ranked().stream().limit(NEAREST).forEach(reference -> ranked.add(line(words, reference)));
-            ResultLine.addSentence(ranked, MatchLines.repeats(words, match));
+            List<RankedProduct> nearest =
+                    match.ranked().subList(0, Math.min(NEAREST, match.ranked().size()));
+            parts.add(ReportPart.of(words.text("match.ranked"), verdicts(nearest, words)));
+            parts.add(new ReportPart(
+                    "", table(nearest, words), List.of(ResultLine.sentence(MatchLines.repeats(words, match)))));
         }
-        return List.of(
-                ReportPart.of(words.text("match.ranked"), ranked),
-                ReportPart.of(
-                        words.text("match.settings"),
-                        MatchLines.settings(words, setup.match().settings())));
+        parts.add(ReportPart.inline(
+                words.text("match.settings"),
+                MatchLines.settings(words, setup.match().settings())));
+        return parts;
     }
 
-    private static ResultLine line(Sentences words, RankedProduct reference) {
-        List<String> headers = MatchLines.headers(words);
-        List<String> figures = MatchLines.figures(words, reference);
-        String compared = IntStream.range(0, headers.size())
-                .mapToObj(i -> headers.get(i) + " " + figures.get(i))
-                .map(part -> part.replace(' ', '\u00a0'))
-                .collect(Collectors.joining(" · "));
-        return new ResultLine(reference.name(), words.choice(reference.verdict()) + ". " + compared);
+    private static List<ResultLine> verdicts(List<RankedProduct> nearest, Sentences words) {
+        List<ResultLine> lines = new ArrayList<>();
+        for (RankedProduct reference : nearest) {
+            String place = number(lines.size(), words);
+            lines.add(new ResultLine(place + "  " + reference.name(), words.choice(reference.verdict())));
+        }
+        return lines;
+    }
+
+    private static List<List<String>> table(List<RankedProduct> nearest, Sentences words) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(row("", MatchLines.headers(words)));
+        for (RankedProduct reference : nearest) {
+            rows.add(row(number(rows.size() - 1, words), MatchLines.figures(words, reference)));
+        }
+        return rows;
+    }
+
+    private static List<String> row(String first, List<String> others) {
+        List<String> row = new ArrayList<>(List.of(first));
+        row.addAll(others);
+        return row;
+    }
+
+    private static String number(int index, Sentences words) {
+        return words.number(index + 1.0, 0, Unit.NONE);
     }
 }

@@ -3,6 +3,7 @@ package org.evenfall.command.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.evenfall.result.ResultLine;
 
 /** Plain text for a page: headings, figures under each other, sentences and tables, with no line too long to print. */
@@ -10,6 +11,9 @@ final class ReportPage {
 
     /** Letters of a line. Assumption: what a terminal shows and a page holds at a readable size. */
     static final int WIDTH = 80;
+
+    /** A number and its percent sign, which no line break separates. */
+    private static final Pattern PERCENT = Pattern.compile("(\\d) %");
 
     private static final String INDENT = "   ";
 
@@ -94,7 +98,8 @@ final class ReportPage {
     }
 
     private void wrapped(String first, String next, String text) {
-        List<String> parts = Wrapping.lines(text, WIDTH - Math.max(first.length(), next.length()), locale);
+        List<String> parts = Wrapping.lines(
+                PERCENT.matcher(text).replaceAll("$1\u00a0%"), WIDTH - Math.max(first.length(), next.length()), locale);
         for (int i = 0; i < parts.size(); i++) {
             lines.add((i == 0 ? first : next) + parts.get(i));
         }

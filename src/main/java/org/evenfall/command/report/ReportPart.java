@@ -1,6 +1,7 @@
 package org.evenfall.command.report;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.evenfall.result.ResultLine;
 
 /**
@@ -11,6 +12,9 @@ import org.evenfall.result.ResultLine;
  * @param results figures and sentences
  */
 record ReportPart(String title, List<List<String>> table, List<ResultLine> results) {
+
+    /** A blank at which no line is broken. */
+    private static final char NO_BREAK = '\u00a0';
 
     /** Copies the lists. */
     ReportPart {
@@ -26,6 +30,14 @@ record ReportPart(String title, List<List<String>> table, List<ResultLine> resul
     /** Results under a title. */
     static ReportPart of(String title, List<ResultLine> results) {
         return new ReportPart(title, List.of(), results);
+    }
+
+    /** Labels and figures one after the other in a paragraph that begins with a title; nothing without results. */
+    static ReportPart inline(String title, List<ResultLine> results) {
+        String paragraph = results.stream()
+                .map(result -> result.label() + NO_BREAK + result.value())
+                .collect(Collectors.joining(" · "));
+        return of(results.isEmpty() ? List.of() : List.of(ResultLine.sentence(title + ": " + paragraph)));
     }
 
     /** The parts that have something to show. */

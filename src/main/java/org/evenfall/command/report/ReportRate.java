@@ -18,15 +18,16 @@ final class ReportRate {
     static List<ReportPart> parts(Assessment assessment, Sentences words) {
         RateResult rate = assessment.rate();
         return List.of(
-                ReportPart.of(words.text("rate.plan"), RatePlanLines.figures(words, rate.plan())),
-                ReportPart.of(words.text("rate.money"), RatePlanLines.money(words, rate.plan())),
-                ReportPart.of(words.text("rate.speedTitle"), RateCheckLines.speed(words, rate.speed())),
-                ReportPart.of(words.text("rate.bucketTitle"), bucket(rate, words)),
-                ReportPart.of(words.text("rate.hopperTitle"), RateCheckLines.hopper(words, rate.hopper())));
+                ReportPart.of(RatePlanLines.figures(words, rate.plan())),
+                ReportPart.inline(words.text("rate.money"), RatePlanLines.money(words, rate.plan())),
+                ReportPart.inline(words.text("rate.speedTitle"), RateCheckLines.speed(words, rate.speed())),
+                ReportPart.inline(words.text("rate.bucketTitle"), RateCheckLines.expected(words, rate)),
+                ReportPart.of(tests(rate, words)),
+                ReportPart.inline(words.text("rate.hopperTitle"), RateCheckLines.hopper(words, rate.hopper())));
     }
 
-    private static List<ResultLine> bucket(RateResult rate, Sentences words) {
-        List<ResultLine> lines = new ArrayList<>(RateCheckLines.expected(words, rate));
+    private static List<ResultLine> tests(RateResult rate, Sentences words) {
+        List<ResultLine> lines = new ArrayList<>();
         int number = 0;
         for (BucketResult test : rate.bucketTests()) {
             number++;

@@ -14,7 +14,7 @@ import org.evenfall.setup.TrayTestResult;
 final class ReportTrayTable {
 
     /** Most trays next to each other; the others follow in a table below. */
-    private static final int COLUMNS = 7;
+    private static final int COLUMNS = 9;
 
     /** A place nearer to a whole metre is shown without decimals, m. */
     private static final double WHOLE_M = 0.05;

@@ -18,7 +18,6 @@ import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.Uniformity;
-import org.jspecify.annotations.Nullable;
 
 /** Step 6: the trays, the tests, how even the last one is, what to do next, the long pass. */
 final class ReportTrays {
@@ -28,9 +27,9 @@ final class ReportTrays {
     static List<ReportPart> parts(Setup setup, Assessment assessment, Sentences words) {
         TraysResult trays = assessment.trays();
         List<ReportPart> parts = new ArrayList<>();
-        parts.add(ReportPart.of(words.text("trays.layout"), TrayPlanLines.runs(words, trays.plan())));
+        parts.add(ReportPart.inline(words.text("trays.layout"), TrayPlanLines.runs(words, trays.plan())));
         parts.addAll(ReportTrayTable.parts(trays.tests(), words));
-        parts.add(ReportPart.of(words.text("trays.tests"), tests(setup, trays, words)));
+        parts.add(ReportPart.of(tests(setup, trays, words)));
         Uniformity last = trays.lastEvenness();
         if (last != null) {
             parts.add(ReportPart.of(words.text("trays.result"), result(last, trays, words)));
@@ -43,17 +42,19 @@ final class ReportTrays {
         return parts;
     }
 
-    /** Each test against the others: tray CV, verdict, levers as typed. */
+    /** Each test against the others: date, tray CV, verdict, levers as typed. */
     private static List<ResultLine> tests(Setup setup, TraysResult trays, Sentences words) {
         List<ResultLine> lines = new ArrayList<>();
         for (TrayTestResult test : trays.tests()) {
             List<String> parts = new ArrayList<>();
-            parts.add(words.text(
-                    "trays.cvShort", Arg.number(test.evenness().cvPercent(), 0, Unit.PERCENT)));
+            if (!test.date().isBlank()) {
+                parts.add(test.date());
+            }
+            parts.add(words.text("trays.cvShort", Arg.number(test.evenness().cvPercent(), 0, Unit.PERCENT)));
             parts.add(words.choice(test.evenness().verdict()));
             parts.addAll(levers(setup, test.index()));
-            lines.add(new ResultLine(
-                    words.text("trays.test", Arg.count(test.index() + 1L)), String.join(" · ", parts)));
+            lines.add(
+                    new ResultLine(words.text("trays.test", Arg.count(test.index() + 1L)), String.join(" · ", parts)));
         }
         return lines;
     }
@@ -81,12 +82,10 @@ final class ReportTrays {
         return TrayTestLines.evenness(words, last);
     }
 
-    private static List<ResultLine> advice(@Nullable Advice advice, Sentences words) {
+    private static List<ResultLine> advice(Advice advice, Sentences words) {
         List<ResultLine> lines = new ArrayList<>();
         ResultLine.addSentence(lines, AdviceLines.headline(words, advice));
-        if (advice != null) {
-            AdviceFindings.of(advice).forEach(reason -> ResultLine.addSentence(lines, words.of(reason)));
-        }
+        AdviceFindings.of(advice).forEach(reason -> ResultLine.addSentence(lines, words.of(reason)));
         ResultLine.addSentence(lines, AdviceLines.expected(words, advice));
         return lines;
     }

@@ -11,14 +11,14 @@ final class Wrapping {
     private Wrapping() {}
 
     /**
-     * The lines of a text. Line ends and tabs in it count as blanks; what is longer than a line without a place to break is
+     * The lines of a text. A line end or tab in it counts as a blank; what is longer than a line without a place to break is
      * broken anywhere.
      *
      * @param width most letters of a line, at least 1
      * @return at least one line
      */
     static List<String> lines(String text, int width, Locale locale) {
-        String plain = text.strip().replaceAll("[\\s\\p{Cntrl}]+", " ");
+        String plain = text.strip().replaceAll("\\p{Cntrl}+", " ");
         BreakIterator places = BreakIterator.getLineInstance(locale);
         places.setText(plain);
         List<String> lines = new ArrayList<>();
