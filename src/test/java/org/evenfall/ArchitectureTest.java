@@ -69,6 +69,8 @@ class ArchitectureTest {
             .definedBy("org.evenfall.store..")
             .layer("publish")
             .definedBy("org.evenfall.publish..")
+            .layer("result")
+            .definedBy("org.evenfall.result..")
             .layer("wizard")
             .definedBy("org.evenfall.wizard..")
             .layer("command")
@@ -99,6 +101,10 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("words", "granule", "flight", "machine", "reference", "rate", "trays", "setup")
             .whereLayer("publish")
             .mayOnlyBeAccessedByLayers("wizard", "command")
+            .whereLayer("result")
+            .mayOnlyBeAccessedByLayers("wizard", "command")
+            .whereLayer("result")
+            .mayOnlyAccessLayers("words", "granule", "flight", "machine", "reference", "rate", "trays", "setup", "card")
             .whereLayer("wizard")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("command")
@@ -218,7 +224,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule facesUseNoCalculator = noClasses()
             .that()
-            .resideInAnyPackage("org.evenfall.wizard..", "org.evenfall.command..")
+            .resideInAnyPackage("org.evenfall.wizard..", "org.evenfall.command..", "org.evenfall.result..")
             .should()
             .dependOnClassesThat(CALCULATORS)
             .because("a face shows records of the floors below; what is computed from them is computed in setup");

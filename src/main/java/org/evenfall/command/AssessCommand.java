@@ -2,18 +2,20 @@ package org.evenfall.command;
 
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.evenfall.command.report.Report;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
+import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.InputFileException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Every number and finding of every step. */
+/** The assessment of a setup: a page to read, or every number and finding as JSON. */
 @Command(
         name = "assess",
         mixinStandardHelpOptions = true,
-        description = "Every number and finding of every step of a setup. Exit code 1 when there is a stop finding.")
+        description = "A page to read: the answer, the findings, the results step by step. Exit code 1 when there is a stop finding.")
 final class AssessCommand implements Callable<Integer> {
 
     private final CommandContext context;
@@ -43,11 +45,12 @@ final class AssessCommand implements Callable<Integer> {
         if (files.size() > 1) {
             return SetupInputs.lines(context, files, setup -> results.assessment(Assessor.assess(setup)));
         }
-        Assessment assessment = Assessor.assess(SetupInputs.read(context, files.get(0)));
+        Setup setup = SetupInputs.read(context, files.get(0));
+        Assessment assessment = Assessor.assess(setup);
         if (json) {
             context.out().println(results.assessment(assessment).json().toPrettyString());
         } else {
-            new Report(context).print(assessment);
+            context.out().print(Report.of(setup, assessment, context.words()));
         }
         return ResultJson.code(assessment);
     }

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.evenfall.command.report.Report;
 import org.evenfall.publish.CardService;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
@@ -44,7 +45,7 @@ final class DemoCommand implements Callable<Integer> {
         context.err().flush();
         Setup setup = context.json().read(text, "demo");
         Assessment assessment = Assessor.assess(setup);
-        new Report(context).print(assessment);
+        context.out().print(Report.of(setup, assessment, context.words()));
         Path card = context.path(CARD);
         new CardService(context.user(), context.words(), context.clock()).write(setup, assessment, card);
         context.out().println();

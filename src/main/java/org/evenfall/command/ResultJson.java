@@ -43,6 +43,8 @@ final class ResultJson {
         trays.set("plan", tree(assessment.trays().plan()));
         trays.set("strip", tree(assessment.trays().strip()));
         trays.set("tests", tree(assessment.trays().tests()));
+        trays.set("comparisons", tree(assessment.trays().comparisons()));
+        trays.set("loss", tree(assessment.trays().loss()));
         trays.set("advice", advice(assessment));
         trays.set("line", tree(assessment.trays().line()));
         json.set("card", tree(assessment.card()));

@@ -1,19 +1,16 @@
 package org.evenfall.wizard;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
-import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Step;
 import org.evenfall.page.NoPrinter;
+import org.evenfall.result.CardLines;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.CardResult;
 import org.evenfall.setup.path.CardPaths;
@@ -133,24 +130,12 @@ final class CardStep implements StepView {
     }
 
     private String state() {
-        var card = form.model().assessment().card();
-        return form.words()
-                .text(card.findingOnly() ? "card.findingOnly" : card.cardAllowed() ? "card.may" : "card.mayNot");
+        return CardLines.state(form.words(), form.model().assessment().card());
     }
 
     /** What keeps this setup from a card: all that stops, then all that is missing, in the order of the steps. */
     static List<Finding> open(Assessment assessment) {
-        Set<String> named = new LinkedHashSet<>();
-        List<Finding> open = new ArrayList<>();
-        for (boolean stops : new boolean[] {true, false}) {
-            for (Finding finding : assessment.findings()) {
-                boolean wanted = stops ? finding.kind() == FindingKind.STOP : finding.kind() == FindingKind.MISSING;
-                if (wanted && named.add(finding.step() + finding.key() + finding.args())) {
-                    open.add(finding);
-                }
-            }
-        }
-        return open;
+        return CardLines.open(assessment);
     }
 
     /** A button for something open, which brings its step to the front. */

@@ -7,6 +7,7 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.reference.MatchResult;
+import org.evenfall.result.MatchLines;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.wizard.form.Form;
 import org.jspecify.annotations.Nullable;
@@ -58,9 +59,7 @@ final class MatchSimulationView {
     }
 
     private String repeats(@Nullable MatchResult match) {
-        return match == null || match.redraws() == 0
-                ? ""
-                : form.words().text("match.redrawn", Arg.count(match.redraws()));
+        return MatchLines.repeats(form.words(), match);
     }
 
     private void run() {

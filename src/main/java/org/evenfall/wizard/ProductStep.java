@@ -5,9 +5,9 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
-import org.evenfall.finding.Arg;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.Unit;
+import org.evenfall.result.ProductLines;
 import org.evenfall.setup.ProductResult;
 import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.wizard.form.EntryTable;
@@ -89,15 +89,8 @@ final class ProductStep implements StepView {
         Label result = new Label();
         result.getStyleClass().add("figure-line");
         form.follow(() -> {
-            var density = form.model().assessment().product().density();
-            result.setText(
-                    density == null
-                            ? ""
-                            : form.words()
-                                    .text(
-                                            "product.densityResult",
-                                            Arg.number(density.meanKgPerL(), 2, Unit.KG_PER_L),
-                                            Arg.number(density.spreadPercent(), 1, Unit.PERCENT)));
+            result.setText(ProductLines.density(
+                    form.words(), form.model().assessment().product().density()));
         });
         return form.group(
                 "product.densityTitle",

@@ -1,15 +1,15 @@
 package org.evenfall.wizard;
 
+import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
-import org.evenfall.finding.Arg;
-import org.evenfall.quantity.Unit;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.RankedProduct;
+import org.evenfall.result.MatchLines;
 import org.evenfall.setup.TakeOverSettings;
 import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.wizard.form.Form;
@@ -18,17 +18,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The tested products, nearest first, one to choose; and how often each would be the nearest. */
 final class RankedForm {
-
-    private static final String[] HEADERS = {
-        "match.name",
-        "match.width",
-        "match.density",
-        "match.size",
-        "match.throw",
-        "match.flow",
-        "match.kept",
-        "match.share"
-    };
 
     private final Form form;
     private final VBox ranked = new VBox();
@@ -75,10 +64,10 @@ final class RankedForm {
         }
         GridPane grid = new GridPane();
         grid.getStyleClass().add("rows");
-        for (int c = 0; c < HEADERS.length; c++) {
-            Label header = new Label(form.words().text(HEADERS[c]));
-            header.getStyleClass().add("column-header");
-            grid.add(header, c, 0);
+        header(grid, form.words().text("match.name"), 0);
+        List<String> headers = MatchLines.headers(form.words());
+        for (int c = 0; c < headers.size(); c++) {
+            header(grid, headers.get(c), c + 1);
         }
         ToggleGroup group = new ToggleGroup();
         for (int r = 0; r < match.ranked().size(); r++) {
@@ -91,37 +80,18 @@ final class RankedForm {
             choose.setOnAction(event -> form.model().change(setup -> TakeOverSettings.from(setup, reference.id())));
             Label verdict = new Label(form.words().choice(reference.verdict()));
             verdict.getStyleClass().add("beneath");
-            grid.addRow(
-                    r + 1,
-                    new VBox(choose, verdict),
-                    new Label(form.words().number(reference.widthM(), 0, Unit.M)),
-                    signed(reference.difference().densityPercent(), 0, Unit.PERCENT),
-                    signed(reference.difference().d50Percent(), 0, Unit.PERCENT),
-                    signed(reference.throwDifference().metres(), 1, Unit.M),
-                    signed(reference.difference().flowPercent(), 0, Unit.PERCENT),
-                    kept(reference),
-                    new Label(form.words().number(100 * reference.closestShare(), 0, Unit.PERCENT)));
+            grid.add(new VBox(choose, verdict), 0, r + 1);
+            List<String> figures = MatchLines.figures(form.words(), reference);
+            for (int c = 0; c < figures.size(); c++) {
+                grid.add(new Label(figures.get(c)), c + 1, r + 1);
+            }
         }
         return new HorizontalScrollPane(grid);
     }
 
-    private Label kept(RankedProduct reference) {
-        return new Label(
-                reference.pattern() == null
-                        ? "–"
-                        : form.words()
-                                .text(
-                                        "match.keptCell",
-                                        Arg.number(reference.pattern().referenceCvPercent(), 0, Unit.NONE),
-                                        Arg.number(reference.pattern().keptCvPercent(), 0, Unit.PERCENT)));
-    }
-
-    private Label signed(@Nullable Double value, int decimals, Unit unit) {
-        if (value == null) {
-            return new Label("–");
-        }
-        String digits = form.words().number(value, decimals, unit);
-        boolean nothing = digits.chars().noneMatch(sign -> sign >= '1' && sign <= '9');
-        return new Label(value > 0 && !nothing ? "+" + digits : digits);
+    private static void header(GridPane grid, String name, int column) {
+        Label header = new Label(name);
+        header.getStyleClass().add("column-header");
+        grid.add(header, column, 0);
     }
 }

@@ -7,13 +7,9 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
-import org.evenfall.finding.Sentences;
 import org.evenfall.machine.RateSetting;
-import org.evenfall.quantity.Unit;
 import org.evenfall.rate.BucketResult;
-import org.evenfall.rate.HopperCheck;
-import org.evenfall.rate.RatePlan;
-import org.evenfall.rate.SpeedCheck;
+import org.evenfall.result.RateCheckLines;
 import org.evenfall.setup.BucketTestDraft;
 import org.evenfall.setup.entry.BucketEntry;
 import org.evenfall.setup.path.EntryPath;
@@ -50,24 +46,10 @@ final class RateCheckForm {
                                         Column.quantity(form, RatePaths.RUN_DISTANCE),
                                         Column.quantity(form, RatePaths.RUN_TIME)))
                         .node(),
-                new FigureRow(
+                FigureRow.of(
                         form,
-                        () -> speed(
+                        () -> RateCheckLines.speed(
                                 form.words(), form.model().assessment().rate().speed())));
-    }
-
-    static List<FigureRow.Figure> speed(Sentences words, @Nullable SpeedCheck speed) {
-        if (speed == null) {
-            return List.of();
-        }
-        List<FigureRow.Figure> figures = new ArrayList<>();
-        figures.add(new FigureRow.Figure(
-                words.text("rate.figure.speed"), words.number(speed.meanKmPerH(), 1, Unit.KM_PER_H)));
-        if (speed.runs() > 1) {
-            figures.add(new FigureRow.Figure(
-                    words.text("rate.figure.speedSpread"), words.number(speed.spreadPercent(), 0, Unit.PERCENT)));
-        }
-        return figures;
     }
 
     Node buckets() {
@@ -80,7 +62,7 @@ final class RateCheckForm {
         tests.setId(TESTS.pointer());
         tests.getStyleClass().add("tests");
         Label next =
-                VisibleWhen.sentence(form, "figure-line", () -> nextOpening(form.words(), last(), rateSetting()));
+                VisibleWhen.sentence(form, "figure-line", () -> RateCheckLines.nextOpening(form.words(), last(), rateSetting()));
         next.getStyleClass().add("next");
         return form.group(
                 "rate.bucketTitle",
@@ -88,7 +70,10 @@ final class RateCheckForm {
                         form,
                         "sentence",
                         () -> form.words().text(byFactor() ? "rate.bucketHowFactor" : "rate.bucketHow")),
-                new FigureRow(form, this::expected),
+                FigureRow.of(
+                        form,
+                        () -> RateCheckLines.expected(
+                                form.words(), form.model().assessment().rate())),
                 tests,
                 next,
                 form.row(VisibleWhen.when(
@@ -111,39 +96,6 @@ final class RateCheckForm {
 
     private @Nullable BucketResult last() {
         return form.model().assessment().rate().lastBucket();
-    }
-
-    /** What to set and what to expect before the first catch. */
-    private List<FigureRow.Figure> expected() {
-        RatePlan plan = form.model().assessment().rate().plan();
-        List<FigureRow.Figure> figures = new ArrayList<>();
-        if (plan == null) {
-            return figures;
-        }
-        Sentences words = form.words();
-        if (plan.flow().firstOpening() != null && last() == null) {
-            figures.add(new FigureRow.Figure(
-                    words.text("rate.figure.firstOpening"),
-                    words.number(plan.flow().firstOpening(), 1, Unit.NONE)));
-        }
-        if (plan.bucket().kg() != null && plan.bucket().seconds() != null) {
-            figures.add(new FigureRow.Figure(
-                    words.text("rate.figure.bucket", Arg.number(plan.bucket().seconds(), 0, Unit.S)),
-                    words.number(plan.bucket().kg(), 1, Unit.KG)));
-        } else if (plan.bucket().halfMinuteKg() != null) {
-            figures.add(new FigureRow.Figure(
-                    words.text("rate.figure.bucket", Arg.number(30, 0, Unit.S)),
-                    words.number(plan.bucket().halfMinuteKg(), 1, Unit.KG)));
-        }
-        if (plan.bucket().toleranceKg() != null) {
-            figures.add(new FigureRow.Figure(
-                    words.text("rate.figure.band"),
-                    words.text(
-                            "rate.figure.bandValue",
-                            Arg.number(plan.bucket().toleranceKg().low(), 1, Unit.NONE),
-                            Arg.number(plan.bucket().toleranceKg().high(), 1, Unit.KG))));
-        }
-        return figures;
     }
 
     /** One test: openings, time, bucket; then every repeat of each outlet. Enter goes to the next field. */
@@ -189,36 +141,6 @@ final class RateCheckForm {
         return button;
     }
 
-    /** What the last test says of the opening or factor, as one large sentence. */
-    static String nextOpening(Sentences words, @Nullable BucketResult last, RateSetting setting) {
-        if (last == null) {
-            return "";
-        }
-        boolean factor = setting.byFactor();
-        Double left = last.next().left();
-        Double right = last.next().right();
-        if (left == null || right == null) {
-            return last.agreement().deviationPercent() == null
-                    ? ""
-                    : words.text(factor ? "rate.noFactor" : "rate.noOpening");
-        }
-        if (last.next().source() == null) {
-            return words.text(
-                    !last.agreement().withinTolerance()
-                            ? "rate.catchAgain"
-                            : factor ? "rate.withinFactor" : "rate.within");
-        }
-        Arg source = Arg.word("choice.OpeningSource." + last.next().source());
-        return factor
-                ? words.text("rate.nextFactor", value(left, setting), source)
-                : words.text("rate.next", value(left, setting), value(right, setting), source);
-    }
-
-    /** An opening with at most one decimal, a factor with at most three. */
-    private static Arg value(double opening, RateSetting setting) {
-        return Arg.number(opening, setting.decimals(opening), Unit.NONE);
-    }
-
     /** Every test that can be read in one line each, so that the attempts can be compared. */
     Node attempts() {
         VBox lines = new VBox();
@@ -237,43 +159,8 @@ final class RateCheckForm {
     private List<String> attempted() {
         List<BucketResult> tests = form.model().assessment().rate().bucketTests();
         return IntStream.range(0, tests.size())
-                .mapToObj(i -> attempt(form.words(), i + 1, tests.get(i), rateSetting()))
+                .mapToObj(i -> RateCheckLines.attempt(form.words(), i + 1, tests.get(i), rateSetting()))
                 .toList();
-    }
-
-    static String attempt(Sentences words, int number, BucketResult test, RateSetting setting) {
-        List<String> parts = new ArrayList<>();
-        Arg flow = Arg.number(test.flow().totalKgPerMin(), 1, Unit.KG_PER_MIN);
-        parts.add(
-                setting.byFactor()
-                        ? words.text("rate.attempt.factor", Arg.count(number), value(test.openingLeft(), setting), flow)
-                        : words.text("rate.attempt.flow", Arg.count(number), flow));
-        if (test.kgPerHa() != null) {
-            parts.add(words.number(test.kgPerHa(), 0, Unit.KG_PER_HA));
-        }
-        if (test.agreement().deviationPercent() != null) {
-            double off = test.agreement().deviationPercent();
-            parts.add(
-                    Math.abs(off) < 0.5
-                            ? words.text("rate.attempt.right")
-                            : words.text(
-                                    off > 0 ? "rate.attempt.much" : "rate.attempt.little",
-                                    Arg.number(Math.abs(off), 0, Unit.PERCENT)));
-        }
-        if (test.agreement().leftRightPercent() != null) {
-            double left = test.agreement().leftRightPercent();
-            parts.add(
-                    Math.abs(left) < 0.5
-                            ? words.text("rate.attempt.alike")
-                            : words.text(
-                                    left < 0 ? "rate.attempt.leftLess" : "rate.attempt.leftMore",
-                                    Arg.number(Math.abs(left), 0, Unit.PERCENT)));
-        }
-        if (test.agreement().repeatSpreadPercent() != null) {
-            parts.add(words.text(
-                    "rate.attempt.repeats", Arg.number(test.agreement().repeatSpreadPercent(), 1, Unit.PERCENT)));
-        }
-        return String.join(" · ", parts);
     }
 
     Node hopper() {
@@ -281,13 +168,9 @@ final class RateCheckForm {
                 "rate.hopperTitle",
                 form.sentence("rate.hopperHow"),
                 form.row(form.quantity(RatePaths.HOPPER_USED), form.quantity(RatePaths.AREA_DONE)),
-                new FigureRow(form, () -> {
-                    HopperCheck hopper = form.model().assessment().rate().hopper();
-                    return hopper == null
-                            ? List.of()
-                            : List.of(new FigureRow.Figure(
-                                    form.words().text("rate.figure.hopper"),
-                                    form.words().number(hopper.kgPerHa(), 0, Unit.KG_PER_HA)));
-                }));
+                FigureRow.of(
+                        form,
+                        () -> RateCheckLines.hopper(
+                                form.words(), form.model().assessment().rate().hopper())));
     }
 }

@@ -7,9 +7,8 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
-import org.evenfall.granule.SieveResult;
 import org.evenfall.quantity.EnteredQuantity;
-import org.evenfall.quantity.Unit;
+import org.evenfall.result.ProductLines;
 import org.evenfall.setup.DefaultSieves;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.ProductEntries;
@@ -126,18 +125,7 @@ final class SieveForm {
     }
 
     private String result() {
-        SieveResult sieve = form.model().assessment().product().sieve();
-        return sieve == null
-                ? ""
-                : form.words()
-                        .text(
-                                "product.sieveResult",
-                                Arg.number(sieve.d50Mm(), 1, Unit.MM),
-                                Arg.number(sieve.d50IntervalMm().low(), 1, Unit.NONE),
-                                Arg.number(sieve.d50IntervalMm().high(), 1, Unit.MM),
-                                Arg.number(sieve.indices().spreadIndexPercent(), 0, Unit.PERCENT),
-                                Arg.number(sieve.shareUnder2MmPercent(), 0, Unit.PERCENT),
-                                Arg.number(sieve.indices().sgn(), 0, Unit.NONE),
-                                Arg.number(sieve.indices().uniformityIndex(), 0, Unit.NONE));
+        return ProductLines.sieve(
+                form.words(), form.model().assessment().product().sieve());
     }
 }

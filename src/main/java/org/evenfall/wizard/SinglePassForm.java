@@ -1,14 +1,9 @@
 package org.evenfall.wizard;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
-import org.evenfall.finding.Arg;
-import org.evenfall.finding.Sentences;
-import org.evenfall.flight.WidthScan;
-import org.evenfall.quantity.Unit;
+import org.evenfall.result.SinglePassLines;
 import org.evenfall.setup.SinglePassTest;
 import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.wizard.form.Column;
@@ -51,7 +46,10 @@ final class SinglePassForm {
                 "trays.line",
                 form.sentence("trays.line.how"),
                 rows,
-                VisibleWhen.when(form, () -> line() != null, new FigureRow(form, this::figures)),
+                VisibleWhen.when(
+                        form,
+                        () -> line() != null,
+                        FigureRow.of(form, () -> SinglePassLines.figures(form.words(), line()))),
                 VisibleWhen.when(form, () -> line() != null, picture));
     }
 
@@ -63,46 +61,5 @@ final class SinglePassForm {
                                 Column.quantity(form, TrayPaths.LINE_POSITION),
                                 Column.quantity(form, TrayPaths.LINE_AMOUNT)))
                 .node();
-    }
-
-    private List<FigureRow.Figure> figures() {
-        SinglePassTest line = line();
-        List<FigureRow.Figure> figures = new ArrayList<>();
-        if (line == null) {
-            return figures;
-        }
-        Sentences words = form.words();
-        if (line.overlap().cvPercent() != null) {
-            figures.add(new FigureRow.Figure(
-                    words.text("trays.line.at", Arg.number(line.overlap().width(), 0, Unit.M)),
-                    words.text("trays.cvShort", Arg.number(line.overlap().cvPercent(), 0, Unit.PERCENT))));
-        }
-        figures.add(new FigureRow.Figure(words.text("trays.line.ten"), widths(line.atMost10())));
-        figures.add(new FigureRow.Figure(words.text("trays.line.fifteen"), widths(line.atMost15())));
-        if (line.overlap().halfRateWidth() != null) {
-            figures.add(new FigureRow.Figure(
-                    words.text("trays.line.half"), words.number(line.overlap().halfRateWidth(), 0, Unit.M)));
-        }
-        double lean = line.overlap().leftRightPercent();
-        figures.add(new FigureRow.Figure(
-                words.text("trays.figure.sides"),
-                Math.abs(lean) < 0.5
-                        ? words.text("trays.alike")
-                        : words.text(
-                                lean > 0 ? "trays.leftMore" : "trays.rightMore",
-                                Arg.number(Math.abs(lean), 0, Unit.PERCENT))));
-        return figures;
-    }
-
-    private String widths(List<WidthScan.Interval> intervals) {
-        return intervals.isEmpty()
-                ? form.words().text("trays.line.none")
-                : intervals.stream()
-                        .map(one -> form.words()
-                                .text(
-                                        "trays.line.interval",
-                                        Arg.number(one.from(), 0, Unit.NONE),
-                                        Arg.number(one.to(), 0, Unit.M)))
-                        .collect(Collectors.joining(", "));
     }
 }

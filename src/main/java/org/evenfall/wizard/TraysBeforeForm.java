@@ -1,15 +1,13 @@
 package org.evenfall.wizard;
 
-import java.util.List;
 import javafx.scene.Node;
-import org.evenfall.quantity.Unit;
+import org.evenfall.result.TrayPlanLines;
 import org.evenfall.setup.CatchKindChange;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.TrayEntries;
 import org.evenfall.setup.entry.WindLimitEntries;
 import org.evenfall.setup.path.MachineCheckPaths;
 import org.evenfall.setup.path.TrayPaths;
-import org.evenfall.trays.CatchPlan;
 import org.evenfall.wizard.form.Disclosure;
 import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.Form;
@@ -47,7 +45,10 @@ final class TraysBeforeForm {
                 form.row(form.quantity(TrayPaths.TRACK), form.quantity(TrayPaths.TYRE)),
                 form.findings(TrayPaths.WHEELS.only().pointer()),
                 form.findings(TrayPaths.TRAYS.only().pointer()),
-                new FigureRow(form, this::runs));
+                FigureRow.of(
+                        form,
+                        () -> TrayPlanLines.runs(
+                                form.words(), form.model().assessment().trays().plan())));
     }
 
     Node ground() {
@@ -75,23 +76,5 @@ final class TraysBeforeForm {
                         form.quantity(TrayPaths.WIND_STOP)),
                 form.findings(TrayPaths.WIND_LIMITS.only().pointer()),
                 form.sentence("trays.windLimitsWhy"));
-    }
-
-    private List<FigureRow.Figure> runs() {
-        CatchPlan plan = form.model().assessment().trays().plan();
-        if (plan == null) {
-            return List.of();
-        }
-        return List.of(
-                new FigureRow.Figure(
-                        form.words().text("trays.figure.runs"), form.words().number(plan.runsNeeded(), 0, Unit.NONE)),
-                new FigureRow.Figure(
-                        form.words().text("trays.figure.catch"), form.words().number(plan.catchPerRunG(), 1, Unit.G)),
-                new FigureRow.Figure(
-                        form.words().text("trays.figure.granules"),
-                        form.words().number(plan.granulesPerRun(), 0, Unit.NONE)),
-                new FigureRow.Figure(
-                        form.words().text("trays.figure.noise"),
-                        form.words().number(plan.noiseAtRunsPercent(), 0, Unit.PERCENT)));
     }
 }

@@ -21,6 +21,9 @@ import org.evenfall.trays.CropLoss;
 import org.evenfall.trays.EvennessVerdict;
 import org.evenfall.trays.LeverMove;
 import org.evenfall.trays.Uniformity;
+import org.evenfall.result.AdviceLines;
+import org.evenfall.result.ResultLine;
+import org.evenfall.result.TrayTestLines;
 import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.FindingView;
 import org.evenfall.wizard.form.Form;
@@ -47,15 +50,12 @@ final class TraysOutcome {
                 "trays.result",
                 VisibleWhen.sentence(form, "result-figure", () -> {
                     Uniformity last = last();
-                    return last == null ? "" : cv(words, last);
+                    return last == null ? "" : TrayTestLines.fieldCv(words, last);
                 }),
-                new FigureRow(form, () -> {
-                    Uniformity last = last();
-                    return last == null ? List.of() : figures(words, last);
-                }),
+                FigureRow.of(form, () -> figures(words)),
                 VisibleWhen.sentence(form, "sentence", () -> {
                     Uniformity last = last();
-                    return last == null ? "" : ContrastFigures.none(words, last.contrasts());
+                    return last == null ? "" : TrayTestLines.noDifference(words, last.contrasts());
                 }),
                 VisibleWhen.sentence(
                         form, "sentence", () -> last() == null ? "" : words.text("trays.twoCvs")),
@@ -63,49 +63,21 @@ final class TraysOutcome {
                 VisibleWhen.sentence(
                         form,
                         "sentence",
-                        () -> loss(words, form.model().assessment().trays())),
+                        () -> TrayTestLines.loss(words, form.model().assessment().trays())),
                 VisibleWhen.sentence(form, "sentence", () -> {
                     Uniformity last = last();
-                    return last == null || last.catches().meanRateKgPerHa() == null
-                            ? ""
-                            : words.text(
-                                    "trays.meanRate", Arg.number(last.catches().meanRateKgPerHa(), 0, Unit.KG_PER_HA));
+                    return last == null ? "" : TrayTestLines.meanRate(words, last);
                 }));
     }
 
-    /** What unevenness costs, for scale; nothing where the field is even. */
-    private static String loss(Sentences words, TraysResult trays) {
-        CropLoss loss = trays.loss();
-        Uniformity last = trays.lastEvenness();
-        return loss == null || last == null || last.verdict() == EvennessVerdict.EVEN
-                ? ""
-                : words.text(
-                        "trays.loss",
-                        Arg.number(loss.lowKgPerHa(), 0, Unit.KG_PER_HA),
-                        Arg.number(loss.highKgPerHa(), 0, Unit.KG_PER_HA));
-    }
-
-    static String cv(Sentences words, Uniformity last) {
-        return words.text(
-                "trays.cvResult",
-                Arg.number(last.field().medianPercent(), 0, Unit.PERCENT),
-                Arg.number(last.field().lowPercent(), 0, Unit.NONE),
-                Arg.number(last.field().highPercent(), 0, Unit.PERCENT),
-                Arg.word("choice.EvennessVerdict." + last.verdict()));
-    }
-
-    static List<FigureRow.Figure> figures(Sentences words, Uniformity last) {
-        List<FigureRow.Figure> figures = new ArrayList<>();
-        figures.add(new FigureRow.Figure(
-                words.text("trays.figure.chance"),
-                words.text(
-                        "word.about", Arg.number(last.field().statedChancePercent(), 0, Unit.PERCENT))));
-        figures.add(new FigureRow.Figure(
-                words.text("trays.figure.trayCv"), words.number(last.cvPercent(), 0, Unit.PERCENT)));
-        figures.add(new FigureRow.Figure(
-                words.text("trays.figure.noiseHere"), words.number(last.cv().noisePercent(), 0, Unit.PERCENT)));
-        figures.addAll(ContrastFigures.of(words, last.contrasts()));
-        return figures;
+    private List<ResultLine> figures(Sentences words) {
+        Uniformity last = last();
+        List<ResultLine> lines = new ArrayList<>();
+        if (last != null) {
+            lines.addAll(TrayTestLines.figures(words, last));
+            lines.addAll(TrayTestLines.differences(words, last.contrasts()));
+        }
+        return lines;
     }
 
     /** All tests in one table, once there are two. */
@@ -175,13 +147,13 @@ final class TraysOutcome {
         VBox reasons = new VBox();
         reasons.getStyleClass().add("attempts");
         Lines.of(form, reasons, this::reasons, reason -> FindingView.line(form.words(), reason));
-        Label next = VisibleWhen.sentence(form, "figure-line", () -> headline(form.words(), advised()));
+        Label next = VisibleWhen.sentence(form, "figure-line", () -> AdviceLines.headline(form.words(), advised()));
         next.getStyleClass().add("next");
         return form.group(
                 "trays.next",
                 next,
                 reasons,
-                VisibleWhen.sentence(form, "figure-line", () -> expected(form.words(), advised())),
+                VisibleWhen.sentence(form, "figure-line", () -> AdviceLines.expected(form.words(), advised())),
                 VisibleWhen.when(
                         form,
                         () -> form.model().assessment().machine().levers().size() > 1,
@@ -196,41 +168,5 @@ final class TraysOutcome {
     private @Nullable Advice advised() {
         TraysResult trays = form.model().assessment().trays();
         return trays.advice();
-    }
-
-    /** What to do, and for a lever which, from where to where. */
-    static String headline(Sentences words, @Nullable Advice advice) {
-        if (advice == null) {
-            return words.choice(AdviceKind.DO_A_TEST);
-        }
-        if (advice.moves().isEmpty()) {
-            return words.choice(advice.kind());
-        }
-        return String.join(
-                " ", advice.moves().stream().map(move -> move(words, move)).toList());
-    }
-
-    private static String move(Sentences words, LeverMove move) {
-        return words.text(
-                move.wider() ? "trays.moveWider" : "trays.moveNarrower",
-                Arg.text(move.lever()),
-                Arg.number(move.from(), decimals(move.from()), Unit.NONE),
-                Arg.number(move.to(), decimals(move.to()), Unit.NONE),
-                Arg.text(move.unit()));
-    }
-
-    private static int decimals(double value) {
-        return value == Math.rint(value) ? 0 : 1;
-    }
-
-    static String expected(Sentences words, @Nullable Advice advice) {
-        if (advice == null || advice.moves().isEmpty() || advice.expected() == null) {
-            return "";
-        }
-        return words.text(
-                "trays.expected",
-                Arg.number(advice.expected().percent(), 0, Unit.PERCENT),
-                Arg.number(advice.expected().intervalPercent().low(), 0, Unit.NONE),
-                Arg.number(advice.expected().intervalPercent().high(), 0, Unit.PERCENT));
     }
 }

@@ -86,7 +86,7 @@ class CommandFaceTest {
     @Test
     void assessInWordsAndForSeveral() throws Exception {
         assertThat(run("assess", DEMO)).isZero();
-        assertThat(out.toString()).contains("6  Tray test: done").contains("cvPercent");
+        assertThat(out.toString()).contains("6  Tray test: done").contains("CV 6 %");
         fresh();
         assertThat(run("assess", DEMO, UNFINISHED)).isZero();
         assertThat(out.toString().lines()).hasSize(2).allMatch(line -> line.startsWith("{"));

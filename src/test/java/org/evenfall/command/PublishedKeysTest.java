@@ -84,6 +84,33 @@ class PublishedKeysTest {
         assertThat(paths(answer(command, setup))).containsAll(stored(command + "-" + setup));
     }
 
+    /** Keys that version 0.1.0 did not have: crop loss, comparisons, and how the machine was set in each test. */
+    @Test
+    void theTrayTestsAreComplete() {
+        JsonNode trays = answer("assess", "setup").at("/trays");
+        JsonNode evenness = trays.at("/tests/1/evenness");
+        JsonNode comparison = trays.at("/comparisons/0");
+        assertThat(comparison.at("/first").intValue()).isZero();
+        assertThat(comparison.at("/second").intValue()).isEqualTo(1);
+        assertThat(comparison.at("/sameSettings").booleanValue()).isFalse();
+        assertThat(comparison.at("/change/cvChangePercent").doubleValue())
+                .isCloseTo(
+                        evenness.at("/cvPercent").doubleValue()
+                                - trays.at("/tests/0/evenness/cvPercent").doubleValue(),
+                        within(1e-9));
+        assertThat(comparison.at("/change/chanceSecondMoreEven").doubleValue()).isBetween(0.9, 1.0);
+        assertThat(trays.at("/loss/lowKgPerHa").doubleValue())
+                .isPositive()
+                .isLessThan(trays.at("/loss/highKgPerHa").doubleValue());
+        assertThat(trays.at("/tests/0/settings/levers/long vane").doubleValue()).isEqualTo(9);
+        assertThat(trays.at("/tests/1/settings/ptoRpm").doubleValue()).isEqualTo(540);
+        assertThat(trays.at("/tests/1/openingLeft").doubleValue()).isEqualTo(27.5);
+        assertThat(trays.at("/tests/1/windMPerS").doubleValue()).isEqualTo(1.2);
+        JsonNode none = answer("assess", "unfinished").at("/trays");
+        assertThat(none.get("loss").isNull()).isTrue();
+        assertThat(none.get("comparisons")).isEmpty();
+    }
+
     /** Neither demo is advised a move: the first, uneven test of one alone is. */
     @Test
     void theKeysOfAMoveAreStillThere() throws Exception {

@@ -14,12 +14,16 @@ import org.evenfall.finding.Step;
 import org.evenfall.machine.RateSetting;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
+import org.evenfall.result.AdviceLines;
+import org.evenfall.result.RateCheckLines;
+import org.evenfall.result.RatePlanLines;
+import org.evenfall.result.ResultLine;
+import org.evenfall.result.TrayTestLines;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.SetupJson;
 import org.evenfall.trays.Contrast;
 import org.evenfall.trays.RegionContrasts;
-import org.evenfall.wizard.form.FigureRow;
 import org.junit.jupiter.api.Test;
 
 /** What steps 4 to 7 say and prefill, without a window. */
@@ -35,7 +39,7 @@ class LaterStepsWordsTest {
     @Test
     void everyAttemptIsOneLine() throws Exception {
         List<String> lines = Assessor.assess(demo()).rate().bucketTests().stream()
-                .map(test -> RateCheckForm.attempt(WORDS, 1, test, RateSetting.OPENING).replace('\u00a0', ' '))
+                .map(test -> RateCheckLines.attempt(WORDS, 1, test, RateSetting.OPENING).replace('\u00a0', ' '))
                 .toList();
         assertThat(lines.get(0))
                 .startsWith("Test 1: 86.0 kg/min from all outlets")
@@ -45,26 +49,26 @@ class LaterStepsWordsTest {
     @Test
     void theNextOpeningIsGivenWithItsOrigin() throws Exception {
         var tests = Assessor.assess(demo()).rate().bucketTests();
-        assertThat(RateCheckForm.nextOpening(WORDS, null, RateSetting.OPENING)).isEmpty();
-        assertThat(RateCheckForm.nextOpening(WORDS, tests.get(0), RateSetting.OPENING))
+        assertThat(RateCheckLines.nextOpening(WORDS, null, RateSetting.OPENING)).isEmpty();
+        assertThat(RateCheckLines.nextOpening(WORDS, tests.get(0), RateSetting.OPENING))
                 .startsWith("Next opening: left ")
                 .contains(WORDS.choice(tests.get(0).next().source()));
-        assertThat(RateCheckForm.nextOpening(WORDS, tests.get(1), RateSetting.OPENING))
+        assertThat(RateCheckLines.nextOpening(WORDS, tests.get(1), RateSetting.OPENING))
                 .isEqualTo(WORDS.text("rate.within"));
     }
 
     @Test
     void thePlanIsGivenAsFarAsItIsKnown() throws Exception {
-        assertThat(RatePlanForm.figures(WORDS, null)).isEmpty();
+        assertThat(RatePlanLines.figures(WORDS, null)).isEmpty();
         Setup bare = demo().withRate(demo().rate()
                 .withPlan(
                         demo().rate().plan().withArea(EnteredQuantity.EMPTY).withHopperVolume(EnteredQuantity.EMPTY)));
-        assertThat(RatePlanForm.figures(WORDS, Assessor.assess(bare).rate().plan()))
-                .extracting(FigureRow.Figure::name)
+        assertThat(RatePlanLines.figures(WORDS, Assessor.assess(bare).rate().plan()))
+                .extracting(ResultLine::label)
                 .contains("Product", "Nitrogen", "One outlet")
                 .doesNotContain("Bags", "In all", "Hopper loads");
-        assertThat(RatePlanForm.money(WORDS, Assessor.assess(demo()).rate().plan()))
-                .extracting(FigureRow.Figure::name)
+        assertThat(RatePlanLines.money(WORDS, Assessor.assess(demo()).rate().plan()))
+                .extracting(ResultLine::label)
                 .contains("Would cost the same at", "Saved on the area");
     }
 
@@ -73,21 +77,21 @@ class LaterStepsWordsTest {
     void differencesAreGivenOnlyBeyondTheirNoise() {
         Contrast flat = new Contrast(3.9, 2);
         RegionContrasts none = new RegionContrasts(flat, flat, flat);
-        assertThat(ContrastFigures.of(WORDS, none)).isEmpty();
-        assertThat(ContrastFigures.none(WORDS, none))
+        assertThat(TrayTestLines.differences(WORDS, none)).isEmpty();
+        assertThat(TrayTestLines.noDifference(WORDS, none))
                 .isEqualTo(
                         "No difference between parts of the width is clearly larger than the noise of counting and reading.");
         RegionContrasts all = new RegionContrasts(new Contrast(-4.1, 2), new Contrast(12, 2), new Contrast(-7.6, 2));
-        assertThat(ContrastFigures.of(WORDS, all))
+        assertThat(TrayTestLines.differences(WORDS, all))
                 .containsExactly(
-                        new FigureRow.Figure("Left and right", "right 4\u00a0% more"),
-                        new FigureRow.Figure("Tramline and half-way", "tramline 12\u00a0% more"),
-                        new FigureRow.Figure("Quarter points", "8\u00a0% less"));
-        assertThat(ContrastFigures.none(WORDS, all)).isEmpty();
+                        new ResultLine("Left and right", "right 4\u00a0% more"),
+                        new ResultLine("Tramline and half-way", "tramline 12\u00a0% more"),
+                        new ResultLine("Quarter points", "8\u00a0% less"));
+        assertThat(TrayTestLines.noDifference(WORDS, all)).isEmpty();
         RegionContrasts quarter = new RegionContrasts(flat, flat, new Contrast(5, 2));
-        assertThat(ContrastFigures.of(WORDS, quarter))
-                .containsExactly(new FigureRow.Figure("Quarter points", "5\u00a0% more"));
-        assertThat(ContrastFigures.none(WORDS, quarter)).isEmpty();
+        assertThat(TrayTestLines.differences(WORDS, quarter))
+                .containsExactly(new ResultLine("Quarter points", "5\u00a0% more"));
+        assertThat(TrayTestLines.noDifference(WORDS, quarter)).isEmpty();
     }
 
     @Test
@@ -95,14 +99,14 @@ class LaterStepsWordsTest {
         Setup uneven =
                 demo().withTrays(demo().trays().withTests(demo().trays().tests().subList(0, 1)));
         var trays = Assessor.assess(uneven).trays();
-        assertThat(TraysOutcome.headline(WORDS, trays.advice()))
+        assertThat(AdviceLines.headline(WORDS, trays.advice()))
                 .startsWith("Turn “long vane” from 9 to ")
                 .endsWith("wider.");
-        assertThat(TraysOutcome.expected(WORDS, trays.advice())).startsWith("CV to expect then: about ");
-        assertThat(TraysOutcome.headline(WORDS, null)).isEqualTo("Do the tray test");
+        assertThat(AdviceLines.expected(WORDS, trays.advice())).startsWith("CV to expect then: about ");
+        assertThat(AdviceLines.headline(WORDS, null)).isEqualTo("Do the tray test");
         var good = Assessor.assess(demo()).trays();
-        assertThat(TraysOutcome.headline(WORDS, good.advice())).isEqualTo("Keep the settings");
-        assertThat(TraysOutcome.expected(WORDS, good.advice())).isEmpty();
+        assertThat(AdviceLines.headline(WORDS, good.advice())).isEqualTo("Keep the settings");
+        assertThat(AdviceLines.expected(WORDS, good.advice())).isEmpty();
     }
 
     @Test

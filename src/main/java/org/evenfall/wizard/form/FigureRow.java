@@ -7,6 +7,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.evenfall.result.ResultLine;
 
 /** A few results as large figures, each under its name; they follow the assessment. */
 public final class FigureRow extends FlowPane {
@@ -23,6 +24,15 @@ public final class FigureRow extends FlowPane {
     public FigureRow(Form form, Supplier<List<Figure>> figures) {
         getStyleClass().add("figure-row");
         Lines.collapsing(form, this, figures, FigureRow::tile);
+    }
+
+    /** A row of results that have their words already. */
+    public static FigureRow of(Form form, Supplier<List<ResultLine>> lines) {
+        return new FigureRow(
+                form,
+                () -> lines.get().stream()
+                        .map(line -> new Figure(line.label(), line.value()))
+                        .toList());
     }
 
     private static Node tile(Figure figure) {

@@ -12,7 +12,7 @@ import org.evenfall.machine.CheckItem;
 import org.evenfall.machine.MachineCheckResult;
 import org.evenfall.machine.Side;
 import org.evenfall.machine.VaneCheck;
-import org.evenfall.quantity.Unit;
+import org.evenfall.result.MachineCheckLines;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -122,13 +122,7 @@ public final class MachineCheckPicture extends Picture {
                 machine.vane(sign, turn, colour);
                 double x = sign < 0 || narrow ? 0.9 * em : width / 2 + 0.9 * em;
                 state(brush, x, y + 0.6 * em, vane.failed() ? State.FAILED : State.GOOD);
-                String text = vane.wearM() == null
-                        ? words.text("picture.yard.vane", Arg.word("choice.Side." + side), Arg.text(vane.label()))
-                        : words.text(
-                                "picture.yard.vaneWorn",
-                                Arg.word("choice.Side." + side),
-                                Arg.text(vane.label()),
-                                Arg.number(1000 * vane.wearM(), 0, Unit.MM));
+                String text = MachineCheckLines.vane(words, vane);
                 brush.within(
                         text,
                         x + 0.8 * em,
@@ -253,28 +247,9 @@ public final class MachineCheckPicture extends Picture {
     }
 
     private double figures(Brush brush, MachineCheckResult result, double y, double width) {
-        List<String> figures = new ArrayList<>();
-        Double level = result.levelDifferenceM();
-        if (level != null) {
-            figures.add(
-                    Math.abs(level) < 0.0005
-                            ? words.text("picture.height.even")
-                            : words.text(
-                                    level > 0 ? "picture.height.leftHigher" : "picture.height.rightHigher",
-                                    Arg.number(100 * Math.abs(level), 1, Unit.CM)));
-        }
-        if (result.ptoRpm() != null) {
-            figures.add(
-                    result.discRpm() == null
-                            ? words.text("picture.yard.pto", Arg.number(result.ptoRpm(), 0, Unit.RPM))
-                            : words.text(
-                                    "picture.yard.ptoDisc",
-                                    Arg.number(result.ptoRpm(), 0, Unit.RPM),
-                                    Arg.number(result.discRpm(), 0, Unit.RPM)));
-        }
         double em = brush.em();
         return brush.paragraphWithin(
-                String.join(" · ", figures),
+                String.join(" · ", MachineCheckLines.levelAndShaft(words, result)),
                 width / 2,
                 y,
                 brush.note().in(brush.palette().ink()),

@@ -1,0 +1,45 @@
+package org.evenfall.command.report;
+
+import java.util.List;
+import org.evenfall.finding.Sentences;
+import org.evenfall.finding.Step;
+import org.evenfall.setup.Assessment;
+import org.evenfall.setup.StepState;
+import org.evenfall.setup.entry.Setup;
+
+/** An assessment to read: the answer, all findings, then the results step by step in the words of the wizard. */
+public final class Report {
+
+    private Report() {}
+
+    /** The page, each line with its line end. */
+    public static String of(Setup setup, Assessment assessment, Sentences words) {
+        ReportPage page = new ReportPage(words.locale());
+        ReportHead.write(page, setup, assessment, words);
+        ReportFindings.write(page, assessment, words);
+        for (Step step : Step.values()) {
+            page.heading(step.number() + "  " + words.choice(step) + ": "
+                    + words.choice(assessment.states().getOrDefault(step, StepState.OPEN)));
+            List<ReportPart> parts = parts(step, setup, assessment, words);
+            parts.forEach(part -> part.write(page));
+            if (parts.isEmpty()) {
+                page.sentence(words.text("report.nothing"));
+            }
+        }
+        return page.text();
+    }
+
+    private static List<ReportPart> parts(Step step, Setup setup, Assessment assessment, Sentences words) {
+        return ReportPart.filled(
+                switch (step) {
+                    case START -> ReportBegin.start(setup, assessment, words);
+                    case PRODUCT -> ReportBegin.product(setup, assessment, words);
+                    case MATCH -> ReportMatch.parts(setup, assessment, words);
+                    case MACHINE -> ReportMachine.check(setup, assessment, words);
+                    case HEIGHT -> ReportMachine.height(assessment, words);
+                    case RATE -> ReportRate.parts(assessment, words);
+                    case TRAYS -> ReportTrays.parts(setup, assessment, words);
+                    case CARD -> ReportCard.parts(setup, assessment, words);
+                });
+    }
+}

@@ -1,0 +1,29 @@
+package org.evenfall.command.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.evenfall.finding.Sentences;
+import org.evenfall.result.ProductLines;
+import org.evenfall.result.ResultLine;
+import org.evenfall.result.StartLines;
+import org.evenfall.setup.Assessment;
+import org.evenfall.setup.entry.Setup;
+
+/** Steps 0 and 1: the job, the product. */
+final class ReportBegin {
+
+    private ReportBegin() {}
+
+    static List<ReportPart> start(Setup setup, Assessment assessment, Sentences words) {
+        return List.of(ReportPart.of(StartLines.job(words, setup, assessment.tramlineWidthM())));
+    }
+
+    static List<ReportPart> product(Setup setup, Assessment assessment, Sentences words) {
+        List<ResultLine> lines = new ArrayList<>(ProductLines.identity(words, setup));
+        ResultLine.addSentence(
+                lines, ProductLines.density(words, assessment.product().density()));
+        ResultLine.addSentence(
+                lines, ProductLines.sieve(words, assessment.product().sieve()));
+        return List.of(ReportPart.of(lines));
+    }
+}

@@ -1,0 +1,65 @@
+package org.evenfall.command.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.evenfall.finding.Sentences;
+import org.evenfall.quantity.Unit;
+import org.evenfall.reference.MatchResult;
+import org.evenfall.reference.RankedProduct;
+import org.evenfall.result.MatchLines;
+import org.evenfall.result.ResultLine;
+import org.evenfall.setup.Assessment;
+import org.evenfall.setup.entry.Setup;
+
+/** Step 2: the nearest tested products, and the settings to start from. */
+final class ReportMatch {
+
+    /** So many of the nearest are shown; the others are rarely chosen. */
+    private static final int NEAREST = 3;
+
+    private ReportMatch() {}
+
+    static List<ReportPart> parts(Setup setup, Assessment assessment, Sentences words) {
+        MatchResult match = assessment.match();
+        List<ReportPart> parts = new ArrayList<>();
+        if (match != null && !match.ranked().isEmpty()) {
+            List<RankedProduct> nearest =
+                    match.ranked().subList(0, Math.min(NEAREST, match.ranked().size()));
+            parts.add(ReportPart.of(words.text("match.ranked"), verdicts(nearest, words)));
+            parts.add(new ReportPart(
+                    "", table(nearest, words), List.of(ResultLine.sentence(MatchLines.repeats(words, match)))));
+        }
+        parts.add(ReportPart.inline(
+                words.text("match.settings"),
+                MatchLines.settings(words, setup.match().settings())));
+        return parts;
+    }
+
+    private static List<ResultLine> verdicts(List<RankedProduct> nearest, Sentences words) {
+        List<ResultLine> lines = new ArrayList<>();
+        for (RankedProduct reference : nearest) {
+            String place = number(lines.size(), words);
+            lines.add(new ResultLine(place + "  " + reference.name(), words.choice(reference.verdict())));
+        }
+        return lines;
+    }
+
+    private static List<List<String>> table(List<RankedProduct> nearest, Sentences words) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(row("", MatchLines.headers(words)));
+        for (RankedProduct reference : nearest) {
+            rows.add(row(number(rows.size() - 1, words), MatchLines.figures(words, reference)));
+        }
+        return rows;
+    }
+
+    private static List<String> row(String first, List<String> others) {
+        List<String> row = new ArrayList<>(List.of(first));
+        row.addAll(others);
+        return row;
+    }
+
+    private static String number(int index, Sentences words) {
+        return words.number(index + 1.0, 0, Unit.NONE);
+    }
+}

@@ -1,0 +1,42 @@
+package org.evenfall.command.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.evenfall.finding.Sentences;
+import org.evenfall.machine.RateSetting;
+import org.evenfall.rate.BucketResult;
+import org.evenfall.result.RateCheckLines;
+import org.evenfall.result.RatePlanLines;
+import org.evenfall.result.ResultLine;
+import org.evenfall.setup.Assessment;
+import org.evenfall.setup.RateResult;
+
+/** Step 5: the plan, its cost, the speed, the bucket, the hopper. */
+final class ReportRate {
+
+    private ReportRate() {}
+
+    static List<ReportPart> parts(Assessment assessment, Sentences words) {
+        RateResult rate = assessment.rate();
+        return List.of(
+                ReportPart.of(RatePlanLines.figures(words, rate.plan())),
+                ReportPart.inline(words.text("rate.money"), RatePlanLines.money(words, rate.plan())),
+                ReportPart.inline(words.text("rate.speedTitle"), RateCheckLines.speed(words, rate.speed())),
+                ReportPart.inline(words.text("rate.bucketTitle"), RateCheckLines.expected(words, rate)),
+                ReportPart.of(tests(assessment, words)),
+                ReportPart.inline(words.text("rate.hopperTitle"), RateCheckLines.hopper(words, rate.hopper())));
+    }
+
+    private static List<ResultLine> tests(Assessment assessment, Sentences words) {
+        RateResult rate = assessment.rate();
+        RateSetting setting = assessment.machine().rateSetting();
+        List<ResultLine> lines = new ArrayList<>();
+        int number = 0;
+        for (BucketResult test : rate.bucketTests()) {
+            number++;
+            ResultLine.addSentence(lines, RateCheckLines.attempt(words, number, test, setting));
+        }
+        ResultLine.addSentence(lines, RateCheckLines.nextOpening(words, rate.lastBucket(), setting));
+        return lines;
+    }
+}

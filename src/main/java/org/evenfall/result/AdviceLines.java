@@ -1,0 +1,52 @@
+package org.evenfall.result;
+
+import java.util.stream.Collectors;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Sentences;
+import org.evenfall.quantity.Unit;
+import org.evenfall.trays.Advice;
+import org.evenfall.trays.AdviceKind;
+import org.evenfall.trays.LeverMove;
+import org.jspecify.annotations.Nullable;
+
+/** Step 6 in words, the next move. */
+public final class AdviceLines {
+
+    private AdviceLines() {}
+
+    /** What to do, and for a lever which, from where to where. */
+    public static String headline(Sentences words, @Nullable Advice advice) {
+        if (advice == null) {
+            return words.choice(AdviceKind.DO_A_TEST);
+        }
+        if (advice.moves().isEmpty()) {
+            return words.choice(advice.kind());
+        }
+        return advice.moves().stream().map(move -> move(words, move)).collect(Collectors.joining(" "));
+    }
+
+    private static String move(Sentences words, LeverMove move) {
+        return words.text(
+                move.wider() ? "trays.moveWider" : "trays.moveNarrower",
+                Arg.text(move.lever()),
+                Arg.number(move.from(), decimals(move.from()), Unit.NONE),
+                Arg.number(move.to(), decimals(move.to()), Unit.NONE),
+                Arg.text(move.unit()));
+    }
+
+    private static int decimals(double value) {
+        return value == Math.rint(value) ? 0 : 1;
+    }
+
+    /** The CV to expect after the move, in one sentence; empty without a move. */
+    public static String expected(Sentences words, @Nullable Advice advice) {
+        if (advice == null || advice.moves().isEmpty() || advice.expected() == null) {
+            return "";
+        }
+        return words.text(
+                "trays.expected",
+                Arg.number(advice.expected().percent(), 0, Unit.PERCENT),
+                Arg.number(advice.expected().intervalPercent().low(), 0, Unit.NONE),
+                Arg.number(advice.expected().intervalPercent().high(), 0, Unit.PERCENT));
+    }
+}

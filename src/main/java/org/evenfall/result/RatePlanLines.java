@@ -1,0 +1,63 @@
+package org.evenfall.result;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Sentences;
+import org.evenfall.quantity.Unit;
+import org.evenfall.rate.RatePlan;
+import org.jspecify.annotations.Nullable;
+
+/** Step 5 in words, the plan: amounts, flow, money. */
+public final class RatePlanLines {
+
+    private RatePlanLines() {}
+
+    /** The plan in the order in which it is used, as far as it is known; none without a plan. */
+    public static List<ResultLine> figures(Sentences words, @Nullable RatePlan plan) {
+        List<ResultLine> lines = new ArrayList<>();
+        if (plan == null) {
+            return lines;
+        }
+        RatePlan.Logistics logistics = plan.logistics();
+        ResultLine.add(lines, words, "rate.figure.product", plan.amounts().productKgPerHa(), 0, Unit.KG_PER_HA);
+        ResultLine.add(lines, words, "rate.figure.nitrogen", plan.amounts().nitrogenKgPerHa(), 0, Unit.KG_PER_HA);
+        ResultLine.add(lines, words, "rate.figure.units", plan.amounts().unitsPerAcre(), 0, Unit.NONE);
+        ResultLine.add(lines, words, "rate.figure.tonnes", logistics.productTonnes(), 1, Unit.T);
+        if (logistics.bags() != null && logistics.bagsToOrder() != null) {
+            lines.add(new ResultLine(
+                    words.text("rate.figure.bags"),
+                    words.text(
+                            "rate.figure.bagsOrder",
+                            Arg.number(logistics.bags(), 1, Unit.NONE),
+                            Arg.number(logistics.bagsToOrder(), 0, Unit.NONE))));
+        }
+        ResultLine.add(lines, words, "rate.figure.haPerBag", logistics.haPerBag(), 2, Unit.HA);
+        ResultLine.add(lines, words, "rate.figure.loads", logistics.hopperLoads(), 1, Unit.NONE);
+        ResultLine.add(lines, words, "rate.figure.flow", plan.flow().kgPerMin(), 0, Unit.KG_PER_MIN);
+        ResultLine.add(lines, words, "rate.figure.outlet", plan.flow().outletKgPerMin(), 1, Unit.KG_PER_MIN);
+        return lines;
+    }
+
+    /** Cost, parity and saving, as far as prices were typed; none without a plan. */
+    public static List<ResultLine> money(Sentences words, @Nullable RatePlan plan) {
+        List<ResultLine> lines = new ArrayList<>();
+        if (plan == null) {
+            return lines;
+        }
+        RatePlan.Money money = plan.money();
+        ResultLine.add(lines, words, "rate.figure.cost", money.costPerKgN(), 2, Unit.NONE);
+        ResultLine.add(lines, words, "rate.figure.otherCost", money.otherCostPerKgN(), 2, Unit.NONE);
+        ResultLine.add(lines, words, "rate.figure.parity", money.parityPricePerT(), 0, Unit.PER_T);
+        if (money.saving() != null) {
+            ResultLine.add(
+                    lines,
+                    words,
+                    money.saving() < 0 ? "rate.figure.dearer" : "rate.figure.saving",
+                    Math.abs(money.saving()),
+                    0,
+                    Unit.NONE);
+        }
+        return lines;
+    }
+}

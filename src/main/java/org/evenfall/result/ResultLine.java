@@ -1,0 +1,59 @@
+package org.evenfall.result;
+
+import java.util.List;
+import org.evenfall.finding.Sentences;
+import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.quantity.Unit;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One result in words.
+ *
+ * @param label what it is; empty when the value is a sentence
+ * @param value the figure with its unit, a word of choice, or a sentence
+ */
+public record ResultLine(String label, String value) {
+
+    /** A blank at which no line is broken. */
+    private static final char NO_BREAK = '\u00a0';
+
+    /** A sentence, which needs no label. */
+    public static ResultLine sentence(String text) {
+        return new ResultLine("", text);
+    }
+
+    /** Adds a sentence, unless it is empty. */
+    public static void addSentence(List<ResultLine> lines, String text) {
+        if (!text.isEmpty()) {
+            lines.add(sentence(text));
+        }
+    }
+
+    /** Adds a number with the label of a key, unless it is null. */
+    public static void add(
+            List<ResultLine> lines, Sentences words, String key, @Nullable Double value, int decimals, Unit unit) {
+        if (value != null) {
+            lines.add(new ResultLine(words.text(key), words.number(value, decimals, unit)));
+        }
+    }
+
+    /** Adds a text as typed with the label of a key, unless it is blank. */
+    public static void addTyped(List<ResultLine> lines, Sentences words, String key, String typed) {
+        if (!typed.isBlank()) {
+            lines.add(new ResultLine(words.text(key), typed.strip()));
+        }
+    }
+
+    /** Adds a quantity as typed with the label of a key, unless it is blank. */
+    public static void addTyped(List<ResultLine> lines, Sentences words, String key, EnteredQuantity typed) {
+        if (!typed.isBlank()) {
+            lines.add(new ResultLine(words.text(key), typed(typed)));
+        }
+    }
+
+    /** A quantity as typed; its unit stays on the line of its number. */
+    static String typed(EnteredQuantity typed) {
+        String text = typed.text().strip();
+        return typed.unit() == Unit.NONE ? text : text + NO_BREAK + typed.unit().symbol();
+    }
+}
