@@ -82,11 +82,11 @@ final class TraysAssessor {
         TrayLayout layout = ground.layout(widthM);
         findings.addAll(TestGround.findings(layout));
         TrayNoise noise = TrayNoise.of(read, product);
-        CatchPlan plan = rate.plan() == null
+        RatePlan ratePlan = rate.plan();
+        CatchPlan plan = ratePlan == null
                 ? null
-                : CatchPlans.of(
-                        rate.plan().amounts().productKgPerHa(), ground.areaM2(), noise.granuleG(), noise.stepG());
-        StripLoad strip = plan == null ? null : strip(rate.plan().amounts(), plan, widthM);
+                : CatchPlans.of(ratePlan.amounts().productKgPerHa(), ground.areaM2(), noise.granuleG(), noise.stepG());
+        StripLoad strip = ratePlan == null || plan == null ? null : strip(ratePlan.amounts(), plan, widthM);
         Tramlines tramlines = now.conditions().tramlines();
         TrayTestAssessor assessor = new TrayTestAssessor(read, product, ground, tramlines, plan, noise, findings);
         List<TrayTestResult> all = new DrivenTests(read, machine, weather.present(), assessor, findings)

@@ -128,7 +128,8 @@ class ResultLinesTest {
                 new BucketResult.Next(
                         next == null && within ? Double.valueOf(25) : next,
                         next == null ? within ? Double.valueOf(26) : null : Double.valueOf(next + 1),
-                        next == null ? null : OpeningSource.BETWEEN_MEASURED));
+                        next == null ? null : OpeningSource.BETWEEN_MEASURED),
+                null);
     }
 
     @Test
