@@ -78,7 +78,8 @@ final class RateAssessor {
     private BucketAssessment.Wanted wanted(
             @Nullable RatePlan plan, @Nullable SpeedCheck speed, MachineProfile machine, @Nullable OpeningTable table) {
         Double widthM = read.number(StartPaths.TRAMLINE_WIDTH);
-        Double kmPerH = speed != null
+        // a terminal gives what its own speed asks for: in the test the planned one
+        Double kmPerH = speed != null && !machine.rateSetting().byFactor()
                 ? Double.valueOf(speed.meanKmPerH())
                 : plan == null ? null : plan.flow().speedKmPerH();
         Double flow = plan == null || widthM == null || kmPerH == null
