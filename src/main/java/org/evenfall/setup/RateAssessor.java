@@ -109,8 +109,7 @@ final class RateAssessor {
         if (runs.isEmpty()) {
             return null;
         }
-        SpeedCheck check =
-                SpeedRuns.of(runs, plan == null ? null : plan.flow().speedKmPerH());
+        SpeedCheck check = SpeedRuns.of(runs, plan == null ? null : plan.flow().speedKmPerH());
         if (check.deviationPercent() != null
                 && Math.abs(check.deviationPercent()) > REPORTED_SPEED_PERCENT + ROUNDING) {
             findings.add(Finding.warn(

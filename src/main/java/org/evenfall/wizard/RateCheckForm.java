@@ -79,8 +79,7 @@ final class RateCheckForm {
                 (part, index) -> new RateCheckForm(part).test(index));
         tests.setId(TESTS.pointer());
         tests.getStyleClass().add("tests");
-        Label next =
-                VisibleWhen.sentence(form, "figure-line", () -> nextOpening(form.words(), last(), rateSetting()));
+        Label next = VisibleWhen.sentence(form, "figure-line", () -> nextOpening(form.words(), last(), rateSetting()));
         next.getStyleClass().add("next");
         return form.group(
                 "rate.bucketTitle",
@@ -158,10 +157,7 @@ final class RateCheckForm {
                         VisibleWhen.when(form, () -> !byFactor(), form.quantity(RatePaths.BUCKET_OPENING_RIGHT, place)),
                         form.quantity(RatePaths.BUCKET_TIME, place),
                         form.quantity(RatePaths.BUCKET_BUCKET_EMPTY, place)),
-                VisibleWhen.when(
-                        form,
-                        this::byFactor,
-                        form.row(form.quantity(RatePaths.BUCKET_SHOWN, place))),
+                VisibleWhen.when(form, this::byFactor, form.row(form.quantity(RatePaths.BUCKET_SHOWN, place))),
                 CatchLine.repeats(form, RatePaths.BUCKET_LEFT, place).node(),
                 CatchLine.repeats(form, RatePaths.BUCKET_RIGHT, place).node(),
                 form.row(

@@ -28,9 +28,8 @@ class FactorCardTest {
                 .get(1)
                 .withOpeningLeft(new EnteredQuantity("1.0989", Unit.NONE))
                 .withBulkDensity(EnteredQuantity.parse(density));
-        return demo.withMachine(demo.machine()
-                        .withRateSetting(RateSetting.FACTOR)
-                        .withFactorRule(FactorRule.SHOWN_OVER_CAUGHT))
+        return demo.withMachine(
+                        demo.machine().withRateSetting(RateSetting.FACTOR).withFactorRule(FactorRule.SHOWN_OVER_CAUGHT))
                 .withRate(demo.rate().withBucketTests(List.of(last)))
                 .withCard(demo.card().withLanguage(language));
     }
@@ -76,8 +75,7 @@ class FactorCardTest {
     void anOpeningIsPrintedWithOneDecimal() throws Exception {
         Setup demo = CardSamples.demo();
         BucketEntry last = demo.rate().bucketTests().get(1).withOpeningLeft(new EnteredQuantity("27.54", Unit.NONE));
-        CardContent content =
-                CardSamples.of(demo.withRate(demo.rate().withBucketTests(List.of(last))), "");
+        CardContent content = CardSamples.of(demo.withRate(demo.rate().withBucketTests(List.of(last))), "");
         assertThat(content.figures()).contains(new CardContent.Figure("Opening left", "27.5"));
     }
 }

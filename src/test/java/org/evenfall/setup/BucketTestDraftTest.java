@@ -87,9 +87,8 @@ class BucketTestDraftTest {
     @Test
     void theNextFactorIsWrittenOnceWithThreeDecimals() throws Exception {
         Setup first = with(demo(), List.of(demo().rate().bucketTests().get(0)));
-        Setup factor = first.withMachine(first.machine()
-                .withRateSetting(RateSetting.FACTOR)
-                .withFactorRule(FactorRule.SHOWN_OVER_CAUGHT));
+        Setup factor = first.withMachine(
+                first.machine().withRateSetting(RateSetting.FACTOR).withFactorRule(FactorRule.SHOWN_OVER_CAUGHT));
         Assessment assessment = Assessor.assess(factor);
         BucketEntry draft = last(BucketTestDraft.added(factor, assessment, COMMA));
         double next = assessment.rate().bucketTests().get(0).next().left();
@@ -97,7 +96,8 @@ class BucketTestDraftTest {
         assertThat(draft.openingRight()).isEqualTo(EnteredQuantity.EMPTY);
         // before any test nothing is known of the factor: the table is of openings
         Setup none = with(factor, List.of());
-        assertThat(last(BucketTestDraft.added(none, Assessor.assess(none), COMMA)).openingLeft())
+        assertThat(last(BucketTestDraft.added(none, Assessor.assess(none), COMMA))
+                        .openingLeft())
                 .isEqualTo(EnteredQuantity.EMPTY);
     }
 

@@ -41,7 +41,10 @@ class BucketTestsAssessorTest {
 
     private static Assessed<List<BucketResult>> assess(TypedSetup typed, int outlets, Double flow, boolean planned) {
         return BucketTestsAssessor.assess(
-                typed.read(), new BucketAssessment.Wanted(flow, 12.0, 10.0, outlets, 5, null), product(0.75, 46.0), planned);
+                typed.read(),
+                new BucketAssessment.Wanted(flow, 12.0, 10.0, outlets, 5, null),
+                product(0.75, 46.0),
+                planned);
     }
 
     private static Assessed<List<BucketResult>> assess(TypedSetup typed) {
@@ -188,13 +191,14 @@ class BucketTestsAssessorTest {
         assertThat(lines(assess(first("7.5", ""), 2, null, false).findings())).containsExactly(right);
         // the second test is at the same openings: each supplies what the other has not
         assertThat(assess(test(first("7.5", ""), SECOND, "", "7.4")).findings()).isEmpty();
-        TypedSetup other = test(first("7.5", ""), SECOND, "", "7.4").type(RatePaths.BUCKET_OPENING_LEFT, SECOND, "23.1");
+        TypedSetup other =
+                test(first("7.5", ""), SECOND, "", "7.4").type(RatePaths.BUCKET_OPENING_LEFT, SECOND, "23.1");
         assertThat(lines(assess(other).findings()))
                 .containsExactly("MISSING RATE rate.outletNotCaught at /rate/bucketTests/1 choice.Side.LEFT");
         // another delivery: what was caught of the first says nothing of the second
         EntryPath<String> delivery = RatePaths.BUCKET_DELIVERY.at(FIRST);
-        TypedSetup otherDelivery =
-                new TypedSetup(delivery.set(test(first("7.5", ""), SECOND, "", "7.4").setup(), "first lorry"));
+        TypedSetup otherDelivery = new TypedSetup(
+                delivery.set(test(first("7.5", ""), SECOND, "", "7.4").setup(), "first lorry"));
         assertThat(lines(assess(otherDelivery).findings()))
                 .containsExactly("MISSING RATE rate.outletNotCaught at /rate/bucketTests/1 choice.Side.LEFT");
         TypedSetup sameDelivery = otherDelivery.choose(ProductPaths.DELIVERY, "first lorry ");
@@ -237,7 +241,8 @@ class BucketTestsAssessorTest {
     @ParameterizedTest
     @CsvSource({"20, false", "20.1, true", "60, true", "60.1, false"})
     void whatNobodyCarriesWasNoBucket(String kg, boolean reported) {
-        assertThat(lines(assess(first(kg, kg), 2, null, false).findings()).isEmpty()).isEqualTo(!reported);
+        assertThat(lines(assess(first(kg, kg), 2, null, false).findings()).isEmpty())
+                .isEqualTo(!reported);
     }
 
     /** The first test, short and heavy, was done again: nothing of it is printed. */
@@ -269,16 +274,23 @@ class BucketTestsAssessorTest {
         assertThat(test.next().left()).isEqualTo(1.1375, EXACT);
         assertThat(test.kgPerHa()).isEqualTo(136.5, EXACT);
         // 12 s are not too short where the terminal counts
-        assertThat(lines(assessed.findings())).containsExactly("STOP RATE rate.tooLittle at /rate/bucketTests/0 9%~0 5%~0");
-        assertThat(byFactor(typed, FactorRule.UNANSWERED).present().get(0).next().left())
+        assertThat(lines(assessed.findings()))
+                .containsExactly("STOP RATE rate.tooLittle at /rate/bucketTests/0 9%~0 5%~0");
+        assertThat(byFactor(typed, FactorRule.UNANSWERED)
+                        .present()
+                        .get(0)
+                        .next()
+                        .left())
                 .isNull();
         // by hand the weight shown means nothing: 91 kg/min against 30
-        assertThat(assess(typed).present().get(0).agreement().deviationPercent()).isEqualTo(100 * 61 / 30.0, EXACT);
+        assertThat(assess(typed).present().get(0).agreement().deviationPercent())
+                .isEqualTo(100 * 61 / 30.0, EXACT);
     }
 
     @Test
     void theDensityOfTheTestIsTypedElseThatOfTheProduct() {
-        assertThat(assess(first("7.5", "7.5")).present().get(0).bulkDensityKgPerL()).isEqualTo(0.75);
+        assertThat(assess(first("7.5", "7.5")).present().get(0).bulkDensityKgPerL())
+                .isEqualTo(0.75);
         TypedSetup typed = first("7.5", "7.5").type(RatePaths.BUCKET_BULK_DENSITY, FIRST, "0.79 kg/L");
         assertThat(assess(typed).present().get(0).bulkDensityKgPerL()).isEqualTo(0.79);
     }

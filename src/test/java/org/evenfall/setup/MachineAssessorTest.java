@@ -99,14 +99,12 @@ class MachineAssessorTest {
         "WEIGHING, CAUGHT_OVER_SHOWN, false"
     })
     void aFactorNeedsTheRuleOfItsHandbook(RateSetting setting, FactorRule rule, boolean missing) {
-        Entered entered = Entered.inEmpty()
-                .with(MachinePaths.RATE_SETTING, setting)
-                .with(MachinePaths.FACTOR_RULE, rule);
+        Entered entered =
+                Entered.inEmpty().with(MachinePaths.RATE_SETTING, setting).with(MachinePaths.FACTOR_RULE, rule);
         assertThat(machine(entered).rateSetting()).isEqualTo(setting);
         assertThat(machine(entered).factorRule()).isEqualTo(rule);
         assertThat(findings(entered))
-                .isEqualTo(
-                        missing ? List.of("MISSING START missing.factorRule /machine/factorRule []") : List.of());
+                .isEqualTo(missing ? List.of("MISSING START missing.factorRule /machine/factorRule []") : List.of());
     }
 
     /** 28 m less 0.5 m of rounding: widths below 27.5 m are short. */

@@ -138,8 +138,9 @@ class PlanAssessorTest {
         // 380 / 0.25 = 1520
         assertThat(lines(assess(planned().type(RatePaths.NITROGEN_RATE, "380 kg/ha"), product(0.8, 25.0))
                         .findings()))
-                .containsExactly("STOP RATE entry.impossible at /rate/plan/nitrogenRate field.productRate"
-                        + " 1520kg/ha~1 10kg/ha~0 1500kg/ha~0",
+                .containsExactly(
+                        "STOP RATE entry.impossible at /rate/plan/nitrogenRate field.productRate"
+                                + " 1520kg/ha~1 10kg/ha~0 1500kg/ha~0",
                         // 152 kg/min of one outlet: 25 kg even in 10 s
                         "NOTE RATE rate.noBucket at /rate/plan/bucketVolume 190L~0");
     }

@@ -80,9 +80,8 @@ class TrayTestDraftTest {
     @Test
     void aFactorIsWrittenOnce() throws Exception {
         Setup demo = demo();
-        Setup factor = demo.withMachine(demo.machine()
-                .withRateSetting(RateSetting.FACTOR)
-                .withFactorRule(FactorRule.SHOWN_OVER_CAUGHT));
+        Setup factor = demo.withMachine(
+                demo.machine().withRateSetting(RateSetting.FACTOR).withFactorRule(FactorRule.SHOWN_OVER_CAUGHT));
         TrayTestEntry draft = last(TrayTestDraft.added(factor, Assessor.assess(factor), COMMA));
         assertThat(draft.openingLeft()).isEqualTo(new EnteredQuantity("27,5", Unit.NONE));
         assertThat(draft.openingRight()).isEqualTo(EnteredQuantity.EMPTY);

@@ -35,7 +35,8 @@ class LaterStepsWordsTest {
     @Test
     void everyAttemptIsOneLine() throws Exception {
         List<String> lines = Assessor.assess(demo()).rate().bucketTests().stream()
-                .map(test -> RateCheckForm.attempt(WORDS, 1, test, RateSetting.OPENING).replace('\u00a0', ' '))
+                .map(test -> RateCheckForm.attempt(WORDS, 1, test, RateSetting.OPENING)
+                        .replace('\u00a0', ' '))
                 .toList();
         assertThat(lines.get(0))
                 .startsWith("Test 1: 86.0 kg/min from all outlets")
@@ -57,11 +58,11 @@ class LaterStepsWordsTest {
     @Test
     void aFactorIsCalledSoWithThreeDecimals() throws Exception {
         Setup demo = demo();
-        Setup factor = demo.withMachine(demo.machine()
-                .withRateSetting(RateSetting.FACTOR)
-                .withFactorRule(FactorRule.CAUGHT_OVER_SHOWN));
+        Setup factor = demo.withMachine(
+                demo.machine().withRateSetting(RateSetting.FACTOR).withFactorRule(FactorRule.CAUGHT_OVER_SHOWN));
         var tests = Assessor.assess(factor).rate().bucketTests();
-        Sentences german = new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.GERMANY);
+        Sentences german =
+                new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.GERMANY);
         assertThat(RateCheckForm.nextOpening(german, tests.get(0), RateSetting.FACTOR))
                 .isEqualTo("Next factor: 22,063 (by the rule of the terminal’s handbook).");
         assertThat(RateCheckForm.nextOpening(WORDS, tests.get(1), RateSetting.FACTOR))
@@ -79,9 +80,9 @@ class LaterStepsWordsTest {
     void aSideNeverCaughtIsCaughtAtTheSameSetting() throws Exception {
         Setup demo = demo();
         List<BucketEntry> tests = demo.rate().bucketTests();
-        Setup left = demo.withRate(demo.rate().withBucketTests(List.of(tests.get(1).withRight(List.of()))));
-        assertThat(RateCheckForm.nextOpening(
-                        WORDS, Assessor.assess(left).rate().lastBucket(), RateSetting.OPENING))
+        Setup left =
+                demo.withRate(demo.rate().withBucketTests(List.of(tests.get(1).withRight(List.of()))));
+        assertThat(RateCheckForm.nextOpening(WORDS, Assessor.assess(left).rate().lastBucket(), RateSetting.OPENING))
                 .isEqualTo("Within the allowed band so far: keep the setting and catch again.");
     }
 
