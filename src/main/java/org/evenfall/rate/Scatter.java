@@ -40,7 +40,6 @@ final class Scatter {
 
     /** Expected sample standard deviation of normal values in units of the true one, c₄ of f degrees of freedom. */
     private static double expectedShare(int freedom) {
-        return Math.sqrt(2.0 / freedom)
-                * Math.exp(Gamma.logGamma((freedom + 1) / 2.0) - Gamma.logGamma(freedom / 2.0));
+        return Math.sqrt(2.0 / freedom) * Math.exp(Gamma.logGamma((freedom + 1) / 2.0) - Gamma.logGamma(freedom / 2.0));
     }
 }

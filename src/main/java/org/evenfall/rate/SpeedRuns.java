@@ -27,8 +27,7 @@ public final class SpeedRuns {
          */
         public Run {
             if (!(distanceM > 0) || !(timeS > 0)) {
-                throw new IllegalArgumentException(
-                        "distanceM and timeS must be above 0: " + distanceM + ", " + timeS);
+                throw new IllegalArgumentException("distanceM and timeS must be above 0: " + distanceM + ", " + timeS);
             }
         }
     }
@@ -52,9 +51,8 @@ public final class SpeedRuns {
                 EnumSet.of(Statistic.MEAN, Statistic.MIN, Statistic.MAX),
                 kmPerH.stream().mapToDouble(Double::doubleValue).toArray());
         double mean = all.getAsDouble(Statistic.MEAN);
-        double timing =
-                Timing.errorShare(Mean.of(runs.stream().mapToDouble(Run::timeS).toArray())
-                        .getAsDouble());
+        double timing = Timing.errorShare(
+                Mean.of(runs.stream().mapToDouble(Run::timeS).toArray()).getAsDouble());
         double oneRun = Math.max(Scatter.share(List.of(kmPerH)).orElse(0), timing);
         return new SpeedCheck(
                 mean,

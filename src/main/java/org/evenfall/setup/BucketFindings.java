@@ -84,7 +84,8 @@ final class BucketFindings {
     private void repeats() {
         Double spread = last.agreement().repeatSpreadPercent();
         if (beyond(spread, BucketAssessment.WORST_REPEAT_PERCENT)) {
-            findings.add(Finding.warn(Step.RATE, "rate.repeats", size(spread, 1)).at(at));
+            findings.add(
+                    Finding.warn(Step.RATE, "rate.repeats", size(spread, 1)).at(at));
         }
     }
 

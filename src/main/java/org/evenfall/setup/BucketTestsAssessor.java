@@ -28,8 +28,7 @@ final class BucketTestsAssessor {
     /** Which of the entered tests can be used, from 0. */
     private final List<Integer> usable = new ArrayList<>();
 
-    private BucketTestsAssessor(
-            ReadSetup read, BucketAssessment.Wanted wanted, @Nullable Double bulkDensityKgPerL) {
+    private BucketTestsAssessor(ReadSetup read, BucketAssessment.Wanted wanted, @Nullable Double bulkDensityKgPerL) {
         this.read = read;
         this.wanted = wanted;
         this.bulkDensityKgPerL = bulkDensityKgPerL;
@@ -48,8 +47,7 @@ final class BucketTestsAssessor {
                     Finding.missing(Step.RATE, "missing.bucketTest").at(RatePaths.BUCKET_TESTS.pointer()));
         } else {
             EntryPath<BucketEntry> last = RatePaths.BUCKET_TESTS.item(assessor.usable.get(tests.size() - 1));
-            assessor.findings.addAll(
-                    BucketFindings.of(tests.get(tests.size() - 1), wanted, planned, last.pointer()));
+            assessor.findings.addAll(BucketFindings.of(tests.get(tests.size() - 1), wanted, planned, last.pointer()));
             assessor.shortTime(last);
             assessor.heavyBucket(last);
         }

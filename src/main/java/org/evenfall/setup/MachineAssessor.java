@@ -75,8 +75,7 @@ final class MachineAssessor {
     /** The rule of the terminal; with a factor it must be known. */
     private FactorRule factorRule() {
         if (read.get(MachinePaths.RATE_SETTING).byFactor() && read.isBlank(MachinePaths.FACTOR_RULE)) {
-            findings.add(
-                    Finding.missing(Step.START, "missing.factorRule").at(MachinePaths.FACTOR_RULE.pointer()));
+            findings.add(Finding.missing(Step.START, "missing.factorRule").at(MachinePaths.FACTOR_RULE.pointer()));
         }
         return read.get(MachinePaths.FACTOR_RULE);
     }

@@ -78,7 +78,8 @@ final class RateAssessor {
     private BucketAssessment.Wanted wanted(
             @Nullable RatePlan plan, @Nullable SpeedCheck speed, MachineProfile machine, @Nullable OpeningTable table) {
         Double widthM = read.number(StartPaths.TRAMLINE_WIDTH);
-        Double kmPerH = speed != null
+        // a terminal gives what its own speed asks for: in the test the planned one
+        Double kmPerH = speed != null && !machine.rateSetting().byFactor()
                 ? Double.valueOf(speed.meanKmPerH())
                 : plan == null ? null : plan.flow().speedKmPerH();
         Double flow = plan == null || widthM == null || kmPerH == null
@@ -108,8 +109,7 @@ final class RateAssessor {
         if (runs.isEmpty()) {
             return null;
         }
-        SpeedCheck check =
-                SpeedRuns.of(runs, plan == null ? null : plan.flow().speedKmPerH());
+        SpeedCheck check = SpeedRuns.of(runs, plan == null ? null : plan.flow().speedKmPerH());
         if (check.deviationPercent() != null
                 && Math.abs(check.deviationPercent()) > REPORTED_SPEED_PERCENT + ROUNDING) {
             findings.add(Finding.warn(

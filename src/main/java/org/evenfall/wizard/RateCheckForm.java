@@ -110,10 +110,7 @@ final class RateCheckForm {
                         VisibleWhen.when(form, () -> !byFactor(), form.quantity(RatePaths.BUCKET_OPENING_RIGHT, place)),
                         form.quantity(RatePaths.BUCKET_TIME, place),
                         form.quantity(RatePaths.BUCKET_BUCKET_EMPTY, place)),
-                VisibleWhen.when(
-                        form,
-                        this::byFactor,
-                        form.row(form.quantity(RatePaths.BUCKET_SHOWN, place))),
+                VisibleWhen.when(form, this::byFactor, form.row(form.quantity(RatePaths.BUCKET_SHOWN, place))),
                 CatchLine.repeats(form, RatePaths.BUCKET_LEFT, place).node(),
                 CatchLine.repeats(form, RatePaths.BUCKET_RIGHT, place).node(),
                 form.row(

@@ -111,6 +111,19 @@ class PublishedKeysTest {
         assertThat(none.get("comparisons")).isEmpty();
     }
 
+    /** Keys of the rate since: how it is set, each outlet, the errors. */
+    @Test
+    void theKeysAddedToTheRate() {
+        assertThat(paths(answer("assess", "setup")))
+                .contains(
+                        "machine.rateSetting",
+                        "machine.factorRule",
+                        "rate.speed.standardErrorKmPerH",
+                        "rate.bucketTests[].leftDeviationPercent",
+                        "rate.bucketTests[].rightDeviationPercent",
+                        "rate.bucketTests[].bulkDensityKgPerL");
+    }
+
     /** Neither demo is advised a move: the first, uneven test of one alone is. */
     @Test
     void theKeysOfAMoveAreStillThere() throws Exception {

@@ -98,7 +98,14 @@ class BucketAssessmentTest {
 
     /** Tolerance 6 %: all together are well within it and the sides differ by less than 5 %, so that one outlet decides. */
     @ParameterizedTest
-    @CsvSource({"21.19, 20.2, true", "21.20, 20.2, true", "21.21, 20.2, false", "18.81, 19.7, true", "18.80, 19.7, true", "18.79, 19.7, false"})
+    @CsvSource({
+        "21.19, 20.2, true",
+        "21.20, 20.2, true",
+        "21.21, 20.2, false",
+        "18.81, 19.7, true",
+        "18.80, 19.7, true",
+        "18.79, 19.7, false"
+    })
     void eachOutletMayDeviateByTheTolerance(double kg, double otherKg, boolean within) {
         Wanted six = new Wanted(80.0, 24.0, 10.0, 2, 6, null);
         BucketResult left = assess(six, new Catch(24, 25, 30, List.of(kg), List.of(otherKg)));
@@ -184,8 +191,7 @@ class BucketAssessmentTest {
         Wanted measured = new Wanted(80.0, 24.0, 10.0, 2, 5, null, 0.3, null);
         BucketResult result = assess(measured, new Catch(24, 25, 20, List.of(13.0), List.of()));
         assertThat(result.kgPerHaStandardError())
-                .isCloseTo(
-                        result.kgPerHa() * Math.sqrt(0.015 * 0.015 + 0.02 * 0.02 + 0.03 * 0.03), within(1e-9));
+                .isCloseTo(result.kgPerHa() * Math.sqrt(0.015 * 0.015 + 0.02 * 0.02 + 0.03 * 0.03), within(1e-9));
     }
 
     @Test
@@ -226,7 +232,9 @@ class BucketAssessmentTest {
         assertThat(left.leftCaught()).isTrue();
         assertThat(left.rightCaught()).isFalse();
         assertThat(left.agreement().withinTolerance()).isFalse();
-        assertThat(left.next()).as("caught again at the same opening").isEqualTo(new BucketResult.Next(24.0, 25.0, null));
+        assertThat(left.next())
+                .as("caught again at the same opening")
+                .isEqualTo(new BucketResult.Next(24.0, 25.0, null));
         BucketResult right = assess(wanted(TABLE), new Catch(24, 25, 30, List.of(), List.of(20.0)));
         assertThat(right.leftCaught()).isFalse();
         assertThat(right.rightCaught()).isTrue();

@@ -60,7 +60,7 @@ class FactorTest {
 
     /** Nothing shown: in 15 s 80 kg/min are 20 kg. */
     @Test
-    void whatTheTerminalOughtToGiveStandsInForTheWeightShown() {
+    void whatTheTerminalOughtToGiveCountsWhereNoWeightWasShown() {
         BucketResult result = assess(wanted(FactorRule.CAUGHT_OVER_SHOWN), caught(1, 9.3, 8.9, null));
         assertThat(result.next().left()).isCloseTo(0.91, EXACT);
         Wanted nothing = new Wanted(null, null, null, 2, 5, null, 0, FactorRule.CAUGHT_OVER_SHOWN);
@@ -76,8 +76,7 @@ class FactorTest {
     @Test
     void repeatsAndOutletsAreCountedAsForAnOpening() {
         Wanted four = new Wanted(160.0, 24.0, 10.0, 4, 5, null, 0, FactorRule.CAUGHT_OVER_SHOWN);
-        BucketResult result =
-                assess(four, new Catch(1, 1, 15, List.of(9.1, 9.3), List.of(9.0), 40.0, Batch.UNKNOWN));
+        BucketResult result = assess(four, new Catch(1, 1, 15, List.of(9.1, 9.3), List.of(9.0), 40.0, Batch.UNKNOWN));
         assertThat(result.next().left()).isCloseTo(0.91, EXACT);
     }
 

@@ -183,7 +183,15 @@ class PlansTest {
     /** Two outlets, 36 m, 10 km/h: 0.3 kg/min of one outlet for each kg/ha. At most 20 kg, whatever the bucket. */
     @ParameterizedTest
     @CsvSource({
-        "133.3, 30", "133.4, 20", "199.9, 20", "200, 20", "200.1, 15", "266.6, 15", "266.7, 10", "400, 10", "400.1, "
+        "133.3, 30",
+        "133.4, 20",
+        "199.9, 20",
+        "200, 20",
+        "200.1, 15",
+        "266.6, 15",
+        "266.7, 10",
+        "400, 10",
+        "400.1, "
     })
     void atMostTwentyKilogramsInABucketAndNeverBelowTenSeconds(double productKgPerHa, @Nullable Double seconds) {
         RatePlan plan = Plans.of(new PlanInput(

@@ -24,8 +24,7 @@ class ScatterTest {
     /** Source (from memory): d₂ = 1.128 for two values. */
     @Test
     void ofTwoValuesTheRangeOverD2() {
-        assertThat(Scatter.share(List.of(List.of(97.0, 103.0))).getAsDouble())
-                .isCloseTo(0.06 / 1.128, within(2e-5));
+        assertThat(Scatter.share(List.of(List.of(97.0, 103.0))).getAsDouble()).isCloseTo(0.06 / 1.128, within(2e-5));
     }
 
     /** Source (from memory): c₄ = 0.8862, 0.9213, 0.9400 for n = 3, 4, 5. Values with a sample standard deviation of 1. */
@@ -44,8 +43,8 @@ class ScatterTest {
     /** Left about 20, right about 12 kg: the difference of the sides is no scatter. (2 × 0.02² + 1 × 0.01²·2) pooled. */
     @Test
     void groupsMayHaveDifferentMeans() {
-        double share =
-                Scatter.share(List.of(List.of(19.6, 20.0, 20.4), List.of(11.88, 12.12))).getAsDouble();
+        double share = Scatter.share(List.of(List.of(19.6, 20.0, 20.4), List.of(11.88, 12.12)))
+                .getAsDouble();
         double pooled = Math.sqrt((2 * 0.02 * 0.02 + 0.0002) / 3);
         assertThat(share).isCloseTo(pooled / 0.9213, within(1e-6));
     }

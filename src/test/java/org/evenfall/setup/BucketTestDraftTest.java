@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import org.evenfall.machine.FactorRule;
+import org.evenfall.machine.RateSetting;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberFormats;
 import org.evenfall.quantity.Unit;
@@ -79,6 +81,24 @@ class BucketTestDraftTest {
 
     private static String asOnAScale(double opening) {
         return COMMA.write(opening, Math.abs(opening - Math.rint(opening)) < 0.05 ? 0 : 1);
+    }
+
+    /** 12 % too little at 25: the factor that follows, 25 ÷ 0.88…, with three decimals, once for both sides. */
+    @Test
+    void theNextFactorIsWrittenOnceWithThreeDecimals() throws Exception {
+        Setup first = with(demo(), List.of(demo().rate().bucketTests().get(0)));
+        Setup factor = first.withMachine(
+                first.machine().withRateSetting(RateSetting.FACTOR).withFactorRule(FactorRule.SHOWN_OVER_CAUGHT));
+        Assessment assessment = Assessor.assess(factor);
+        BucketEntry draft = last(BucketTestDraft.added(factor, assessment, COMMA));
+        double next = assessment.rate().bucketTests().get(0).next().left();
+        assertThat(draft.openingLeft().text()).isEqualTo(COMMA.write(next, 3)).matches("\\d+,\\d{3}");
+        assertThat(draft.openingRight()).isEqualTo(EnteredQuantity.EMPTY);
+        // before any test nothing is known of the factor: the table is of openings
+        Setup none = with(factor, List.of());
+        assertThat(last(BucketTestDraft.added(none, Assessor.assess(none), COMMA))
+                        .openingLeft())
+                .isEqualTo(EnteredQuantity.EMPTY);
     }
 
     @Test

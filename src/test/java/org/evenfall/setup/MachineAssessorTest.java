@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.evenfall.setup.Entered.lines;
 
 import java.util.List;
+import org.evenfall.machine.FactorRule;
 import org.evenfall.machine.FlowPoint;
 import org.evenfall.machine.Lever;
 import org.evenfall.machine.MachineProfile;
+import org.evenfall.machine.RateSetting;
 import org.evenfall.machine.Widening;
 import org.evenfall.setup.entry.FlowTableBasis;
 import org.evenfall.setup.path.MachinePaths;
@@ -85,6 +87,24 @@ class MachineAssessorTest {
                 .isEqualTo(
                         new MachineProfile("", List.of(), null, null, null, null, 2, null, List.of(), List.of(), null));
         assertThat(findings(Entered.inEmpty())).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "UNANSWERED, UNANSWERED, false",
+        "OPENING, UNANSWERED, false",
+        "FACTOR, UNANSWERED, true",
+        "WEIGHING, UNANSWERED, true",
+        "FACTOR, SHOWN_OVER_CAUGHT, false",
+        "WEIGHING, CAUGHT_OVER_SHOWN, false"
+    })
+    void aFactorNeedsTheRuleOfItsHandbook(RateSetting setting, FactorRule rule, boolean missing) {
+        Entered entered =
+                Entered.inEmpty().with(MachinePaths.RATE_SETTING, setting).with(MachinePaths.FACTOR_RULE, rule);
+        assertThat(machine(entered).rateSetting()).isEqualTo(setting);
+        assertThat(machine(entered).factorRule()).isEqualTo(rule);
+        assertThat(findings(entered))
+                .isEqualTo(missing ? List.of("MISSING START missing.factorRule /machine/factorRule []") : List.of());
     }
 
     /** 28 m less 0.5 m of rounding: widths below 27.5 m are short. */

@@ -138,8 +138,27 @@ class PlanAssessorTest {
         // 380 / 0.25 = 1520
         assertThat(lines(assess(planned().type(RatePaths.NITROGEN_RATE, "380 kg/ha"), product(0.8, 25.0))
                         .findings()))
-                .containsExactly("STOP RATE entry.impossible at /rate/plan/nitrogenRate field.productRate"
-                        + " 1520kg/ha~1 10kg/ha~0 1500kg/ha~0");
+                .containsExactly(
+                        "STOP RATE entry.impossible at /rate/plan/nitrogenRate field.productRate"
+                                + " 1520kg/ha~1 10kg/ha~0 1500kg/ha~0",
+                        // 152 kg/min of one outlet: 25 kg even in 10 s
+                        "NOTE RATE rate.noBucket at /rate/plan/bucketVolume 190L~0");
+    }
+
+    /** 40 kg/min of one outlet are 20 kg in 30 s; without a density the catch of 30 s is given in kg. */
+    @ParameterizedTest
+    @CsvSource(
+            nullValues = "-",
+            value = {"120, 10, -", "120.1, -, NOTE RATE rate.noBucket at /rate/plan/bucketVolume 60.05kg~0"})
+    void aCatchOfTenSecondsThatIsTooHeavyIsReported(double outletKgPerMin, Double seconds, String finding) {
+        TypedSetup typed = planned()
+                .choose(RatePaths.BASIS, RateBasis.PRODUCT)
+                .type(RatePaths.PRODUCT_RATE, "300 kg/ha")
+                .type(RatePaths.SPEED, "12 km/h")
+                .type(StartPaths.TRAMLINE_WIDTH, 2 * outletKgPerMin * 600 / 300 / 12 + " m");
+        Assessed<RatePlan> assessed = assess(typed, product(null, 46.0));
+        assertThat(assessed.present().bucket().seconds()).isEqualTo(seconds);
+        assertThat(lines(assessed.findings()).stream().findFirst().orElse(null)).isEqualTo(finding);
     }
 
     /** 40 kg/min at 0.8 kg/L: 25 L in 30 s, 16.67 in 20, 12.5 in 15, 8.33 in 10; a bucket is filled to 90 %. */

@@ -6,9 +6,13 @@ import static org.evenfall.setup.TypedSetup.lines;
 import static org.evenfall.setup.TypedSetup.machine;
 import static org.evenfall.setup.TypedSetup.product;
 
+import java.util.List;
 import org.assertj.core.data.Offset;
+import org.evenfall.machine.FactorRule;
 import org.evenfall.machine.FlowPoint;
 import org.evenfall.machine.MachineProfile;
+import org.evenfall.machine.RateSetting;
+import org.evenfall.rate.BucketResult;
 import org.evenfall.setup.entry.RateBasis;
 import org.evenfall.setup.path.RatePaths;
 import org.evenfall.setup.path.StartPaths;
@@ -138,7 +142,7 @@ class RateAssessorTest {
         assertThat(lines(slower.findings()))
                 .containsExactly(
                         "WARNING RATE rate.speedOff at /rate/speedRuns 7.2km/h~1 10%~0",
-                        "WARNING RATE rate.tooMuch at /rate/bucketTests/0 11.1111%~0 5%~0");
+                        "STOP RATE rate.tooMuch at /rate/bucketTests/0 11.1111%~0 5%~0");
     }
 
     /** 6.3 kg each side: 25.2 kg/min, 5 % above 24, within the usual tolerance but not within 4 %. */
@@ -147,7 +151,7 @@ class RateAssessorTest {
         TypedSetup caught = caught(planned(), "6.3 kg");
         assertThat(assess(caught).findings()).isEmpty();
         assertThat(finding(caught.type(RatePaths.TOLERANCE, "4 %")))
-                .isEqualTo("WARNING RATE rate.tooMuch at /rate/bucketTests/0 5%~0 4%~0");
+                .isEqualTo("STOP RATE rate.tooMuch at /rate/bucketTests/0 5%~0 4%~0");
     }
 
     @Test
@@ -173,6 +177,45 @@ class RateAssessorTest {
         RateResult rate = RateAssessor.assess(planned().read(), machine, product(kgPerL, 46.0))
                 .present();
         assertThat(rate.plan().flow().firstOpening()).isEqualTo(opening, EXACT);
+    }
+
+    /** 24 kg/min lie in and beyond the table: with a factor neither a first opening nor a finding follows from it. */
+    @ParameterizedTest
+    @CsvSource({"FACTOR, 30", "WEIGHING, 30", "FACTOR, 23"})
+    void aFactorHasNoTable(RateSetting setting, double highest) {
+        MachineProfile machine = machine(2, null, new FlowPoint(4, 20), new FlowPoint(6, highest))
+                .withRateSetting(setting, FactorRule.CAUGHT_OVER_SHOWN);
+        Assessed<RateResult> rate =
+                RateAssessor.assess(caught(planned(), "7 kg").read(), machine, product(0.8, 46.0));
+        assertThat(rate.present().plan().flow().firstOpening()).isNull();
+        // 14 kg caught where 24 kg/min give 12 in 30 s
+        assertThat(rate.present().lastBucket().next().left()).isEqualTo(20 * 14 / 12.0, EXACT);
+        List<String> expected = setting == RateSetting.WEIGHING
+                ? List.of(
+                        "STOP RATE rate.tooMuch at /rate/bucketTests/0 16.6667%~0 5%~0",
+                        "NOTE RATE rate.weighing at /rate/bucketTests")
+                : List.of("STOP RATE rate.tooMuch at /rate/bucketTests/0 16.6667%~0 5%~0");
+        assertThat(lines(rate.findings())).isEqualTo(expected);
+    }
+
+    /** Runs of 90 and 100 m in 45 s: 7.2 and 8 km/h, range 0.8; the rate has their error, by a factor it has not. */
+    @Test
+    void theErrorOfTheMeasuredSpeedIsInTheRate() {
+        TypedSetup runs = run(run(caught(planned(), "6 kg"), 0, "90 m", "45 s"), 1, "100 m", "45 s");
+        BucketResult byHand = assess(runs).present().lastBucket();
+        double speed = 0.8 / 1.128379 / Math.sqrt(2) / 7.6;
+        double bucket = Math.hypot(0.015, 0.4 / 30) / Math.sqrt(2);
+        assertThat(byHand.kgPerHaStandardError() / byHand.kgPerHa()).isEqualTo(Math.hypot(speed, bucket), within(1e-6));
+        BucketResult byFactor = RateAssessor.assess(
+                        runs.read(),
+                        MACHINE.withRateSetting(RateSetting.FACTOR, FactorRule.CAUGHT_OVER_SHOWN),
+                        product(0.8, 46.0))
+                .present()
+                .lastBucket();
+        assertThat(byFactor.kgPerHaStandardError() / byFactor.kgPerHa()).isEqualTo(bucket, within(1e-9));
+        // 24 kg/min are right at the planned speed, which the terminal has; by hand the measured 7.6 km/h count
+        assertThat(byFactor.agreement().deviationPercent()).isEqualTo(0, EXACT);
+        assertThat(byHand.agreement().deviationPercent()).isEqualTo(100 * (8 / 7.6 - 1), EXACT);
     }
 
     @Test

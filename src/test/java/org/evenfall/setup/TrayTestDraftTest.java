@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import org.evenfall.finding.FindingKind;
+import org.evenfall.machine.FactorRule;
+import org.evenfall.machine.RateSetting;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberFormats;
 import org.evenfall.quantity.Unit;
@@ -73,6 +75,20 @@ class TrayTestDraftTest {
         TrayTestEntry draft = last(TrayTestDraft.added(sides, Assessor.assess(sides), COMMA));
         assertThat(draft.openingLeft()).isEqualTo(new EnteredQuantity("27,5", Unit.NONE));
         assertThat(draft.openingRight()).isEqualTo(new EnteredQuantity("28,25", Unit.NONE));
+    }
+
+    /** The factor once; the test has it on both sides. */
+    @Test
+    void aFactorIsWrittenOnce() throws Exception {
+        Setup demo = demo();
+        Setup factor = demo.withMachine(
+                demo.machine().withRateSetting(RateSetting.FACTOR).withFactorRule(FactorRule.SHOWN_OVER_CAUGHT));
+        TrayTestEntry draft = last(TrayTestDraft.added(factor, Assessor.assess(factor), COMMA));
+        assertThat(draft.openingLeft()).isEqualTo(new EnteredQuantity("27,5", Unit.NONE));
+        assertThat(draft.openingRight()).isEqualTo(EnteredQuantity.EMPTY);
+        TrayTestEntry once = last(demo).withOpeningRight(EnteredQuantity.EMPTY);
+        Setup typedOnce = factor.withTrays(factor.trays().withTests(List.of(once)));
+        assertThat(Assessor.assess(typedOnce).trays().last().openingRight()).isEqualTo(27.5);
     }
 
     @Test

@@ -11,6 +11,7 @@ import org.evenfall.finding.Finding;
 import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Step;
+import org.evenfall.machine.FactorRule;
 import org.evenfall.machine.RateSetting;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
@@ -20,6 +21,7 @@ import org.evenfall.result.RatePlanLines;
 import org.evenfall.result.ResultLine;
 import org.evenfall.result.TrayTestLines;
 import org.evenfall.setup.Assessor;
+import org.evenfall.setup.entry.BucketEntry;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.SetupJson;
 import org.evenfall.trays.Contrast;
@@ -55,6 +57,38 @@ class LaterStepsWordsTest {
                 .contains(WORDS.choice(tests.get(0).next().source()));
         assertThat(RateCheckLines.nextOpening(WORDS, tests.get(1), RateSetting.OPENING))
                 .isEqualTo(WORDS.text("rate.within"));
+    }
+
+    /** The demo, its scale read as a factor: at 25 it gave 85.95 of 97.391 kg/min at the planned 12 km/h. */
+    @Test
+    void aFactorIsCalledSoWithThreeDecimals() throws Exception {
+        Setup demo = demo();
+        Setup factor = demo.withMachine(
+                demo.machine().withRateSetting(RateSetting.FACTOR).withFactorRule(FactorRule.CAUGHT_OVER_SHOWN));
+        var tests = Assessor.assess(factor).rate().bucketTests();
+        Sentences german =
+                new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.GERMANY);
+        assertThat(RateCheckLines.nextOpening(german, tests.get(0), RateSetting.FACTOR))
+                .isEqualTo("Next factor: 22,063 (by the rule of the terminal’s handbook).");
+        assertThat(RateCheckLines.nextOpening(WORDS, tests.get(1), RateSetting.FACTOR))
+                .isEqualTo("Within the allowed band: keep this factor.");
+        assertThat(RateCheckLines.attempt(WORDS, 2, tests.get(1), RateSetting.FACTOR))
+                .startsWith("Test 2 with factor 27.5: ");
+        var noRule = Assessor.assess(demo.withMachine(demo.machine().withRateSetting(RateSetting.WEIGHING)))
+                .rate()
+                .bucketTests();
+        assertThat(RateCheckLines.nextOpening(WORDS, noRule.get(0), RateSetting.WEIGHING))
+                .isEqualTo("First answer, at the start, how the handbook computes the next factor.");
+    }
+
+    @Test
+    void aSideNeverCaughtIsCaughtAtTheSameSetting() throws Exception {
+        Setup demo = demo();
+        List<BucketEntry> tests = demo.rate().bucketTests();
+        Setup left =
+                demo.withRate(demo.rate().withBucketTests(List.of(tests.get(1).withRight(List.of()))));
+        assertThat(RateCheckLines.nextOpening(WORDS, Assessor.assess(left).rate().lastBucket(), RateSetting.OPENING))
+                .isEqualTo("Within the allowed band so far: keep the setting and catch again.");
     }
 
     @Test

@@ -32,8 +32,7 @@ final class RangeRules {
             RangeChoice.byUnit(Ranges.READING_STEP_MASS, Ranges.READING_STEP_VOLUME, Ranges.READING_STEP_HEIGHT);
 
     /** An opening, or the factor of a terminal where the rate is set by one. */
-    static final RangeChoice OPENING =
-            RangeChoice.byAnswer(setup -> byFactor(setup) ? Ranges.FACTOR : Ranges.OPENING);
+    static final RangeChoice OPENING = RangeChoice.byAnswer(setup -> byFactor(setup) ? Ranges.FACTOR : Ranges.OPENING);
 
     private RangeRules() {}
 
@@ -41,7 +40,6 @@ final class RangeRules {
     static boolean byFactor(Setup setup) {
         return setup.machine().rateSetting().byFactor();
     }
-
 
     private static Range ofCatch(AmountKind kind) {
         return switch (kind) {

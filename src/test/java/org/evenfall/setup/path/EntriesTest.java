@@ -18,6 +18,7 @@ import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.evenfall.machine.RateSetting;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.SetupJson;
@@ -30,6 +31,9 @@ class EntriesTest {
 
     /** Components that no person types: the revision is counted, the part that is checked is given. */
     private static final Set<String> NOT_TYPED = Set.of("/card/revision", "/yard/checks/*/item");
+
+    private static final Setup BY_FACTOR =
+            Setup.EMPTY.withMachine(Setup.EMPTY.machine().withRateSetting(RateSetting.FACTOR));
 
     private static final ResourceBundle WORDS = ResourceBundle.getBundle("org.evenfall.words", Locale.ROOT);
 
@@ -85,9 +89,30 @@ class EntriesTest {
                     .as(entry.missingKey())
                     .isTrue();
         }
+        if (entry instanceof Quantity<?> quantity) {
+            String label = quantity.labelKey(BY_FACTOR);
+            assertThat(WORDS.containsKey(label)).as(label).isTrue();
+            assertThat(WORDS.containsKey(quantity.range(BY_FACTOR).nameKey())).isTrue();
+        }
         if (entry instanceof Measured measured) {
             assertThat(WORDS.containsKey(measured.range(Setup.EMPTY).nameKey())).isTrue();
         }
+    }
+
+    /** Where the rate is set by a factor, what is an opening elsewhere is the factor. */
+    @Test
+    void anOpeningIsAFactorWhereTheRateIsSetByOne() {
+        for (Quantity<?> entry : List.of(
+                RatePaths.BUCKET_OPENING_LEFT,
+                RatePaths.BUCKET_OPENING_RIGHT,
+                TrayPaths.TEST_OPENING_LEFT,
+                TrayPaths.TEST_OPENING_RIGHT)) {
+            assertThat(entry.labelKey(Setup.EMPTY)).startsWith("rate.opening").isEqualTo(entry.labelKey());
+            assertThat(entry.labelKey(BY_FACTOR)).isEqualTo("rate.factor");
+            assertThat(entry.range(Setup.EMPTY).nameKey()).isEqualTo("field.opening");
+            assertThat(entry.range(BY_FACTOR).nameKey()).isEqualTo("field.factor");
+        }
+        assertThat(RatePaths.BUCKET_TIME.labelKey(BY_FACTOR)).isEqualTo("rate.time");
     }
 
     @ParameterizedTest
