@@ -11,6 +11,10 @@ import org.evenfall.quantity.Interval;
  * <p>The field is a sum of cosines across the width with random sizes ({@link FieldCvModes}, {@link FieldCvPrior}), the
  * catches are the field plus noise of known size; their posterior gives the CV ({@link FieldCvPosterior}).
  *
+ * <p>What the interval covers was measured on simulated machines (profile {@code proof}), for a true field CV of 5 to 35 %:
+ * with seven trays 96 to 98 %, which is wider than it need be, with thirteen 92 to 95, with 33 89 to 92. Where the one fault
+ * is a gap or heap of 2 to 4 m, it can hide between the trays: 59 % with seven, 75 % with thirteen.
+ *
  * @param medianPercent median of the field CV, %, at least 0
  * @param intervalPercent its 90 % interval, from the 5 % to the 95 % quantile, %
  * @param probabilityAtMost15 chance that the field CV is at most {@link CvLimits#FIELD_PERCENT}, 0 to 1

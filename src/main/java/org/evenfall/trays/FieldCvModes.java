@@ -10,7 +10,7 @@ import org.evenfall.flight.DrivingPattern;
  */
 final class FieldCvModes {
 
-    /** Number of shapes beside the mean level. Assumption: enough for structure of a twentieth of the width. */
+    /** Number of shapes without the mean level. Assumption: enough for structure of a twentieth of the width. */
     static final int COUNT = 40;
 
     private FieldCvModes() {}

@@ -3,7 +3,7 @@ package org.evenfall.trays;
 import org.apache.commons.statistics.distribution.GammaDistribution;
 
 /**
- * Pearson type III distribution: a gamma distribution moved along its axis. Stands for a distribution of which the first
+ * Pearson type III distribution: a gamma distribution moved along its axis. Taken for a distribution of which the first
  * three cumulants are known.
  */
 final class PearsonIii {

@@ -159,8 +159,7 @@ class AdvisorTest {
         Advice advice = advise(at(10, stated(cvPercent, 1, 0, 1.9, 0)));
         assertThat(advice.kind()).isEqualTo(kind);
         if (kind == AdviceKind.KEEP) {
-            // the stated probability of at most 15 % is one half
-            assertThat(advice.reasons().get(0).numbers()).containsExactly(cvPercent, 50.0);
+            assertThat(advice.reasons().get(0).numbers()).containsExactly(cvPercent, 95.0);
             assertThat(kinds(advice)).containsExactly(AdviceReason.Kind.KEEP);
         }
     }

@@ -39,7 +39,6 @@ class LeverAdvisorTest {
                     .containsExactly(
                             AdviceReason.Kind.CENTRE_HEAVY,
                             AdviceReason.Kind.ONE_LEVER,
-                            AdviceReason.Kind.NOT_YET,
                             AdviceReason.Kind.THEN_AGAIN);
         }
     }

@@ -159,6 +159,26 @@ class UniformityCalculatorTest {
                                 / 100,
                         TINY);
         assertThat(pooled.cvPercent()).isLessThan(Math.min(one.cvPercent(), other.cvPercent()));
+        assertThat(pooled.field())
+                .isEqualTo(FieldCv.of(
+                        pooled.positionsM(), pooled.relativePercent(), TestFields.BACK_AND_FORTH, pooled.cv().noisePercent()));
+    }
+
+    @Test
+    void theFieldCvIsThatOfTheCatchesWithTheirNoise() {
+        for (DrivingPattern driving : List.of(DrivingPattern.BACK_AND_FORTH, DrivingPattern.ROUND_AND_ROUND)) {
+            Uniformity test = UniformityCalculator.of(catches(driving, 8, 7, 12, 13, 14, 9, 7));
+            assertThat(test.field().medianPercent())
+                    .isCloseTo(
+                            FieldCv.of(
+                                            test.positionsM(),
+                                            list(8, 7, 12, 13, 14, 9, 7),
+                                            new Tramlines(TestFields.WIDTH_M, driving),
+                                            test.cv().noisePercent())
+                                    .medianPercent(),
+                            within(1e-3));
+            assertThat(test.verdict()).isEqualTo(test.field().verdict());
+        }
     }
 
     @Test

@@ -26,7 +26,8 @@ public final class CvPicture extends Picture {
     };
 
     /** Names of the bands in the bundle; the verdict follows the chance, so that no band has its name. */
-    private static final List<String> BANDS = List.of("good", "field", "above", "stripes");
+    private static final List<String> BANDS = List.of(
+            "picture.cv.band.good", "picture.cv.band.field", "picture.cv.band.above", "picture.cv.band.stripes");
 
     private List<TrayTestResult> tests = List.of();
     private @Nullable Advice advice;
@@ -122,7 +123,7 @@ public final class CvPicture extends Picture {
             double y = narrow && i % 2 == 1 ? 2.1 * em : 0.9 * em;
             Lettering name = brush.note().heavy().in(colours[i]);
             brush.within(
-                    words.text("picture.cv.band." + BANDS.get(i)),
+                    words.text(BANDS.get(i)),
                     (from + to) / 2,
                     y,
                     name,
