@@ -115,8 +115,8 @@ public final class CardContents {
             product.add(words.text("card.delivery", Arg.text(setup.product().delivery())));
         }
         if (!assessment.card().testedDelivery().isEmpty()) {
-            product.add(words.text(
-                    "card.testedDelivery", Arg.text(assessment.card().testedDelivery())));
+            product.add(
+                    words.text("card.testedDelivery", Arg.text(assessment.card().testedDelivery())));
         }
         return List.of(String.join(" · ", product), String.join(" · ", job));
     }

@@ -15,7 +15,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "assess",
         mixinStandardHelpOptions = true,
-        description = "A page to read: the answer, the findings, the results step by step. Exit code 1 when there is a stop finding.")
+        description =
+                "A page to read: the answer, the findings, the results step by step. Exit code 1 when there is a stop finding.")
 final class AssessCommand implements Callable<Integer> {
 
     private final CommandContext context;

@@ -6,8 +6,10 @@ import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import com.fasterxml.jackson.annotation.JsonValue;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.List;
+import org.evenfall.flight.DrivingPattern;
 import org.evenfall.quantity.Interval;
 import org.evenfall.setup.SinglePassTest;
+import org.evenfall.setup.TestConditions;
 import org.evenfall.trays.CatchSummary;
 import org.evenfall.trays.Contrast;
 import org.evenfall.trays.CvEstimate;
@@ -19,6 +21,7 @@ import org.evenfall.trays.RegionContrasts;
 import org.evenfall.trays.ShapeFit;
 import org.evenfall.trays.ShapeKind;
 import org.evenfall.trays.SpreadShape;
+import org.evenfall.trays.Tramlines;
 import org.evenfall.trays.Uniformity;
 import org.jspecify.annotations.Nullable;
 
@@ -35,6 +38,8 @@ final class PublishedTrayNames {
                 .addMixIn(CatchSummary.class, CatchSummaryKeys.class)
                 .addMixIn(CvEstimate.class, CvEstimateKeys.class)
                 .addMixIn(FieldCv.class, FieldCvKeys.class)
+                .addMixIn(TestConditions.class, TestConditionsKeys.class)
+                .addMixIn(Tramlines.class, TramlinesKeys.class)
                 .addMixIn(LimitProbabilities.class, LimitProbabilitiesKeys.class)
                 .addMixIn(ShapeFit.class, ShapeFitKeys.class)
                 .addMixIn(RegionContrasts.class, RegionContrastsKeys.class)
@@ -110,6 +115,21 @@ final class PublishedTrayNames {
 
         @JsonUnwrapped
         LimitProbabilities probabilities();
+    }
+
+    /** {@link TestConditions}: width and driving pattern are written among the others. */
+    interface TestConditionsKeys {
+        @JsonUnwrapped
+        Tramlines tramlines();
+    }
+
+    /** {@link Tramlines}. */
+    interface TramlinesKeys {
+        @JsonProperty("tramlineWidthM")
+        double widthM();
+
+        @JsonProperty("drivingPattern")
+        DrivingPattern pattern();
     }
 
     /** {@link FieldCv}. */

@@ -24,8 +24,7 @@ public final class OpeningChange {
      * @param table the handbook's table, or null
      * @return at least 0; infinite from a closed outlet to an open one
      */
-    public static double flowRatio(
-            double from, double to, Map<Double, Double> measured, @Nullable OpeningTable table) {
+    public static double flowRatio(double from, double to, Map<Double, Double> measured, @Nullable OpeningTable table) {
         if (from == to) {
             return 1;
         }

@@ -33,8 +33,7 @@ public final class SinglePassLines {
         lines.add(new ResultLine(words.text("trays.line.fifteen"), widths(words, line.atMost15())));
         ResultLine.add(lines, words, "trays.line.half", line.overlap().halfRateWidth(), 0, Unit.M);
         lines.add(new ResultLine(
-                words.text("trays.figure.sides"),
-                more(words, line.overlap().leftRightPercent())));
+                words.text("trays.figure.sides"), more(words, line.overlap().leftRightPercent())));
         return lines;
     }
 

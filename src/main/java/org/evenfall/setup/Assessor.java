@@ -40,8 +40,7 @@ public final class Assessor {
         HeightResult height = takeOrNull(HeightAssessor.assess(read, machine, product, start.heightOverCropM()));
         RateResult rate = take(RateAssessor.assess(read, machine, product));
         Double widthM = read.number(StartPaths.TRAMLINE_WIDTH);
-        MachineSet now =
-                widthM == null ? null : SetNow.of(read, widthM, machine, product, start, check, height, rate);
+        MachineSet now = widthM == null ? null : SetNow.of(read, widthM, machine, product, start, check, height, rate);
         TraysResult trays = take(TraysAssessor.assess(
                 read,
                 machine,
@@ -50,12 +49,12 @@ public final class Assessor {
                 now,
                 OrderOfCure.of(machine, check, rate, start.ptoRpm()),
                 check.blocksFieldTest()));
-        CardResult card = take(CardAssessor.assess(
-                read,
-                match,
-                trays,
-                CardAssessor.settings(machine, start, check, height, rate, trays),
-                List.copyOf(findings)));
+        FinalSettings settings = CardAssessor.settings(machine, start, check, height, rate, trays);
+        if (!rate.bucketIndexes().isEmpty()) {
+            int last = rate.bucketIndexes().get(rate.bucketIndexes().size() - 1);
+            findings.addAll(new BucketConditions(read, last).settings(machine, settings, product.density()));
+        }
+        CardResult card = take(CardAssessor.assess(read, match, trays, settings, List.copyOf(findings)));
         findings.addAll(ReachFindings.of(read, match, trays, widthM));
         List<Finding> all = findings.stream()
                 .distinct()

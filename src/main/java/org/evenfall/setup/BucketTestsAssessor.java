@@ -5,6 +5,7 @@ import java.util.List;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
+import org.evenfall.granule.BulkDensity;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.BucketAssessment;
@@ -23,26 +24,35 @@ final class BucketTestsAssessor {
 
     private final ReadSetup read;
     private final BucketAssessment.Wanted wanted;
-    private final @Nullable Double bulkDensityKgPerL;
+    private final @Nullable BulkDensity density;
     private final List<Finding> findings = new ArrayList<>();
     /** Which of the entered tests can be used, from 0. */
     private final List<Integer> usable = new ArrayList<>();
+    /** Why the last test that was caught proves nothing; null where it counts. */
+    private @Nullable Finding worthless;
 
-    private BucketTestsAssessor(ReadSetup read, BucketAssessment.Wanted wanted, @Nullable Double bulkDensityKgPerL) {
+    private BucketTestsAssessor(ReadSetup read, BucketAssessment.Wanted wanted, @Nullable BulkDensity density) {
         this.read = read;
         this.wanted = wanted;
-        this.bulkDensityKgPerL = bulkDensityKgPerL;
+        this.density = density;
     }
 
+    /**
+     * The tests that count.
+     *
+     * @param results oldest first
+     * @param indexes which of the entered tests each is, from 0
+     */
+    record Tests(List<BucketResult> results, List<Integer> indexes) {}
+
     /** @param planned whether there is a plan against which the last test is reported */
-    static Assessed<List<BucketResult>> assess(
+    static Assessed<Tests> assess(
             ReadSetup read, BucketAssessment.Wanted wanted, ProductResult product, boolean planned) {
-        BucketTestsAssessor assessor = new BucketTestsAssessor(
-                read,
-                wanted,
-                product.density() == null ? null : product.density().meanKgPerL());
+        BucketTestsAssessor assessor = new BucketTestsAssessor(read, wanted, product.density());
         List<BucketResult> tests = assessor.tests();
-        if (tests.isEmpty()) {
+        if (assessor.worthless != null) {
+            assessor.findings.add(assessor.worthless);
+        } else if (tests.isEmpty()) {
             assessor.findings.add(
                     Finding.missing(Step.RATE, "missing.bucketTest").at(RatePaths.BUCKET_TESTS.pointer()));
         } else {
@@ -51,7 +61,7 @@ final class BucketTestsAssessor {
             assessor.shortTime(last);
             assessor.heavyBucket(last);
         }
-        return new Assessed<>(tests, assessor.findings);
+        return new Assessed<>(new Tests(tests, assessor.usable), assessor.findings);
     }
 
     private List<BucketResult> tests() {
@@ -59,8 +69,11 @@ final class BucketTestsAssessor {
         for (int i = 0; i < read.get(RatePaths.BUCKET_TESTS).size(); i++) {
             BucketAssessment.Catch test = test(RatePaths.BUCKET_TESTS.item(i));
             if (test != null) {
-                catches.add(test);
-                usable.add(i);
+                worthless = new BucketConditions(read, i).worthless(density).orElse(null);
+                if (worthless == null) {
+                    catches.add(test);
+                    usable.add(i);
+                }
             }
         }
         return BucketAssessment.assess(catches, wanted);
@@ -93,10 +106,10 @@ final class BucketTestsAssessor {
     /** The product that was caught; what a test does not state is as it is now. */
     private BucketAssessment.Batch batch(EntryPath<BucketEntry> at) {
         String delivery = RatePaths.BUCKET_DELIVERY.at(at).get(read.setup()).strip();
-        Double density = read.number(RatePaths.BUCKET_BULK_DENSITY, at);
+        Double stated = read.number(RatePaths.BUCKET_BULK_DENSITY, at);
         return new BucketAssessment.Batch(
                 delivery.isEmpty() ? read.get(ProductPaths.DELIVERY).strip() : delivery,
-                density == null ? bulkDensityKgPerL : density);
+                stated == null && density != null ? Double.valueOf(density.meanKgPerL()) : stated);
     }
 
     private double tareKg(EntryPath<BucketEntry> at) {

@@ -74,10 +74,7 @@ final class CardAssessor {
         if (proof != null) {
             return proof.evenness().verdict() == EvennessVerdict.DO_NOT_SPREAD;
         }
-        return match != null
-                && match.outOfReach()
-                && !tested
-                && read.get(MatchPaths.TRAY_TEST_ONLY) != YesNo.YES;
+        return match != null && match.outOfReach() && !tested && read.get(MatchPaths.TRAY_TEST_ONLY) != YesNo.YES;
     }
 
     /** Field CV of a test that is not even enough, but may be spread with a reason, %; else null. */
@@ -90,8 +87,7 @@ final class CardAssessor {
 
     /** The delivery that was tested, where it is another one than now; else empty. */
     private String testedDelivery() {
-        return proof == null
-                        || ConditionRules.sameName(proof.conditions().delivery(), read.get(ProductPaths.DELIVERY))
+        return proof == null || ConditionRules.sameName(proof.conditions().delivery(), read.get(ProductPaths.DELIVERY))
                 ? ""
                 : proof.conditions().delivery();
     }
@@ -115,10 +111,7 @@ final class CardAssessor {
                 first(tested == null ? null : tested.ptoRpm(), check.ptoRpm(), start.ptoRpm()),
                 bucket == null ? (test == null ? null : test.openingLeft()) : Double.valueOf(bucket.openingLeft()),
                 bucket == null ? (test == null ? null : test.openingRight()) : Double.valueOf(bucket.openingRight()),
-                first(
-                        SetNow.heightM(machine, start, height),
-                        tested == null ? null : tested.heightOverCropM(),
-                        null),
+                first(SetNow.heightM(machine, start, height), tested == null ? null : tested.heightOverCropM(), null),
                 first(tested == null ? null : tested.tiltDeg(), start.tiltDeg(), null),
                 SetNow.speedKmPerH(rate));
     }

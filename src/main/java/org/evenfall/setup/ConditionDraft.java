@@ -1,10 +1,7 @@
 package org.evenfall.setup;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.function.UnaryOperator;
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
@@ -50,22 +47,14 @@ public final class ConditionDraft {
         return new ConditionDraft(setup, assessment, numbers).stated(test);
     }
 
-    /** The setup with the conditions of one tray test confirmed. */
-    public static Setup confirmTrayTest(Setup setup, Assessment assessment, int test, NumberWriter numbers) {
-        ConditionDraft draft = new ConditionDraft(setup, assessment, numbers);
-        return setup.withTrays(
-                setup.trays().withTests(replaced(setup.trays().tests(), test, draft::stated)));
-    }
-
-    /** The setup with the conditions of one bucket test confirmed. */
-    public static Setup confirmBucketTest(Setup setup, Assessment assessment, int test, NumberWriter numbers) {
-        ConditionDraft draft = new ConditionDraft(setup, assessment, numbers);
-        return setup.withRate(
-                setup.rate().withBucketTests(replaced(setup.rate().bucketTests(), test, draft::stated)));
-    }
-
-    /** The setup with the conditions of every test confirmed, before something is changed. */
-    static Setup confirmAll(Setup setup, Assessment assessment, NumberWriter numbers) {
+    /**
+     * The setup with every test given the conditions that it does not state: a person confirms that they were as they are
+     * now.
+     *
+     * @param assessment assessment of the setup
+     * @param numbers writes the numbers
+     */
+    public static Setup confirmed(Setup setup, Assessment assessment, NumberWriter numbers) {
         ConditionDraft draft = new ConditionDraft(setup, assessment, numbers);
         return setup.withTrays(setup.trays()
                         .withTests(setup.trays().tests().stream()
@@ -75,12 +64,6 @@ public final class ConditionDraft {
                         .withBucketTests(setup.rate().bucketTests().stream()
                                 .map(draft::stated)
                                 .toList()));
-    }
-
-    private static <T> List<T> replaced(List<T> tests, int index, UnaryOperator<T> change) {
-        List<T> all = new ArrayList<>(tests);
-        all.set(index, change.apply(all.get(index)));
-        return all;
     }
 
     private TrayTestEntry stated(TrayTestEntry test) {
@@ -122,27 +105,23 @@ public final class ConditionDraft {
                         now == null || now.heightOverRimM() == null
                                 ? EnteredQuantity.EMPTY
                                 : number(Unit.M.to(Unit.CM, now.heightOverRimM()), 0, Unit.CM)))
-                .withSpeed(either(
-                        stated.speed(), number(now == null ? null : now.speedKmPerH(), 1, Unit.KM_PER_H)))
+                .withSpeed(either(stated.speed(), number(now == null ? null : now.speedKmPerH(), 1, Unit.KM_PER_H)))
                 .withProductRate(either(
-                        stated.productRate(),
-                        number(now == null ? null : now.productKgPerHa(), 1, Unit.KG_PER_HA)))
+                        stated.productRate(), number(now == null ? null : now.productKgPerHa(), 1, Unit.KG_PER_HA)))
                 .withProduct(either(stated.product(), setup.product().name()))
                 .withDelivery(either(stated.delivery(), setup.product().delivery()))
                 .withBulkDensity(either(stated.bulkDensity(), density()))
-                .withMedianSize(either(
-                        stated.medianSize(), number(now == null ? null : now.medianMm(), DECIMALS, Unit.MM)));
+                .withMedianSize(
+                        either(stated.medianSize(), number(now == null ? null : now.medianMm(), DECIMALS, Unit.MM)));
     }
 
     private SettingsEntries settings(SettingsEntries stated) {
         SettingsEntries start = setup.match().settings();
-        Map<String, EnteredQuantity> levers = stated.levers().values().stream().allMatch(EnteredQuantity::isBlank)
-                ? start.levers()
-                : stated.levers();
+        Map<String, EnteredQuantity> levers =
+                stated.levers().values().stream().allMatch(EnteredQuantity::isBlank) ? start.levers() : stated.levers();
         return stated.withLevers(levers)
-                .withPtoSpeed(either(
-                        stated.ptoSpeed(),
-                        either(setup.machineCheck().ptoMeasured(), start.ptoSpeed())));
+                .withPtoSpeed(
+                        either(stated.ptoSpeed(), either(setup.machineCheck().ptoMeasured(), start.ptoSpeed())));
     }
 
     /** Levers and PTO speed as they go on the card. */

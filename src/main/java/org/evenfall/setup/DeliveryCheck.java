@@ -59,9 +59,8 @@ final class DeliveryCheck {
                 || Math.abs(sieve.d50Mm() - medianThen) < SAME_MM) {
             return Answer.NOT_MEASURED;
         }
-        double medianError = Math.log(
-                        sieve.d50IntervalMm().high() / sieve.d50IntervalMm().low())
-                / (2 * NinetyPercent.Z);
+        double medianError =
+                Math.log(sieve.d50IntervalMm().high() / sieve.d50IntervalMm().low()) / (2 * NinetyPercent.Z);
         boolean alike = isAlike(densityThen, density)
                 && Math.abs(Math.log(sieve.d50Mm() / medianThen))
                         <= Math.max(ERRORS * OF_DIFFERENCE * medianError, SAMPLES_MEDIAN_SHARE);

@@ -2,7 +2,9 @@ package org.evenfall.setup;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
@@ -18,6 +20,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Step 6: every tray test with its conditions, and what it still proves of the present settings. */
 final class DrivenTests {
+
+    private static final Set<ConditionKind> FIELD_AND_PRODUCT =
+            EnumSet.of(ConditionKind.TRAMLINE_WIDTH, ConditionKind.DRIVING_PATTERN, ConditionKind.PRODUCT);
 
     private final ReadSetup read;
     private final MachineProfile machine;
@@ -86,8 +91,7 @@ final class DrivenTests {
         findings.addAll(settings.findings());
         Double windMPerS = read.number(TrayPaths.TEST_WIND, at);
         afterCard(at);
-        TestConditionReader.Conditions conditions =
-                TestConditionReader.of(read, at, settings.present(), start);
+        TestConditionReader.Conditions conditions = TestConditionReader.of(read, at, settings.present(), start);
         Uniformity evenness = assessor.evenness(at);
         return evenness == null ? null : new Driven(index, evenness, settings.present(), conditions, windMPerS);
     }
@@ -121,9 +125,7 @@ final class DrivenTests {
                 read.number(TrayPaths.TEST_OPENING_LEFT, test.at()),
                 // a factor is one number, typed once
                 read.number(
-                        machine.rateSetting().byFactor()
-                                ? TrayPaths.TEST_OPENING_LEFT
-                                : TrayPaths.TEST_OPENING_RIGHT,
+                        machine.rateSetting().byFactor() ? TrayPaths.TEST_OPENING_LEFT : TrayPaths.TEST_OPENING_RIGHT,
                         test.at()),
                 test.windMPerS(),
                 conditions,
@@ -134,11 +136,10 @@ final class DrivenTests {
     }
 
     /**
-     * What keeps the tests from proving the present settings, told of the last comparable test, without one of the last;
+     * What keeps the tests from proving the present settings, reported of the last comparable test, without one of the last;
      * what the test that counts does not state.
      */
-    private void report(
-            List<Driven> driven, List<TrayTestResult> results, TestDifferences rules, MachineSet now) {
+    private void report(List<Driven> driven, List<TrayTestResult> results, TestDifferences rules, MachineSet now) {
         if (results.isEmpty()) {
             return;
         }
@@ -147,8 +148,9 @@ final class DrivenTests {
         int counts = proof >= 0 ? proof : comparable >= 0 ? comparable : results.size() - 1;
         Driven test = driven.get(counts);
         if (proof < 0) {
-            for (ConditionDifference difference :
-                    rules.of(test.at(), test.conditions().set(), now, test.windMPerS())) {
+            List<ConditionDifference> differences =
+                    rules.of(test.at(), test.conditions().set(), now, test.windMPerS());
+            for (ConditionDifference difference : comparable >= 0 ? differences : fieldOrProduct(differences)) {
                 findings.add(Finding.missing(
                                 Step.TRAYS, "trays.differs." + difference.kind(), difference.args(test.index() + 1))
                         .at(difference.field()));
@@ -170,6 +172,13 @@ final class DrivenTests {
         }
     }
 
+    /** Of a test on another field or with another product only that is reported, not what else follows from it. */
+    private static List<ConditionDifference> fieldOrProduct(List<ConditionDifference> differences) {
+        return differences.stream()
+                .filter(difference -> FIELD_AND_PRODUCT.contains(difference.kind()))
+                .toList();
+    }
+
     private static int last(List<TrayTestResult> results, Predicate<TrayTestResult> wanted) {
         for (int i = results.size() - 1; i >= 0; i--) {
             if (wanted.test(results.get(i))) {
@@ -184,12 +193,9 @@ final class DrivenTests {
         LocalDate test = read.date(TrayPaths.TEST_DATE, at);
         LocalDate card = read.date(CardPaths.DATE);
         if (test != null && card != null && test.isAfter(card)) {
-            findings.add(Finding.stop(
-                            Step.TRAYS,
-                            "trays.afterCard",
-                            Arg.text(test.toString()),
-                            Arg.text(card.toString()))
-                    .at(TrayPaths.TEST_DATE.at(at).pointer()));
+            findings.add(
+                    Finding.stop(Step.TRAYS, "trays.afterCard", Arg.text(test.toString()), Arg.text(card.toString()))
+                            .at(TrayPaths.TEST_DATE.at(at).pointer()));
         }
     }
 }

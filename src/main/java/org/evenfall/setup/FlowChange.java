@@ -8,7 +8,7 @@ import org.evenfall.rate.BucketResult;
 import org.evenfall.rate.OpeningChange;
 import org.jspecify.annotations.Nullable;
 
-/** By how much two openings of this machine differ in flow. */
+/** By how much two openings of this machine differ in flow; a factor changes the flow in proportion. */
 final class FlowChange {
 
     private final Map<Double, Double> left = new HashMap<>();
@@ -17,7 +17,11 @@ final class FlowChange {
 
     /** @param rate gives the measured points */
     FlowChange(MachineProfile machine, RateResult rate) {
-        this.table = OpeningTable.usable(machine.openings()) ? new OpeningTable(machine.openings()) : null;
+        boolean byFactor = machine.rateSetting().byFactor();
+        this.table = !byFactor && OpeningTable.usable(machine.openings()) ? new OpeningTable(machine.openings()) : null;
+        if (byFactor) {
+            return;
+        }
         for (BucketResult test : rate.bucketTests()) {
             put(left, test.openingLeft(), test.flow().leftKgPerMin());
             put(right, test.openingRight(), test.flow().rightKgPerMin());
@@ -35,8 +39,7 @@ final class FlowChange {
         return Math.max(percent(then.left(), now.left(), left), percent(then.right(), now.right(), right));
     }
 
-    private double percent(
-            @Nullable Double then, @Nullable Double now, Map<Double, Double> measured) {
+    private double percent(@Nullable Double then, @Nullable Double now, Map<Double, Double> measured) {
         return then == null || now == null
                 ? 0
                 : 100 * Math.abs(OpeningChange.flowRatio(now, then, measured, table) - 1);

@@ -15,7 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param then its setting in the test; null where not stated
  * @param now its setting now; null where not known
  */
-record LeverDifference(String label, @Nullable Double then, @Nullable Double now) {
+record LeverDifference(
+        String label, @Nullable Double then, @Nullable Double now) {
 
     /** The first lever that differs. */
     static Optional<LeverDifference> first(List<Lever> levers, ReadSettings then, ReadSettings now) {

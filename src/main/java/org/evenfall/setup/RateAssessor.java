@@ -10,7 +10,6 @@ import org.evenfall.machine.OpeningTable;
 import org.evenfall.machine.RateSetting;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.BucketAssessment;
-import org.evenfall.rate.BucketResult;
 import org.evenfall.rate.Flows;
 import org.evenfall.rate.HopperCheck;
 import org.evenfall.rate.RatePlan;
@@ -55,13 +54,14 @@ final class RateAssessor {
         findings.addAll(planned.findings());
         RatePlan plan = planned.result();
         SpeedCheck speed = speed(plan);
-        Assessed<List<BucketResult>> buckets =
+        Assessed<BucketTestsAssessor.Tests> buckets =
                 BucketTestsAssessor.assess(read, wanted(plan, speed, machine, table), product, plan != null);
         findings.addAll(buckets.findings());
         if (machine.rateSetting() == RateSetting.WEIGHING) {
             findings.add(Finding.note(Step.RATE, "rate.weighing").at(RatePaths.BUCKET_TESTS.pointer()));
         }
-        return new RateResult(plan, speed, buckets.present(), hopper(plan));
+        return new RateResult(
+                plan, speed, buckets.present().results(), buckets.present().indexes(), hopper(plan));
     }
 
     /** The handbook's table for this product: flow in proportion to bulk density, a first guess; a factor has none. */

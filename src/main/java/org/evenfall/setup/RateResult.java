@@ -1,6 +1,7 @@
 package org.evenfall.setup;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.evenfall.rate.BucketResult;
 import org.evenfall.rate.HopperCheck;
 import org.evenfall.rate.RatePlan;
@@ -12,21 +13,38 @@ import org.jspecify.annotations.Nullable;
  *
  * @param plan null until the rate can be read
  * @param speed null without a speed run
- * @param bucketTests bucket tests that can be read, oldest first
+ * @param bucketTests bucket tests that count, oldest first
+ * @param bucketIndexes which of the entered bucket tests each is, from 0
  * @param hopper null without
  */
 public record RateResult(
         @Nullable RatePlan plan,
         @Nullable SpeedCheck speed,
         List<BucketResult> bucketTests,
+        List<Integer> bucketIndexes,
         @Nullable HopperCheck hopper) {
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public RateResult {
         bucketTests = List.copyOf(bucketTests);
+        bucketIndexes = List.copyOf(bucketIndexes);
     }
 
-    /** The last bucket test that can be read; null while there is none. */
+    /** Every entered bucket test counts. */
+    RateResult(
+            @Nullable RatePlan plan,
+            @Nullable SpeedCheck speed,
+            List<BucketResult> bucketTests,
+            @Nullable HopperCheck hopper) {
+        this(
+                plan,
+                speed,
+                bucketTests,
+                IntStream.range(0, bucketTests.size()).boxed().toList(),
+                hopper);
+    }
+
+    /** The last bucket test that counts; null while there is none. */
     public @Nullable BucketResult lastBucket() {
         return bucketTests.isEmpty() ? null : bucketTests.get(bucketTests.size() - 1);
     }

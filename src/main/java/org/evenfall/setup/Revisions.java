@@ -43,7 +43,7 @@ public final class Revisions {
      * @param numbers writes the conditions
      */
     public static Setup reopen(Setup setup, Assessment assessment, Set<Change> changes, NumberWriter numbers) {
-        Setup open = ConditionDraft.confirmAll(setup, assessment, numbers);
+        Setup open = ConditionDraft.confirmed(setup, assessment, numbers);
         if (changes.contains(Change.DELIVERY)) {
             open = open.withProduct(open.product()
                     .withDelivery("")

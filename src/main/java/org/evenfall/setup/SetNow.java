@@ -61,7 +61,7 @@ final class SetNow {
         if (rate.speed() != null) {
             return rate.speed().meanKmPerH();
         }
-        return rate.plan() == null ? null : Double.valueOf(rate.plan().flow().speedKmPerH());
+        return rate.plan() == null ? null : rate.plan().flow().speedKmPerH();
     }
 
     /** The height wanted over the crop, m: of the height step, else of the settings, else of the handbook. */

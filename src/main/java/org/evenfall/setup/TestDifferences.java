@@ -46,7 +46,12 @@ final class TestDifferences {
     /** Whether a test is about the same field and product, so that it may be compared and learnt from. */
     static boolean comparable(TestConditions then, TestConditions now) {
         return ConditionRules.sameTramlines(then.tramlines(), now.tramlines())
-                && ConditionRules.sameName(then.product(), now.product());
+                && sameOrOpen(then.product(), now.product());
+    }
+
+    /** What is not typed now is missing, not different. */
+    private static boolean sameOrOpen(String then, String now) {
+        return now.isEmpty() || ConditionRules.sameName(then, now);
     }
 
     /**
@@ -60,8 +65,9 @@ final class TestDifferences {
         Differences found = new Differences(at);
         job(found, then.conditions(), now.conditions());
         LeverDifference.first(levers, then.settings(), now.settings())
-                .ifPresent(lever -> found.all.add(lever.at(
-                        QuantityMap.item(SettingsPaths.LEVERS.at(found.settings()), lever.label()).pointer())));
+                .ifPresent(lever -> found.all.add(
+                        lever.at(QuantityMap.item(SettingsPaths.LEVERS.at(found.settings()), lever.label())
+                                .pointer())));
         if (flow.percent(then.openings(), now.openings()) > ConditionRules.FLOW_PERCENT + ROUNDING) {
             found.add(
                     ConditionKind.OPENING,
@@ -102,8 +108,7 @@ final class TestDifferences {
                     TestConditionPaths.DRIVING_PATTERN);
         }
         product(found, then, now);
-        if (!ConditionRules.withinPercent(
-                then.productKgPerHa(), now.productKgPerHa(), ConditionRules.RATE_PERCENT)) {
+        if (!ConditionRules.withinPercent(then.productKgPerHa(), now.productKgPerHa(), ConditionRules.RATE_PERCENT)) {
             found.add(
                     ConditionKind.RATE,
                     number(then.productKgPerHa(), 0, Unit.KG_PER_HA),
@@ -127,13 +132,13 @@ final class TestDifferences {
     }
 
     private void product(Differences found, TestConditions then, TestConditions now) {
-        if (!ConditionRules.sameName(then.product(), now.product())) {
+        if (!sameOrOpen(then.product(), now.product())) {
             found.add(
                     ConditionKind.PRODUCT,
                     Arg.text(then.product()),
                     Arg.text(now.product()),
                     TestConditionPaths.PRODUCT);
-        } else if (!ConditionRules.sameName(then.delivery(), now.delivery())) {
+        } else if (!sameOrOpen(then.delivery(), now.delivery())) {
             DeliveryCheck.Answer answer = DeliveryCheck.of(then, product);
             if (answer != DeliveryCheck.Answer.ALIKE) {
                 found.add(
@@ -175,11 +180,7 @@ final class TestDifferences {
         }
 
         void add(ConditionKind kind, Arg then, Arg now, Entry<TestConditionEntries, ?> entry) {
-            add(
-                    kind,
-                    then,
-                    now,
-                    entry.at(TrayPaths.TEST_CONDITIONS.at(at)).pointer());
+            add(kind, then, now, entry.at(TrayPaths.TEST_CONDITIONS.at(at)).pointer());
         }
 
         void add(ConditionKind kind, Arg then, Arg now, String field) {

@@ -10,9 +10,7 @@ import org.evenfall.granule.ParticleDensities;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.RatePlan;
-import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.entry.YesNo;
-import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.MachineCheckPaths;
 import org.evenfall.setup.path.StartPaths;
 import org.evenfall.setup.path.TrayPaths;
@@ -30,8 +28,6 @@ import org.evenfall.trays.ShapeCurves;
 import org.evenfall.trays.StripLoad;
 import org.evenfall.trays.Tramlines;
 import org.evenfall.trays.TrayLayout;
-import org.evenfall.trays.FieldCv;
-import org.evenfall.trays.Uniformity;
 import org.evenfall.trays.WindLimits;
 import org.jspecify.annotations.Nullable;
 
@@ -96,7 +92,7 @@ final class TraysAssessor {
                                 machine.levers(), product, new FlowChange(machine, rate), weather.present()));
         List<TrayTestResult> tests =
                 all.stream().filter(test -> test.proof().comparable()).toList();
-        verdict(tests);
+        verdict(tests, all.isEmpty());
         Assessed<List<TestComparison>> comparisons = TestComparisons.of(tests, machine.levers());
         findings.addAll(comparisons.findings());
         Assessed<SinglePassTest> singlePass = SinglePassAssessor.assess(read, product, widthM, ground);
@@ -112,7 +108,9 @@ final class TraysAssessor {
                         .toList(),
                 all,
                 comparisons.present(),
-                tests.isEmpty() ? null : CropLoss.of(last(tests).evenness().field().medianPercent()),
+                tests.isEmpty()
+                        ? null
+                        : CropLoss.of(last(tests).evenness().field().medianPercent()),
                 advice(tests, widthM, order, ground, weather.present()),
                 singlePass.result());
     }
@@ -147,9 +145,12 @@ final class TraysAssessor {
                 MachineDefaults.of(machine).throwOf(product.sieve().distribution(), particleKgPerM3), widthM);
     }
 
-    private void verdict(List<TrayTestResult> tests) {
-        if (tests.isEmpty()) {
+    /** @param none whether there is no test at all; where there are others, they are reported */
+    private void verdict(List<TrayTestResult> tests, boolean none) {
+        if (none) {
             findings.add(Finding.missing(Step.TRAYS, "missing.trayTest").at(TrayPaths.TESTS.pointer()));
+        }
+        if (tests.isEmpty()) {
             return;
         }
         TrayTestResult counts = tests.stream()
@@ -163,13 +164,12 @@ final class TraysAssessor {
             Arg.number(field.highPercent(), 0, Unit.PERCENT),
             Arg.number(field.statedChancePercent(), 0, Unit.PERCENT)
         };
-        Finding finding =
-                switch (field.verdict()) {
-                    case EVEN -> Finding.note(Step.TRAYS, field.good() ? "trays.evenGood" : "trays.even", figures);
-                    case PROBABLY_EVEN -> Finding.note(Step.TRAYS, "trays.probablyEven", figures);
-                    case NOT_EVEN_ENOUGH -> Finding.warn(Step.TRAYS, "trays.notEvenEnough", figures);
-                    case DO_NOT_SPREAD -> Finding.stop(Step.TRAYS, "trays.doNotSpread", figures);
-                };
+        Finding finding = switch (field.verdict()) {
+            case EVEN -> Finding.note(Step.TRAYS, field.good() ? "trays.evenGood" : "trays.even", figures);
+            case PROBABLY_EVEN -> Finding.note(Step.TRAYS, "trays.probablyEven", figures);
+            case NOT_EVEN_ENOUGH -> Finding.warn(Step.TRAYS, "trays.notEvenEnough", figures);
+            case DO_NOT_SPREAD -> Finding.stop(Step.TRAYS, "trays.doNotSpread", figures);
+        };
         findings.add(finding.at(TrayPaths.TESTS.item(counts.index()).pointer()).from("source.cvLimits"));
     }
 

@@ -61,8 +61,8 @@ final class RateCheckForm {
                 (part, index) -> new RateCheckForm(part).test(index));
         tests.setId(TESTS.pointer());
         tests.getStyleClass().add("tests");
-        Label next =
-                VisibleWhen.sentence(form, "figure-line", () -> RateCheckLines.nextOpening(form.words(), last(), rateSetting()));
+        Label next = VisibleWhen.sentence(
+                form, "figure-line", () -> RateCheckLines.nextOpening(form.words(), last(), rateSetting()));
         next.getStyleClass().add("next");
         return form.group(
                 "rate.bucketTitle",
@@ -75,6 +75,7 @@ final class RateCheckForm {
                         () -> RateCheckLines.expected(
                                 form.words(), form.model().assessment().rate())),
                 tests,
+                ConfirmConditions.button(form, "rate.assumed"),
                 next,
                 form.row(VisibleWhen.when(
                         form,

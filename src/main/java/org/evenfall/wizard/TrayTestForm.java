@@ -47,7 +47,12 @@ final class TrayTestForm {
                 "trays.newTest",
                 () -> form.model()
                         .change(setup -> TrayTestDraft.added(setup, form.model().assessment(), form::numberText)));
-        return form.group("trays.tests", form.sentence("trays.testsHow"), tests, form.row(begin));
+        return form.group(
+                "trays.tests",
+                form.sentence("trays.testsHow"),
+                tests,
+                ConfirmConditions.button(form, "trays.assumed"),
+                form.row(begin));
     }
 
     private boolean byFactor() {

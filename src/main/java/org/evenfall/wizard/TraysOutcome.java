@@ -11,19 +11,15 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
+import org.evenfall.result.AdviceLines;
+import org.evenfall.result.ResultLine;
+import org.evenfall.result.TrayTestLines;
 import org.evenfall.setup.AdviceFindings;
 import org.evenfall.setup.TrayTestResult;
 import org.evenfall.setup.TraysResult;
 import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.Advice;
-import org.evenfall.trays.AdviceKind;
-import org.evenfall.trays.CropLoss;
-import org.evenfall.trays.EvennessVerdict;
-import org.evenfall.trays.LeverMove;
 import org.evenfall.trays.Uniformity;
-import org.evenfall.result.AdviceLines;
-import org.evenfall.result.ResultLine;
-import org.evenfall.result.TrayTestLines;
 import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.FindingView;
 import org.evenfall.wizard.form.Form;
@@ -57,13 +53,13 @@ final class TraysOutcome {
                     Uniformity last = last();
                     return last == null ? "" : TrayTestLines.noDifference(words, last.contrasts());
                 }),
-                VisibleWhen.sentence(
-                        form, "sentence", () -> last() == null ? "" : words.text("trays.twoCvs")),
+                VisibleWhen.sentence(form, "sentence", () -> last() == null ? "" : words.text("trays.twoCvs")),
                 comparison(),
                 VisibleWhen.sentence(
                         form,
                         "sentence",
-                        () -> TrayTestLines.loss(words, form.model().assessment().trays())),
+                        () -> TrayTestLines.loss(
+                                words, form.model().assessment().trays())),
                 VisibleWhen.sentence(form, "sentence", () -> {
                     Uniformity last = last();
                     return last == null ? "" : TrayTestLines.meanRate(words, last);

@@ -51,7 +51,9 @@ final class TraysStep implements StepView {
     @Override
     public String result() {
         Uniformity last = form.model().assessment().trays().lastEvenness();
-        return last == null ? "" : form.words().text("trays.cvShort", Arg.number(last.field().medianPercent(), 0, Unit.PERCENT));
+        return last == null
+                ? ""
+                : form.words().text("trays.cvShort", Arg.number(last.field().medianPercent(), 0, Unit.PERCENT));
     }
 
     @Override

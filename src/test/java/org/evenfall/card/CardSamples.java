@@ -74,7 +74,8 @@ public final class CardSamples {
             warnings.add(words(random, 5 + random.nextInt(25)));
         }
         CardContent.Heading heading = new CardContent.Heading(
-                words(random, 1 + random.nextInt(7)), List.of(words(random, 6), words(random, 9)),
+                words(random, 1 + random.nextInt(7)),
+                List.of(words(random, 6), words(random, 9)),
                 random.nextInt(4) == 0 ? List.of(words(random, 5), words(random, 12)) : List.of());
         CardContent.Proof proof = base.proof();
         return new CardContent(

@@ -17,6 +17,7 @@ import org.evenfall.reference.Direction;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.Verdict;
 import org.evenfall.setup.entry.YesNo;
+import org.evenfall.setup.path.CardPaths;
 import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.trays.TrayCatches;
 import org.evenfall.trays.UniformityCalculator;
@@ -37,6 +38,7 @@ class CardAssessorTest {
     private static CardResult card(MatchResult match, YesNo trayTestOnly, Finding... findings) {
         ReadSetup read = TypedSetup.blank()
                 .choose(MatchPaths.TRAY_TEST_ONLY, trayTestOnly)
+                .choose(CardPaths.SIGNED_BY, "A. Marlow")
                 .read();
         return CardAssessor.assess(read, match, NO_TEST, NONE, List.of(findings))
                 .present();
@@ -56,7 +58,8 @@ class CardAssessorTest {
                 warning,
                 Finding.missing(Step.CARD, "missing.date").at("/card/date"),
                 Finding.missing(Step.CARD, "missing.pto").at("/elsewhere"));
-        assertThat(missing).isEqualTo(new CardResult(false, false, List.of("missing.pto", "missing.date"), NONE, null, ""));
+        assertThat(missing)
+                .isEqualTo(new CardResult(false, false, List.of("missing.pto", "missing.date"), NONE, null, ""));
         CardResult stopped = card(match(false), YesNo.UNANSWERED, note, Finding.stop(Step.TRAYS, "trays.count"));
         assertThat(stopped).isEqualTo(new CardResult(false, false, List.of(), NONE, null, ""));
     }
@@ -143,9 +146,9 @@ class CardAssessorTest {
     void whatWasTestedComesFirst() {
         FinalSettings settings =
                 settings(531.0, height(0.74), rate(bucket(19, 20.5), bucket(22, 23.5)), trays(TESTED, 25.0, 26.5));
-        // the bucket test sets the openings, its last one
+        // the last bucket test sets the openings, step 4 the height
         assertThat(settings)
-                .isEqualTo(new FinalSettings(Map.of("long vane", 30.5), 537.0, 22.0, 23.5, 0.76, 1.5, null));
+                .isEqualTo(new FinalSettings(Map.of("long vane", 30.5), 537.0, 22.0, 23.5, 0.74, 1.5, null));
     }
 
     @Test

@@ -32,24 +32,34 @@ class ConditionRulesTest {
         "BACK_AND_FORTH, ROUND_AND_ROUND, false"
     })
     void driving(DrivingPattern one, DrivingPattern other, boolean same) {
-        assertThat(ConditionRules.sameDriving(tramlines(24, one), tramlines(24, other))).isEqualTo(same);
-        assertThat(ConditionRules.sameTramlines(tramlines(24, one), tramlines(24.05, other))).isEqualTo(same);
-        assertThat(ConditionRules.sameTramlines(tramlines(24, one), tramlines(25, other))).isFalse();
+        assertThat(ConditionRules.sameDriving(tramlines(24, one), tramlines(24, other)))
+                .isEqualTo(same);
+        assertThat(ConditionRules.sameTramlines(tramlines(24, one), tramlines(24.05, other)))
+                .isEqualTo(same);
+        assertThat(ConditionRules.sameTramlines(tramlines(24, one), tramlines(25, other)))
+                .isFalse();
     }
 
     @ParameterizedTest
     @CsvSource({
-        "S-1042, ' s-1042 ', true", "S 1042, S  1042, true", "S-1042, S-1043, false", "'', '', true", "'', S, false"
+        "S-1042, ' s-1042 ', true",
+        "S 1042, S  1042, true",
+        "S-1042, S-1043, false",
+        "'', '', true",
+        "'', S, false"
     })
     void names(String one, String other, boolean same) {
         assertThat(ConditionRules.sameName(one, other)).isEqualTo(same);
     }
 
     @ParameterizedTest
-    @CsvSource({"162, 180, true", "161.9, 180, false", "198, 180, true", "198.1, 180, false", ", 180, true", "5, , true"})
+    @CsvSource({"162, 180, true", "161.9, 180, false", "198, 180, true", "198.1, 180, false", ", 180, true", "5, , true"
+    })
     void rateAndSpeedWithinTenPerCent(Double then, Double now, boolean same) {
-        assertThat(ConditionRules.withinPercent(then, now, ConditionRules.RATE_PERCENT)).isEqualTo(same);
-        assertThat(ConditionRules.withinPercent(then, now, ConditionRules.SPEED_PERCENT)).isEqualTo(same);
+        assertThat(ConditionRules.withinPercent(then, now, ConditionRules.RATE_PERCENT))
+                .isEqualTo(same);
+        assertThat(ConditionRules.withinPercent(then, now, ConditionRules.SPEED_PERCENT))
+                .isEqualTo(same);
     }
 
     /** 3 % of 540 are 16.2 rpm. */

@@ -63,7 +63,8 @@ class ReachFindingsTest {
             new TraysResult(null, null, null, List.of(), List.of(), List.of(), null, null, null);
 
     private static List<String> found(YesNo only, MatchResult match, TraysResult trays) {
-        ReadSetup read = TypedSetup.blank().choose(MatchPaths.TRAY_TEST_ONLY, only).read();
+        ReadSetup read =
+                TypedSetup.blank().choose(MatchPaths.TRAY_TEST_ONLY, only).read();
         return lines(ReachFindings.of(read, match, trays, 36.0));
     }
 

@@ -13,16 +13,14 @@ import org.evenfall.trays.Uniformity;
 public final class TestResults {
 
     /** It proves what is set now. */
-    public static final TrayTestResult.TestProof PROVES =
-            new TrayTestResult.TestProof(true, List.of(), List.of());
+    public static final TrayTestResult.TestProof PROVES = new TrayTestResult.TestProof(true, List.of(), List.of());
 
     private TestResults() {}
 
     /** A test that proves what is set now. */
     public static TrayTestResult proving(
             int index, String date, double widthM, Uniformity evenness, ReadSettings settings) {
-        return new TrayTestResult(
-                index, date, evenness, settings, null, null, null, conditions(widthM), PROVES);
+        return new TrayTestResult(index, date, evenness, settings, null, null, null, conditions(widthM), PROVES);
     }
 
     /** Only the width and the driving pattern are known. */
@@ -43,7 +41,8 @@ public final class TestResults {
                         machine,
                         product,
                         new ReadSettings(Map.of(), null, null, null),
-                        new MachineCheckResult(List.of(), List.of(), List.of(), List.of(), null, null, null, null, false),
+                        new MachineCheckResult(
+                                List.of(), List.of(), List.of(), List.of(), null, null, null, null, false),
                         null,
                         new RateResult(null, null, List.of(), null));
     }

@@ -56,7 +56,8 @@ final class TestFields {
 
     /** A field CV of this median, surely even up to 10 %, probably up to 15 %. */
     static FieldCv field(double medianPercent) {
-        double chance = medianPercent <= CvLimits.GOOD_PERCENT ? 0.95 : medianPercent <= CvLimits.FIELD_PERCENT ? 0.7 : 0.3;
+        double chance =
+                medianPercent <= CvLimits.GOOD_PERCENT ? 0.95 : medianPercent <= CvLimits.FIELD_PERCENT ? 0.7 : 0.3;
         return new FieldCv(medianPercent, new Interval(medianPercent / 2, 2 * medianPercent), chance);
     }
 

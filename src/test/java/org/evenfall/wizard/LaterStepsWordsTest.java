@@ -41,7 +41,8 @@ class LaterStepsWordsTest {
     @Test
     void everyAttemptIsOneLine() throws Exception {
         List<String> lines = Assessor.assess(demo()).rate().bucketTests().stream()
-                .map(test -> RateCheckLines.attempt(WORDS, 1, test, RateSetting.OPENING).replace('\u00a0', ' '))
+                .map(test -> RateCheckLines.attempt(WORDS, 1, test, RateSetting.OPENING)
+                        .replace('\u00a0', ' '))
                 .toList();
         assertThat(lines.get(0))
                 .startsWith("Test 1: 86.0 kg/min from all outlets")
@@ -87,7 +88,8 @@ class LaterStepsWordsTest {
         List<BucketEntry> tests = demo.rate().bucketTests();
         Setup left =
                 demo.withRate(demo.rate().withBucketTests(List.of(tests.get(1).withRight(List.of()))));
-        assertThat(RateCheckLines.nextOpening(WORDS, Assessor.assess(left).rate().lastBucket(), RateSetting.OPENING))
+        assertThat(RateCheckLines.nextOpening(
+                        WORDS, Assessor.assess(left).rate().lastBucket(), RateSetting.OPENING))
                 .isEqualTo("Within the allowed band so far: keep the setting and catch again.");
     }
 

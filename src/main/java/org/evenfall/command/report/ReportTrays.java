@@ -50,7 +50,8 @@ final class ReportTrays {
             if (!test.date().isBlank()) {
                 parts.add(test.date());
             }
-            parts.add(words.text("trays.cvShort", Arg.number(test.evenness().field().medianPercent(), 0, Unit.PERCENT)));
+            parts.add(words.text(
+                    "trays.cvShort", Arg.number(test.evenness().field().medianPercent(), 0, Unit.PERCENT)));
             parts.add(words.choice(test.evenness().verdict()));
             parts.addAll(levers(setup, test.index()));
             lines.add(

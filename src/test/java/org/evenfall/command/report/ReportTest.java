@@ -217,7 +217,8 @@ class ReportTest {
                     .contains("CV " + Math.round(evenness.get("cvPercent").doubleValue()) + " %");
         }
         JsonNode nearest = json.at("/match/ranked/0");
-        assertThat(line(report, "1  " + nearest.get("name").textValue().substring(0, 8))).contains(nearest.get("name").textValue());
+        assertThat(line(report, "1  " + nearest.get("name").textValue().substring(0, 8)))
+                .contains(nearest.get("name").textValue());
         assertThat(line(report, "1   28")).contains(rounded(json, "/match/ranked/0/throwDifferenceM", 1, "m"));
     }
 
