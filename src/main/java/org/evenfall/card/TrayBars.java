@@ -10,7 +10,6 @@ import org.evenfall.page.Pen;
 import org.evenfall.page.TextStyle;
 import org.evenfall.trays.CvLimits;
 
-
 /**
  * Each tray against the mean, with the band of 10 % to either side.
  *

@@ -20,13 +20,13 @@ import org.evenfall.trays.Advisor;
 import org.evenfall.trays.CatchPlan;
 import org.evenfall.trays.CatchPlans;
 import org.evenfall.trays.CropLoss;
+import org.evenfall.trays.FieldCv;
 import org.evenfall.trays.LeverRules;
 import org.evenfall.trays.MachineOrder;
 import org.evenfall.trays.ShapeCurve;
 import org.evenfall.trays.ShapeCurves;
 import org.evenfall.trays.Tramlines;
 import org.evenfall.trays.TrayLayout;
-import org.evenfall.trays.FieldCv;
 import org.evenfall.trays.Uniformity;
 import org.evenfall.trays.WindLimits;
 import org.jspecify.annotations.Nullable;
@@ -92,7 +92,9 @@ final class TraysAssessor {
                 plan,
                 tests,
                 comparisons.present(),
-                tests.isEmpty() ? null : CropLoss.of(last(tests).evenness().field().medianPercent()),
+                tests.isEmpty()
+                        ? null
+                        : CropLoss.of(last(tests).evenness().field().medianPercent()),
                 advice(tests, widthM, order, ground, weather.present()),
                 singlePass.result());
     }
@@ -163,13 +165,12 @@ final class TraysAssessor {
             Arg.number(field.highPercent(), 0, Unit.PERCENT),
             Arg.number(field.statedChancePercent(), 0, Unit.PERCENT)
         };
-        Finding finding =
-                switch (field.verdict()) {
-                    case EVEN -> Finding.note(Step.TRAYS, field.good() ? "trays.evenGood" : "trays.even", figures);
-                    case PROBABLY_EVEN -> Finding.note(Step.TRAYS, "trays.probablyEven", figures);
-                    case NOT_EVEN_ENOUGH -> Finding.warn(Step.TRAYS, "trays.notEvenEnough", figures);
-                    case DO_NOT_SPREAD -> Finding.stop(Step.TRAYS, "trays.doNotSpread", figures);
-                };
+        Finding finding = switch (field.verdict()) {
+            case EVEN -> Finding.note(Step.TRAYS, field.good() ? "trays.evenGood" : "trays.even", figures);
+            case PROBABLY_EVEN -> Finding.note(Step.TRAYS, "trays.probablyEven", figures);
+            case NOT_EVEN_ENOUGH -> Finding.warn(Step.TRAYS, "trays.notEvenEnough", figures);
+            case DO_NOT_SPREAD -> Finding.stop(Step.TRAYS, "trays.doNotSpread", figures);
+        };
         findings.add(finding.at(TrayPaths.TESTS.item(last.index()).pointer()).from("source.cvLimits"));
     }
 

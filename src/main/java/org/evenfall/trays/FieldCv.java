@@ -56,14 +56,14 @@ public record FieldCv(double medianPercent, Interval intervalPercent, double pro
      * @throws IllegalArgumentException when a value is out of its range, or there are fewer than {@link
      *     TrayLayouts#FEWEST_TRAYS} or more than {@link TrayLayouts#MOST_TRAYS} trays
      */
-    public static FieldCv of(
-            List<Double> positionsM, List<Double> catches, Tramlines tramlines, double noisePercent) {
+    public static FieldCv of(List<Double> positionsM, List<Double> catches, Tramlines tramlines, double noisePercent) {
         int trays = catches.size();
         if (positionsM.size() != trays || trays < TrayLayouts.FEWEST_TRAYS || trays > TrayLayouts.MOST_TRAYS) {
             throw new IllegalArgumentException("one position a catch, " + TrayLayouts.FEWEST_TRAYS + " to "
                     + TrayLayouts.MOST_TRAYS + " catches: " + positionsM + ", " + catches);
         }
-        double mean = catches.stream().mapToDouble(Double::doubleValue).average().orElse(0);
+        double mean =
+                catches.stream().mapToDouble(Double::doubleValue).average().orElse(0);
         if (catches.stream().anyMatch(each -> !(each >= 0)) || !(mean > 0) || !Double.isFinite(mean)) {
             throw new IllegalArgumentException("catches at least 0, their mean above 0: " + catches);
         }

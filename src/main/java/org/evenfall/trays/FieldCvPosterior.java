@@ -37,8 +37,7 @@ final class FieldCvPosterior {
         List<FieldCvFit> fits = FieldCvPrior.ALL.stream()
                 .map(prior -> new FieldCvFit(data, prior))
                 .toList();
-        double greatest =
-                fits.stream().mapToDouble(FieldCvFit::logWeight).max().orElseThrow();
+        double greatest = fits.stream().mapToDouble(FieldCvFit::logWeight).max().orElseThrow();
         List<Part> parts = new ArrayList<>();
         double sum = 0;
         for (FieldCvFit fit : fits) {

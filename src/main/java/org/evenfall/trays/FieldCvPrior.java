@@ -96,7 +96,8 @@ final class FieldCvPrior {
             components[ROUGH][mode] = 1 / (1 + Math.pow(mode / ROUGH_UP_TO_MODE, ROUGH_FALL_POWER));
         }
         double rough = Arrays.stream(components[ROUGH]).sum();
-        components[ROUGH] = Arrays.stream(components[ROUGH]).map(each -> each / rough).toArray();
+        components[ROUGH] =
+                Arrays.stream(components[ROUGH]).map(each -> each / rough).toArray();
         return components;
     }
 

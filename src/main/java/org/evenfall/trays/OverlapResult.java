@@ -79,8 +79,7 @@ public record OverlapResult(
 
     /** Every working width at which this line is good or acceptable. */
     public static WidthScan scan(SpreadPattern line, DrivingPattern driving) {
-        return WidthScan.of(
-                line, driving, List.of(CvLimits.GOOD_PERCENT, CvLimits.FIELD_PERCENT));
+        return WidthScan.of(line, driving, List.of(CvLimits.GOOD_PERCENT, CvLimits.FIELD_PERCENT));
     }
 
     /** Where the mean of both sides falls to half of the middle's rate and stays below, counted from outside. */

@@ -11,7 +11,8 @@ import java.util.List;
  * @param contrasts one part of the width against another
  * @param shapes shapes of the unevenness with their noise
  */
-public record Uniformity(CatchSummary catches, CvEstimate cv, FieldCv field, RegionContrasts contrasts, ShapeFit shapes) {
+public record Uniformity(
+        CatchSummary catches, CvEstimate cv, FieldCv field, RegionContrasts contrasts, ShapeFit shapes) {
 
     /** Tray CV: of the catches, n − 1, %. */
     public double cvPercent() {

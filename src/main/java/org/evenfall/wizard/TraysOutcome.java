@@ -53,8 +53,7 @@ final class TraysOutcome {
                     Uniformity last = last();
                     return last == null ? List.of() : figures(words, last);
                 }),
-                VisibleWhen.sentence(
-                        form, "sentence", () -> last() == null ? "" : words.text("trays.twoCvs")),
+                VisibleWhen.sentence(form, "sentence", () -> last() == null ? "" : words.text("trays.twoCvs")),
                 comparison(),
                 VisibleWhen.sentence(
                         form,
@@ -113,9 +112,7 @@ final class TraysOutcome {
                 more(words, last.contrasts().centreOverlapPercent(), "trays.centreMore", "trays.overlapMore")));
         figures.add(new FigureRow.Figure(
                 words.text("trays.figure.chance"),
-                words.text(
-                        "word.about",
-                        Arg.number(last.field().statedChancePercent(), 0, Unit.PERCENT))));
+                words.text("word.about", Arg.number(last.field().statedChancePercent(), 0, Unit.PERCENT))));
         return figures;
     }
 

@@ -48,9 +48,8 @@ public class FieldCvBenchmark {
                 .toList();
         tests = IntStream.range(0, 50)
                 .mapToObj(k -> positionsM.stream()
-                        .map(x -> 1
-                                + 0.08 * (k % 5) * Math.cos(2 * Math.PI * x / WIDTH_M)
-                                + 0.05 * random.nextGaussian())
+                        .map(x ->
+                                1 + 0.08 * (k % 5) * Math.cos(2 * Math.PI * x / WIDTH_M) + 0.05 * random.nextGaussian())
                         .toList())
                 .toList();
     }

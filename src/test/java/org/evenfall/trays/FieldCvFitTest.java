@@ -36,7 +36,8 @@ class FieldCvFitTest {
                 k.addToEntry(t, t, NOISE * NOISE * Math.max(RELATIVE[t], 0.25));
             }
             CholeskyDecomposition root = new CholeskyDecomposition(k, 1e-9, 0);
-            RealMatrix gain = lambda.multiplyTransposed(phi).multiply(root.getSolver().getInverse());
+            RealMatrix gain =
+                    lambda.multiplyTransposed(phi).multiply(root.getSolver().getInverse());
             RealVector mean = gain.operate(r);
             RealMatrix v = lambda.subtract(gain.multiply(phi).multiply(lambda));
             double level = 1 + mean.getEntry(0);
@@ -54,7 +55,8 @@ class FieldCvFitTest {
                 assertThat(fit.squareOfCv().probabilityAtMost(cv * cv))
                         .isCloseTo(expected.probabilityAtMost(cv * cv), within(1e-8));
             }
-            double logLikelihood = -0.5 * r.dotProduct(root.getSolver().solve(r)) - 0.5 * Math.log(root.getDeterminant());
+            double logLikelihood =
+                    -0.5 * r.dotProduct(root.getSolver().solve(r)) - 0.5 * Math.log(root.getDeterminant());
             assertThat(fit.logWeight()).isCloseTo(prior.logProbability() + logLikelihood, within(1e-8));
         }
     }

@@ -3,7 +3,6 @@ package org.evenfall.trays;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
-
 import static org.evenfall.trays.TestFields.BACK_AND_FORTH;
 import static org.evenfall.trays.TestFields.ROUND_AND_ROUND;
 import static org.evenfall.trays.TestFields.WIDTH_M;
@@ -69,9 +68,8 @@ class FieldCvTest {
     }
 
     private static FieldCv manyQuietTrays(Tramlines tramlines, DoubleUnaryOperator amountAtPhase) {
-        List<Double> places = IntStream.range(0, 33)
-                .mapToObj(i -> WIDTH_M * (i / 32.0 - 0.5))
-                .toList();
+        List<Double> places =
+                IntStream.range(0, 33).mapToObj(i -> WIDTH_M * (i / 32.0 - 0.5)).toList();
         List<Double> catches = places.stream()
                 .map(x -> amountAtPhase.applyAsDouble(Math.PI * x / WIDTH_M))
                 .toList();
@@ -115,8 +113,10 @@ class FieldCvTest {
                 .mapToObj(i -> 1 + 0.08 * random.nextGaussian())
                 .toList();
         List<Double> places = places(33);
-        assertThat(FieldCv.of(places, catches, BACK_AND_FORTH, 8).medianPercent()).isLessThan(4);
-        assertThat(FieldCv.of(places, catches, BACK_AND_FORTH, 2).medianPercent()).isGreaterThan(5);
+        assertThat(FieldCv.of(places, catches, BACK_AND_FORTH, 8).medianPercent())
+                .isLessThan(4);
+        assertThat(FieldCv.of(places, catches, BACK_AND_FORTH, 2).medianPercent())
+                .isGreaterThan(5);
     }
 
     @Test
@@ -154,7 +154,8 @@ class FieldCvTest {
                 FieldCv.of(places(7), ONE_SIDED, BACK_AND_FORTH, 4));
         assertThat(FieldCv.of(places(7), numbers("11.0 12.6 10.9 10.2 9.7 9.1 8.8"), BACK_AND_FORTH, 4)
                         .medianPercent())
-                .isNotCloseTo(FieldCv.of(places(7), ONE_SIDED, BACK_AND_FORTH, 4).medianPercent(), within(0.1));
+                .isNotCloseTo(
+                        FieldCv.of(places(7), ONE_SIDED, BACK_AND_FORTH, 4).medianPercent(), within(0.1));
     }
 
     /** Round and round both ends are one place, back and forth they are two. */
@@ -162,7 +163,8 @@ class FieldCvTest {
     void theWayOfDrivingMatters() {
         FieldCv round = FieldCv.of(places(7), ONE_SIDED, ROUND_AND_ROUND, 4);
         assertThat(round.medianPercent())
-                .isNotCloseTo(FieldCv.of(places(7), ONE_SIDED, BACK_AND_FORTH, 4).medianPercent(), within(0.5));
+                .isNotCloseTo(
+                        FieldCv.of(places(7), ONE_SIDED, BACK_AND_FORTH, 4).medianPercent(), within(0.5));
         assertThat(FieldCv.of(places(7), ONE_SIDED, new Tramlines(WIDTH_M, DrivingPattern.UNANSWERED), 4))
                 .isEqualTo(FieldCv.of(places(7), ONE_SIDED, BACK_AND_FORTH, 4));
     }
@@ -188,12 +190,16 @@ class FieldCvTest {
     void aMissingTrayLeavesLessKnown() {
         List<Double> places = new ArrayList<>(places(7));
         List<Double> catches = new ArrayList<>(numbers("9 10 11 10 9 10 11"));
-        double all = FieldCv.of(places, catches, BACK_AND_FORTH, 4.5).intervalPercent().width();
+        double all = FieldCv.of(places, catches, BACK_AND_FORTH, 4.5)
+                .intervalPercent()
+                .width();
         places.remove(1);
         catches.remove(1);
         places.remove(1);
         catches.remove(1);
-        assertThat(FieldCv.of(places, catches, BACK_AND_FORTH, 4.5).intervalPercent().width())
+        assertThat(FieldCv.of(places, catches, BACK_AND_FORTH, 4.5)
+                        .intervalPercent()
+                        .width())
                 .isGreaterThan(all);
     }
 
@@ -211,7 +217,8 @@ class FieldCvTest {
         List<Double> places = places(7);
         FieldCv field = FieldCv.of(places, numbers("10 10 0 10 10 10 10"), BACK_AND_FORTH, 5);
         assertThat(field.verdict()).isEqualTo(EvennessVerdict.DO_NOT_SPREAD);
-        assertThat(FieldCv.of(places, numbers("10 0 0 0 0 0 0"), BACK_AND_FORTH, 5).medianPercent())
+        assertThat(FieldCv.of(places, numbers("10 0 0 0 0 0 0"), BACK_AND_FORTH, 5)
+                        .medianPercent())
                 .isGreaterThan(field.medianPercent());
     }
 

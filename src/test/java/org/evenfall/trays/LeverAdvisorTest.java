@@ -37,9 +37,7 @@ class LeverAdvisorTest {
             assertThat(advice.expected().percent()).isLessThan(20);
             assertThat(kinds(advice))
                     .containsExactly(
-                            AdviceReason.Kind.CENTRE_HEAVY,
-                            AdviceReason.Kind.ONE_LEVER,
-                            AdviceReason.Kind.THEN_AGAIN);
+                            AdviceReason.Kind.CENTRE_HEAVY, AdviceReason.Kind.ONE_LEVER, AdviceReason.Kind.THEN_AGAIN);
         }
     }
 

@@ -161,7 +161,10 @@ class UniformityCalculatorTest {
         assertThat(pooled.cvPercent()).isLessThan(Math.min(one.cvPercent(), other.cvPercent()));
         assertThat(pooled.field())
                 .isEqualTo(FieldCv.of(
-                        pooled.positionsM(), pooled.relativePercent(), TestFields.BACK_AND_FORTH, pooled.cv().noisePercent()));
+                        pooled.positionsM(),
+                        pooled.relativePercent(),
+                        TestFields.BACK_AND_FORTH,
+                        pooled.cv().noisePercent()));
     }
 
     @Test

@@ -18,11 +18,7 @@ public final class CvPicture extends Picture {
 
     private static final double END_PERCENT = 30;
     private static final double[] BOUNDS = {
-        0,
-        CvLimits.GOOD_PERCENT,
-        CvLimits.FIELD_PERCENT,
-        CvLimits.STRIPES_PERCENT,
-        END_PERCENT
+        0, CvLimits.GOOD_PERCENT, CvLimits.FIELD_PERCENT, CvLimits.STRIPES_PERCENT, END_PERCENT
     };
 
     /** Names of the bands in the bundle; the verdict follows the chance, so that no band has its name. */

@@ -31,7 +31,9 @@ class FieldCvFullProofTest {
                         .filter(each -> each.family().equals(family))
                         .toList();
                 assertThat(some).hasSizeGreaterThan(MACHINES_A_BAND);
-                softly.assertThat(Proof.coverage(some)).as(family + " " + places).isGreaterThan(WANTED_PERCENT);
+                softly.assertThat(Proof.coverage(some))
+                        .as(family + " " + places)
+                        .isGreaterThan(WANTED_PERCENT);
                 for (int band = 1; band < ProofMachine.BANDS_PERCENT.length - 1; band++) {
                     int wanted = band;
                     softly.assertThat(Proof.coverage(some.stream()

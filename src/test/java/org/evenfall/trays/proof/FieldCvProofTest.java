@@ -67,7 +67,8 @@ class FieldCvProofTest {
                 .toList();
         assertThat(even).hasSizeGreaterThan(100);
         assertThat(uneven).hasSizeGreaterThan(100);
-        assertThat(even.stream().filter(each -> each.truePercent() <= 15).count()).isGreaterThan(9L * even.size() / 10);
+        assertThat(even.stream().filter(each -> each.truePercent() <= 15).count())
+                .isGreaterThan(9L * even.size() / 10);
         assertThat(uneven.stream().filter(each -> each.truePercent() > 15).count())
                 .isGreaterThan(9L * uneven.size() / 10);
     }

@@ -51,8 +51,7 @@ final class LandingFamily implements PatternFamily {
             double tilt = alike || right ? 0 : between(random, -2, 2);
             double faster = alike || right ? 1 : between(random, 0.93, 1.07);
             double share = right ? rightShare : 1 - rightShare;
-            fans.add(new Fan(
-                    right, speed * faster, longDeg + turn, scatterDeg, takeOffDeg + tilt, share * longShare));
+            fans.add(new Fan(right, speed * faster, longDeg + turn, scatterDeg, takeOffDeg + tilt, share * longShare));
             fans.add(new Fan(
                     right, shortSpeed, shortDeg + turn, scatterDeg, takeOffDeg + tilt, share * (1 - longShare)));
         }
@@ -63,11 +62,7 @@ final class LandingFamily implements PatternFamily {
 
     private static double throwM(Granule granule, double speedMPerS, double takeOffDeg, double heightM) {
         return Flight.fly(
-                        granule,
-                        new Launch(speedMPerS, takeOffDeg, heightM),
-                        0,
-                        Flight.GRAVITY_M_PER_S2,
-                        Air.STANDARD)
+                        granule, new Launch(speedMPerS, takeOffDeg, heightM), 0, Flight.GRAVITY_M_PER_S2, Air.STANDARD)
                 .landingM();
     }
 

@@ -52,8 +52,21 @@ final class PiecewiseFamily implements PatternFamily {
         return switch (shape) {
             case TRAPEZIUM -> new double[][] {{0, 1}, {from, 1}, {to, 0}};
             case TRIANGLE -> new double[][] {{0, 1}, {2 * half, 0}};
-            case SHOULDER -> new double[][] {{0, 1}, {(0.3 + 0.4 * inner) * half, 1 - drop}, {from + 0.3 * half, 1 - 1.3 * drop}, {to + 0.3 * half, 0}};
-            case W -> new double[][] {{0, 1}, {(0.25 + 0.2 * inner) * half, 1 - drop}, {(0.65 + 0.2 * inner) * half, 1}, {0.9 * half + from / 10, 0.9}, {to + 0.2 * half, 0}};
+            case SHOULDER ->
+                new double[][] {
+                    {0, 1},
+                    {(0.3 + 0.4 * inner) * half, 1 - drop},
+                    {from + 0.3 * half, 1 - 1.3 * drop},
+                    {to + 0.3 * half, 0}
+                };
+            case W ->
+                new double[][] {
+                    {0, 1},
+                    {(0.25 + 0.2 * inner) * half, 1 - drop},
+                    {(0.65 + 0.2 * inner) * half, 1},
+                    {0.9 * half + from / 10, 0.9},
+                    {to + 0.2 * half, 0}
+                };
         };
     }
 

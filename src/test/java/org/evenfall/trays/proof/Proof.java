@@ -85,7 +85,8 @@ final class Proof {
 
     /** The tables of coverage and of calibration, ready to print. */
     static String table(List<Case> cases) {
-        StringBuilder text = new StringBuilder("coverage of the 90 % interval, % (mean width in points), by true field CV\n");
+        StringBuilder text =
+                new StringBuilder("coverage of the 90 % interval, % (mean width in points), by true field CV\n");
         text.append(String.format(Locale.ROOT, "%-10s %-15s", "family", "trays"));
         for (int band = 0; band < ProofMachine.BANDS_PERCENT.length - 1; band++) {
             text.append(String.format(
@@ -104,7 +105,9 @@ final class Proof {
             for (TrayPlaces places : TrayPlaces.values()) {
                 List<Case> row = cases.stream()
                         .filter(each -> each.places() == places
-                                && (family.equals("all") ? !each.family().equals(LIMIT) : each.family().equals(family)))
+                                && (family.equals("all")
+                                        ? !each.family().equals(LIMIT)
+                                        : each.family().equals(family)))
                         .toList();
                 if (!row.isEmpty()) {
                     text.append(row(family, places, row));
@@ -121,7 +124,9 @@ final class Proof {
             text.append(cell(row.stream().filter(each -> each.band() == wanted).toList()));
         }
         List<Case> upper = row.stream().filter(each -> each.band() > 0).toList();
-        return text.append(cell(upper)).append(String.format(Locale.ROOT, " %6d%n", upper.size())).toString();
+        return text.append(cell(upper))
+                .append(String.format(Locale.ROOT, " %6d%n", upper.size()))
+                .toString();
     }
 
     private static String cell(List<Case> cases) {
@@ -147,10 +152,7 @@ final class Proof {
                                     && each.widthM() > from
                                     && each.widthM() <= to)
                             .toList();
-                    text.append(
-                            cell.isEmpty()
-                                    ? "      -"
-                                    : String.format(Locale.ROOT, " %6.1f", coverage(cell)));
+                    text.append(cell.isEmpty() ? "      -" : String.format(Locale.ROOT, " %6.1f", coverage(cell)));
                 }
                 text.append(" |");
             }
@@ -181,8 +183,16 @@ final class Proof {
                 text.append(String.format(
                         Locale.ROOT,
                         "  %5.1f %5.1f %5d",
-                        100 * cell.stream().mapToDouble(c -> c.estimate().probabilityAtMost15()).average().orElse(0),
-                        100 * cell.stream().mapToDouble(c -> c.truePercent() <= 15 ? 1 : 0).average().orElse(0),
+                        100
+                                * cell.stream()
+                                        .mapToDouble(c -> c.estimate().probabilityAtMost15())
+                                        .average()
+                                        .orElse(0),
+                        100
+                                * cell.stream()
+                                        .mapToDouble(c -> c.truePercent() <= 15 ? 1 : 0)
+                                        .average()
+                                        .orElse(0),
                         cell.size()));
             }
             text.append('\n');
@@ -192,6 +202,7 @@ final class Proof {
 
     /** Prints the tables for so many machines a family and band (default 140). */
     public static void main(String[] args) {
-        System.out.println(table(run(args.length > 0 ? Integer.parseInt(args[0]) : 140, FAMILIES.keySet(), places -> true)));
+        System.out.println(
+                table(run(args.length > 0 ? Integer.parseInt(args[0]) : 140, FAMILIES.keySet(), places -> true)));
     }
 }

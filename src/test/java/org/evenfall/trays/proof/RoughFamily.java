@@ -36,7 +36,8 @@ final class RoughFamily implements PatternFamily {
             double width = Math.max(1, logBetween(random, 0.04, 0.2) * widthM);
             double height = between(random, -0.25, 0.25);
             DoubleUnaryOperator before = bumps;
-            bumps = x -> before.applyAsDouble(x) + height * Math.exp(-(x - middle) * (x - middle) / (2 * width * width));
+            bumps = x ->
+                    before.applyAsDouble(x) + height * Math.exp(-(x - middle) * (x - middle) / (2 * width * width));
         }
         double reach = 1.45 * widthM;
         double[] noise = noise(random, reach, logBetween(random, 2, Math.max(2.5, 0.25 * widthM)));

@@ -35,9 +35,10 @@ enum TrayPlaces {
                     .toList();
         }
         double beyond = widthM / 2 - CLOSE_M;
-        double[] right = {CLOSE_M / 3, 2 * CLOSE_M / 3, CLOSE_M, CLOSE_M + beyond / 3, CLOSE_M + 2 * beyond / 3, widthM / 2};
-        return DoubleStream.concat(
-                        DoubleStream.of(0), DoubleStream.of(right).flatMap(x -> DoubleStream.of(-x, x)))
+        double[] right = {
+            CLOSE_M / 3, 2 * CLOSE_M / 3, CLOSE_M, CLOSE_M + beyond / 3, CLOSE_M + 2 * beyond / 3, widthM / 2
+        };
+        return DoubleStream.concat(DoubleStream.of(0), DoubleStream.of(right).flatMap(x -> DoubleStream.of(-x, x)))
                 .boxed()
                 .sorted()
                 .toList();

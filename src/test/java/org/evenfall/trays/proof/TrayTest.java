@@ -42,14 +42,16 @@ record TrayTest(
 
     /** Noise at the mean catch by the usual formula, %. */
     double noisePercent(List<Double> catchesG) {
-        double mean = catchesG.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
+        double mean =
+                catchesG.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
         return CatchPlans.noisePercent(mean, meanGranuleG(), readingStepG);
     }
 
     /** What a tray catches and is read as, g, at an amount over the mean of the field. */
     double catchG(UniformRandomProvider random, double amount) {
         double expectedG = amount * rateKgPerHa * trayAreaM2 * runs / 10;
-        // by mass the logarithm of the mass of a granule has the standard deviation 3 sigma; by number its mean is lower
+        // by mass the logarithm of the mass of a granule has the standard deviation 3 sigma; by number its mean is
+        // lower
         double spread = 3 * sizes.sigma();
         double massMeanG = meanGranuleG();
         double numberMeanG = massMeanG * Math.exp(-spread * spread);
