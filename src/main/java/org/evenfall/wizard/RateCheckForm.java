@@ -79,7 +79,8 @@ final class RateCheckForm {
                 (part, index) -> new RateCheckForm(part).test(index));
         tests.setId(TESTS.pointer());
         tests.getStyleClass().add("tests");
-        Label next = VisibleWhen.sentence(form, "figure-line", () -> nextOpening(form.words(), last(), rateSetting()));
+        Label next = VisibleWhen.sentence(
+                form, "figure-line", () -> BucketWords.nextOpening(form.words(), last(), rateSetting()));
         next.getStyleClass().add("next");
         return form.group(
                 "rate.bucketTitle",
@@ -185,36 +186,6 @@ final class RateCheckForm {
         return button;
     }
 
-    /** What the last test says of the opening or factor, as one large sentence. */
-    static String nextOpening(Sentences words, @Nullable BucketResult last, RateSetting setting) {
-        if (last == null) {
-            return "";
-        }
-        boolean factor = setting.byFactor();
-        Double left = last.next().left();
-        Double right = last.next().right();
-        if (left == null || right == null) {
-            return last.agreement().deviationPercent() == null
-                    ? ""
-                    : words.text(factor ? "rate.noFactor" : "rate.noOpening");
-        }
-        if (last.next().source() == null) {
-            return words.text(
-                    !last.agreement().withinTolerance()
-                            ? "rate.catchAgain"
-                            : factor ? "rate.withinFactor" : "rate.within");
-        }
-        Arg source = Arg.word("choice.OpeningSource." + last.next().source());
-        return factor
-                ? words.text("rate.nextFactor", value(left, setting), source)
-                : words.text("rate.next", value(left, setting), value(right, setting), source);
-    }
-
-    /** An opening with at most one decimal, a factor with at most three. */
-    private static Arg value(double opening, RateSetting setting) {
-        return Arg.number(opening, setting.decimals(opening), Unit.NONE);
-    }
-
     /** Every test that can be read in one line each, so that the attempts can be compared. */
     Node attempts() {
         VBox lines = new VBox();
@@ -233,43 +204,8 @@ final class RateCheckForm {
     private List<String> attempted() {
         List<BucketResult> tests = form.model().assessment().rate().bucketTests();
         return IntStream.range(0, tests.size())
-                .mapToObj(i -> attempt(form.words(), i + 1, tests.get(i), rateSetting()))
+                .mapToObj(i -> BucketWords.attempt(form.words(), i + 1, tests.get(i), rateSetting()))
                 .toList();
-    }
-
-    static String attempt(Sentences words, int number, BucketResult test, RateSetting setting) {
-        List<String> parts = new ArrayList<>();
-        Arg flow = Arg.number(test.flow().totalKgPerMin(), 1, Unit.KG_PER_MIN);
-        parts.add(
-                setting.byFactor()
-                        ? words.text("rate.attempt.factor", Arg.count(number), value(test.openingLeft(), setting), flow)
-                        : words.text("rate.attempt.flow", Arg.count(number), flow));
-        if (test.kgPerHa() != null) {
-            parts.add(words.number(test.kgPerHa(), 0, Unit.KG_PER_HA));
-        }
-        if (test.agreement().deviationPercent() != null) {
-            double off = test.agreement().deviationPercent();
-            parts.add(
-                    Math.abs(off) < 0.5
-                            ? words.text("rate.attempt.right")
-                            : words.text(
-                                    off > 0 ? "rate.attempt.much" : "rate.attempt.little",
-                                    Arg.number(Math.abs(off), 0, Unit.PERCENT)));
-        }
-        if (test.agreement().leftRightPercent() != null) {
-            double left = test.agreement().leftRightPercent();
-            parts.add(
-                    Math.abs(left) < 0.5
-                            ? words.text("rate.attempt.alike")
-                            : words.text(
-                                    left < 0 ? "rate.attempt.leftLess" : "rate.attempt.leftMore",
-                                    Arg.number(Math.abs(left), 0, Unit.PERCENT)));
-        }
-        if (test.agreement().repeatSpreadPercent() != null) {
-            parts.add(words.text(
-                    "rate.attempt.repeats", Arg.number(test.agreement().repeatSpreadPercent(), 1, Unit.PERCENT)));
-        }
-        return String.join(" · ", parts);
     }
 
     Node hopper() {

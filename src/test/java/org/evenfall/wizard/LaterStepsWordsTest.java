@@ -35,8 +35,8 @@ class LaterStepsWordsTest {
     @Test
     void everyAttemptIsOneLine() throws Exception {
         List<String> lines = Assessor.assess(demo()).rate().bucketTests().stream()
-                .map(test -> RateCheckForm.attempt(WORDS, 1, test, RateSetting.OPENING)
-                        .replace('\u00a0', ' '))
+                .map(test ->
+                        BucketWords.attempt(WORDS, 1, test, RateSetting.OPENING).replace('\u00a0', ' '))
                 .toList();
         assertThat(lines.get(0))
                 .startsWith("Test 1: 86.0 kg/min from all outlets")
@@ -46,11 +46,11 @@ class LaterStepsWordsTest {
     @Test
     void theNextOpeningIsGivenWithItsOrigin() throws Exception {
         var tests = Assessor.assess(demo()).rate().bucketTests();
-        assertThat(RateCheckForm.nextOpening(WORDS, null, RateSetting.OPENING)).isEmpty();
-        assertThat(RateCheckForm.nextOpening(WORDS, tests.get(0), RateSetting.OPENING))
+        assertThat(BucketWords.nextOpening(WORDS, null, RateSetting.OPENING)).isEmpty();
+        assertThat(BucketWords.nextOpening(WORDS, tests.get(0), RateSetting.OPENING))
                 .startsWith("Next opening: left ")
                 .contains(WORDS.choice(tests.get(0).next().source()));
-        assertThat(RateCheckForm.nextOpening(WORDS, tests.get(1), RateSetting.OPENING))
+        assertThat(BucketWords.nextOpening(WORDS, tests.get(1), RateSetting.OPENING))
                 .isEqualTo(WORDS.text("rate.within"));
     }
 
@@ -63,16 +63,16 @@ class LaterStepsWordsTest {
         var tests = Assessor.assess(factor).rate().bucketTests();
         Sentences german =
                 new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.GERMANY);
-        assertThat(RateCheckForm.nextOpening(german, tests.get(0), RateSetting.FACTOR))
+        assertThat(BucketWords.nextOpening(german, tests.get(0), RateSetting.FACTOR))
                 .isEqualTo("Next factor: 22,063 (by the rule of the terminal’s handbook).");
-        assertThat(RateCheckForm.nextOpening(WORDS, tests.get(1), RateSetting.FACTOR))
+        assertThat(BucketWords.nextOpening(WORDS, tests.get(1), RateSetting.FACTOR))
                 .isEqualTo("Within the allowed band: keep this factor.");
-        assertThat(RateCheckForm.attempt(WORDS, 2, tests.get(1), RateSetting.FACTOR))
+        assertThat(BucketWords.attempt(WORDS, 2, tests.get(1), RateSetting.FACTOR))
                 .startsWith("Test 2 with factor 27.5: ");
         var noRule = Assessor.assess(demo.withMachine(demo.machine().withRateSetting(RateSetting.WEIGHING)))
                 .rate()
                 .bucketTests();
-        assertThat(RateCheckForm.nextOpening(WORDS, noRule.get(0), RateSetting.WEIGHING))
+        assertThat(BucketWords.nextOpening(WORDS, noRule.get(0), RateSetting.WEIGHING))
                 .isEqualTo("First answer, at the start, how the handbook computes the next factor.");
     }
 
@@ -82,7 +82,7 @@ class LaterStepsWordsTest {
         List<BucketEntry> tests = demo.rate().bucketTests();
         Setup left =
                 demo.withRate(demo.rate().withBucketTests(List.of(tests.get(1).withRight(List.of()))));
-        assertThat(RateCheckForm.nextOpening(WORDS, Assessor.assess(left).rate().lastBucket(), RateSetting.OPENING))
+        assertThat(BucketWords.nextOpening(WORDS, Assessor.assess(left).rate().lastBucket(), RateSetting.OPENING))
                 .isEqualTo("Within the allowed band so far: keep the setting and catch again.");
     }
 
