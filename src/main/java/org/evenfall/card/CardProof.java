@@ -47,7 +47,6 @@ record CardProof(Setup setup, Assessment assessment, Sentences words) {
     private List<String> lines(@Nullable Uniformity test) {
         List<String> proof = new ArrayList<>();
         if (test != null) {
-            proof.add(words.text("card.trayCv", Arg.number(test.cvPercent(), 0, Unit.PERCENT)));
             proof.add(words.text(
                     "card.fieldCv",
                     Arg.number(test.field().medianPercent(), 0, Unit.PERCENT),

@@ -110,13 +110,61 @@ class CommandFaceTest {
         Path before = Files.writeString(folder.resolve("card.pdf"), "an earlier card");
         Path open = Files.writeString(
                 folder.resolve("open.json"), Files.readString(Path.of(DEMO)).replace("\"A. Marlow\"", "\"\""));
-        assertThat(run("card", open.toString(), "--out", "card.pdf")).isEqualTo(2);
+        assertThat(run("card", open.toString(), "--out", "card.pdf")).isEqualTo(1);
         assertThat(err.toString().lines()).hasSize(1);
         assertThat(err.toString())
                 .contains("open.json")
                 .contains("/card/signedBy")
                 .contains("Say who signs");
         assertThat(Files.readString(before)).isEqualTo("an earlier card");
+    }
+
+    /** Far too uneven: no card, but a finding sheet next to where the card would be. */
+    @Test
+    void anUnevenFieldGivesAFindingSheet() throws Exception {
+        Path bad = Files.writeString(
+                folder.resolve("bad.json"),
+                Files.readString(Path.of(DEMO)).replace("\"16.4 g\"", "\"6.4 g\"").replace("\"15.9 g\"", "\"5.9 g\""));
+        assertThat(run("card", bad.toString(), "--out", "card.pdf")).isEqualTo(1);
+        assertThat(folder.resolve("card.pdf")).doesNotExist();
+        assertThat(out.toString()).contains("card-finding.pdf");
+        assertThat(err.toString().lines()).hasSize(1);
+        assertThat(err.toString()).contains("do not spread");
+        try (var sheet = Loader.loadPDF(Files.readAllBytes(folder.resolve("card-finding.pdf")))) {
+            assertThat(sheet.getNumberOfPages()).isEqualTo(1);
+            assertThat(new PDFTextStripper().getText(sheet))
+                    .contains("A finding, not a cab card")
+                    .contains("Field CV about");
+        }
+        fresh();
+        assertThat(run("card", bad.toString(), DEMO, "--out", "cards")).isEqualTo(1);
+        assertThat(folder.resolve("cards").resolve("bad-finding.pdf")).exists();
+        assertThat(folder.resolve("cards").resolve("bad.pdf")).doesNotExist();
+        assertThat(folder.resolve("cards").resolve("setup.pdf")).exists();
+    }
+
+    /** With a reason there is a card, and it says above all else that the field is not even enough. */
+    @Test
+    void aCardInSpiteOfAnUnevenFieldSaysSoFirst() throws Exception {
+        String uneven = Files.readString(Path.of(DEMO))
+                .replace("\"16.4 g\"", "\"12.4 g\"")
+                .replace("\"15.9 g\"", "\"11.9 g\"")
+                .replace("\"18.6 g\"", "\"21.6 g\"");
+        Path open = Files.writeString(folder.resolve("uneven.json"), uneven);
+        assertThat(run("card", open.toString(), "--out", "card.pdf")).isEqualTo(1);
+        assertThat(err.toString()).contains("/card/unevenReason");
+        assertThat(folder.resolve("card.pdf")).doesNotExist();
+        assertThat(folder.resolve("card-finding.pdf")).doesNotExist();
+        fresh();
+        Files.writeString(open, uneven.replace("\"remarks\": \"\"", "\"unevenReason\": \"rain is coming\""));
+        assertThat(run("card", open.toString(), "--out", "card.pdf")).isZero();
+        try (var card = Loader.loadPDF(Files.readAllBytes(folder.resolve("card.pdf")))) {
+            assertThat(new PDFTextStripper().getText(card).lines().limit(2))
+                    .first()
+                    .asString()
+                    .matches("NOT EVEN ENOUGH: CV 1[5-9].%");
+            assertThat(new PDFTextStripper().getText(card)).contains("because: rain is coming");
+        }
     }
 
     @Test

@@ -165,7 +165,7 @@ class ResultLinesTest {
         assertThat(AdviceLines.headline(WORDS, trays.advice()))
                 .startsWith("Turn “long vane” from 9 to ")
                 .endsWith("wider.");
-        assertThat(AdviceLines.expected(WORDS, trays.advice())).startsWith("CV to expect then: about ");
+        assertThat(AdviceLines.expected(WORDS, trays.advice())).startsWith("Tray CV to expect then: about ");
     }
 
     @Test

@@ -13,6 +13,7 @@ import org.evenfall.quantity.NumberFormats;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.BucketResult;
 import org.evenfall.setup.entry.BucketEntry;
+import org.evenfall.setup.entry.SettingsEntries;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.SetupJson;
 import org.junit.jupiter.api.Test;
@@ -99,6 +100,25 @@ class BucketTestDraftTest {
         assertThat(last(BucketTestDraft.added(none, Assessor.assess(none), COMMA))
                         .openingLeft())
                 .isEqualTo(EnteredQuantity.EMPTY);
+    }
+
+    /** Levers and PTO speed as in the last tray test begun; density and delivery as now; the date of the card. */
+    @Test
+    void itCarriesItsConditions() throws Exception {
+        Setup demo = demo();
+        BucketEntry draft = last(BucketTestDraft.added(demo, Assessor.assess(demo), COMMA));
+        assertThat(draft.bulkDensity()).isEqualTo(EnteredQuantity.parse("0,7572 kg/L"));
+        assertThat(draft.delivery()).isEqualTo("S-1042");
+        assertThat(draft.date()).isEqualTo("2027-03-18");
+        assertThat(draft.settings())
+                .isEqualTo(SettingsEntries.EMPTY
+                        .withLevers(demo.trays().tests().get(1).settings().levers())
+                        .withPtoSpeed(EnteredQuantity.parse("540 rpm")));
+        Setup first = demo.withTrays(demo.trays().withTests(List.of()));
+        assertThat(last(BucketTestDraft.added(first, Assessor.assess(first), COMMA))
+                        .settings()
+                        .levers())
+                .isEqualTo(demo.match().settings().levers());
     }
 
     @Test

@@ -21,6 +21,9 @@ import org.evenfall.store.SetupJson;
 import org.evenfall.trays.AdviceReason;
 import org.evenfall.trays.LeverMove;
 import org.junit.jupiter.api.Test;
+import org.evenfall.flight.DrivingPattern;
+import org.evenfall.setup.entry.TestConditionEntries;
+import org.evenfall.setup.entry.UnknownKeys;
 
 /** What a new tray test begins with, from the demo of an invented farm. */
 class TrayTestDraftTest {
@@ -89,6 +92,34 @@ class TrayTestDraftTest {
         TrayTestEntry once = last(demo).withOpeningRight(EnteredQuantity.EMPTY);
         Setup typedOnce = factor.withTrays(factor.trays().withTests(List.of(once)));
         assertThat(Assessor.assess(typedOnce).trays().last().openingRight()).isEqualTo(27.5);
+    }
+
+    /** What is set on that day: width and driving as typed, speed as measured, rate, density and size as computed. */
+    @Test
+    void itCarriesItsConditions() throws Exception {
+        Setup demo = demo();
+        TestConditionEntries drawn = last(TrayTestDraft.added(demo, Assessor.assess(demo), COMMA))
+                .conditions();
+        assertThat(drawn)
+                .isEqualTo(new TestConditionEntries(
+                        EnteredQuantity.parse("28 m"),
+                        DrivingPattern.BACK_AND_FORTH,
+                        EnteredQuantity.parse("75 cm"),
+                        EnteredQuantity.parse("12,0 km/h"),
+                        EnteredQuantity.parse("173,9 kg/ha"),
+                        "Granular urea, treated",
+                        "S-1042",
+                        EnteredQuantity.parse("0,7572 kg/L"),
+                        EnteredQuantity.parse("3,1010 mm"),
+                        "",
+                        UnknownKeys.NONE));
+    }
+
+    /** Blank conditions stay blank where nothing is known. */
+    @Test
+    void withoutAnythingKnownTheConditionsAreBlank() {
+        TrayTestEntry draft = last(TrayTestDraft.added(Setup.EMPTY, Assessor.assess(Setup.EMPTY), POINT));
+        assertThat(draft).isEqualTo(TrayTestEntry.EMPTY);
     }
 
     @Test

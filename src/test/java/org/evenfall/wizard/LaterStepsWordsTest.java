@@ -138,7 +138,7 @@ class LaterStepsWordsTest {
         assertThat(AdviceLines.headline(WORDS, trays.advice()))
                 .startsWith("Turn “long vane” from 9 to ")
                 .endsWith("wider.");
-        assertThat(AdviceLines.expected(WORDS, trays.advice())).startsWith("CV to expect then: about ");
+        assertThat(AdviceLines.expected(WORDS, trays.advice())).startsWith("Tray CV to expect then: about ");
         assertThat(AdviceLines.headline(WORDS, null)).isEqualTo("Do the tray test");
         var good = Assessor.assess(demo()).trays();
         assertThat(AdviceLines.headline(WORDS, good.advice())).isEqualTo("Keep the settings");
