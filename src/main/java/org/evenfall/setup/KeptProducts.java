@@ -26,7 +26,7 @@ public final class KeptProducts {
 
     /**
      * The tested product that this setup proves: its density, sieve classes, width and the settings of the last tray test.
-     * Empty while the product is not measured, the last test has not passed, or the same is in the library already.
+     * Empty while the product is not measured, the last test was neither even nor probably even, or the same is in the library already.
      */
     public static Optional<TestedProductEntry> of(Setup setup, Assessment assessment) {
         TrayTestResult last = assessment.trays().last();
