@@ -1,9 +1,8 @@
 package org.evenfall.trays;
 
 /**
- * Arithmetic on small matrices, some tens of rows, symmetric ones by their lower triangles, row i with
- * i + 1 numbers. Own code for speed: the general
- * library copies each matrix with every step, and an estimate takes thousands of steps.
+ * Arithmetic on small matrices, some tens of rows, symmetric ones by their lower triangles, row i with i + 1 numbers. Own
+ * code for speed: the general library copies each matrix with every step, and an estimate takes thousands of steps.
  */
 final class SmallMatrix {
 
