@@ -20,9 +20,9 @@ public record AdviceReason(Kind kind, List<Double> numbers, String lever) {
         WINDY(1),
         /** Repeats taken together: number of tests, their CV in %. */
         POOLED(2),
-        /** The CV is good: CV in %, probability that the true CV is acceptable in %. */
+        /** The field is even: field CV in %, chance of at most 15 % in %. */
         KEEP(2),
-        /** The CV is good but so near the limit that a further move is worth it: CV in %. */
+        /** The field is even, but a further move is expected to be worth it: tray CV in %. */
         JUST_UNDER(1),
         /** Noise hides the machine: noise in %. */
         NOISE(1),

@@ -67,17 +67,22 @@ public record FieldCv(double medianPercent, Interval intervalPercent, double pro
         if (catches.stream().anyMatch(each -> !(each >= 0)) || !(mean > 0) || !Double.isFinite(mean)) {
             throw new IllegalArgumentException("catches at least 0, their mean above 0: " + catches);
         }
-        if (positionsM.stream().anyMatch(each -> !Double.isFinite(each)) || !(noisePercent >= 0)) {
+        if (positionsM.stream().anyMatch(each -> !Double.isFinite(each))
+                || !(noisePercent >= 0)
+                || !Double.isFinite(noisePercent)) {
             throw new IllegalArgumentException(
-                    "positions finite, noisePercent at least 0: " + positionsM + ", " + noisePercent);
+                    "positions finite, noisePercent finite and at least 0: " + positionsM + ", " + noisePercent);
         }
         double[] relative = catches.stream().mapToDouble(each -> each / mean).toArray();
         FieldCvPosterior posterior = FieldCvPosterior.of(
                 new FieldCvData(FieldCvModes.at(positionsM, tramlines), relative, noisePercent / 100));
+        double median = posterior.quantile(0.5);
+        // each quantile is off by its accuracy: it stays on its side of the median
+        double low = Math.min(median, posterior.quantile(OUTSIDE_ON_A_SIDE));
+        double high = Math.max(median, posterior.quantile(1 - OUTSIDE_ON_A_SIDE));
         return new FieldCv(
-                100 * posterior.quantile(0.5),
-                new Interval(
-                        100 * posterior.quantile(OUTSIDE_ON_A_SIDE), 100 * posterior.quantile(1 - OUTSIDE_ON_A_SIDE)),
+                100 * median,
+                new Interval(100 * low, 100 * high),
                 posterior.probabilityAtMost(CvLimits.FIELD_PERCENT / 100));
     }
 

@@ -54,8 +54,9 @@ final class FieldCvData {
 
     /** Covariance of the catches under a prior, lower triangle: of the field, and of the noise on the diagonal. */
     double[][] covariance(FieldCvPrior prior) {
-        double[][] sum = new double[trays()][trays()];
+        double[][] sum = new double[trays()][];
         for (int i = 0; i < trays(); i++) {
+            sum[i] = new double[i + 1];
             for (int component = 0; component < covariances.length; component++) {
                 double amount = prior.amount(component);
                 if (amount > 0) {

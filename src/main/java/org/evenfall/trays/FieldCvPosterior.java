@@ -16,8 +16,8 @@ final class FieldCvPosterior {
     /** A prior whose weight is below this share of the greatest is left out. */
     private static final double SMALLEST_WEIGHT = 1e-4;
 
-    /** Highest CV looked for, share of the mean; beyond it nothing is left of the prior. */
-    private static final double HIGHEST_CV = 20;
+    /** Highest CV given, share of the mean. Exact: one tray of 33 alone with a catch has a CV of 5.7 times the mean. */
+    private static final double HIGHEST_CV = 6;
 
     /** Accuracy of a quantile, share of the mean. */
     private static final double ACCURACY = 1e-6;
@@ -62,14 +62,20 @@ final class FieldCvPosterior {
         return Math.min(1, sum);
     }
 
-    /** The CV, as a share of the mean, that is not exceeded with this probability, 0 to 1; 0 where 0 already is too much. */
+    /**
+     * The CV, as a share of the mean, that is not exceeded with this probability, 0 to 1. Edge cases: 0 where a CV of 0
+     * already has more; {@value #HIGHEST_CV} where none up to there has as much.
+     */
     double quantile(double probability) {
         if (probabilityAtMost(0) >= probability) {
             return 0;
         }
         double high = CvLimits.FIELD_PERCENT / 100;
-        while (high < HIGHEST_CV && probabilityAtMost(high) < probability) {
-            high *= 2;
+        while (probabilityAtMost(high) < probability) {
+            if (high >= HIGHEST_CV) {
+                return HIGHEST_CV;
+            }
+            high = Math.min(HIGHEST_CV, 2 * high);
         }
         return new BrentSolver(ACCURACY).solve(MOST_STEPS, cv -> probabilityAtMost(cv) - probability, 0, high);
     }

@@ -1,8 +1,8 @@
 package org.evenfall.trays;
 
 /**
- * Arithmetic on small matrices, some tens of rows, symmetric ones by their lower triangles. Own code for speed: the general
- * library copies each matrix with every step, and an estimate takes thousands of steps.
+ * Arithmetic on small matrices, some tens of rows, symmetric ones by their lower triangles, row i with i + 1 numbers. Own
+ * code for speed: the general library copies each matrix with every step, and an estimate takes thousands of steps.
  */
 final class SmallMatrix {
 
@@ -79,8 +79,9 @@ final class SmallMatrix {
 
     /** Lower triangle of XY', where that is symmetric. */
     static double[][] products(double[][] one, double[][] other) {
-        double[][] products = new double[one.length][one.length];
+        double[][] products = new double[one.length][];
         for (int i = 0; i < one.length; i++) {
+            products[i] = new double[i + 1];
             for (int j = 0; j <= i; j++) {
                 products[i][j] = dot(one[i], other[j]);
             }

@@ -222,6 +222,26 @@ class FieldCvTest {
                 .isGreaterThan(field.medianPercent());
     }
 
+    /** Whatever is typed has a result. */
+    @Test
+    void extremeCatchesHaveAResult() {
+        Random random = new Random(8);
+        for (int repeat = 0; repeat < 200; repeat++) {
+            int trays = 5 + random.nextInt(29);
+            List<Double> places = new ArrayList<>();
+            List<Double> catches = new ArrayList<>();
+            for (int i = 0; i < trays; i++) {
+                places.add(repeat % 3 == 0 ? 2.0 : WIDTH_M * (random.nextDouble() - 0.5) * (1 + repeat % 4));
+                catches.add(random.nextDouble() < 0.7 ? 0 : Math.pow(10, 6 * random.nextDouble() - 3));
+            }
+            catches.set(repeat % trays, 1.0);
+            for (double noise : new double[] {0, 0.5, 30, 1000}) {
+                FieldCv field = FieldCv.of(places, catches, repeat % 2 == 0 ? BACK_AND_FORTH : ROUND_AND_ROUND, noise);
+                assertThat(field.highPercent()).isBetween(field.medianPercent(), 600.0);
+            }
+        }
+    }
+
     @Test
     void valuesOutOfRangeAreRefused() {
         List<Double> places = places(5);
@@ -236,7 +256,7 @@ class FieldCvTest {
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> FieldCv.of(places(7), even, BACK_AND_FORTH, 5))
                 .isInstanceOf(IllegalArgumentException.class);
-        for (double noise : new double[] {-0.001, Double.NaN}) {
+        for (double noise : new double[] {-0.001, Double.NaN, Double.POSITIVE_INFINITY}) {
             assertThatThrownBy(() -> FieldCv.of(places, even, BACK_AND_FORTH, noise))
                     .isInstanceOf(IllegalArgumentException.class);
         }

@@ -143,13 +143,13 @@ class LaterStepsTest {
         typing.press("trays.newTest");
         typing.typeOn("/trays/tests/0/catches/0", "12.9", "15.4", "18.9", "22.6", "19.6", "15.1", "13.4");
         assertThat(typing.words())
-                .contains("CV 21 % (15 to 43 %): do not spread")
+                .contains("Field CV about 18 % (14 to 22 %): not even enough")
                 .anyMatch(word -> word.startsWith("Turn “long vane” from 9 to ") && word.endsWith("wider."));
         typing.press("trays.newTest");
         assertThat(window.model().setup().trays().tests().get(1).openingLeft().text())
                 .isEqualTo("27.5");
         typing.typeOn("/trays/tests/1/catches/0", "16.4", "17.8", "18.1", "18.6", "16.7", "17.1", "15.9");
-        assertThat(typing.words()).contains("CV 6 % (4 to 11 %): good", "Keep the settings");
+        assertThat(typing.words()).contains("Field CV about 4 % (2 to 8 %): even", "Keep the settings");
     }
 
     @Test

@@ -137,7 +137,8 @@ final class Proof {
     }
 
     private static String widths(List<Case> cases) {
-        StringBuilder text = new StringBuilder("\ncoverage by tramline width, %, true field CV 5-35 %\n");
+        StringBuilder text = new StringBuilder(
+                "\ncoverage by tramline width, %, true field CV 5-35 %: in each family up to 20, 27, 34 and 50 m\n");
         double[] ends = {0, 20.5, 27.5, 34, 50};
         for (TrayPlaces places : TrayPlaces.values()) {
             text.append(String.format(Locale.ROOT, "%-15s", places));
