@@ -23,7 +23,7 @@ class FieldCvFullProofTest {
     @Test
     void theIntervalHoldsTheTruth() {
         List<Proof.Case> cases = Proof.run(MACHINES_A_BAND, Proof.FAMILIES.keySet(), places -> true);
-        System.out.println(Proof.table(cases));
+        System.out.println(ProofTable.of(cases));
         SoftAssertions softly = new SoftAssertions();
         for (String family : Proof.USUAL_FAMILIES) {
             for (TrayPlaces places : List.of(TrayPlaces.SEVEN, TrayPlaces.THIRTEEN, TrayPlaces.THIRTEEN_CLOSE)) {

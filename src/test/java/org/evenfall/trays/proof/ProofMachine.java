@@ -12,7 +12,7 @@ import org.evenfall.trays.Tramlines;
  *
  * @param seed repeats the granules
  */
-record ProofMachine(Field field, Tramlines tramlines, TrayTest test, long seed) {
+record ProofMachine(Field field, Tramlines tramlines, TrayReading test, long seed) {
 
     private static final double[] WIDTHS_M = {12, 15, 16, 18, 20, 21, 24, 27, 28, 30, 32, 36, 40, 42, 48};
 
@@ -36,7 +36,7 @@ record ProofMachine(Field field, Tramlines tramlines, TrayTest test, long seed) 
             double factor = wanted / field.cvPercent();
             Field scaled = field.times(factor);
             if (factor >= LEAST_FACTOR && factor <= MOST_FACTOR && scaled.smallest() >= 0) {
-                return new ProofMachine(scaled, tramlines, TrayTest.draw(random), seed);
+                return new ProofMachine(scaled, tramlines, TrayReading.draw(random), seed);
             }
         }
     }
@@ -51,7 +51,7 @@ record ProofMachine(Field field, Tramlines tramlines, TrayTest test, long seed) 
         UniformRandomProvider random = RandomSource.XO_RO_SHI_RO_128_PP.create(31 * seed + places.ordinal());
         List<Double> placesM = places.placesM(tramlines.widthM());
         List<Double> catchesG = placesM.stream()
-                .map(x -> test.catchG(random, field.overTray(x, TrayTest.ACROSS_M)))
+                .map(x -> test.catchG(random, field.overTray(x, TrayReading.ACROSS_M)))
                 .toList();
         return FieldCv.of(placesM, catchesG, tramlines, test.noisePercent(catchesG));
     }

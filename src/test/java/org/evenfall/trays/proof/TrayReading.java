@@ -11,7 +11,7 @@ import org.evenfall.trays.CatchPlans;
  * How the trays of a virtual machine are read: real granules fall in, their number Poisson, their masses log-normal, and the
  * catch is read to a step.
  */
-record TrayTest(
+record TrayReading(
         SizeDistribution sizes,
         double densityKgPerM3,
         double rateKgPerHa,
@@ -26,8 +26,8 @@ record TrayTest(
     private static final double[] STEPS_G = {0.01, 0.1, 0.5, 1};
 
     /** A random one: 60 to 350 kg/ha, one to four runs. */
-    static TrayTest draw(UniformRandomProvider random) {
-        return new TrayTest(
+    static TrayReading draw(UniformRandomProvider random) {
+        return new TrayReading(
                 SizeDistribution.exact(random.nextDouble(2.2, 4), random.nextDouble(1.1, 1.35)),
                 random.nextDouble(1250, 1850),
                 random.nextDouble(60, 350),
