@@ -32,6 +32,8 @@ class BundleTest {
             "step.",
             "direction.",
             "start.changed.",
+            "trays.differs.",
+            "rate.differs.",
             "picture.yard.",
             "picture.tubes.shape.",
             "card.stop.",

@@ -56,7 +56,7 @@ public final class BucketTestDraft {
     }
 
     /** Levers and PTO speed as in the last tray test begun, before any test those to start from. */
-    private static SettingsEntries machineSettings(Setup setup) {
+    static SettingsEntries machineSettings(Setup setup) {
         List<TrayTestEntry> tests = setup.trays().tests();
         SettingsEntries settings = tests.isEmpty()
                 ? setup.match().settings()

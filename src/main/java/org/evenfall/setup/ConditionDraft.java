@@ -1,6 +1,8 @@
 package org.evenfall.setup;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.quantity.EnteredQuantity;
@@ -45,6 +47,36 @@ public final class ConditionDraft {
     /** A bucket test with the conditions it does not state filled in. */
     static BucketEntry stated(BucketEntry test, Setup setup, Assessment assessment, NumberWriter numbers) {
         return new ConditionDraft(setup, assessment, numbers).stated(test);
+    }
+
+    /**
+     * The setup with the conditions of a bucket test that was begun by typing into its blank fields; every other change
+     * stays as it is.
+     *
+     * @param next the setup as changed
+     * @param before the setup before
+     * @param assessment assessment of the setup before
+     * @param numbers writes the numbers
+     */
+    public static Setup begun(Setup next, Setup before, Assessment assessment, NumberWriter numbers) {
+        List<BucketEntry> tests = next.rate().bucketTests();
+        int count = before.rate().bucketTests().size();
+        boolean one = tests.size() == count + 1
+                && tests.subList(0, count).equals(before.rate().bucketTests());
+        BucketEntry begun = one ? tests.get(count) : BucketEntry.EMPTY;
+        if (!one || !begun.delivery().isBlank() || !begun.settings().equals(SettingsEntries.EMPTY)) {
+            return next;
+        }
+        List<BucketEntry> stated = new ArrayList<>(tests);
+        stated.set(
+                count,
+                stated(
+                        begun.withDate(either(begun.date(), next.card().date()))
+                                .withSettings(BucketTestDraft.machineSettings(next)),
+                        next,
+                        assessment,
+                        numbers));
+        return next.withRate(next.rate().withBucketTests(stated));
     }
 
     /**

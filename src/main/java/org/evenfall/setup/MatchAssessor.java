@@ -37,7 +37,7 @@ final class MatchAssessor {
         }
         Double tramlineWidthM = read.number(StartPaths.TRAMLINE_WIDTH);
         if (product.density() == null || tramlineWidthM == null) {
-            findings.add(Finding.note(Step.MATCH, "missing.productFirst"));
+            findings.add(Finding.missing(Step.MATCH, "missing.productFirst"));
             return new Assessed<>(null, findings);
         }
         MatchResult result = ProductRanking.rank(

@@ -120,7 +120,6 @@ final class TraysOutcome {
                 words.text("trays.column.test"),
                 words.text("trays.column.trayCv"),
                 words.text("trays.column.fieldCv"),
-                words.text("trays.column.range"),
                 words.text("trays.column.verdict"),
                 words.text("trays.column.settings"));
     }
@@ -130,9 +129,9 @@ final class TraysOutcome {
         return List.of(
                 Integer.toString(test.index() + 1),
                 words.number(evenness.cvPercent(), 0, Unit.PERCENT),
-                words.number(evenness.field().medianPercent(), 0, Unit.PERCENT),
                 words.text(
                         "trays.range",
+                        Arg.number(evenness.field().medianPercent(), 0, Unit.PERCENT),
                         Arg.number(evenness.field().lowPercent(), 0, Unit.NONE),
                         Arg.number(evenness.field().highPercent(), 0, Unit.PERCENT)),
                 words.choice(evenness.verdict()),

@@ -19,6 +19,8 @@ import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.InputFileException;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.SetupModel;
+import org.evenfall.quantity.NumberFormats;
+import org.evenfall.setup.ConditionDraft;
 
 /** The wizard in its window: theme, text size, keys, saving. */
 final class WizardWindow {
@@ -53,7 +55,16 @@ final class WizardWindow {
                 problem -> Platform.runLater(() -> notSaved(problem)),
                 AutoSaver.Delays.USUAL);
         SetupDocument document = new SetupDocument(context, saver);
-        model = new SetupModel(SetupDocument.dated(context, first), context.assess(), saver::keep);
+        model = new SetupModel(
+                SetupDocument.dated(context, first),
+                context.assess(),
+                saver::keep,
+                (next, before, assessment) -> ConditionDraft.begun(
+                        next,
+                        before,
+                        assessment,
+                        (value, decimals) -> NumberFormats.decimals(
+                                value, decimals, context.words().locale())));
         Form form = new Form(model, context.words());
         shell = new Shell(model, context.words(), StepViews.all(form, context, document));
         document.attach(model, shell::showNotice, step -> shell.go(step.number()));

@@ -42,13 +42,13 @@ class FactorCardTest {
     @CsvSource(
             delimiter = ';',
             value = {
-                "EN; Factor for 174 kg/ha, 0.79 kg/L; 1.099; Opening",
-                "DE; Faktor für 174 kg/ha, 0,79 kg/L; 1,099; Öffnung",
-                "FR; Facteur pour 174 kg/ha, 0,79 kg/L; 1,099; Ouverture"
+                "EN; Factor for 174 kg/ha, 0.75 kg/L; 1.099; Opening",
+                "DE; Faktor für 174 kg/ha, 0,75 kg/L; 1,099; Öffnung",
+                "FR; Facteur pour 174 kg/ha, 0,75 kg/L; 1,099; Ouverture"
             })
     void theFactorIsPrintedOnceInEachLanguage(CardLanguage language, String label, String value, String opening)
             throws Exception {
-        CardContent content = CardSamples.of(factor(language, "0.79 kg/L"), "");
+        CardContent content = CardSamples.of(factor(language, "0.75 kg/L"), "");
         assertThat(content.figures())
                 .filteredOn(figure -> plain(figure.label()).equals(label))
                 .extracting(CardContent.Figure::value)

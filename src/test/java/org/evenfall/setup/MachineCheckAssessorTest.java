@@ -87,11 +87,12 @@ class MachineCheckAssessorTest {
 
     @Test
     void whatIsMissing() {
-        String checks = "MISSING MACHINE missing.checks /yard/checks []";
+        String guards = "MISSING MACHINE missing.guards /yard/checks []";
+        String checks = "NOTE MACHINE missing.checks /yard/checks []";
         String pto = "MISSING MACHINE missing.pto /yard/ptoMeasured []";
         String vanes = "MISSING MACHINE missing.vanes /yard/vanes []";
-        String level = "MISSING MACHINE missing.level /yard/heightLeft []";
-        assertThat(findings(Entered.inEmpty())).containsExactly(checks, pto, vanes, level);
+        String level = "NOTE MACHINE missing.level /yard/heightLeft []";
+        assertThat(findings(Entered.inEmpty())).containsExactly(guards, checks, pto, vanes, level);
         assertThat(findings(good().with(MachineCheckPaths.HEIGHT_RIGHT, ""))).containsExactly(level);
         assertThat(findings(good().with(MachineCheckPaths.PTO_MEASURED, ""))).containsExactly(pto);
         assertThat(findings(good().with(MachineCheckPaths.VANES, List.of()))).containsExactly(vanes);

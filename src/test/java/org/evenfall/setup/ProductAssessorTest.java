@@ -91,7 +91,7 @@ class ProductAssessorTest {
                         "NOTE PRODUCT product.fewBags /product/bagsSampled [6:0, 30:0]",
                         "NOTE PRODUCT product.densityOutsideBand /product/containerFull"
                                 + " [0.65:2 kg/L, 0.7:2 kg/L, 0.78:2 kg/L] source.ureaDensity",
-                        "MISSING PRODUCT missing.sieve /product/sievings []",
+                        "NOTE PRODUCT missing.sieve /product/sievings []",
                         "WARNING PRODUCT product.packing /product/containerFull [0.490566:2] source.packing");
     }
 

@@ -270,21 +270,21 @@ class SecondDemoTest {
         number(second, "/meanRateKgPerHa", 175.66283);
         number(second, "/lowestTray", 7);
         number(second, "/highestTray", 2);
-        assertThat(second.get("verdict").textValue()).isEqualTo("GOOD");
+        assertThat(second.get("verdict").textValue()).isEqualTo("EVEN");
     }
 
-    /** The spilt tray is the eighth: its place, 10.504 m right, is left out, and the odd reading is counted as typed. */
+    /** The spilt tray is the eighth: its place, 10.5 m right, is left out, and the odd reading is counted as typed. */
     @Test
     void theSpiltTrayTakesItsPlaceAlong() throws Exception {
         JsonNode first = assessed().at("/trays/tests/0/evenness");
         assertThat(numbers(first, "/positionsM"))
-                .containsExactly(-14.0056, -10.5042, -7.0028, -3.5014, 0.0, 3.5014, 7.0028, 14.0056);
+                .containsExactly(-14.0, -10.5, -7.0, -3.5, 0.0, 3.5, 7.0, 14.0);
         number(first, "/trays", 8);
         number(first, "/highestTray", 6);
         assertThat(findings(assessed(), "NOTE")).contains("trays.spilt /trays/tests/0/catches");
     }
 
-    /** The last tray test says nothing of the shaft: the card holds 531 rpm as measured, not the 540 wanted. */
+    /** The shaft as it was in the last tray test, 531 rpm, not the 540 wanted; the height of step 4; the speed measured. */
     @Test
     void theCardHoldsTheSettingsOfTheLastTests() throws Exception {
         JsonNode settings = assessed().at("/card/settings");
@@ -294,9 +294,9 @@ class SecondDemoTest {
         number(settings, "/ptoRpm", 531);
         number(settings, "/openingLeft", 25.5);
         number(settings, "/openingRight", 27);
-        number(settings, "/heightOverCropM", 0.76);
+        number(settings, "/heightOverCropM", 0.762);
         number(settings, "/tiltDeg", 1.5);
-        number(settings, "/speedKmPerH", 12.07008);
+        number(settings, "/speedKmPerH", 12.036984);
     }
 
     /** The order in which the settings of the card are searched for: tray test, then measured, then wanted. */
@@ -306,6 +306,8 @@ class SecondDemoTest {
         ((ObjectNode) tested.at("/trays/tests/1/settings")).put("ptoSpeed", "536 rpm");
         number(assessed(tested), "/card/settings/ptoRpm", 536);
         ObjectNode unmeasured = demo();
+        ((ObjectNode) unmeasured.at("/trays/tests/1/settings")).put("ptoSpeed", "");
+        number(assessed(unmeasured), "/card/settings/ptoRpm", 531);
         ((ObjectNode) unmeasured.get("yard")).put("ptoMeasured", "");
         number(assessed(unmeasured), "/card/settings/ptoRpm", 540);
         ObjectNode noBucket = demo();

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SieveAssessorTest {
 
     private static final String ONE_SAMPLE = "NOTE PRODUCT product.oneSample /product/sievings []";
-    private static final String MISSING = "MISSING PRODUCT missing.sieve /product/sievings []";
+    private static final String MISSING = "NOTE PRODUCT missing.sieve /product/sievings []";
 
     private static Entered sieves(String... apertures) {
         return Entered.inEmpty()

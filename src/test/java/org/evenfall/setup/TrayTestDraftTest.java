@@ -148,8 +148,11 @@ class TrayTestDraftTest {
     /** An older test has no positions; the next one carries those of the layout, and the two are at the same places. */
     @Test
     void aTestAfterAnOlderOneCarriesItsPositions() throws Exception {
-        Setup setup = demo();
-        assertThat(last(setup).positions()).isEmpty();
+        Setup demo = demo();
+        Setup setup = demo.withTrays(demo.trays()
+                .withTests(demo.trays().tests().stream()
+                        .map(test -> test.withPositions(List.of()))
+                        .toList()));
         Setup next = TrayTestDraft.added(setup, Assessor.assess(setup), POINT);
         assertThat(last(next).positions())
                 .extracting(EnteredQuantity::text)

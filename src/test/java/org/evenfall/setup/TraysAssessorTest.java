@@ -207,7 +207,7 @@ class TraysAssessorTest {
                 .contains(
                         "STOP TRAYS settings.leverBeyond at /trays/tests/1/settings/levers/drop point"
                                 + " 'drop point' 11~1 0~1 10~1",
-                        "WARNING TRAYS trays.drivenInWind at /trays/tests/1/wind 4.1m/s~1 from source.wind");
+                        "MISSING TRAYS trays.differs.WIND at /trays/tests/1/wind 2~0 4.1m/s~1 4m/s~1");
         assertThat(assessed.present().advice().kind()).isEqualTo(AdviceKind.WAIT_FOR_WIND);
         assertThat(advice(typed.type(TrayPaths.WIND_STOP, "5 m/s"), IN_ORDER).kind())
                 .isNotEqualTo(AdviceKind.WAIT_FOR_WIND);

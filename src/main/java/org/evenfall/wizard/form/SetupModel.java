@@ -23,6 +23,7 @@ public final class SetupModel {
 
     private final Function<Setup, Assessment> assess;
     private final Consumer<Setup> save;
+    private final Completion completion;
     private final ObjectProperty<Setup> setup;
     private Assessment assessment;
     private int followers;
@@ -35,10 +36,36 @@ public final class SetupModel {
      * @param save gets every changed setup, to save it
      */
     public SetupModel(Setup first, Function<Setup, Assessment> assess, Consumer<Setup> save) {
+        this(first, assess, save, (next, before, assessment) -> next);
+    }
+
+    /**
+     * @param first the setup to begin with
+     * @param assess makes an assessment
+     * @param save gets every changed setup, to save it
+     * @param completion fills in what follows from a change
+     */
+    public SetupModel(
+            Setup first, Function<Setup, Assessment> assess, Consumer<Setup> save, Completion completion) {
+        this.completion = completion;
         this.assess = assess;
         this.save = save;
         this.setup = new SimpleObjectProperty<>(first);
         this.assessment = assess.apply(first);
+    }
+
+    /** Fills in what follows from a change. */
+    @FunctionalInterface
+    public interface Completion {
+
+        /**
+         * The changed setup with what is filled in.
+         *
+         * @param next the setup as changed
+         * @param before the setup before the change
+         * @param assessment assessment of the setup before the change
+         */
+        Setup complete(Setup next, Setup before, Assessment assessment);
     }
 
     /** The setup as typed so far. */
@@ -76,8 +103,9 @@ public final class SetupModel {
 
     /** Changes the setup; a change that leaves it equal is none. */
     public void change(UnaryOperator<Setup> how) {
-        Setup next = how.apply(setup.get());
-        if (!next.equals(setup.get())) {
+        Setup changed = how.apply(setup.get());
+        if (!changed.equals(setup.get())) {
+            Setup next = completion.complete(changed, setup.get(), assessment);
             before.push(setup.get());
             if (before.size() > MOST_UNDO) {
                 before.removeLast();
