@@ -27,7 +27,7 @@ public final class SinglePassLines {
         if (line.overlap().cvPercent() != null) {
             lines.add(new ResultLine(
                     words.text("trays.line.at", Arg.number(line.overlap().width(), 0, Unit.M)),
-                    words.text("trays.cvShort", Arg.number(line.overlap().cvPercent(), 0, Unit.PERCENT))));
+                    words.text("trays.line.cvShort", Arg.number(line.overlap().cvPercent(), 0, Unit.PERCENT))));
         }
         lines.add(new ResultLine(words.text("trays.line.ten"), widths(words, line.atMost10())));
         lines.add(new ResultLine(words.text("trays.line.fifteen"), widths(words, line.atMost15())));

@@ -15,12 +15,12 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.text.Font;
 import javafx.stage.Stage;
 import org.evenfall.finding.Arg;
+import org.evenfall.quantity.NumberFormats;
+import org.evenfall.setup.ConditionDraft;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.InputFileException;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.SetupModel;
-import org.evenfall.quantity.NumberFormats;
-import org.evenfall.setup.ConditionDraft;
 
 /** The wizard in its window: theme, text size, keys, saving. */
 final class WizardWindow {

@@ -74,7 +74,7 @@ class CardContentsTest {
         try (PDDocument document = Loader.loadPDF(CardPdf.draw(content, CardSamples.WHEN))) {
             COSArray id = document.getDocument().getDocumentID();
             assertThat(((COSString) id.getObject(0)).toHexString())
-                    .isEqualTo("6026D5D050434691BE51A17872F3B3DAC7D403B7483AA823D9F83BE838978CB8");
+                    .isEqualTo("8C1EA16E1C2622E251F51FE6246DD7158D60742945423BB26AB112767AC1B5E5");
         }
     }
 }

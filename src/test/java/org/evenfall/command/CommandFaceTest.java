@@ -86,7 +86,7 @@ class CommandFaceTest {
     @Test
     void assessInWordsAndForSeveral() throws Exception {
         assertThat(run("assess", DEMO)).isZero();
-        assertThat(out.toString()).contains("6  Tray test: done").contains("CV 6 %");
+        assertThat(out.toString()).contains("6  Tray test: done").contains("Field CV 4 %");
         fresh();
         assertThat(run("assess", DEMO, UNFINISHED)).isZero();
         assertThat(out.toString().lines()).hasSize(2).allMatch(line -> line.startsWith("{"));
@@ -124,7 +124,9 @@ class CommandFaceTest {
     void anUnevenFieldGivesAFindingSheet() throws Exception {
         Path bad = Files.writeString(
                 folder.resolve("bad.json"),
-                Files.readString(Path.of(DEMO)).replace("\"16.4 g\"", "\"6.4 g\"").replace("\"15.9 g\"", "\"5.9 g\""));
+                Files.readString(Path.of(DEMO))
+                        .replace("\"16.4 g\"", "\"6.4 g\"")
+                        .replace("\"15.9 g\"", "\"5.9 g\""));
         assertThat(run("card", bad.toString(), "--out", "card.pdf")).isEqualTo(1);
         assertThat(folder.resolve("card.pdf")).doesNotExist();
         assertThat(out.toString()).contains("card-finding.pdf");
@@ -147,9 +149,9 @@ class CommandFaceTest {
     @Test
     void aCardInSpiteOfAnUnevenFieldSaysSoFirst() throws Exception {
         String uneven = Files.readString(Path.of(DEMO))
-                .replace("\"16.4 g\"", "\"12.4 g\"")
+                .replace("\"16.4 g\"", "\"11.4 g\"")
                 .replace("\"15.9 g\"", "\"11.9 g\"")
-                .replace("\"18.6 g\"", "\"21.6 g\"");
+                .replace("\"18.6 g\"", "\"23.6 g\"");
         Path open = Files.writeString(folder.resolve("uneven.json"), uneven);
         assertThat(run("card", open.toString(), "--out", "card.pdf")).isEqualTo(1);
         assertThat(err.toString()).contains("/card/unevenReason");

@@ -179,12 +179,12 @@ class ResultLinesTest {
 
     @Test
     void whatStopsACardComesFirstAndNothingTwice() throws Exception {
-        Setup bad = demo().withCard(demo().card().withMeasuredBy(""))
+        Setup bad = demo().withCard(demo().card().withSignedBy(""))
                 .withRate(demo().rate()
                         .withPlan(demo().rate().plan().withSpeed(new EnteredQuantity("300", Unit.KM_PER_H))));
         List<Finding> open = CardLines.open(Assessor.assess(bad));
         assertThat(open.get(0).kind()).isEqualTo(FindingKind.STOP);
-        assertThat(open).extracting(Finding::key).contains("missing.measuredBy").doesNotHaveDuplicates();
+        assertThat(open).extracting(Finding::key).contains("missing.signedBy").doesNotHaveDuplicates();
         assertThat(CardLines.open(Assessor.assess(demo()))).isEmpty();
     }
 

@@ -43,7 +43,9 @@ class AssessorTest {
     @Test
     void nothingTypedIsOpenAndNothingElse() {
         Assessment assessment = Assessor.assess(Setup.EMPTY);
-        assertThat(assessment.findings()).isNotEmpty().allMatch(finding -> finding.kind() == FindingKind.MISSING
+        assertThat(assessment.findings())
+                .isNotEmpty()
+                .allMatch(finding -> finding.kind() == FindingKind.MISSING
                         || (finding.kind() == FindingKind.NOTE && finding.key().startsWith("missing.")));
         assertThat(assessment.states())
                 .containsEntry(Step.START, StepState.OPEN)

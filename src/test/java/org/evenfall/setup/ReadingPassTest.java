@@ -172,7 +172,8 @@ class ReadingPassTest {
 
     @Test
     void whatTheCardNeedsIsMissingUntilTyped() {
-        assertThat(missing(Setup.EMPTY)).contains("/start/tramlineWidth", "/card/signedBy", "/product/form")
+        assertThat(missing(Setup.EMPTY))
+                .contains("/start/tramlineWidth", "/card/signedBy", "/product/form")
                 .doesNotContain("/start/farm");
         Setup wide = StartPaths.TRAMLINE_WIDTH.path().set(Setup.EMPTY, EnteredQuantity.parse("28 m"));
         assertThat(missing(wide)).doesNotContain("/start/tramlineWidth").contains("/card/signedBy");

@@ -277,8 +277,7 @@ class SecondDemoTest {
     @Test
     void theSpiltTrayTakesItsPlaceAlong() throws Exception {
         JsonNode first = assessed().at("/trays/tests/0/evenness");
-        assertThat(numbers(first, "/positionsM"))
-                .containsExactly(-14.0, -10.5, -7.0, -3.5, 0.0, 3.5, 7.0, 14.0);
+        assertThat(numbers(first, "/positionsM")).containsExactly(-14.0, -10.5, -7.0, -3.5, 0.0, 3.5, 7.0, 14.0);
         number(first, "/trays", 8);
         number(first, "/highestTray", 6);
         assertThat(findings(assessed(), "NOTE")).contains("trays.spilt /trays/tests/0/catches");

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import org.evenfall.finding.FindingKind;
+import org.evenfall.flight.DrivingPattern;
 import org.evenfall.machine.FactorRule;
 import org.evenfall.machine.RateSetting;
 import org.evenfall.quantity.EnteredQuantity;
@@ -14,16 +15,15 @@ import org.evenfall.quantity.NumberFormats;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.BucketEntry;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.TestConditionEntries;
 import org.evenfall.setup.entry.TrayEntries;
 import org.evenfall.setup.entry.TrayTestEntry;
+import org.evenfall.setup.entry.UnknownKeys;
 import org.evenfall.setup.entry.WheelEntries;
 import org.evenfall.store.SetupJson;
 import org.evenfall.trays.AdviceReason;
 import org.evenfall.trays.LeverMove;
 import org.junit.jupiter.api.Test;
-import org.evenfall.flight.DrivingPattern;
-import org.evenfall.setup.entry.TestConditionEntries;
-import org.evenfall.setup.entry.UnknownKeys;
 
 /** What a new tray test begins with, from the demo of an invented farm. */
 class TrayTestDraftTest {
@@ -98,8 +98,8 @@ class TrayTestDraftTest {
     @Test
     void itCarriesItsConditions() throws Exception {
         Setup demo = demo();
-        TestConditionEntries drawn = last(TrayTestDraft.added(demo, Assessor.assess(demo), COMMA))
-                .conditions();
+        TestConditionEntries drawn =
+                last(TrayTestDraft.added(demo, Assessor.assess(demo), COMMA)).conditions();
         assertThat(drawn)
                 .isEqualTo(new TestConditionEntries(
                         EnteredQuantity.parse("28 m"),

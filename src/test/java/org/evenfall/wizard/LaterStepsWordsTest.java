@@ -116,7 +116,7 @@ class LaterStepsWordsTest {
         assertThat(TrayTestLines.differences(WORDS, none)).isEmpty();
         assertThat(TrayTestLines.noDifference(WORDS, none))
                 .isEqualTo(
-                        "No difference between parts of the width is clearly larger than the noise of counting and reading.");
+                        "No difference between parts of the width is larger than the noise of counting and reading.");
         RegionContrasts all = new RegionContrasts(new Contrast(-4.1, 2), new Contrast(12, 2), new Contrast(-7.6, 2));
         assertThat(TrayTestLines.differences(WORDS, all))
                 .containsExactly(
@@ -147,13 +147,13 @@ class LaterStepsWordsTest {
 
     @Test
     void whatStopsACardComesBeforeWhatIsMissing() throws Exception {
-        Setup bad = demo().withCard(demo().card().withMeasuredBy(""))
+        Setup bad = demo().withCard(demo().card().withSignedBy(""))
                 .withRate(demo().rate()
                         .withPlan(demo().rate().plan().withSpeed(new EnteredQuantity("300", Unit.KM_PER_H))));
         List<Finding> open = CardStep.open(Assessor.assess(bad));
         assertThat(open.get(0).kind()).isEqualTo(FindingKind.STOP);
         assertThat(open.get(0).step()).isEqualTo(Step.RATE);
-        assertThat(open).extracting(Finding::key).contains("missing.measuredBy");
+        assertThat(open).extracting(Finding::key).contains("missing.signedBy");
         assertThat(CardStep.open(Assessor.assess(demo()))).isEmpty();
     }
 }

@@ -10,11 +10,11 @@ import java.util.concurrent.TimeUnit;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.stage.Stage;
-import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.TrayTestEntry;
+import org.evenfall.setup.path.TrayPaths;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -99,7 +99,8 @@ class TraysStepTest {
         // a test without positions shows those it is assessed with
         typing.type("/trays/trayCount", "7");
         robot.interact(() -> window.model()
-                .change(setup -> TrayPaths.TEST_POSITIONS.at(TrayPaths.TESTS.item(1)).set(setup, List.of())));
+                .change(setup ->
+                        TrayPaths.TEST_POSITIONS.at(TrayPaths.TESTS.item(1)).set(setup, List.of())));
         typing.press("trays.moved.1");
         assertThat(window.model().setup().trays().tests().get(1).positions())
                 .extracting(EnteredQuantity::text)

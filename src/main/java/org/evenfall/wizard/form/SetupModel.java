@@ -45,8 +45,7 @@ public final class SetupModel {
      * @param save gets every changed setup, to save it
      * @param completion fills in what follows from a change
      */
-    public SetupModel(
-            Setup first, Function<Setup, Assessment> assess, Consumer<Setup> save, Completion completion) {
+    public SetupModel(Setup first, Function<Setup, Assessment> assess, Consumer<Setup> save, Completion completion) {
         this.completion = completion;
         this.assess = assess;
         this.save = save;
