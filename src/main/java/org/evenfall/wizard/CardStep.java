@@ -95,7 +95,10 @@ final class CardStep implements StepView {
                 form.choice(CardPaths.PAPER),
                 form.choice(CardPaths.LANGUAGE),
                 form.row(form.quantity(CardPaths.WIND_STOP), form.text(CardPaths.REMARKS)),
-                form.text(CardPaths.UNEVEN_REASON));
+                VisibleWhen.when(
+                        form,
+                        () -> form.model().assessment().card().unevenPercent() != null,
+                        form.text(CardPaths.UNEVEN_REASON)));
     }
 
     private Node sign() {

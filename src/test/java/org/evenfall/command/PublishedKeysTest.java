@@ -111,6 +111,29 @@ class PublishedKeysTest {
         assertThat(none.get("comparisons")).isEmpty();
     }
 
+    /** What a tray test was driven under, what of that still proves the settings, and what the card says of it. */
+    @Test
+    void theConditionsOfATestAreComplete() {
+        JsonNode json = answer("assess", "setup");
+        JsonNode conditions = json.at("/trays/tests/1/conditions");
+        assertThat(conditions.at("/tramlineWidthM").doubleValue()).isEqualTo(28);
+        assertThat(conditions.at("/drivingPattern").textValue()).isEqualTo("BACK_AND_FORTH");
+        assertThat(conditions.at("/heightOverRimM").doubleValue()).isEqualTo(0.75);
+        assertThat(conditions.at("/speedKmPerH").doubleValue()).isEqualTo(12);
+        assertThat(conditions.at("/productKgPerHa").doubleValue()).isEqualTo(173.9);
+        assertThat(conditions.at("/product").textValue()).isEqualTo("Granular urea, treated");
+        assertThat(conditions.at("/delivery").textValue()).isEqualTo("S-1042");
+        assertThat(conditions.at("/bulkDensityKgPerL").doubleValue()).isEqualTo(0.7572);
+        assertThat(conditions.at("/medianMm").doubleValue()).isEqualTo(3.101);
+        assertThat(json.at("/trays/tests/0/proof/differences/0").textValue()).isEqualTo("LEVERS");
+        assertThat(json.at("/trays/tests/1/proof/differences")).isEmpty();
+        assertThat(json.at("/trays/tests/1/proof/comparable").booleanValue()).isTrue();
+        assertThat(json.at("/trays/tests/1/proof/assumed")).isEmpty();
+        assertThat(json.at("/card/unevenPercent").isNull()).isTrue();
+        assertThat(json.at("/card/testedDelivery").textValue()).isEmpty();
+        assertThat(json.at("/rate/bucketIndexes")).hasSize(3);
+    }
+
     /** Keys of the rate since: how it is set, each outlet, the errors. */
     @Test
     void theKeysAddedToTheRate() {

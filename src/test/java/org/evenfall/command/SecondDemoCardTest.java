@@ -62,7 +62,7 @@ class SecondDemoCardTest {
     void showsTheTraysFromLeftToRightAndTheOverriddenItem() throws Exception {
         assertThat(card())
                 .contains("93 98 112 108 110 105 96 87 90")
-                .contains("Schalen-VK 9 % (n − 1) Feld-VK etwa 8 %, 5 bis 11 %: gleichmäßig")
+                .contains("Feld-VK etwa 8 %, 5 bis 11 %: gleichmäßig Schalen-VK 9 % (n − 1)")
                 .contains("Schieber öffnen gleich nicht bestanden; weiter, weil: pointers 1,5 apart");
     }
 }

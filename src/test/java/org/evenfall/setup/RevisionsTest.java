@@ -40,7 +40,7 @@ class RevisionsTest {
 
     @Test
     void aChangeReopensExactlyWhatItMakesWorthless() throws Exception {
-        assertThat(reopened(Change.DELIVERY)).containsExactly(Step.PRODUCT);
+        assertThat(reopened(Change.DELIVERY)).containsExactly(Step.PRODUCT, Step.MATCH);
         assertThat(reopened(Change.MACHINE_PART)).containsExactly(Step.MACHINE, Step.TRAYS);
         assertThat(reopened(Change.CROP_TALLER)).containsExactly(Step.HEIGHT);
         assertThat(reopened(Change.RATE_OR_SPEED)).containsExactly(Step.RATE);

@@ -40,6 +40,11 @@ record TypedSetup(Setup setup) {
         return file(Path.of("demo", "uneven.json"));
     }
 
+    /** The first demo. */
+    static TypedSetup demo() {
+        return file(Path.of("demo", "setup.json"));
+    }
+
     static TypedSetup oneOutlet() {
         return file(Path.of("src", "test", "resources", "org", "evenfall", "setup", "one-outlet.json"));
     }

@@ -313,7 +313,7 @@ class LaterStepsTest {
                 setup -> setup.withStart(setup.start().withTramlineWidth(new EnteredQuantity("54", Unit.M)))
                         .withMatch(setup.match().withTrayTestOnly(YesNo.NO)));
         assertThat(window.model().assessment().card().findingOnly()).isTrue();
-        assertThat(typing.words()).anyMatch(word -> word.startsWith("Out of reach by the model: no card"));
+        assertThat(typing.words()).anyMatch(word -> word.startsWith("No card, but a one-page finding"));
         assertThat(typing.node("card.make").isDisabled()).isFalse();
     }
 }

@@ -70,6 +70,25 @@ class SetupModelTest {
         assertThat(farm()).isEmpty();
     }
 
+    /** What is filled in belongs to the same change, so that one undo takes both back. */
+    @Test
+    void whatIsFilledInIsPartOfTheChange() {
+        SetupModel filled = new SetupModel(
+                Setup.EMPTY,
+                Assessor::assess,
+                saved::add,
+                (next, before, assessment) -> next.withStart(
+                        next.start().withCrop("after " + before.start().farm())));
+        filled.set(FARM, "a");
+        filled.set(FARM, "b");
+        assertThat(filled.setup().start().crop()).isEqualTo("after a");
+        filled.undo();
+        assertThat(filled.setup().start().crop()).isEqualTo("after ");
+        assertThat(FARM.get(filled.setup())).isEqualTo("a");
+        filled.open(Setup.EMPTY);
+        assertThat(filled.setup()).isEqualTo(Setup.EMPTY);
+    }
+
     @Test
     void aLimitedNumberOfChangesCanBeUndone() {
         Assessment always = Assessor.assess(Setup.EMPTY);
