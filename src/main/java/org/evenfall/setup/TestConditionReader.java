@@ -34,9 +34,10 @@ final class TestConditionReader {
      * The conditions of a test.
      *
      * @param set the whole state in the test
+     * @param windMPerS wind in the test, m/s; null where neither it nor the wind now is known
      * @param assumed label keys of what the test does not state and is taken as it is now
      */
-    record Conditions(MachineSet set, List<String> assumed) {}
+    record Conditions(MachineSet set, @Nullable Double windMPerS, List<String> assumed) {}
 
     /**
      * Reads the conditions of a test.
@@ -47,7 +48,8 @@ final class TestConditionReader {
     static Conditions of(ReadSetup read, EntryPath<TrayTestEntry> test, ReadSettings stated, MachineSet now) {
         TestConditionReader reader = new TestConditionReader(read, test);
         MachineSet set = reader.set(stated, now);
-        return new Conditions(set, List.copyOf(reader.assumed));
+        Double windMPerS = reader.wind();
+        return new Conditions(set, windMPerS, List.copyOf(reader.assumed));
     }
 
     /** How the field was driven in a test; as now where the test does not state it. */
@@ -106,6 +108,16 @@ final class TestConditionReader {
                 stated.ptoRpm() == null ? now.ptoRpm() : stated.ptoRpm(),
                 stated.heightOverCropM() == null ? now.heightOverCropM() : stated.heightOverCropM(),
                 stated.tiltDeg() == null ? now.tiltDeg() : stated.tiltDeg());
+    }
+
+    private @Nullable Double wind() {
+        Double stated = read.number(TrayPaths.TEST_WIND, test);
+        Double now = read.number(TrayPaths.WIND);
+        if (stated != null || now == null) {
+            return stated;
+        }
+        assume(TrayPaths.TEST_WIND, TrayPaths.TEST_WIND.at(test).get(read.setup()), true);
+        return now;
     }
 
     private Openings openings(Openings now) {

@@ -164,6 +164,18 @@ class CardGateTest {
         assertThat(warnings(setup)).isEqualTo(named ? List.of("trays.drivenInWind") : List.of());
     }
 
+    /** A test that does not state its wind counts as driven in the wind that is typed for the place. */
+    @Test
+    void windThatIsNotStated() {
+        Setup open = last(demo, test -> test.withWind(EnteredQuantity.EMPTY));
+        assertThat(open(open)).isEmpty();
+        assertThat(warnings(open)).containsExactly("trays.assumed");
+        assertThat(open(open.withTrays(open.trays().withWind(typed("4.1 m/s")))))
+                .containsExactly("trays.differs.WIND");
+        assertThat(warnings(open.withTrays(open.trays().withWind(EnteredQuantity.EMPTY))))
+                .isEmpty();
+    }
+
     /** The first test was driven with the other lever setting, so it does not take the place of the last one. */
     @Test
     void aTestWithOtherLeversIsNoProof() {
