@@ -34,6 +34,7 @@ public final class TestChanges {
         return new TestChange(
                 second.cvPercent() - first.cvPercent(),
                 chance(one, first.trays() - 1, two, second.trays() - 1),
+                second.field().chanceLowerThan(first.field()),
                 scatter,
                 expected,
                 beyond);

@@ -88,7 +88,7 @@ class TestComparisonsTest {
                 TestComparisons.of(List.of(test(0, 4, UNEVEN), test(1, 4, shifted)), LEVERS);
         assertThat(compared.present().get(0).sameSettings()).isTrue();
         assertThat(lines(compared.findings()))
-                .containsExactly("NOTE TRAYS trays.against at /trays/tests/1 2~0 1~0 50%~0");
+                .containsExactly("NOTE TRAYS trays.against at /trays/tests/1 2~0 1~0 49.2331%~0");
     }
 
     @Test

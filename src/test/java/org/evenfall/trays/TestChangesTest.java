@@ -74,10 +74,25 @@ class TestChangesTest {
         assertThat(TestChanges.of(even, even).chanceSecondMoreEven()).isEqualTo(0.5);
     }
 
+    /**
+     * Medians 12 and 8 %, both between half and twice: ln 2 × 2 / 3.2898 = 0.42139 each, together 0.59593; ln 1.5 / 0.59593 =
+     * 0.68039, of which the normal distribution has 0.75189 below it.
+     */
+    @Test
+    void theChanceThatIsShownComesFromTheFieldCvs() {
+        Uniformity first = TestFields.stated(12, 3, 0, 0, 0);
+        Uniformity second = TestFields.stated(8, 3, 0, 0, 0);
+        TestChange change = TestChanges.of(first, second);
+        assertThat(change.chanceSecondFieldMoreEven()).isCloseTo(0.75189, within(1e-4));
+        assertThat(change.tellableChancePercent()).isCloseTo(75.189, within(1e-2));
+        assertThat(TestChanges.of(second, first).chanceSecondFieldMoreEven()).isCloseTo(1 - 0.75189, within(1e-4));
+        assertThat(TestChanges.of(first, first).chanceSecondFieldMoreEven()).isEqualTo(0.5);
+    }
+
     @ParameterizedTest
     @CsvSource({"0, 1", "0.009, 1", "0.01, 1", "0.011, 1.1", "0.5, 50", "0.989, 98.9", "0.99, 99", "1, 99"})
     void aChanceIsStatedAsOneToNinetyNine(double chance, double stated) {
-        assertThat(new TestChange(0, chance, null, 1, false).tellableChancePercent())
+        assertThat(new TestChange(0, 0.5, chance, null, 1, false).tellableChancePercent())
                 .isCloseTo(stated, within(1e-9));
     }
 
