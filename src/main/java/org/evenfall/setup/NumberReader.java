@@ -64,6 +64,10 @@ final class NumberReader {
                     Finding.stop(path.step(), "entry.notANumber", Arg.text(typed.text()), Arg.word(range.nameKey())));
             return null;
         }
+        Unit unit = typed.unit() == Unit.NONE ? range.shown() : typed.unit();
+        if (reading instanceof NumberReading.Ambiguous twice && onlyDecimalIsPossible(twice, unit, range)) {
+            reading = new NumberReading.Value(twice.asDecimal());
+        }
         if (reading instanceof NumberReading.Ambiguous twice) {
             report(
                     path,
@@ -75,7 +79,6 @@ final class NumberReader {
                             Arg.number(twice.asThousands(), 0, Unit.NONE)));
             return null;
         }
-        Unit unit = typed.unit() == Unit.NONE ? range.shown() : typed.unit();
         if (unit.dimension() != range.core().dimension()) {
             report(
                     path,
@@ -89,6 +92,16 @@ final class NumberReader {
         }
         double value = unit.to(range.core(), ((NumberReading.Value) reading).value());
         return check(value, unit, range, path) ? Double.valueOf(value) : null;
+    }
+
+    /**
+     * A text like "1.099" is no thousands group where a thousand times as much is impossible. Where only the thousands are
+     * possible the person is asked all the same: a slip of the decimal point looks like them.
+     */
+    private static boolean onlyDecimalIsPossible(NumberReading.Ambiguous twice, Unit unit, Range range) {
+        return unit.dimension() == range.core().dimension()
+                && range.possible().contain(unit.to(range.core(), twice.asDecimal()))
+                && !range.possible().contain(unit.to(range.core(), twice.asThousands()));
     }
 
     /**

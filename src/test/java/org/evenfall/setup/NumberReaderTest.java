@@ -129,6 +129,32 @@ class NumberReaderTest {
         reports("STOP START " + line);
     }
 
+    /** A thousand times as much is impossible, so the text is no thousands group. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {"1.099; 1.099", "1,099; 1.099", "22,063; 22.063", "59.999; 59.999", "-9.333; -9.333"})
+    void threeDecimalsAreReadWhereThousandsAreImpossible(String typed, double value) {
+        assertThat(read(TrayPaths.SWITCH_ON, typed)).isEqualTo(value);
+        reports(null);
+    }
+
+    /** Both are possible, or only the thousands are: the person is asked. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {"1,250 kg; 1.25~4 1250~0", "1,000 kg; 1~4 1000~0"})
+    void whatCanBeThousandsIsAskedBack(String typed, String both) {
+        assertThat(read(RatePaths.HOPPER_USED, typed)).isNull();
+        reports("STOP RATE entry.ambiguous at /rate/hopperUsed '" + typed.replace(" kg", "") + "' " + both);
+    }
+
+    @Test
+    void onlyThousandsAreAskedBackToo() {
+        assertThat(read(RatePaths.PRODUCT_RATE, "1,250 kg/ha")).isNull();
+        reports("STOP RATE entry.ambiguous at /rate/plan/productRate '1,250' 1.25~4 1250~0");
+    }
+
     @Test
     void aBlankIsNotReported() {
         assertThat(read(StartPaths.TRAMLINE_WIDTH, "")).isNull();
