@@ -96,7 +96,8 @@ class BucketTestDraftTest {
         assertThat(draft.openingLeft().text()).isEqualTo(COMMA.write(next, 3)).matches("\\d+,\\d{3}");
         assertThat(draft.openingRight()).isEqualTo(EnteredQuantity.EMPTY);
         // and it can be read again: three decimals are no thousands group here
-        assertThat(Assessor.assess(BucketTestDraft.added(factor, assessment, COMMA)).findings())
+        assertThat(Assessor.assess(BucketTestDraft.added(factor, assessment, COMMA))
+                        .findings())
                 .noneMatch(finding -> finding.key().equals("entry.ambiguous"));
         // before any test nothing is known of the factor: the table is of openings
         Setup none = with(factor, List.of());

@@ -13,7 +13,9 @@ import javafx.stage.Stage;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
+import org.evenfall.setup.entry.TestConditionEntries;
 import org.evenfall.setup.entry.TrayTestEntry;
+import org.evenfall.setup.path.StartPaths;
 import org.evenfall.setup.path.TrayPaths;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -69,6 +71,26 @@ class TraysStepTest {
         typing.type("/trays/wheels/track", "1.8");
         assertThat(window.model().setup().trays().tests().get(0).positions().get(11))
                 .isEqualTo(moved);
+    }
+
+    /** Older tests are confirmed with one button; a change of the width afterwards is then no change of the tests. */
+    @Test
+    void whatAnOlderTestWasDrivenUnderIsConfirmed(FxRobot robot) {
+        String confirm = "test.confirm.trays.assumed";
+        assertThat(typing.there(confirm)).isFalse();
+        robot.interact(() -> window.model()
+                .change(setup -> setup.withTrays(setup.trays()
+                        .withTests(setup.trays().tests().stream()
+                                .map(test -> test.withConditions(TestConditionEntries.EMPTY))
+                                .toList()))));
+        assertThat(typing.words()).anyMatch(word -> word.startsWith("Test 2 does not state everything"));
+        typing.press(confirm);
+        assertThat(typing.there(confirm)).isFalse();
+        assertThat(window.model().setup().trays().tests())
+                .allMatch(test -> test.conditions().tramlineWidth().equals(EnteredQuantity.parse("28 m")));
+        robot.interact(() -> window.model()
+                .change(setup -> StartPaths.TRAMLINE_WIDTH.path().set(setup, EnteredQuantity.parse("36 m"))));
+        assertThat(typing.words()).anyMatch(word -> word.startsWith("Test 2 was driven on 28"));
     }
 
     /** A test without positions is named by even places, a new one by its own; what is typed there is followed. */
