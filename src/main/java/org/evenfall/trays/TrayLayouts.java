@@ -31,10 +31,10 @@ public final class TrayLayouts {
      */
     private static final double CLOSER_WITHIN_M = 5;
 
-    /** Assumption: eleven trays from this width on, so that the outer ones stay less than 5 m apart, m. */
+    /** Assumption: eleven trays from this width on, so that the outer ones are less than 5 m apart up to 36 m, m. */
     private static final double ELEVEN_FROM_M = 32;
 
-    /** Assumption: thirteen trays from this width on, for the same reason, m. */
+    /** Assumption: thirteen trays from this width on; more nobody puts out, so that at 48 m they are 6.3 m apart, m. */
     private static final double THIRTEEN_FROM_M = 36;
 
     /** Trays outside {@link #CLOSER_WITHIN_M} on each side, by the number of trays; other numbers are spaced evenly. */
