@@ -26,7 +26,7 @@ final class ConditionRules {
     static final double SAME_WIDTH_M = 0.1;
 
     /** Change of the flow that another opening may bring, %. */
-    static final double FLOW_PERCENT = 5;
+    private static final double FLOW_PERCENT = 5;
 
     /** Change of the product rate, %. */
     static final double RATE_PERCENT = 10;
@@ -63,6 +63,15 @@ final class ConditionRules {
 
     private static String plain(String name) {
         return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * Whether another opening changes the flow too little to matter.
+     *
+     * @param changePercent change of the flow without its sign, %
+     */
+    static boolean sameFlow(double changePercent) {
+        return changePercent <= FLOW_PERCENT + ROUNDING;
     }
 
     /** Whether a number is within some per cent of another; true while one of them is not known. */

@@ -20,9 +20,6 @@ import org.jspecify.annotations.Nullable;
 /** What of a tray test's conditions has changed by more than {@link ConditionRules} allow. */
 final class TestDifferences {
 
-    /** Rounding room in which a change still counts as within its limit. */
-    private static final double ROUNDING = 1e-9;
-
     private final List<Lever> levers;
     private final ProductResult product;
     private final FlowChange flow;
@@ -68,7 +65,7 @@ final class TestDifferences {
                 .ifPresent(lever -> found.all.add(
                         lever.at(QuantityMap.item(SettingsPaths.LEVERS.at(found.settings()), lever.label())
                                 .pointer())));
-        if (flow.percent(then.openings(), now.openings()) > ConditionRules.FLOW_PERCENT + ROUNDING) {
+        if (!ConditionRules.sameFlow(flow.percent(then.openings(), now.openings()))) {
             found.add(
                     ConditionKind.OPENING,
                     opening(then.openings()),

@@ -7,7 +7,6 @@ import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.path.StartPaths;
 import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.TrayLayout;
 import org.evenfall.trays.TrayLayouts;
@@ -39,9 +38,7 @@ record TestGround(
                 new WheelMarks(
                         or(read.number(TrayPaths.TRACK), WheelMarks.USUAL.trackM()),
                         or(read.number(TrayPaths.TYRE), WheelMarks.USUAL.tyreM())),
-                read.get(StartPaths.DRIVING_PATTERN) == DrivingPattern.ROUND_AND_ROUND
-                        ? DrivingPattern.ROUND_AND_ROUND
-                        : DrivingPattern.BACK_AND_FORTH);
+                SetNow.driving(read));
     }
 
     private static double or(@Nullable Double typed, double usual) {
