@@ -166,10 +166,10 @@ class ReportTest {
         List<String> lines =
                 report(new SetupJson().read(caked, "test"), Locale.UK).lines().toList();
         assertThat(lines.stream()
-                        .filter(line -> line.matches("   (Stop|Missing|Mind|Note)  .*"))
+                        .filter(line -> line.matches("   (Stop|Missing|Warning|Note)  .*"))
                         .map(line -> line.strip().split(" ")[0])
                         .distinct())
-                .containsExactly("Stop", "Missing", "Mind", "Note");
+                .containsExactly("Stop", "Missing", "Warning", "Note");
         assertThat(lines).anyMatch(line -> line.startsWith("No card yet: The product is caked."));
     }
 
