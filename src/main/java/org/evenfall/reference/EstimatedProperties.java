@@ -133,7 +133,16 @@ record EstimatedProperties(
     /** The same with another bulk density, kg/L. */
     EstimatedProperties withBulk(double otherKgPerL) {
         return new EstimatedProperties(
-                form, otherKgPerL, bulkError, bulkKnown, d50Mm, d50Error, sizeKnown, sigma, sigmaStandardError, spreadKnown);
+                form,
+                otherKgPerL,
+                bulkError,
+                bulkKnown,
+                d50Mm,
+                d50Error,
+                sizeKnown,
+                sigma,
+                sigmaStandardError,
+                spreadKnown);
     }
 
     /** Density of a granule, kg/m³. */

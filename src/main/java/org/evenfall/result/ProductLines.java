@@ -59,7 +59,8 @@ public final class ProductLines {
                         from(sieve.readFrom().shareUnder2MmPercent()));
     }
 
-    private static Arg from(SieveReading reading) {
+    /** The words for where a figure was read. */
+    public static Arg from(SieveReading reading) {
         return Arg.word(
                 switch (reading) {
                     case CURVE -> "product.fromSieves";

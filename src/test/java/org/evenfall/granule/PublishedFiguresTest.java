@@ -128,9 +128,7 @@ class PublishedFiguresTest {
     @EnumSource(ProductForm.class)
     void theBandOfBlendComponentsIsForBlends(ProductForm form) {
         assertThat(PublishedBands.of(form, false)).isEqualTo(PublishedBands.of(form));
-        assertThat(PublishedBands.of(form))
-                .extracting(PublishedBand::sourceKey)
-                .doesNotContain("source.blendSize");
+        assertThat(PublishedBands.of(form)).extracting(PublishedBand::sourceKey).doesNotContain("source.blendSize");
         List<PublishedBand> blend = PublishedBands.of(form, true);
         assertThat(blend).containsAll(PublishedBands.of(form));
         assertThat(blend.subList(blend.size() - 2, blend.size()))

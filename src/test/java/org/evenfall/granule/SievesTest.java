@@ -254,8 +254,7 @@ class SievesTest {
     })
     void anIndexIsReadOnTheCurveWhenAllItsSizesAreEnclosed(
             double fines, double coarse, SieveReading spread, SieveReading uniformity) {
-        SieveResult found =
-                Sieves.analyse(USUAL, List.of(List.of(fines, 45.0, 55.0 - fines - coarse, coarse)));
+        SieveResult found = Sieves.analyse(USUAL, List.of(List.of(fines, 45.0, 55.0 - fines - coarse, coarse)));
         SizeDistribution fit = found.distribution();
         assertThat(found.readFrom().spreadIndexPercent()).isEqualTo(spread);
         assertThat(found.readFrom().uniformityIndex()).isEqualTo(uniformity);

@@ -140,7 +140,7 @@ class ProductRankingTest {
     void theChosenOneGivesTheVerdictAndAnUnknownChoiceTheBest() {
         List<TestedProduct> library = List.of(
                 tested("near", 28, 0.74, 3.2),
-                new TestedProduct("far", "far", ProductForm.CALCIUM_AMMONIUM_NITRATE, 28, 1.0, sizes(3.6)));
+                new TestedProduct("far", "far", ProductForm.CALCIUM_AMMONIUM_NITRATE, 28, 1.0, sizes(3.6, 1.2)));
         RankContext chosen = RankContext.of(28, 0.40, 850.0, null, 0.75, "far");
         MatchResult match = ProductRanking.rank(urea(0.74, 3.2), library, chosen, 1, 10);
         assertThat(match.chosen()).extracting(RankedProduct::id).isEqualTo("far");

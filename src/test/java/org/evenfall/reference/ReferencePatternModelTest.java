@@ -33,14 +33,14 @@ class ReferencePatternModelTest {
     private static PatternChange change(double density, double reference) {
         ProductForm form = ProductForm.AMMONIUM_NITRATE;
         return Objects.requireNonNull(ProductRanking.rank(
-                                new Candidate(form, density, 0.005, sizes(3.2)),
-                                List.of(new TestedProduct("a", "a", form, 28, reference, sizes(3.2))),
-                                FIELD,
-                                1,
-                                50)
-                        .ranked()
-                        .get(0)
-                        .pattern());
+                        new Candidate(form, density, 0.005, sizes(3.2)),
+                        List.of(new TestedProduct("a", "a", form, 28, reference, sizes(3.2))),
+                        FIELD,
+                        1,
+                        50)
+                .ranked()
+                .get(0)
+                .pattern());
     }
 
     @Test
