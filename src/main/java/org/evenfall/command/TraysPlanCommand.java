@@ -57,7 +57,7 @@ final class TraysPlanCommand implements Callable<Integer> {
             names = "--density-kg-m3",
             paramLabel = "R",
             description = "density of a granule, 500 to 3000 kg/m³",
-            defaultValue = "1325")
+            defaultValue = "1260")
     private double densityKgPerM3;
 
     @Option(names = "--tray-length-cm", paramLabel = "L", description = "tray, 10 to 200 cm", defaultValue = "50")

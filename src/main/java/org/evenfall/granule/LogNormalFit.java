@@ -19,7 +19,7 @@ record LogNormalFit(double mu, double sigma, boolean isBound) {
     private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
 
     /** Largest share in a class that appears empty. Assumption: what a kitchen scale and a shaken sieve miss. */
-    private static final double EMPTY_SHARE = 0.002;
+    static final double EMPTY_SHARE = 0.002;
 
     /** How far an open class reaches beyond its aperture where only it holds mass. Assumption: a factor of 2. */
     private static final double OPEN_REACH = Math.log(2);

@@ -13,5 +13,10 @@ public enum ProductForm {
     /** Ammonium nitrate. */
     AMMONIUM_NITRATE,
     /** Any other product. */
-    OTHER
+    OTHER;
+
+    /** Whether its granules are of urea alone. */
+    public boolean isUrea() {
+        return this == GRANULAR_UREA || this == PRILLED_UREA;
+    }
 }

@@ -12,9 +12,6 @@ import org.evenfall.quantity.NinetyPercent;
  */
 public final class Sieves {
 
-    /** An aperture within this share of a diameter counts as that diameter. Assumption: so 5/64 in is 2 mm. */
-    static final double SAME_APERTURE_SHARE = 0.015;
-
     /** Diameters between which published figures give the share of the mass, mm. */
     private static final Interval USUAL_GRANULES_MM = new Interval(2, 4);
 
@@ -64,36 +61,38 @@ public final class Sieves {
                 passing[i] = 100 * sum;
             }
         }
-        double d50 = distribution.d50Mm();
-        Interval lnD50 = NinetyPercent.of(Math.log(d50), distribution.lnD50StandardError());
+        SieveReader reader = new SieveReader(apertures, passing, mean, distribution);
+        SieveReader.Figure d16 = reader.diameterMm(16);
+        SieveReader.Figure d50 = reader.diameterMm(50);
+        SieveReader.Figure d84 = reader.diameterMm(84);
+        SieveReader.Figure spread = reader.spreadIndexPercent();
+        SieveReader.Figure uniformity = reader.uniformityIndex();
+        SieveReader.Figure under2 = reader.shareUnderPercent(USUAL_GRANULES_MM.low());
+        SieveReader.Figure usual = reader.shareBetweenPercent(USUAL_GRANULES_MM.low(), USUAL_GRANULES_MM.high());
+        Interval lnD50 = NinetyPercent.of(Math.log(d50.value()), distribution.lnD50StandardError());
         OptionalDouble interpolated = SieveInterpolation.diameterMm(apertures, passing, 50);
-        double under2 = shareUnder(USUAL_GRANULES_MM.low(), apertures, passing, distribution);
         return new SieveResult(
                 aperturesMm,
                 Arrays.stream(mean).mapToObj(share -> 100 * share).toList(),
                 samples,
                 distribution,
-                distribution.quantileMm(0.16),
-                d50,
+                d16.value(),
+                d50.value(),
                 new Interval(Math.exp(lnD50.low()), Math.exp(lnD50.high())),
-                distribution.quantileMm(0.84),
-                new SieveResult.Indices(
-                        distribution.spreadIndexPercent(), distribution.sgn(), distribution.uniformityIndex()),
-                under2,
-                Math.max(0, shareUnder(USUAL_GRANULES_MM.high(), apertures, passing, distribution) - under2),
+                d84.value(),
+                new SieveResult.Indices(spread.value(), SizeDistribution.sgn(d50.value()), uniformity.value()),
+                under2.value(),
+                usual.value(),
                 100 * worst,
-                interpolated.isPresent() ? interpolated.getAsDouble() : null);
-    }
-
-    /** Share finer than a diameter, %: measured where an aperture has that diameter, else from the fit. */
-    private static double shareUnder(
-            double diameterMm, double[] apertures, double[] passing, SizeDistribution distribution) {
-        for (int i = 0; i < apertures.length; i++) {
-            if (Math.abs(apertures[i] / diameterMm - 1) <= SAME_APERTURE_SHARE) {
-                return passing[i];
-            }
-        }
-        return 100 * distribution.shareFinerThan(diameterMm);
+                interpolated.isPresent() ? interpolated.getAsDouble() : null,
+                new SieveResult.ReadFrom(
+                        d16.from(),
+                        d50.from(),
+                        d84.from(),
+                        spread.from(),
+                        uniformity.from(),
+                        under2.from(),
+                        usual.from()));
     }
 
     private static double[] shares(List<Double> sample) {

@@ -94,8 +94,8 @@ public record SizeDistribution(
         return STANDARD.density(Math.log(diameterMm / d50Mm) / sigma()) / (sigma() * diameterMm);
     }
 
-    /** Size guide number: 100 × d50 in mm. Source: Street, Sherratt, Ohio State University 2012. */
-    public double sgn() {
+    /** Size guide number of a median, mm: 100 × d50. Source: Street, Sherratt, Ohio State University 2012. */
+    public static double sgn(double d50Mm) {
         return 100 * d50Mm;
     }
 

@@ -2,6 +2,7 @@ package org.evenfall.reference;
 
 import org.evenfall.flight.Flight;
 import org.evenfall.granule.FlowScaling;
+import org.evenfall.granule.ParticleDensities;
 import org.evenfall.granule.ProductForm;
 import org.evenfall.granule.PublishedBand;
 import org.evenfall.granule.PublishedBands;
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * One product with every gap filled and every figure with its standard error, so that two can be compared. What was not
  * measured is taken from the other product ("otherwise equal") with an error as large as products differ.
  *
+ * @param form what the granules are; gives packing and solid
  * @param bulkKgPerL bulk density, kg/L
  * @param bulkError relative standard error of the bulk density
  * @param bulkKnown it was measured
@@ -23,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param spreadKnown it was measured and is a value, not a bound
  */
 record EstimatedProperties(
+        ProductForm form,
         double bulkKgPerL,
         double bulkError,
         boolean bulkKnown,
@@ -97,6 +100,7 @@ record EstimatedProperties(
         double sigma = sigma(sizes, otherSizes);
         double sigmaStandardError = sizes != null && spreadKnown ? sizes.sigmaStandardError() : UNKNOWN_SIGMA_ERROR;
         return new EstimatedProperties(
+                form,
                 bulkHere,
                 bulkErrorHere,
                 bulk != null,
@@ -129,7 +133,21 @@ record EstimatedProperties(
     /** The same with another bulk density, kg/L. */
     EstimatedProperties withBulk(double otherKgPerL) {
         return new EstimatedProperties(
-                otherKgPerL, bulkError, bulkKnown, d50Mm, d50Error, sizeKnown, sigma, sigmaStandardError, spreadKnown);
+                form,
+                otherKgPerL,
+                bulkError,
+                bulkKnown,
+                d50Mm,
+                d50Error,
+                sizeKnown,
+                sigma,
+                sigmaStandardError,
+                spreadKnown);
+    }
+
+    /** Density of a granule, kg/m³. */
+    double granuleKgPerM3() {
+        return ParticleDensities.kgPerM3(bulkKgPerL, form);
     }
 
     /** Granulometric spread index, %. */

@@ -10,7 +10,6 @@ import org.evenfall.flight.SpreadPattern;
 import org.evenfall.flight.ThrowConditions;
 import org.evenfall.flight.ThrowModel;
 import org.evenfall.flight.TwinDisc;
-import org.evenfall.granule.ParticleDensities;
 import org.evenfall.granule.SizeDistribution;
 import org.evenfall.quantity.Interval;
 
@@ -108,7 +107,7 @@ final class ReferencePatternModel {
         return new CalmPatterns(
                 new ThrowConditions(
                         SizeDistribution.exact(product.d50Mm(), Math.exp(product.sigma())),
-                        1000 * product.bulkKgPerL() / ParticleDensities.USUAL_PACKING,
+                        product.granuleKgPerM3(),
                         speedMPerS,
                         heightM),
                 takeOff);

@@ -1,7 +1,6 @@
 package org.evenfall.reference;
 
 import org.evenfall.flight.ThrowModel;
-import org.evenfall.granule.ParticleDensities;
 
 /**
  * The throw of one product near its measured figures, linear in ln density and ln diameter: repeating the measurements in
@@ -22,7 +21,7 @@ record ThrowLine(double edgeM, double perLnDensity, double perLnDiameter) {
 
     /** The line of a product at an outlet speed, m/s, and a height above the crop canopy, m. */
     static ThrowLine of(EstimatedProperties product, double outletSpeedMPerS, double heightM) {
-        double density = 1000 * product.bulkKgPerL() / ParticleDensities.USUAL_PACKING;
+        double density = product.granuleKgPerM3();
         double diameter = product.d50Mm() * Math.exp(EDGE_Z * product.sigma());
         double up = Math.exp(STEP);
         double edge = ThrowModel.distanceM(diameter, density, outletSpeedMPerS, heightM);

@@ -6,6 +6,7 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.granule.BulkDensity;
 import org.evenfall.granule.ProductForm;
+import org.evenfall.granule.SieveReading;
 import org.evenfall.granule.SieveResult;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.Setup;
@@ -39,7 +40,7 @@ public final class ProductLines {
                         Arg.number(density.spreadPercent(), 1, Unit.PERCENT));
     }
 
-    /** Median and spread of the sizes in one sentence; empty without. */
+    /** Median, indices and fines in one sentence, each with where it was read; empty without. */
     public static String sieve(Sentences words, @Nullable SieveResult sieve) {
         return sieve == null
                 ? ""
@@ -51,6 +52,19 @@ public final class ProductLines {
                         Arg.number(sieve.indices().spreadIndexPercent(), 0, Unit.PERCENT),
                         Arg.number(sieve.shareUnder2MmPercent(), 0, Unit.PERCENT),
                         Arg.number(sieve.indices().sgn(), 0, Unit.NONE),
-                        Arg.number(sieve.indices().uniformityIndex(), 0, Unit.NONE));
+                        Arg.number(sieve.indices().uniformityIndex(), 0, Unit.NONE),
+                        from(sieve.readFrom().d50Mm()),
+                        from(sieve.readFrom().spreadIndexPercent()),
+                        from(sieve.readFrom().uniformityIndex()),
+                        from(sieve.readFrom().shareUnder2MmPercent()));
+    }
+
+    /** The words for where a figure was read. */
+    public static Arg from(SieveReading reading) {
+        return Arg.word(
+                switch (reading) {
+                    case CURVE -> "product.fromSieves";
+                    case FIT -> "product.fromFit";
+                });
     }
 }

@@ -56,13 +56,13 @@ final class DeliveryCheck {
                 || densityThen == null
                 || medianThen == null
                 || Math.abs(density.meanKgPerL() - densityThen) < SAME_KG_PER_L
-                || Math.abs(sieve.d50Mm() - medianThen) < SAME_MM) {
+                || Math.abs(sieve.distribution().d50Mm() - medianThen) < SAME_MM) {
             return Answer.NOT_MEASURED;
         }
         double medianError =
                 Math.log(sieve.d50IntervalMm().high() / sieve.d50IntervalMm().low()) / (2 * NinetyPercent.Z);
         boolean alike = isAlike(densityThen, density)
-                && Math.abs(Math.log(sieve.d50Mm() / medianThen))
+                && Math.abs(Math.log(sieve.distribution().d50Mm() / medianThen))
                         <= Math.max(ERRORS * OF_DIFFERENCE * medianError, SAMPLES_MEDIAN_SHARE);
         return alike ? Answer.ALIKE : Answer.DIFFERENT;
     }

@@ -121,7 +121,7 @@ final class HeightAssessor {
             return null;
         }
         double speed = product.flight().outletSpeedMPerS();
-        double d50 = product.sieve().d50Mm();
+        double d50 = product.sieve().distribution().d50Mm();
         double density = product.particle().kgPerM3();
         return ThrowModel.distanceM(d50, density, speed, wantedM + FIVE_CM_M)
                 - ThrowModel.distanceM(d50, density, speed, Math.max(FIVE_CM_M, wantedM - FIVE_CM_M));

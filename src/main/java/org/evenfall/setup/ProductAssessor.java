@@ -16,6 +16,7 @@ import org.evenfall.granule.Sampling;
 import org.evenfall.granule.SieveResult;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.quantity.Unit;
+import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.ProductPaths;
 import org.jspecify.annotations.Nullable;
 
@@ -33,11 +34,8 @@ final class ProductAssessor {
         findings.addAll(sieve.findings());
         ProductForm form = read.get(ProductPaths.FORM);
         ParticleDensity particle = density.result() == null ? null : ParticleDensities.fromBulk(density.result(), form);
-        if (particle != null && !particle.plausible()) {
-            findings.add(
-                    Finding.warn(Step.PRODUCT, "product.packing", Arg.number(particle.packingShare(), 2, Unit.NONE))
-                            .at(ProductPaths.CONTAINER_FULL.pointer())
-                            .from("source.packing"));
+        if (particle != null) {
+            packing(particle, findings);
         }
         return new Assessed<>(
                 new ProductResult(
@@ -46,9 +44,28 @@ final class ProductAssessor {
                         particle,
                         read.number(ProductPaths.NITROGEN),
                         flight(particle, sieve.result(), MachineDefaults.of(machine)),
-                        PublishedBands.of(form),
+                        PublishedBands.of(form, read.get(ProductPaths.BLEND) == YesNo.YES),
                         bagsToSample),
                 findings);
+    }
+
+    /** Reports a bulk density that no heap of this form has; one cause, one finding. */
+    private static void packing(ParticleDensity particle, List<Finding> findings) {
+        String at = ProductPaths.CONTAINER_FULL.pointer();
+        if (particle.denserThanSolid()) {
+            findings.add(Finding.warn(
+                            Step.PRODUCT,
+                            "product.denserThanSolid",
+                            Arg.number(particle.uncappedKgPerM3(), 0, Unit.KG_PER_M3),
+                            Arg.number(ParticleDensities.SOLID_UREA_KG_PER_M3, 0, Unit.KG_PER_M3))
+                    .at(at)
+                    .from("source.solidUrea"));
+        } else if (!particle.plausible()) {
+            findings.add(
+                    Finding.warn(Step.PRODUCT, "product.packing", Arg.number(particle.packingShare(), 2, Unit.NONE))
+                            .at(at)
+                            .from("source.packing"));
+        }
     }
 
     private static @Nullable Throw flight(

@@ -40,7 +40,9 @@ final class SetNow {
                         read.get(ProductPaths.NAME).strip(),
                         read.get(ProductPaths.DELIVERY).strip(),
                         product.density() == null ? null : product.density().meanKgPerL(),
-                        product.sieve() == null ? null : product.sieve().d50Mm()),
+                        product.sieve() == null
+                                ? null
+                                : product.sieve().distribution().d50Mm()),
                 new ReadSettings(
                         start.levers(),
                         check.ptoRpm() == null ? start.ptoRpm() : check.ptoRpm(),

@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
  */
 record TrayNoise(double granuleG, double stepG) {
 
-    /** Assumption: granule where the product is not measured, 3.2 mm at 1 340 kg/m³, g. */
-    private static final double USUAL_GRANULE_G = CatchPlans.meanGranuleG(SizeDistribution.exact(3.2, 1.2), 1340);
+    /** Assumption: granule where the product is not measured, 3.2 mm at 1 260 kg/m³, g. */
+    private static final double USUAL_GRANULE_G = CatchPlans.meanGranuleG(SizeDistribution.exact(3.2, 1.2), 1260);
 
     static TrayNoise of(ReadSetup read, ProductResult product) {
         double granuleG = product.sieve() == null || product.particle() == null

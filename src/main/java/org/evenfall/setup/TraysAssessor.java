@@ -6,7 +6,6 @@ import java.util.stream.IntStream;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
-import org.evenfall.granule.ParticleDensities;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.RatePlan;
@@ -136,13 +135,15 @@ final class TraysAssessor {
 
     /** How the landing model expects the machine to answer; the broad default while the product is not measured. */
     private List<ShapeCurve> curves(double widthM) {
-        if (product.sieve() == null || product.density() == null) {
+        if (product.sieve() == null || product.particle() == null) {
             return ShapeCurves.broad();
         }
-        double particleKgPerM3 =
-                Unit.KG_PER_L.to(Unit.KG_PER_M3, product.density().meanKgPerL()) / ParticleDensities.USUAL_PACKING;
         return ShapeCurves.of(
-                MachineDefaults.of(machine).throwOf(product.sieve().distribution(), particleKgPerM3), widthM);
+                MachineDefaults.of(machine)
+                        .throwOf(
+                                product.sieve().distribution(),
+                                product.particle().kgPerM3()),
+                widthM);
     }
 
     /** @param none whether there is no test at all; where there are others, they are reported */

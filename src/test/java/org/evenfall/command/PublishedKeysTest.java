@@ -147,6 +147,28 @@ class PublishedKeysTest {
                         "rate.bucketTests[].bulkDensityKgPerL");
     }
 
+    /** Keys of the product since: where the sizes were read, and the granule density before its limit. */
+    @Test
+    void theKeysAddedToTheProduct() {
+        JsonNode product = answer("assess", "setup").at("/product");
+        for (String figure : List.of(
+                "d16Mm",
+                "d50Mm",
+                "d84Mm",
+                "spreadIndexPercent",
+                "uniformityIndex",
+                "shareUnder2MmPercent",
+                "share2To4MmPercent")) {
+            assertThat(product.at("/sieve/readFrom/" + figure).textValue())
+                    .as(figure)
+                    .isEqualTo("CURVE");
+        }
+        assertThat(product.at("/particle/kgPerM3").doubleValue()).isCloseTo(757.1667 / 0.59, within(0.01));
+        assertThat(product.at("/particle/uncappedKgPerM3").doubleValue())
+                .isEqualTo(product.at("/particle/kgPerM3").doubleValue());
+        assertThat(product.at("/particle/denserThanSolid").booleanValue()).isFalse();
+    }
+
     /** Neither demo is advised a move: the first, uneven test of one alone is. */
     @Test
     void theKeysOfAMoveAreStillThere() throws Exception {

@@ -20,6 +20,12 @@ class FlowScalingTest {
         assertThat(flow(50, 4) / flow(50, 3)).isCloseTo(Math.pow((50 - 5.6) / (50 - 4.2), 2.5), within(1e-12));
     }
 
+    /** 0.58 × 750 kg/m³ × √9.81 × (0.050 − 1.4 × 0.003)^2.5 m × 60, computed apart. */
+    @Test
+    void oneValueComputedApart() {
+        assertThat(flow(50, 3)).isCloseTo(36.70, within(0.01));
+    }
+
     @Test
     void anOpeningOfKMedianDiametersLetsNothingThrough() {
         assertThat(flow(3.51, 2.5)).isPositive();

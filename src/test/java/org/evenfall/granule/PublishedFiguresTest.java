@@ -9,26 +9,67 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
+import org.evenfall.quantity.Interval;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class PublishedFiguresTest {
 
+    /** The sieve set of the European Fertiliser Blenders, finest first, and shares of an invented product, %. */
+    private static final SieveResult BLENDERS = Sieves.analyse(
+            List.of(1.0, 2.5, 2.8, 3.15, 3.55, 4.0, 5.0), List.of(List.of(0.0, 5.0, 10.0, 25.0, 35.0, 20.0, 5.0, 0.0)));
+
     @ParameterizedTest
     @CsvFileSource(resources = "published.csv", numLinesToSkip = 1)
-    void asPublished(String what, double a, Double b, Double c, double expected, double tolerance, String source)
+    void asPublished(String what, Double a, Double b, Double c, double expected, double tolerance, String source)
             throws IOException {
         double found = switch (what) {
             case "interpolated" -> interpolated(a);
-            case "sgn" -> SizeDistribution.exact(a, 1.2).sgn();
-            case "flow" -> FlowScaling.kgPerMin(a, b, c, 9.81);
-            case "granule" ->
-                ParticleDensities.fromBulk(BulkDensities.of(List.of(a, a, a), 1, 0), ProductForm.GRANULAR_UREA)
-                        .kgPerM3();
+            case "sgn" -> SizeDistribution.sgn(a);
+            case "blenders.diameter" -> blendersDiameter(a);
+            case "blenders.spreadIndex" -> BLENDERS.indices().spreadIndexPercent();
+            case "blenders.sgn" -> BLENDERS.indices().sgn();
+            case "blenders.uniformity" -> BLENDERS.indices().uniformityIndex();
+            case "fit.spreadIndex" -> SizeDistribution.exact(3, 1.2).spreadIndexPercent();
+            case "fit.uniformity" -> SizeDistribution.exact(3, 1.2).uniformityIndex();
             default -> throw new IllegalArgumentException(what);
         };
         assertThat(found).as(source).isCloseTo(expected, within(tolerance + 1e-9));
+    }
+
+    /** The three diameters of the result by it, the two of the uniformity index by the linear reading itself. */
+    private static double blendersDiameter(double percent) {
+        return switch ((int) percent) {
+            case 16 -> BLENDERS.d16Mm();
+            case 50 -> BLENDERS.d50Mm();
+            case 84 -> BLENDERS.d84Mm();
+            default ->
+                SieveInterpolation.linearDiameterMm(
+                                new double[] {1, 2.5, 2.8, 3.15, 3.55, 4, 5},
+                                new double[] {0, 5, 15, 40, 75, 95, 100},
+                                percent)
+                        .orElseThrow();
+        };
+    }
+
+    /** Every figure of that set is read on its curve. */
+    @Test
+    void theBlendersSetIsReadOnTheCurve() {
+        SieveReading curve = SieveReading.CURVE;
+        assertThat(BLENDERS.readFrom())
+                .isEqualTo(new SieveResult.ReadFrom(curve, curve, curve, curve, curve, curve, curve));
+        assertThat(BLENDERS.shareUnder2MmPercent()).isCloseTo(10.0 / 3, within(1e-9));
+        assertThat(BLENDERS.share2To4MmPercent()).isCloseTo(95 - 10.0 / 3, within(1e-9));
+    }
+
+    /** Two more readings of the published passing curve, computed apart. */
+    @ParameterizedTest
+    @CsvSource({"10, 0.1114", "60, 0.6492"})
+    void readingsOfThePublishedCurveComputedApart(double percent, double expectedMm) throws IOException {
+        assertThat(interpolated(percent)).isCloseTo(expectedMm, within(0.0001));
     }
 
     private static double interpolated(double percent) throws IOException {
@@ -72,7 +113,7 @@ class PublishedFiguresTest {
     void bandsOfGranularUreaAndOfTheDenseProduct() {
         assertThat(PublishedBands.of(ProductForm.GRANULAR_UREA))
                 .extracting(PublishedBand::quantity)
-                .containsExactly(PublishedBand.Quantity.values());
+                .containsExactly(PublishedBand.Quantity.BULK_DENSITY, PublishedBand.Quantity.SHARE_2_TO_4_MM);
         assertThat(PublishedBands.of(ProductForm.PRILLED_UREA))
                 .extracting(band -> band.range().low(), band -> band.range().high())
                 .containsExactly(org.assertj.core.groups.Tuple.tuple(0.70, 0.78));
@@ -80,5 +121,21 @@ class PublishedFiguresTest {
                 .extracting(band -> band.range().low(), band -> band.range().high())
                 .containsExactly(org.assertj.core.groups.Tuple.tuple(0.95, 1.05));
         assertThat(PublishedBands.of(ProductForm.OTHER)).isEmpty();
+    }
+
+    /** The target for components of a blend is shown for blends only, whatever their form. */
+    @ParameterizedTest
+    @EnumSource(ProductForm.class)
+    void theBandOfBlendComponentsIsForBlends(ProductForm form) {
+        assertThat(PublishedBands.of(form, false)).isEqualTo(PublishedBands.of(form));
+        assertThat(PublishedBands.of(form)).extracting(PublishedBand::sourceKey).doesNotContain("source.blendSize");
+        List<PublishedBand> blend = PublishedBands.of(form, true);
+        assertThat(blend).containsAll(PublishedBands.of(form));
+        assertThat(blend.subList(blend.size() - 2, blend.size()))
+                .containsExactly(
+                        new PublishedBand(
+                                form, PublishedBand.Quantity.MEDIAN, new Interval(3.0, 3.5), "source.blendSize"),
+                        new PublishedBand(
+                                form, PublishedBand.Quantity.SPREAD_INDEX, new Interval(0, 18), "source.blendSize"));
     }
 }

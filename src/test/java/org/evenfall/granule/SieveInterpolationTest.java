@@ -29,6 +29,27 @@ class SieveInterpolationTest {
                 .isCloseTo(2 * Math.pow(3.15 / 2, 0.2), within(1e-12));
     }
 
+    /** A fifth of the way from 10 to 60 %, on the aperture itself, and back. */
+    @Test
+    void linearOverTheAperture() {
+        double[] passing = {10, 60, 95};
+        assertThat(SieveInterpolation.linearDiameterMm(APERTURES, passing, 20).orElseThrow())
+                .isCloseTo(2.23, within(1e-12));
+        assertThat(SieveInterpolation.linearPassingPercent(APERTURES, passing, 2.23)
+                        .orElseThrow())
+                .isCloseTo(20, within(1e-12));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1.99, ", "2, 10", "3.15, 60", "4.5, 95", "4.51, "})
+    void sharesAtTheAperturesAndNotOutsideThem(double diameterMm, Double percent) {
+        var found = SieveInterpolation.linearPassingPercent(APERTURES, new double[] {10, 60, 95}, diameterMm);
+        assertThat(found.isPresent()).isEqualTo(percent != null);
+        if (percent != null) {
+            assertThat(found.getAsDouble()).isEqualTo(percent);
+        }
+    }
+
     @Test
     void anEmptyClassGivesItsFinerAperture() {
         double[] passing = {10, 10, 95};

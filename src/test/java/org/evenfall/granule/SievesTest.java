@@ -45,7 +45,7 @@ class SievesTest {
                 bounds++;
                 continue;
             }
-            assertThat(found.d50Mm()).isCloseTo(d50, within(1e-5 * d50));
+            assertThat(found.distribution().d50Mm()).isCloseTo(d50, within(1e-5 * d50));
             assertThat(found.distribution().geometricSd()).isCloseTo(gsd, within(1e-5));
             assertThat(found.worstResidualPercent()).isLessThan(1e-4);
             assertThat(found.indices().sgn()).isEqualTo(100 * found.d50Mm());
@@ -121,18 +121,31 @@ class SievesTest {
                 .isGreaterThan(value.distribution().lnD50StandardError());
     }
 
+    /** At an aperture, or read between two: 60 % pass 3.15 mm, 95 % pass 4.5 mm. Never one end of each kind. */
     @Test
-    void measuredSharesAtAnApertureElseFitted() {
+    void sharesAreMeasuredWhereTheSievesEncloseThemElseFitted() {
         List<Double> odd = List.of(10.0, 50.0, 35.0, 5.0);
-        SieveResult two = Sieves.analyse(USUAL, List.of(odd));
-        assertThat(two.shareUnder2MmPercent()).isCloseTo(10, within(1e-9));
-        assertThat(two.share2To4MmPercent()).isCloseTo(100 * two.distribution().shareFinerThan(4) - 10, within(1e-9));
+        SieveResult inside = Sieves.analyse(USUAL, List.of(odd));
+        assertThat(inside.shareUnder2MmPercent()).isCloseTo(10, within(1e-9));
+        assertThat(inside.share2To4MmPercent()).isCloseTo(50 + 35 * 0.85 / 1.35, within(1e-9));
+        assertThat(inside.readFrom().share2To4MmPercent()).isEqualTo(SieveReading.CURVE);
         SieveResult four = Sieves.analyse(List.of(1.98, 3.0, 4.0), List.of(odd));
         assertThat(four.shareUnder2MmPercent()).isCloseTo(10, within(1e-9));
         assertThat(four.share2To4MmPercent()).isCloseTo(85, within(1e-9));
-        SieveResult other = Sieves.analyse(List.of(1.5, 3.0, 4.5), List.of(odd));
-        assertThat(other.shareUnder2MmPercent())
-                .isCloseTo(100 * other.distribution().shareFinerThan(2), within(1e-9));
+        SieveResult between = Sieves.analyse(List.of(1.5, 3.0, 4.5), List.of(odd));
+        assertThat(between.shareUnder2MmPercent()).isCloseTo(10 + 50.0 / 3, within(1e-9));
+        SieveResult open = Sieves.analyse(List.of(2.0, 3.0, 3.5), List.of(odd));
+        SizeDistribution fit = open.distribution();
+        assertThat(open.readFrom().shareUnder2MmPercent()).isEqualTo(SieveReading.CURVE);
+        assertThat(open.shareUnder2MmPercent()).isCloseTo(10, within(1e-9));
+        assertThat(open.readFrom().share2To4MmPercent()).isEqualTo(SieveReading.FIT);
+        assertThat(open.share2To4MmPercent())
+                .isCloseTo(100 * (fit.shareFinerThan(4) - fit.shareFinerThan(2)), within(1e-9));
+        SieveResult coarse = Sieves.analyse(List.of(2.5, 3.0, 4.5), List.of(odd));
+        assertThat(coarse.readFrom().shareUnder2MmPercent()).isEqualTo(SieveReading.FIT);
+        assertThat(coarse.shareUnder2MmPercent())
+                .isCloseTo(100 * coarse.distribution().shareFinerThan(2), within(1e-9));
+        assertThat(coarse.readFrom().share2To4MmPercent()).isEqualTo(SieveReading.FIT);
     }
 
     @Test
@@ -189,31 +202,89 @@ class SievesTest {
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
-    /** An aperture within 1.5 % of 2 or 4 mm counts as it: the share is measured, not fitted. */
+    /** An aperture within 1.5 % of 2 or 4 mm counts as it: outside the sieves the share is fitted. */
     @ParameterizedTest
-    @CsvSource({"1.969, false", "1.971, true", "2.0, true", "2.029, true", "2.031, false"})
-    void anApertureWithinOneAndAHalfPercentCountsAsTheDiameter(double finest, boolean measured) {
+    @CsvSource({"2.0, CURVE", "2.029, CURVE", "2.031, FIT"})
+    void anApertureWithinOneAndAHalfPercentCountsAsTheDiameter(double finest, SieveReading from) {
         SieveResult found = Sieves.analyse(List.of(finest, 3.0, 4.5), List.of(List.of(10.0, 50.0, 35.0, 5.0)));
-        assertThat(found.shareUnder2MmPercent() == 10).isEqualTo(measured);
-        SieveResult coarse = Sieves.analyse(List.of(1.0, 3.0, 2 * finest), List.of(List.of(1.0, 50.0, 35.0, 14.0)));
-        double under4 = coarse.shareUnder2MmPercent() + coarse.share2To4MmPercent();
-        assertThat(Math.abs(under4 - 86) < 1e-9).isEqualTo(measured);
+        assertThat(found.shareUnder2MmPercent() == 10).isEqualTo(from == SieveReading.CURVE);
+        assertThat(found.readFrom().shareUnder2MmPercent()).isEqualTo(from);
     }
 
+    @ParameterizedTest
+    @CsvSource({"3.938, FIT", "3.942, CURVE", "4.0, CURVE"})
+    void andSoDoesOneNearFourMillimetres(double coarsest, SieveReading from) {
+        SieveResult found = Sieves.analyse(List.of(2.0, 3.0, coarsest), List.of(List.of(1.0, 50.0, 35.0, 14.0)));
+        assertThat(Math.abs(found.share2To4MmPercent() - 85) < 1e-9).isEqualTo(from == SieveReading.CURVE);
+        assertThat(found.readFrom().share2To4MmPercent()).isEqualTo(from);
+    }
+
+    /** 4, 49 and 95 % pass 2, 3.15 and 4.5 mm. */
     @Test
-    void figuresOfTheTradeAreThoseOfTheFit() {
+    void figuresOfTheTradeAreReadOnTheCurve() {
         SieveResult found = Sieves.analyse(USUAL, List.of(List.of(4.0, 45.0, 46.0, 5.0)));
-        SizeDistribution fit = found.distribution();
-        assertThat(found.indices())
-                .isEqualTo(new SieveResult.Indices(fit.spreadIndexPercent(), fit.sgn(), fit.uniformityIndex()));
-        assertThat(found.d16Mm()).isEqualTo(fit.quantileMm(0.16));
-        assertThat(found.d84Mm()).isEqualTo(fit.quantileMm(0.84));
-        assertThat(found.d50Mm()).isEqualTo(fit.d50Mm());
-        assertThat(Math.log(found.d50IntervalMm().high() / fit.d50Mm()))
-                .isCloseTo(1.6449 * fit.lnD50StandardError(), within(1e-9));
-        assertThat(Math.log(fit.d50Mm() / found.d50IntervalMm().low()))
-                .isCloseTo(1.6449 * fit.lnD50StandardError(), within(1e-9));
+        double d16 = 2 + 1.15 * 12 / 45;
+        double d50 = 3.15 + 1.35 / 46;
+        double d84 = 3.15 + 1.35 * 35 / 46;
+        assertThat(found.d16Mm()).isCloseTo(d16, within(1e-9));
+        assertThat(found.d50Mm()).isCloseTo(d50, within(1e-9));
+        assertThat(found.d84Mm()).isCloseTo(d84, within(1e-9));
+        assertThat(found.indices().spreadIndexPercent()).isCloseTo(50 * (d84 - d16) / d50, within(1e-9));
+        assertThat(found.indices().sgn()).isCloseTo(100 * d50, within(1e-9));
+        assertThat(found.indices().uniformityIndex())
+                .isCloseTo(100 * (2 + 1.15 / 45) / (3.15 + 1.35 * 41 / 46), within(1e-9));
+        double error = found.distribution().lnD50StandardError();
+        assertThat(Math.log(found.d50IntervalMm().high() / d50)).isCloseTo(1.6449 * error, within(1e-4 * error));
+        assertThat(Math.log(d50 / found.d50IntervalMm().low())).isCloseTo(1.6449 * error, within(1e-4 * error));
         assertThat(found.samples()).isEqualTo(1);
+    }
+
+    /** Share passing the finest sieve at, above, below 5 and 16 %; on the coarsest at, above, below 10 and 16 %. */
+    @ParameterizedTest
+    @CsvSource({
+        "5, 10, CURVE, CURVE",
+        "5.01, 10, CURVE, FIT",
+        "4.99, 10, CURVE, CURVE",
+        "5, 10.01, CURVE, FIT",
+        "5, 9.99, CURVE, CURVE",
+        "16, 10, CURVE, FIT",
+        "16.01, 10, FIT, FIT",
+        "5, 16, CURVE, FIT",
+        "5, 16.01, FIT, FIT"
+    })
+    void anIndexIsReadOnTheCurveWhenAllItsSizesAreEnclosed(
+            double fines, double coarse, SieveReading spread, SieveReading uniformity) {
+        SieveResult found = Sieves.analyse(USUAL, List.of(List.of(fines, 45.0, 55.0 - fines - coarse, coarse)));
+        SizeDistribution fit = found.distribution();
+        assertThat(found.readFrom().spreadIndexPercent()).isEqualTo(spread);
+        assertThat(found.readFrom().uniformityIndex()).isEqualTo(uniformity);
+        assertThat(found.indices().spreadIndexPercent() == fit.spreadIndexPercent())
+                .isEqualTo(spread == SieveReading.FIT);
+        assertThat(found.indices().uniformityIndex() == fit.uniformityIndex())
+                .isEqualTo(uniformity == SieveReading.FIT);
+        assertThat(found.readFrom().d16Mm()).isEqualTo(fines <= 16 ? SieveReading.CURVE : SieveReading.FIT);
+        assertThat(found.readFrom().d84Mm()).isEqualTo(coarse <= 16 ? SieveReading.CURVE : SieveReading.FIT);
+        assertThat(found.readFrom().d50Mm()).isEqualTo(SieveReading.CURVE);
+    }
+
+    /** A size of the fit does not contradict the sieves: 30 % pass 2 mm, so d16 is finer than 2 mm. */
+    @Test
+    void aFittedSizeLiesBeyondTheSieveThatItIsBeyond() {
+        SieveResult humps = Sieves.analyse(USUAL, List.of(List.of(17.0, 3.0, 75.0, 5.0)));
+        assertThat(humps.distribution().quantileMm(0.16)).isGreaterThan(2);
+        assertThat(humps.readFrom().d16Mm()).isEqualTo(SieveReading.FIT);
+        assertThat(humps.d16Mm()).isEqualTo(2);
+    }
+
+    /** 0.2 % of the mass in a class is empty: with two classes there is no curve to read between. */
+    @ParameterizedTest
+    @CsvSource({"0.1, FIT", "0.2, FIT", "0.21, CURVE"})
+    void withTwoClassesTheSizesAreThoseOfTheFit(double third, SieveReading from) {
+        SieveResult found = Sieves.analyse(USUAL, List.of(List.of(0.0, 60.0 - third, 40.0, third)));
+        assertThat(found.readFrom().d50Mm()).isEqualTo(from);
+        assertThat(found.d50Mm() == found.distribution().d50Mm()).isEqualTo(from == SieveReading.FIT);
+        assertThat(found.readFrom().shareUnder2MmPercent()).isEqualTo(SieveReading.CURVE);
+        assertThat(found.readFrom().share2To4MmPercent()).isEqualTo(from);
     }
 
     /** Two humps: the largest difference between a measured and a fitted share, by hand. */

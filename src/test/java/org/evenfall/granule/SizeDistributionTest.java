@@ -31,7 +31,7 @@ class SizeDistributionTest {
         assertThat(SIZES.spreadIndexPercent()).isCloseTo(100 * (d84 - d16) / (2 * 3.2), within(1e-12));
         assertThat(SIZES.uniformityIndex())
                 .isCloseTo(100 * SIZES.quantileMm(0.05) / SIZES.quantileMm(0.9), within(1e-12));
-        assertThat(SIZES.sgn()).isCloseTo(320, within(1e-12));
+        assertThat(SizeDistribution.sgn(SIZES.d50Mm())).isCloseTo(320, within(1e-12));
     }
 
     @Test

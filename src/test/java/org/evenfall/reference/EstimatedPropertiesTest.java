@@ -26,7 +26,8 @@ class EstimatedPropertiesTest {
     void whatIsMeasuredIsTakenWithItsError() {
         EstimatedProperties found = of(ProductForm.GRANULAR_UREA, 0.77, OWN, 0.9);
         assertThat(found)
-                .isEqualTo(new EstimatedProperties(0.77, 0.02, true, 3.1, 0.02, true, Math.log(1.25), 0.015, true));
+                .isEqualTo(new EstimatedProperties(
+                        ProductForm.GRANULAR_UREA, 0.77, 0.02, true, 3.1, 0.02, true, Math.log(1.25), 0.015, true));
     }
 
     @ParameterizedTest
@@ -55,9 +56,12 @@ class EstimatedPropertiesTest {
     void unknownSizesComeFromTheOtherElseTheUsual() {
         EstimatedProperties other = of(ProductForm.OTHER, 0.77, null, null);
         assertThat(other)
-                .isEqualTo(new EstimatedProperties(0.77, 0.02, true, 3.6, 0.12, false, Math.log(1.15), 0.05, false));
+                .isEqualTo(new EstimatedProperties(
+                        ProductForm.OTHER, 0.77, 0.02, true, 3.6, 0.12, false, Math.log(1.15), 0.05, false));
         EstimatedProperties usual = EstimatedProperties.of(ProductForm.OTHER, 0.77, 0.02, null, null, null);
-        assertThat(usual).isEqualTo(new EstimatedProperties(0.77, 0.02, true, 3.25, 0.12, false, 0.18, 0.05, false));
+        assertThat(usual)
+                .isEqualTo(new EstimatedProperties(
+                        ProductForm.OTHER, 0.77, 0.02, true, 3.25, 0.12, false, 0.18, 0.05, false));
         EstimatedProperties bound = EstimatedProperties.of(ProductForm.OTHER, 0.77, 0.02, null, null, OTHER_BOUND);
         assertThat(bound.sigma()).isEqualTo(0.18);
         assertThat(bound.d50Mm()).isEqualTo(3.6);
@@ -73,6 +77,16 @@ class EstimatedPropertiesTest {
         assertThat(found.d50Error()).isEqualTo(0.02);
         assertThat(found.sizeKnown()).isTrue();
         assertThat(found.spreadKnown()).isFalse();
+    }
+
+    /** 0.75 / 0.59 and 0.75 / 0.56; the capped estimate of urea is that of the solid. */
+    @Test
+    void theGranuleDensityIsThatOfTheForm() {
+        assertThat(of(ProductForm.GRANULAR_UREA, 0.75, OWN, null).granuleKgPerM3())
+                .isCloseTo(1271.186, within(0.001));
+        assertThat(of(ProductForm.OTHER, 0.75, OWN, null).granuleKgPerM3()).isCloseTo(1339.286, within(0.001));
+        assertThat(of(ProductForm.PRILLED_UREA, 0.75, OWN, null).withBulk(0.82).granuleKgPerM3())
+                .isEqualTo(1335);
     }
 
     /** Slopes by central differences. */

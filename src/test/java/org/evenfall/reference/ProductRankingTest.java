@@ -138,7 +138,9 @@ class ProductRankingTest {
 
     @Test
     void theChosenOneGivesTheVerdictAndAnUnknownChoiceTheBest() {
-        List<TestedProduct> library = List.of(tested("near", 28, 0.74, 3.2), tested("far", 28, 1.0, 3.6));
+        List<TestedProduct> library = List.of(
+                tested("near", 28, 0.74, 3.2),
+                new TestedProduct("far", "far", ProductForm.CALCIUM_AMMONIUM_NITRATE, 28, 1.0, sizes(3.6, 1.2)));
         RankContext chosen = RankContext.of(28, 0.40, 850.0, null, 0.75, "far");
         MatchResult match = ProductRanking.rank(urea(0.74, 3.2), library, chosen, 1, 10);
         assertThat(match.chosen()).extracting(RankedProduct::id).isEqualTo("far");
@@ -237,7 +239,7 @@ class ProductRankingTest {
 
     private static double flown(
             double bulk, double d50, double bulkError, double packing, Random random, double speed) {
-        double density = 1000 * bulk / ParticleDensities.USUAL_PACKING * Math.exp(bulkError * random.nextGaussian());
+        double density = ParticleDensities.kgPerM3(bulk, UREA) * Math.exp(bulkError * random.nextGaussian());
         double sigma = Math.log(1.2) + 0.01 * random.nextGaussian();
         double edge = d50 * Math.exp(0.015 * random.nextGaussian() + ThrowLine.EDGE_Z * sigma);
         return ThrowModel.distanceM(edge, density * Math.exp(packing * random.nextGaussian()), speed, 0.75);

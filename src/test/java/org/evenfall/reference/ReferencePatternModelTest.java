@@ -29,12 +29,18 @@ class ReferencePatternModelTest {
         return new TestedProduct(id, id, ProductForm.GRANULAR_UREA, width, density, sizes(3.2));
     }
 
+    /** Both of a form whose granule density has no upper limit. */
     private static PatternChange change(double density, double reference) {
-        return Objects.requireNonNull(
-                ProductRanking.rank(urea(density), List.of(tested("a", 28, reference)), FIELD, 1, 50)
-                        .ranked()
-                        .get(0)
-                        .pattern());
+        ProductForm form = ProductForm.AMMONIUM_NITRATE;
+        return Objects.requireNonNull(ProductRanking.rank(
+                        new Candidate(form, density, 0.005, sizes(3.2)),
+                        List.of(new TestedProduct("a", "a", form, 28, reference, sizes(3.2))),
+                        FIELD,
+                        1,
+                        50)
+                .ranked()
+                .get(0)
+                .pattern());
     }
 
     @Test

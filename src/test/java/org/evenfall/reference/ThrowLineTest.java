@@ -15,7 +15,7 @@ class ThrowLineTest {
     private static final EstimatedProperties UREA =
             EstimatedProperties.of(ProductForm.GRANULAR_UREA, 0.75, 0.02, Examples.sizes(3.2), null, null);
     private static final double EDGE_MM = 3.2 * Math.exp(0.99446 * Math.log(1.2));
-    private static final double KG_PER_M3 = 750 / ParticleDensities.USUAL_PACKING;
+    private static final double KG_PER_M3 = ParticleDensities.kgPerM3(0.75, ProductForm.GRANULAR_UREA);
     private static final ThrowLine LINE = ThrowLine.of(UREA, 45, 0.75);
 
     private static double flown(double density, double diameter) {

@@ -11,6 +11,7 @@ import java.util.ResourceBundle;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
+import org.evenfall.granule.Sieves;
 import org.evenfall.machine.CheckAnswer;
 import org.evenfall.machine.CheckItem;
 import org.evenfall.machine.HeightResult;
@@ -136,7 +137,14 @@ class ResultLinesTest {
     void theDemoInWords() throws Exception {
         Assessment demo = Assessor.assess(demo());
         assertThat(plain(ProductLines.density(WORDS, demo.product().density()))).startsWith("Density 0.76 kg/L");
-        assertThat(plain(ProductLines.sieve(WORDS, demo.product().sieve()))).startsWith("Median 3.1 mm (between 3.0");
+        assertThat(plain(ProductLines.sieve(WORDS, demo.product().sieve())))
+                .isEqualTo("Median 3.1 mm (between 3.0 and 3.3 mm), size guide number 314 (from the sieves);"
+                        + " spread index 29 % (from the sieves); uniformity index d5/d90 47 (from the sieves);"
+                        + " finer than 2 mm 4 % (from the sieves).");
+        assertThat(plain(ProductLines.sieve(
+                        WORDS, Sieves.analyse(List.of(2.0, 3.15, 4.5), List.of(List.of(20.0, 45.0, 30.0, 5.0))))))
+                .contains("(from the sieves); spread index", "% (from the fitted curve); uniformity index")
+                .contains("(from the fitted curve); finer than 2 mm 20 % (from the sieves).");
         assertThat(ProductLines.density(WORDS, null)).isEmpty();
         assertThat(ProductLines.sieve(WORDS, null)).isEmpty();
         assertThat(MatchLines.repeats(WORDS, null)).isEmpty();

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class HeightAssessorTest {
 
     private static final MachineProfile MACHINE = MachineDefaultsTest.machine(null, null, 0.70);
-    private static final ParticleDensity PARTICLE = new ParticleDensity(1340, 20, 0.56, true);
+    private static final ParticleDensity PARTICLE = new ParticleDensity(1340, 20, 0.56, true, 1340, false);
     private static final SieveResult SIEVE = Sieves.analyse(List.of(2.0, 4.0), List.of(List.of(7.0, 84.0, 9.0)));
     private static final Throw FLIGHT = new Throw(36, 15, 17, 0.5, 9);
 
@@ -154,7 +154,7 @@ class HeightAssessorTest {
         HeightResult result = HeightAssessor.assess(
                         measured("106 cm", "105 cm").read(), MACHINE, product(PARTICLE, SIEVE, FLIGHT), null)
                 .present();
-        double d50 = SIEVE.d50Mm();
+        double d50 = SIEVE.distribution().d50Mm();
         assertThat(result.throwPer10CmM())
                 .isCloseTo(
                         ThrowModel.distanceM(d50, 1340, 36, 0.80) - ThrowModel.distanceM(d50, 1340, 36, 0.70),

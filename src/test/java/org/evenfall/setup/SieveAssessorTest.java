@@ -75,7 +75,9 @@ class SieveAssessorTest {
         assertThat(result.sharesPercent().get(0)).isCloseTo(7, within(1e-9));
         assertThat(result.sharesPercent().get(1)).isCloseTo(84, within(1e-9));
         assertThat(result.sharesPercent().get(2)).isCloseTo(9, within(1e-9));
-        assertThat(result.d50Mm()).isCloseTo(2.87582, within(1e-5));
+        assertThat(result.distribution().d50Mm()).isCloseTo(2.87582, within(1e-5));
+        // read on the curve: 43 of the 84 % between 2 and 4 mm
+        assertThat(result.d50Mm()).isCloseTo(2 + 2 * 43 / 84.0, within(1e-9));
         assertThat(assessed.findings()).isEmpty();
     }
 

@@ -76,11 +76,11 @@ class TraysAdviceTest {
                 () -> curves);
     }
 
-    /** 0.75 kg/L packed to 0.56: granules of 750 / 0.56 kg/m³; without density or sieve the broad default. */
+    /** Granules of the density that the product step found; without density or sieve the broad default. */
     @Test
     void theMeasuredGranulesSetWhatIsExpected() {
         SizeDistribution sizes = SizeDistribution.exact(2.4, 1.15);
-        List<ShapeCurve> measured = ShapeCurves.of(MachineDefaults.of(MACHINE).throwOf(sizes, 750 / 0.56), 24);
+        List<ShapeCurve> measured = ShapeCurves.of(MachineDefaults.of(MACHINE).throwOf(sizes, 1250), 24);
         List<ShapeCurve> denser = ShapeCurves.of(MachineDefaults.of(MACHINE).throwOf(sizes, 1900), 24);
         ProductResult product = TypedSetup.sieved(0.75, 2.4, 1.15, 1250.0);
         Advice advice = assess(POINTED, product, IN_ORDER).present().advice();

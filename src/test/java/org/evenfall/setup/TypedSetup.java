@@ -13,6 +13,7 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.granule.BulkDensity;
 import org.evenfall.granule.ParticleDensity;
+import org.evenfall.granule.SieveReading;
 import org.evenfall.granule.SieveResult;
 import org.evenfall.granule.SizeDistribution;
 import org.evenfall.machine.FlowPoint;
@@ -133,8 +134,18 @@ record TypedSetup(Setup setup) {
                 10,
                 70,
                 1,
-                null);
-        ParticleDensity particle = granuleKgPerM3 == null ? null : new ParticleDensity(granuleKgPerM3, 20, 0.58, true);
+                null,
+                new SieveResult.ReadFrom(
+                        SieveReading.CURVE,
+                        SieveReading.CURVE,
+                        SieveReading.CURVE,
+                        SieveReading.CURVE,
+                        SieveReading.FIT,
+                        SieveReading.CURVE,
+                        SieveReading.CURVE));
+        ParticleDensity particle = granuleKgPerM3 == null
+                ? null
+                : new ParticleDensity(granuleKgPerM3, 20, 0.58, true, granuleKgPerM3, false);
         return new ProductResult(density(kgPerL), sieve, particle, 46.0, null, List.of(), null);
     }
 

@@ -108,7 +108,7 @@ public final class MatchPicture extends Picture {
                 1,
                 own == null || own.sieve() == null
                         ? null
-                        : Double.valueOf(own.sieve().d50Mm()),
+                        : Double.valueOf(own.sieve().distribution().d50Mm()),
                 best,
                 reference -> reference.own().d50Mm()));
         panels.add(panel(
@@ -117,7 +117,7 @@ public final class MatchPicture extends Picture {
                 0,
                 own == null || own.sieve() == null
                         ? null
-                        : Double.valueOf(own.sieve().indices().spreadIndexPercent()),
+                        : Double.valueOf(own.sieve().distribution().spreadIndexPercent()),
                 best,
                 reference -> reference.own().spreadIndexPercent()));
         return panels;

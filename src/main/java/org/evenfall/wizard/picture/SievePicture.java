@@ -9,6 +9,7 @@ import org.evenfall.granule.PublishedBand;
 import org.evenfall.granule.SieveResult;
 import org.evenfall.granule.SizeCurve;
 import org.evenfall.quantity.Unit;
+import org.evenfall.result.ProductLines;
 import org.evenfall.setup.SieveCurve;
 import org.jspecify.annotations.Nullable;
 
@@ -188,14 +189,16 @@ public final class SievePicture extends Picture {
                     .across(across.at(2), across.at(4), y, brush.palette().straw());
         }
         Arg share = Arg.number(result.share2To4MmPercent(), 0, Unit.PERCENT);
+        Arg reading = ProductLines.from(result.readFrom().share2To4MmPercent());
         brush.within(
                 wide == null
-                        ? words.text("picture.sieve.between", share)
+                        ? words.text("picture.sieve.between", share, reading)
                         : words.text(
                                 "picture.sieve.betweenPublished",
                                 share,
                                 Arg.number(wide.range().low(), 0, Unit.NONE),
-                                Arg.number(wide.range().high(), 0, Unit.PERCENT)),
+                                Arg.number(wide.range().high(), 0, Unit.PERCENT),
+                                reading),
                 across.clamped(3),
                 y + 1.05 * em,
                 brush.note().in(brush.palette().ink()),
