@@ -10,8 +10,10 @@ import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Assessment;
+import org.evenfall.setup.entry.ProductEntries;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.StartEntries;
+import org.evenfall.setup.entry.YesNo;
 
 /** Writes the card's content from an assessment. Chooses words and figures; computes nothing. */
 public final class CardContents {
@@ -63,7 +65,7 @@ public final class CardContents {
                 warnings(),
                 new CardProof(setup, assessment, words).proof(),
                 new CardContent.Section(
-                        words.text("card.stopTitle"), findingOnly ? List.of() : numbered("card.stop.", STOPS)),
+                        words.text("card.stopTitle"), findingOnly ? List.of() : stops()),
                 new CardContent.Section(words.text("card.cautionTitle"), numbered("card.caution.", CAUTIONS)),
                 new CardContent.Signature(signature(keyCode, title, lines), words.text("card.time")),
                 new CardContent.Code(findingOnly ? "" : qr(figures), words.text("card.qrTold")),
@@ -79,6 +81,15 @@ public final class CardContents {
                                 words.text("card.pen.bags"),
                                 words.text("card.pen.initials")),
                         words.text("card.footer"));
+    }
+
+    /** When to stop; a treated product also at its use-by date. */
+    private List<String> stops() {
+        List<String> stops = new ArrayList<>(numbered("card.stop.", STOPS));
+        if (setup.product().treated() == YesNo.YES) {
+            stops.add(words.text("card.stop.useBy"));
+        }
+        return stops;
     }
 
     private List<String> numbered(String key, int count) {
@@ -118,7 +129,30 @@ public final class CardContents {
             product.add(
                     words.text("card.testedDelivery", Arg.text(assessment.card().testedDelivery())));
         }
-        return List.of(String.join(" · ", product), String.join(" · ", job));
+        return Stream.of(String.join(" · ", product), String.join(" · ", treatment()), String.join(" · ", job))
+                .filter(line -> !line.isEmpty())
+                .toList();
+    }
+
+    /** Whether the product is treated, with which inhibitor, to be used by when; nothing while it is not answered. */
+    private List<String> treatment() {
+        ProductEntries product = setup.product();
+        return switch (product.treated()) {
+            case UNANSWERED -> List.of();
+            case NO -> List.of(words.text("card.untreated"));
+            case YES -> Stream.of(
+                            product.inhibitor().isBlank()
+                                    ? words.text("card.treated")
+                                    : words.text(
+                                            "card.treatedWith",
+                                            Arg.text(product.inhibitor().strip())),
+                            product.useBy().isBlank()
+                                    ? ""
+                                    : words.text(
+                                            "card.useBy", Arg.text(product.useBy().strip())))
+                    .filter(part -> !part.isEmpty())
+                    .toList();
+        };
     }
 
     /** A card in spite of an uneven field says so above all else, with the reason. */

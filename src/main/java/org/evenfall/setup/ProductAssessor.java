@@ -39,6 +39,7 @@ final class ProductAssessor {
                             .at(ProductPaths.CONTAINER_FULL.pointer())
                             .from("source.packing"));
         }
+        findings.addAll(NitrogenLossFindings.of(read));
         return new Assessed<>(
                 new ProductResult(
                         density.result(),
