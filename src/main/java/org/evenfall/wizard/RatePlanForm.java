@@ -69,6 +69,7 @@ final class RatePlanForm {
     private Node against() {
         Label line = new Label();
         line.getStyleClass().add("figure-line");
+        line.setWrapText(true);
         form.follow(() -> line.setText(RatePlanLines.against(
                 form.words(), form.model().assessment().rate().againstOther())));
         return line;

@@ -15,8 +15,11 @@ import org.evenfall.rate.UnitsBasis;
 import org.evenfall.setup.entry.Paper;
 import org.evenfall.setup.entry.RateBasis;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.YesNo;
 import org.evenfall.store.SetupJson;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is printed, from setups with different values on the two sides. */
 class CardContentsTest {
@@ -55,6 +58,51 @@ class CardContentsTest {
                 .map(line -> line.replace('\u00a0', ' '))
                 .toList();
         assertThat(proof).contains("Nitrogen 64 units (1/100 hundredweight per acre) is 80 kg/ha");
+    }
+
+    private static Setup treated(YesNo treated, String inhibitor, String useBy) throws Exception {
+        Setup demo = CardSamples.demo();
+        return demo.withProduct(demo.product()
+                .withTreated(treated)
+                .withInhibitor(inhibitor)
+                .withUseBy(useBy));
+    }
+
+    private static String treatment(YesNo treated, String inhibitor, String useBy) throws Exception {
+        CardContent content = CardSamples.of(treated(treated, inhibitor, useBy), "");
+        return String.join("|", content.heading().lines()) + "|" + String.join("|", content.stops().lines());
+    }
+
+    /** Whether it is treated, with what and until when; only a treated product has a use-by date to stop at. */
+    @Test
+    void theTreatmentAndItsUseByDateArePrinted() throws Exception {
+        assertThat(treatment(YesNo.YES, " inhibitor X ", "2027-09-30"))
+                .contains("|treated: inhibitor X · use by 2027-09-30|", "|use-by date passed");
+        assertThat(treatment(YesNo.YES, "", "2027-09-30"))
+                .contains("|treated with a urease inhibitor · use by 2027-09-30|");
+        assertThat(treatment(YesNo.YES, "inhibitor X", " ")).contains("|treated: inhibitor X|");
+        assertThat(treatment(YesNo.NO, "inhibitor X", "2027-09-30"))
+                .contains("|not treated with a urease inhibitor|")
+                .doesNotContain("use by", "use-by", "inhibitor X");
+        assertThat(treatment(YesNo.UNANSWERED, "inhibitor X", "2027-09-30"))
+                .doesNotContain("treated with", "treated:", "use by", "use-by");
+    }
+
+    /** The side of the headland tramline is in words, whatever sign was typed. */
+    @ParameterizedTest
+    @CsvSource({
+        "12 m, 12 m into the field",
+        "0 m, 0 m into the field",
+        "-2.5 m, 2.5 m toward the edge",
+        "\u22127 ft, 7 ft toward the edge",
+        "'- 3 m', 3 m toward the edge"
+    })
+    void aSwitchingDistanceNamesItsSide(String typed, String printed) throws Exception {
+        Setup demo = CardSamples.demo();
+        CardContent content = CardSamples.of(
+                demo.withTrays(demo.trays().withSwitchOff(EnteredQuantity.parse(typed))), "");
+        assertThat(value(content, "Switch off, from the headland tramline")).isEqualTo(printed);
+        assertThat(value(content, "Switch on, from the headland tramline")).isEqualTo("12 m into the field");
     }
 
     /** The identifier of the file comes from its content only, so that it is the same in every run of the program. */
