@@ -64,8 +64,7 @@ public final class CardContents {
                 figures,
                 warnings(),
                 new CardProof(setup, assessment, words).proof(),
-                new CardContent.Section(
-                        words.text("card.stopTitle"), findingOnly ? List.of() : stops()),
+                new CardContent.Section(words.text("card.stopTitle"), findingOnly ? List.of() : stops()),
                 new CardContent.Section(words.text("card.cautionTitle"), numbered("card.caution.", CAUTIONS)),
                 new CardContent.Signature(signature(keyCode, title, lines), words.text("card.time")),
                 new CardContent.Code(findingOnly ? "" : qr(figures), words.text("card.qrTold")),
@@ -140,18 +139,20 @@ public final class CardContents {
         return switch (product.treated()) {
             case UNANSWERED -> List.of();
             case NO -> List.of(words.text("card.untreated"));
-            case YES -> Stream.of(
-                            product.inhibitor().isBlank()
-                                    ? words.text("card.treated")
-                                    : words.text(
-                                            "card.treatedWith",
-                                            Arg.text(product.inhibitor().strip())),
-                            product.useBy().isBlank()
-                                    ? ""
-                                    : words.text(
-                                            "card.useBy", Arg.text(product.useBy().strip())))
-                    .filter(part -> !part.isEmpty())
-                    .toList();
+            case YES ->
+                Stream.of(
+                                product.inhibitor().isBlank()
+                                        ? words.text("card.treated")
+                                        : words.text(
+                                                "card.treatedWith",
+                                                Arg.text(product.inhibitor().strip())),
+                                product.useBy().isBlank()
+                                        ? ""
+                                        : words.text(
+                                                "card.useBy",
+                                                Arg.text(product.useBy().strip())))
+                        .filter(part -> !part.isEmpty())
+                        .toList();
         };
     }
 

@@ -53,7 +53,8 @@ public final class RatePlanLines {
         return against.densityAssumed()
                 ? sentence + " "
                         + words.text(
-                                "rate.againstAssumed", Arg.number(AgainstOther.USUAL_DENSITY_KG_PER_L, 1, Unit.KG_PER_L))
+                                "rate.againstAssumed",
+                                Arg.number(AgainstOther.USUAL_DENSITY_KG_PER_L, 1, Unit.KG_PER_L))
                 : sentence;
     }
 

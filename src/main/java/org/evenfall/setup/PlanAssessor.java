@@ -82,8 +82,8 @@ final class PlanAssessor {
         NitrogenEfficiency chosen = read.get(RatePaths.NITROGEN_EFFICIENCY);
         boolean deducts = chosen.percent() < NitrogenEfficiency.COUNT_ALL.percent();
         if (deducts && (read.get(ProductPaths.TREATED) == YesNo.YES || !IdentityAssessor.isUrea(read))) {
-            findings.add(Finding.note(Step.RATE, "rate.efficiencyOfUntreated")
-                    .at(RatePaths.NITROGEN_EFFICIENCY.pointer()));
+            findings.add(
+                    Finding.note(Step.RATE, "rate.efficiencyOfUntreated").at(RatePaths.NITROGEN_EFFICIENCY.pointer()));
         }
         Double typed = read.number(RatePaths.EFFECTIVENESS);
         return typed == null ? chosen.percent() : typed;

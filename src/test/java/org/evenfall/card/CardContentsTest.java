@@ -62,15 +62,14 @@ class CardContentsTest {
 
     private static Setup treated(YesNo treated, String inhibitor, String useBy) throws Exception {
         Setup demo = CardSamples.demo();
-        return demo.withProduct(demo.product()
-                .withTreated(treated)
-                .withInhibitor(inhibitor)
-                .withUseBy(useBy));
+        return demo.withProduct(
+                demo.product().withTreated(treated).withInhibitor(inhibitor).withUseBy(useBy));
     }
 
     private static String treatment(YesNo treated, String inhibitor, String useBy) throws Exception {
         CardContent content = CardSamples.of(treated(treated, inhibitor, useBy), "");
-        return String.join("|", content.heading().lines()) + "|" + String.join("|", content.stops().lines());
+        return String.join("|", content.heading().lines()) + "|"
+                + String.join("|", content.stops().lines());
     }
 
     /** Whether it is treated, with what and until when; only a treated product has a use-by date to stop at. */
@@ -99,8 +98,8 @@ class CardContentsTest {
     })
     void aSwitchingDistanceNamesItsSide(String typed, String printed) throws Exception {
         Setup demo = CardSamples.demo();
-        CardContent content = CardSamples.of(
-                demo.withTrays(demo.trays().withSwitchOff(EnteredQuantity.parse(typed))), "");
+        CardContent content =
+                CardSamples.of(demo.withTrays(demo.trays().withSwitchOff(EnteredQuantity.parse(typed))), "");
         assertThat(value(content, "Switch off, from the headland tramline")).isEqualTo(printed);
         assertThat(value(content, "Switch on, from the headland tramline")).isEqualTo("12 m into the field");
     }

@@ -54,7 +54,8 @@ class SecondDemoCardTest {
                 .contains("Eimer in 20 s 16,2 kg")
                 .contains("Stickstoff 62,5 Einheiten (1/100 hundredweight je Acre) sind 78 kg/ha")
                 .contains("Ein Sack von 1100 lb reicht für 2,89 ha")
-                .contains("Einschalten ab Vorgewendegasse 41 ft im Feld Ausschalten ab Vorgewendegasse 7 ft zum Rand hin");
+                .contains(
+                        "Einschalten ab Vorgewendegasse 41 ft im Feld Ausschalten ab Vorgewendegasse 7 ft zum Rand hin");
     }
 
     /** Catches over their mean of 112.22 mm, left to right: 104 is 93 %, 101 is 90 %. The override's reason is printed. */

@@ -58,9 +58,7 @@ class NitrogenLossFindingsTest {
     @ParameterizedTest
     @CsvSource({"2027-04-29, true", "2027-04-30, true", "2027-05-01, false", "'', true"})
     void theUseByDateDecides(String date, boolean treated) {
-        assertThat(notes(urea(YesNo.YES)
-                        .with(ProductPaths.USE_BY, "2027-04-30")
-                        .with(CardPaths.DATE, date)))
+        assertThat(notes(urea(YesNo.YES).with(ProductPaths.USE_BY, "2027-04-30").with(CardPaths.DATE, date)))
                 .isEqualTo(treated ? TREATED : UNTREATED);
     }
 

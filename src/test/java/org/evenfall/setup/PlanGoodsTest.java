@@ -73,8 +73,8 @@ class PlanGoodsTest {
         "WHEAT_083, 80 %, 572.444"
     })
     void thePublishedSharesCountForTheMoneyOnly(NitrogenEfficiency chosen, String typed, double parityPerT) {
-        Assessed<RatePlan> assessed = assess(
-                priced().choose(RatePaths.NITROGEN_EFFICIENCY, chosen).type(RatePaths.EFFECTIVENESS, typed));
+        Assessed<RatePlan> assessed =
+                assess(priced().choose(RatePaths.NITROGEN_EFFICIENCY, chosen).type(RatePaths.EFFECTIVENESS, typed));
         assertThat(assessed.present().money().parityPricePerT()).isEqualTo(parityPerT, within(1e-3));
         assertThat(assessed.present().amounts().productKgPerHa()).isEqualTo(200, EXACT);
         assertThat(assessed.findings()).noneMatch(finding -> finding.key().equals("rate.efficiencyOfUntreated"));
@@ -107,7 +107,8 @@ class PlanGoodsTest {
     @ParameterizedTest
     @CsvSource({"99.9 %, true", "100 %, true", "100.1 %, false", "120 %, false", "10 %, true", "9.9 %, false"})
     void aShareAboveAllIsRefused(String typed, boolean possible) {
-        ReadSetup read = ReadingPass.read(priced().type(RatePaths.EFFECTIVENESS, typed).setup());
+        ReadSetup read =
+                ReadingPass.read(priced().type(RatePaths.EFFECTIVENESS, typed).setup());
         assertThat(read.findings())
                 .filteredOn(finding -> finding.key().equals("entry.impossible"))
                 .hasSize(possible ? 0 : 1)

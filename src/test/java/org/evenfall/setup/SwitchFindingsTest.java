@@ -25,9 +25,8 @@ class SwitchFindingsTest {
 
     @Test
     void eachWithItsValueAndTheUsualRange() {
-        assertThat(findings(Entered.inEmpty()
-                        .with(TrayPaths.SWITCH_ON, "-3.5 m")
-                        .with(TrayPaths.SWITCH_OFF, "\u22127 m")))
+        assertThat(findings(
+                        Entered.inEmpty().with(TrayPaths.SWITCH_ON, "-3.5 m").with(TrayPaths.SWITCH_OFF, "\u22127 m")))
                 .containsExactly(
                         "NOTE TRAYS trays.switchBefore /trays/switchOn [trays.switchOnShort, -3.5:1 m, -20:0, 60:0 m]",
                         "NOTE TRAYS trays.switchBefore /trays/switchOff [trays.switchOffShort, -7:1 m, -20:0, 60:0 m]");
