@@ -82,11 +82,11 @@ public final class CardContents {
                         words.text("card.footer"));
     }
 
-    /** When to stop; a treated product also at its use-by date. */
+    /** When to stop; a treated product also at its use-by date, on the line of the delivery, so that the list fits. */
     private List<String> stops() {
         List<String> stops = new ArrayList<>(numbered("card.stop.", STOPS));
         if (setup.product().treated() == YesNo.YES) {
-            stops.add(words.text("card.stop.useBy"));
+            stops.set(0, words.text("card.stop.useBy"));
         }
         return stops;
     }
@@ -121,19 +121,26 @@ public final class CardContents {
             product.add(words.text(
                     "card.median", Arg.number(assessment.product().sieve().d50Mm(), 1, Unit.MM)));
         }
-        if (!setup.product().delivery().isBlank()) {
-            product.add(words.text("card.delivery", Arg.text(setup.product().delivery())));
-        }
-        if (!assessment.card().testedDelivery().isEmpty()) {
-            product.add(
-                    words.text("card.testedDelivery", Arg.text(assessment.card().testedDelivery())));
-        }
-        return Stream.of(String.join(" · ", product), String.join(" · ", treatment()), String.join(" · ", job))
+        return Stream.of(product, bag(), job)
+                .map(parts -> String.join(" · ", parts))
                 .filter(line -> !line.isEmpty())
                 .toList();
     }
 
-    /** Whether the product is treated, with which inhibitor, to be used by when; nothing while it is not answered. */
+    /** What the bag says: the delivery, and whether it is treated, with which inhibitor, to be used by when. */
+    private List<String> bag() {
+        List<String> bag = new ArrayList<>();
+        if (!setup.product().delivery().isBlank()) {
+            bag.add(words.text("card.delivery", Arg.text(setup.product().delivery())));
+        }
+        if (!assessment.card().testedDelivery().isEmpty()) {
+            bag.add(words.text("card.testedDelivery", Arg.text(assessment.card().testedDelivery())));
+        }
+        bag.addAll(treatment());
+        return bag;
+    }
+
+    /** Nothing while it is not answered. */
     private List<String> treatment() {
         ProductEntries product = setup.product();
         return switch (product.treated()) {

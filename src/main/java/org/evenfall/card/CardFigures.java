@@ -66,8 +66,8 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
                     : ", " + words.choice(setup.trays().borderSide());
             add(figures, "card.border", setup.trays().borderDevice() + side);
         }
-        switching(figures, "card.switchOn", setup.trays().switchOn());
-        switching(figures, "card.switchOff", setup.trays().switchOff());
+        switching(figures, "card.switchOn", "card.switchOnEdge", setup.trays().switchOn());
+        switching(figures, "card.switchOff", "card.switchOffEdge", setup.trays().switchOff());
         return figures;
     }
 
@@ -145,14 +145,14 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
     }
 
     /** A distance from the headland tramline; its side in words instead of a sign. */
-    private void switching(List<CardContent.Figure> figures, String key, EnteredQuantity typed) {
+    private void switching(
+            List<CardContent.Figure> figures, String intoField, String towardEdge, EnteredQuantity typed) {
         if (typed.isBlank()) {
             return;
         }
         String text = typed.toString().strip();
         boolean minus = !text.isEmpty() && MINUS_SIGNS.indexOf(text.charAt(0)) >= 0;
-        String distance = minus ? text.substring(1).strip() : text;
-        add(figures, key, words.text(minus ? "card.towardEdge" : "card.intoField", Arg.text(distance)));
+        add(figures, minus ? towardEdge : intoField, minus ? text.substring(1).strip() : text);
     }
 
     private String plain(double value) {

@@ -76,12 +76,14 @@ class CardContentsTest {
     @Test
     void theTreatmentAndItsUseByDateArePrinted() throws Exception {
         assertThat(treatment(YesNo.YES, " inhibitor X ", "2027-09-30"))
-                .contains("|treated: inhibitor X · use by 2027-09-30|", "|use-by date passed");
+                .contains(
+                        "|delivery S-1042 · treated: inhibitor X · use by 2027-09-30|",
+                        "|new delivery, use-by date passed|");
         assertThat(treatment(YesNo.YES, "", "2027-09-30"))
-                .contains("|treated with a urease inhibitor · use by 2027-09-30|");
-        assertThat(treatment(YesNo.YES, "inhibitor X", " ")).contains("|treated: inhibitor X|");
+                .contains("· treated with a urease inhibitor · use by 2027-09-30|");
+        assertThat(treatment(YesNo.YES, "inhibitor X", " ")).contains("· treated: inhibitor X|");
         assertThat(treatment(YesNo.NO, "inhibitor X", "2027-09-30"))
-                .contains("|not treated with a urease inhibitor|")
+                .contains("· not treated with a urease inhibitor|")
                 .doesNotContain("use by", "use-by", "inhibitor X");
         assertThat(treatment(YesNo.UNANSWERED, "inhibitor X", "2027-09-30"))
                 .doesNotContain("treated with", "treated:", "use by", "use-by");
@@ -90,18 +92,30 @@ class CardContentsTest {
     /** The side of the headland tramline is in words, whatever sign was typed. */
     @ParameterizedTest
     @CsvSource({
-        "12 m, 12 m into the field",
-        "0 m, 0 m into the field",
-        "-2.5 m, 2.5 m toward the edge",
-        "\u22127 ft, 7 ft toward the edge",
-        "'- 3 m', 3 m toward the edge"
+        "12 m, Off: into field, 12 m",
+        "0 m, Off: into field, 0 m",
+        "-2.5 m, Off: toward edge, 2.5 m",
+        "\u22127 ft, Off: toward edge, 7 ft",
+        "'- 3 m', Off: toward edge, 3 m"
     })
-    void aSwitchingDistanceNamesItsSide(String typed, String printed) throws Exception {
+    void aSwitchingDistanceNamesItsSide(String typed, String label, String printed) throws Exception {
         Setup demo = CardSamples.demo();
         CardContent content =
                 CardSamples.of(demo.withTrays(demo.trays().withSwitchOff(EnteredQuantity.parse(typed))), "");
-        assertThat(value(content, "Switch off, from the headland tramline")).isEqualTo(printed);
-        assertThat(value(content, "Switch on, from the headland tramline")).isEqualTo("12 m into the field");
+        assertThat(value(content, label)).isEqualTo(printed);
+        assertThat(value(content, "On: into field")).isEqualTo("12 m");
+        assertThat(content.proof().lines()).contains("On, off: discs to headland tramline");
+    }
+
+    /** Where the distances count from is printed only with a distance. */
+    @Test
+    void withoutASwitchingDistanceThereIsNoZero() throws Exception {
+        Setup demo = CardSamples.demo();
+        Setup without =
+                demo.withTrays(demo.trays().withSwitchOn(EnteredQuantity.EMPTY).withSwitchOff(EnteredQuantity.EMPTY));
+        assertThat(CardSamples.of(without, "").proof().lines()).noneMatch(line -> line.contains("headland"));
+        Setup one = demo.withTrays(demo.trays().withSwitchOn(EnteredQuantity.EMPTY));
+        assertThat(CardSamples.of(one, "").proof().lines()).anyMatch(line -> line.contains("headland"));
     }
 
     /** The identifier of the file comes from its content only, so that it is the same in every run of the program. */
