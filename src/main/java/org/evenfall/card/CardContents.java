@@ -10,8 +10,10 @@ import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Assessment;
+import org.evenfall.setup.entry.ProductEntries;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.StartEntries;
+import org.evenfall.setup.entry.YesNo;
 
 /** Writes the card's content from an assessment. Chooses words and figures; computes nothing. */
 public final class CardContents {
@@ -62,8 +64,7 @@ public final class CardContents {
                 figures,
                 warnings(),
                 new CardProof(setup, assessment, words).proof(),
-                new CardContent.Section(
-                        words.text("card.stopTitle"), findingOnly ? List.of() : numbered("card.stop.", STOPS)),
+                new CardContent.Section(words.text("card.stopTitle"), findingOnly ? List.of() : stops()),
                 new CardContent.Section(words.text("card.cautionTitle"), numbered("card.caution.", CAUTIONS)),
                 new CardContent.Signature(signature(keyCode, title, lines), words.text("card.time")),
                 new CardContent.Code(findingOnly ? "" : qr(figures), words.text("card.qrTold")),
@@ -79,6 +80,15 @@ public final class CardContents {
                                 words.text("card.pen.bags"),
                                 words.text("card.pen.initials")),
                         words.text("card.footer"));
+    }
+
+    /** When to stop; a treated product also at its use-by date, on the line of the delivery, so that the list fits. */
+    private List<String> stops() {
+        List<String> stops = new ArrayList<>(numbered("card.stop.", STOPS));
+        if (setup.product().treated() == YesNo.YES) {
+            stops.set(0, words.text("card.stop.useBy"));
+        }
+        return stops;
     }
 
     private List<String> numbered(String key, int count) {
@@ -111,14 +121,46 @@ public final class CardContents {
             product.add(words.text(
                     "card.median", Arg.number(assessment.product().sieve().d50Mm(), 1, Unit.MM)));
         }
+        return Stream.of(product, bag(), job)
+                .map(parts -> String.join(" · ", parts))
+                .filter(line -> !line.isEmpty())
+                .toList();
+    }
+
+    /** What the bag says: the delivery, and whether it is treated, with which inhibitor, to be used by when. */
+    private List<String> bag() {
+        List<String> bag = new ArrayList<>();
         if (!setup.product().delivery().isBlank()) {
-            product.add(words.text("card.delivery", Arg.text(setup.product().delivery())));
+            bag.add(words.text("card.delivery", Arg.text(setup.product().delivery())));
         }
         if (!assessment.card().testedDelivery().isEmpty()) {
-            product.add(
-                    words.text("card.testedDelivery", Arg.text(assessment.card().testedDelivery())));
+            bag.add(words.text("card.testedDelivery", Arg.text(assessment.card().testedDelivery())));
         }
-        return List.of(String.join(" · ", product), String.join(" · ", job));
+        bag.addAll(treatment());
+        return bag;
+    }
+
+    /** Nothing while it is not answered. */
+    private List<String> treatment() {
+        ProductEntries product = setup.product();
+        return switch (product.treated()) {
+            case UNANSWERED -> List.of();
+            case NO -> List.of(words.text("card.untreated"));
+            case YES ->
+                Stream.of(
+                                product.inhibitor().isBlank()
+                                        ? words.text("card.treated")
+                                        : words.text(
+                                                "card.treatedWith",
+                                                Arg.text(product.inhibitor().strip())),
+                                product.useBy().isBlank()
+                                        ? ""
+                                        : words.text(
+                                                "card.useBy",
+                                                Arg.text(product.useBy().strip())))
+                        .filter(part -> !part.isEmpty())
+                        .toList();
+        };
     }
 
     /** A card in spite of an uneven field says so above all else, with the reason. */

@@ -30,6 +30,9 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
     /** Most letters of a unit. Assumption: a longer entry is a remark on the scale. */
     private static final int LONGEST_UNIT = 4;
 
+    /** Signs that are read as a minus. */
+    private static final String MINUS_SIGNS = "-\u2212";
+
     /** All values that are known. */
     List<CardContent.Figure> all() {
         List<CardContent.Figure> figures = new ArrayList<>();
@@ -63,8 +66,8 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
                     : ", " + words.choice(setup.trays().borderSide());
             add(figures, "card.border", setup.trays().borderDevice() + side);
         }
-        typed(figures, "card.switchOn", setup.trays().switchOn());
-        typed(figures, "card.switchOff", setup.trays().switchOff());
+        switching(figures, "card.switchOn", "card.switchOnEdge", setup.trays().switchOn());
+        switching(figures, "card.switchOff", "card.switchOffEdge", setup.trays().switchOff());
         return figures;
     }
 
@@ -139,6 +142,17 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
         if (!typed.isBlank()) {
             add(figures, key, typed.toString());
         }
+    }
+
+    /** A distance from the headland tramline; its side in words instead of a sign. */
+    private void switching(
+            List<CardContent.Figure> figures, String intoField, String towardEdge, EnteredQuantity typed) {
+        if (typed.isBlank()) {
+            return;
+        }
+        String text = typed.toString().strip();
+        boolean minus = !text.isEmpty() && MINUS_SIGNS.indexOf(text.charAt(0)) >= 0;
+        add(figures, minus ? towardEdge : intoField, minus ? text.substring(1).strip() : text);
     }
 
     private String plain(double value) {

@@ -77,6 +77,9 @@ record CardProof(Setup setup, Assessment assessment, Sentences words) {
                     Arg.text(setup.rate().plan().bagMass().toString()),
                     Arg.number(plan.logistics().haPerBag(), 2, Unit.HA)));
         }
+        if (!setup.trays().switchOn().isBlank() || !setup.trays().switchOff().isBlank()) {
+            proof.add(words.text("card.switchZero"));
+        }
         return proof;
     }
 

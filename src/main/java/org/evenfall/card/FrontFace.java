@@ -24,10 +24,13 @@ final class FrontFace {
     private static final double LABEL_LINE = LABEL.size() * 1.12;
     private static final double VALUE_LINE = VALUE.size() * 1.08;
 
+    /** Room under a value, points. */
+    private static final double UNDER_VALUE = 2;
+
     private record Placed(Figure figure, int span, List<String> label, List<String> value) {
 
         double height() {
-            return label.size() * LABEL_LINE + value.size() * VALUE_LINE + 4;
+            return label.size() * LABEL_LINE + value.size() * VALUE_LINE + UNDER_VALUE;
         }
     }
 

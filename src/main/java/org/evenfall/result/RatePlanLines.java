@@ -5,10 +5,11 @@ import java.util.List;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
+import org.evenfall.rate.AgainstOther;
 import org.evenfall.rate.RatePlan;
 import org.jspecify.annotations.Nullable;
 
-/** Step 5 in words, the plan: amounts, flow, money. */
+/** Step 5 in words, the plan: amounts, flow, the product before, money. */
 public final class RatePlanLines {
 
     private RatePlanLines() {}
@@ -37,6 +38,28 @@ public final class RatePlanLines {
         ResultLine.add(lines, words, "rate.figure.flow", plan.flow().kgPerMin(), 0, Unit.KG_PER_MIN);
         ResultLine.add(lines, words, "rate.figure.outlet", plan.flow().outletKgPerMin(), 1, Unit.KG_PER_MIN);
         return lines;
+    }
+
+    /** This product against the one used before, in sentences; empty while a nitrogen share is not known. */
+    public static String against(Sentences words, @Nullable AgainstOther against) {
+        if (against == null) {
+            return "";
+        }
+        Arg mass = percent(against.massShare());
+        if (against.volumeShare() == null) {
+            return words.text("rate.againstMass", mass);
+        }
+        String sentence = words.text("rate.against", mass, percent(against.volumeShare()));
+        return against.densityAssumed()
+                ? sentence + " "
+                        + words.text(
+                                "rate.againstAssumed",
+                                Arg.number(AgainstOther.USUAL_DENSITY_KG_PER_L, 1, Unit.KG_PER_L))
+                : sentence;
+    }
+
+    private static Arg percent(double share) {
+        return Arg.number(share * 100, 0, Unit.PERCENT);
     }
 
     /** Cost, parity and saving, as far as prices were typed; none without a plan. */

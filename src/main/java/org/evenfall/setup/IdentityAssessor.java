@@ -60,7 +60,7 @@ final class IdentityAssessor {
 
     private void inhibitor() {
         YesNo treated = read.get(ProductPaths.TREATED);
-        if (isUrea() && treated == YesNo.NO) {
+        if (isUrea(read) && treated == YesNo.NO) {
             findings.add(Finding.warn(Step.PRODUCT, "product.untreated").at(ProductPaths.TREATED.pointer()));
         }
         if (treated != YesNo.YES) {
@@ -70,23 +70,33 @@ final class IdentityAssessor {
         if (read.isBlank(ProductPaths.USE_BY)) {
             findings.add(Finding.note(Step.PRODUCT, "product.useByOpen").at(at));
         }
-        LocalDate limit = read.date(ProductPaths.USE_BY);
-        LocalDate today = read.date(CardPaths.DATE);
-        if (limit != null && today != null && today.isAfter(limit)) {
-            findings.add(Finding.warn(Step.PRODUCT, "product.pastUseBy", Arg.text(read.get(ProductPaths.USE_BY)))
+        if (useByPassed(read)) {
+            findings.add(Finding.warn(
+                            Step.PRODUCT,
+                            "product.useByPassed",
+                            Arg.text(read.get(ProductPaths.USE_BY).strip()),
+                            Arg.text(read.get(CardPaths.DATE).strip()))
                     .at(at));
         }
     }
 
     private void nitrogen() {
         Double percent = read.number(ProductPaths.NITROGEN);
-        if (percent != null && isUrea() && !UREA_NITROGEN_PERCENT.contain(percent)) {
+        if (percent != null && isUrea(read) && !UREA_NITROGEN_PERCENT.contain(percent)) {
             findings.add(Finding.warn(Step.PRODUCT, "product.nitrogenOfUrea", Arg.number(percent, 1, Unit.PERCENT))
                     .at(ProductPaths.NITROGEN.pointer()));
         }
     }
 
-    private boolean isUrea() {
+    /** Whether the use-by date is before the date of the card; not while one of them is not known. */
+    static boolean useByPassed(ReadSetup read) {
+        LocalDate limit = read.date(ProductPaths.USE_BY);
+        LocalDate date = read.date(CardPaths.DATE);
+        return limit != null && date != null && date.isAfter(limit);
+    }
+
+    /** Whether the granules are urea. */
+    static boolean isUrea(ReadSetup read) {
         ProductForm form = read.get(ProductPaths.FORM);
         return form == ProductForm.GRANULAR_UREA || form == ProductForm.PRILLED_UREA;
     }

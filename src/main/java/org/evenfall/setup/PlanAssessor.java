@@ -8,13 +8,16 @@ import org.evenfall.finding.Step;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.machine.OpeningTable;
 import org.evenfall.quantity.Unit;
+import org.evenfall.rate.NitrogenEfficiency;
 import org.evenfall.rate.Nutrients;
 import org.evenfall.rate.PlanInput;
 import org.evenfall.rate.Plans;
 import org.evenfall.rate.RatePlan;
 import org.evenfall.rate.UnitsBasis;
 import org.evenfall.setup.entry.RateBasis;
+import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.MachinePaths;
+import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.setup.path.Quantity;
 import org.evenfall.setup.path.RatePaths;
 import org.evenfall.setup.path.StartPaths;
@@ -22,9 +25,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Step 5: how much product, how fast, on what, and what it costs. */
 final class PlanAssessor {
-
-    /** The whole nitrogen is counted on where no share is typed, %. */
-    private static final double WHOLE_PERCENT = 100;
 
     private final ReadSetup read;
     private final List<Finding> findings = new ArrayList<>();
@@ -55,7 +55,6 @@ final class PlanAssessor {
         if (nitrogenPercent == null || productRate == null) {
             return null;
         }
-        Double effectiveness = read.number(RatePaths.EFFECTIVENESS);
         RatePlan plan = Plans.of(new PlanInput(
                 new PlanInput.Rate(productRate, nitrogenPercent),
                 new PlanInput.Field(
@@ -73,9 +72,21 @@ final class PlanAssessor {
                         read.number(RatePaths.PRICE),
                         read.number(RatePaths.OTHER_PRICE),
                         read.number(RatePaths.OTHER_NITROGEN),
-                        effectiveness == null ? WHOLE_PERCENT : effectiveness)));
+                        effectivenessPercent())));
         addFindings(plan, table);
         return plan;
+    }
+
+    /** The share of the nitrogen counted on as typed, else as chosen, %; for the money only. */
+    private double effectivenessPercent() {
+        NitrogenEfficiency chosen = read.get(RatePaths.NITROGEN_EFFICIENCY);
+        boolean deducts = chosen.percent() < NitrogenEfficiency.COUNT_ALL.percent();
+        if (deducts && (read.get(ProductPaths.TREATED) == YesNo.YES || !IdentityAssessor.isUrea(read))) {
+            findings.add(
+                    Finding.note(Step.RATE, "rate.efficiencyOfUntreated").at(RatePaths.NITROGEN_EFFICIENCY.pointer()));
+        }
+        Double typed = read.number(RatePaths.EFFECTIVENESS);
+        return typed == null ? chosen.percent() : typed;
     }
 
     /** The product rate as typed, or from the nitrogen wanted; null while it cannot be known. */

@@ -37,6 +37,7 @@ final class ProductAssessor {
         if (particle != null) {
             packing(particle, findings);
         }
+        findings.addAll(NitrogenLossFindings.of(read));
         return new Assessed<>(
                 new ProductResult(
                         density.result(),

@@ -9,6 +9,7 @@ import org.evenfall.machine.MachineProfile;
 import org.evenfall.machine.OpeningTable;
 import org.evenfall.machine.RateSetting;
 import org.evenfall.quantity.Unit;
+import org.evenfall.rate.AgainstOther;
 import org.evenfall.rate.BucketAssessment;
 import org.evenfall.rate.Flows;
 import org.evenfall.rate.HopperCheck;
@@ -61,7 +62,24 @@ final class RateAssessor {
             findings.add(Finding.note(Step.RATE, "rate.weighing").at(RatePaths.BUCKET_TESTS.pointer()));
         }
         return new RateResult(
-                plan, speed, buckets.present().results(), buckets.present().indexes(), hopper(plan));
+                plan,
+                againstOther(product),
+                speed,
+                buckets.present().results(),
+                buckets.present().indexes(),
+                hopper(plan));
+    }
+
+    private @Nullable AgainstOther againstOther(ProductResult product) {
+        Double nitrogen = product.nitrogenPercent();
+        Double other = read.number(RatePaths.OTHER_NITROGEN);
+        return nitrogen == null || other == null
+                ? null
+                : AgainstOther.of(
+                        nitrogen,
+                        product.density() == null ? null : product.density().meanKgPerL(),
+                        other,
+                        read.number(RatePaths.OTHER_DENSITY));
     }
 
     /** The handbook's table for this product: flow in proportion to bulk density, a first guess; a factor has none. */

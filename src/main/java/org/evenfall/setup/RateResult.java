@@ -2,6 +2,7 @@ package org.evenfall.setup;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.evenfall.rate.AgainstOther;
 import org.evenfall.rate.BucketResult;
 import org.evenfall.rate.HopperCheck;
 import org.evenfall.rate.RatePlan;
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * Step 5 assessed.
  *
  * @param plan null until the rate can be read
+ * @param againstOther this product against the one used before; null while a nitrogen share is not known
  * @param speed null without a speed run
  * @param bucketTests bucket tests that count, oldest first
  * @param bucketIndexes which of the entered bucket tests each is, from 0
@@ -19,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record RateResult(
         @Nullable RatePlan plan,
+        @Nullable AgainstOther againstOther,
         @Nullable SpeedCheck speed,
         List<BucketResult> bucketTests,
         List<Integer> bucketIndexes,
@@ -30,7 +33,7 @@ public record RateResult(
         bucketIndexes = List.copyOf(bucketIndexes);
     }
 
-    /** Every entered bucket test counts. */
+    /** Every entered bucket test counts, and no product before is known. */
     RateResult(
             @Nullable RatePlan plan,
             @Nullable SpeedCheck speed,
@@ -38,6 +41,7 @@ public record RateResult(
             @Nullable HopperCheck hopper) {
         this(
                 plan,
+                null,
                 speed,
                 bucketTests,
                 IntStream.range(0, bucketTests.size()).boxed().toList(),

@@ -69,6 +69,7 @@ final class TraysAssessor {
             findings.add(Finding.stop(Step.TRAYS, "trays.yardFirst")
                     .at(MachineCheckPaths.MACHINE_CHECK.only().pointer()));
         }
+        findings.addAll(SwitchFindings.of(read));
         Double widthM = read.number(StartPaths.TRAMLINE_WIDTH);
         if (widthM == null || now == null) {
             findings.add(Finding.missing(Step.TRAYS, "missing.widthFirst"));

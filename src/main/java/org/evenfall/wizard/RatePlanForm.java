@@ -1,6 +1,7 @@
 package org.evenfall.wizard;
 
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.RatePlan;
 import org.evenfall.result.RatePlanLines;
@@ -56,7 +57,21 @@ final class RatePlanForm {
                         form.quantity(RatePaths.PRICE),
                         form.quantity(RatePaths.OTHER_PRICE),
                         form.quantity(RatePaths.OTHER_NITROGEN),
-                        form.quantity(RatePaths.EFFECTIVENESS)),
-                FigureRow.of(form, () -> RatePlanLines.money(form.words(), plan())));
+                        form.quantity(RatePaths.OTHER_DENSITY)),
+                form.sentence("rate.efficiencyHow"),
+                form.choice(RatePaths.NITROGEN_EFFICIENCY),
+                form.row(form.quantity(RatePaths.EFFECTIVENESS)),
+                FigureRow.of(form, () -> RatePlanLines.money(form.words(), plan())),
+                against());
+    }
+
+    /** Why the opening does not shrink by the ratio of the masses. */
+    private Node against() {
+        Label line = new Label();
+        line.getStyleClass().add("figure-line");
+        line.setWrapText(true);
+        form.follow(() -> line.setText(RatePlanLines.against(
+                form.words(), form.model().assessment().rate().againstOther())));
+        return line;
     }
 }

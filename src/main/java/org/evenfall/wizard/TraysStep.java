@@ -79,6 +79,7 @@ final class TraysStep implements StepView {
                         form.text(TrayPaths.BORDER_DEVICE),
                         form.choice(TrayPaths.BORDER_SIDE),
                         form.quantity(TrayPaths.SWITCH_ON),
-                        form.quantity(TrayPaths.SWITCH_OFF)));
+                        form.quantity(TrayPaths.SWITCH_OFF)),
+                form.sentence("trays.switchHow"));
     }
 }

@@ -15,8 +15,11 @@ import org.evenfall.rate.UnitsBasis;
 import org.evenfall.setup.entry.Paper;
 import org.evenfall.setup.entry.RateBasis;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.YesNo;
 import org.evenfall.store.SetupJson;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is printed, from setups with different values on the two sides. */
 class CardContentsTest {
@@ -55,6 +58,64 @@ class CardContentsTest {
                 .map(line -> line.replace('\u00a0', ' '))
                 .toList();
         assertThat(proof).contains("Nitrogen 64 units (1/100 hundredweight per acre) is 80 kg/ha");
+    }
+
+    private static Setup treated(YesNo treated, String inhibitor, String useBy) throws Exception {
+        Setup demo = CardSamples.demo();
+        return demo.withProduct(
+                demo.product().withTreated(treated).withInhibitor(inhibitor).withUseBy(useBy));
+    }
+
+    private static String treatment(YesNo treated, String inhibitor, String useBy) throws Exception {
+        CardContent content = CardSamples.of(treated(treated, inhibitor, useBy), "");
+        return String.join("|", content.heading().lines()) + "|"
+                + String.join("|", content.stops().lines());
+    }
+
+    /** Whether it is treated, with what and until when; only a treated product has a use-by date to stop at. */
+    @Test
+    void theTreatmentAndItsUseByDateArePrinted() throws Exception {
+        assertThat(treatment(YesNo.YES, " inhibitor X ", "2027-09-30"))
+                .contains(
+                        "|delivery S-1042 · treated: inhibitor X · use by 2027-09-30|",
+                        "|new delivery, use-by date passed|");
+        assertThat(treatment(YesNo.YES, "", "2027-09-30"))
+                .contains("· treated with a urease inhibitor · use by 2027-09-30|");
+        assertThat(treatment(YesNo.YES, "inhibitor X", " ")).contains("· treated: inhibitor X|");
+        assertThat(treatment(YesNo.NO, "inhibitor X", "2027-09-30"))
+                .contains("· not treated with a urease inhibitor|")
+                .doesNotContain("use by", "use-by", "inhibitor X");
+        assertThat(treatment(YesNo.UNANSWERED, "inhibitor X", "2027-09-30"))
+                .doesNotContain("treated with", "treated:", "use by", "use-by");
+    }
+
+    /** The side of the headland tramline is in words, whatever sign was typed. */
+    @ParameterizedTest
+    @CsvSource({
+        "12 m, Off: into field, 12 m",
+        "0 m, Off: into field, 0 m",
+        "-2.5 m, Off: toward edge, 2.5 m",
+        "\u22127 ft, Off: toward edge, 7 ft",
+        "'- 3 m', Off: toward edge, 3 m"
+    })
+    void aSwitchingDistanceNamesItsSide(String typed, String label, String printed) throws Exception {
+        Setup demo = CardSamples.demo();
+        CardContent content =
+                CardSamples.of(demo.withTrays(demo.trays().withSwitchOff(EnteredQuantity.parse(typed))), "");
+        assertThat(value(content, label)).isEqualTo(printed);
+        assertThat(value(content, "On: into field")).isEqualTo("12 m");
+        assertThat(content.proof().lines()).contains("On, off: discs to headland tramline");
+    }
+
+    /** Where the distances count from is printed only with a distance. */
+    @Test
+    void withoutASwitchingDistanceThereIsNoZero() throws Exception {
+        Setup demo = CardSamples.demo();
+        Setup without =
+                demo.withTrays(demo.trays().withSwitchOn(EnteredQuantity.EMPTY).withSwitchOff(EnteredQuantity.EMPTY));
+        assertThat(CardSamples.of(without, "").proof().lines()).noneMatch(line -> line.contains("headland"));
+        Setup one = demo.withTrays(demo.trays().withSwitchOn(EnteredQuantity.EMPTY));
+        assertThat(CardSamples.of(one, "").proof().lines()).anyMatch(line -> line.contains("headland"));
     }
 
     /** The identifier of the file comes from its content only, so that it is the same in every run of the program. */

@@ -141,6 +141,10 @@ class PublishedKeysTest {
                 .contains(
                         "machine.rateSetting",
                         "machine.factorRule",
+                        "rate.againstOther.massShare",
+                        "rate.againstOther.volumeShare",
+                        "rate.againstOther.otherDensityKgPerL",
+                        "rate.againstOther.densityAssumed",
                         "rate.speed.standardErrorKmPerH",
                         "rate.bucketTests[].leftDeviationPercent",
                         "rate.bucketTests[].rightDeviationPercent",

@@ -54,7 +54,7 @@ class SecondDemoCardTest {
                 .contains("Eimer in 20 s 16,2 kg")
                 .contains("Stickstoff 62,5 Einheiten (1/100 hundredweight je Acre) sind 78 kg/ha")
                 .contains("Ein Sack von 1100 lb reicht für 2,89 ha")
-                .contains("Einschalten 41 ft Ausschalten -7 ft");
+                .contains("Ein: ins Feld 41 ft Aus: zum Rand 7 ft");
     }
 
     /** Catches over their mean of 112.22 mm, left to right: 104 is 93 %, 101 is 90 %. The override's reason is printed. */

@@ -115,7 +115,8 @@ class IdentityAssessorTest {
                 .with(ProductPaths.USE_BY, useBy)
                 .with(CardPaths.DATE, today);
         assertThat(findings(entered.with(ProductPaths.TREATED, YesNo.YES)))
-                .isEqualTo(when(reported, "WARNING PRODUCT product.pastUseBy /product/useBy [2027-04-30]"));
+                .isEqualTo(when(
+                        reported, "WARNING PRODUCT product.useByPassed /product/useBy [2027-04-30, " + today + "]"));
         assertThat(findings(entered.with(ProductPaths.TREATED, YesNo.UNANSWERED)))
                 .isEmpty();
     }

@@ -2,14 +2,22 @@ package org.evenfall.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.evenfall.setup.Entered.lines;
 import static org.evenfall.setup.PlanAssessorTest.EXACT;
 import static org.evenfall.setup.PlanAssessorTest.assess;
 import static org.evenfall.setup.PlanAssessorTest.planned;
 import static org.evenfall.setup.TypedSetup.product;
 
+import java.util.List;
+import org.evenfall.granule.ProductForm;
+import org.evenfall.rate.NitrogenEfficiency;
 import org.evenfall.rate.RatePlan;
+import org.evenfall.setup.entry.YesNo;
+import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.setup.path.RatePaths;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Bags, loads and money of a plan of 200 kg/ha. */
 class PlanGoodsTest {
@@ -42,5 +50,71 @@ class PlanGoodsTest {
         assertThat(less.parityPricePerT()).isEqualTo(552, within(1e-6));
         assertThat(assess(typed, product(null, 46.0)).present().logistics().hopperLoads())
                 .isNull();
+    }
+
+    private static TypedSetup priced() {
+        return planned()
+                .type(RatePaths.PRICE, "500 per t")
+                .type(RatePaths.OTHER_PRICE, "420 per t")
+                .type(RatePaths.OTHER_NITROGEN, "27 %")
+                .choose(ProductPaths.FORM, ProductForm.GRANULAR_UREA)
+                .choose(ProductPaths.TREATED, YesNo.NO);
+    }
+
+    /** Exact by definition: 420 × 46 / 27 × share. A typed share goes before a chosen one; the rate stays. */
+    @ParameterizedTest
+    @CsvSource({
+        "UNANSWERED, '', 715.556",
+        "COUNT_ALL, '', 715.556",
+        "WHEAT_090, '', 644.0",
+        "WHEAT_083, '', 593.911",
+        "GRASS_097, '', 694.804",
+        "WHEAT_083, 95 %, 679.778",
+        "WHEAT_083, 80 %, 572.444"
+    })
+    void thePublishedSharesCountForTheMoneyOnly(NitrogenEfficiency chosen, String typed, double parityPerT) {
+        Assessed<RatePlan> assessed =
+                assess(priced().choose(RatePaths.NITROGEN_EFFICIENCY, chosen).type(RatePaths.EFFECTIVENESS, typed));
+        assertThat(assessed.present().money().parityPricePerT()).isEqualTo(parityPerT, within(1e-3));
+        assertThat(assessed.present().amounts().productKgPerHa()).isEqualTo(200, EXACT);
+        assertThat(assessed.findings()).noneMatch(finding -> finding.key().equals("rate.efficiencyOfUntreated"));
+    }
+
+    /** The shares were published for untreated urea; where they deduct nothing, nothing is reported. */
+    @ParameterizedTest
+    @CsvSource({
+        "GRANULAR_UREA, YES, WHEAT_090, true",
+        "GRANULAR_UREA, NO, WHEAT_090, false",
+        "GRANULAR_UREA, UNANSWERED, GRASS_097, false",
+        "AMMONIUM_NITRATE, NO, GRASS_097, true",
+        "GRANULAR_UREA, YES, COUNT_ALL, false",
+        "OTHER, YES, UNANSWERED, false"
+    })
+    void aShareOfUntreatedUreaForAnotherProductIsReported(
+            ProductForm form, YesNo treated, NitrogenEfficiency chosen, boolean reported) {
+        assertThat(lines(assess(priced().choose(ProductPaths.FORM, form)
+                                .choose(ProductPaths.TREATED, treated)
+                                .choose(RatePaths.NITROGEN_EFFICIENCY, chosen))
+                        .findings()))
+                .filteredOn(line -> line.contains("efficiencyOfUntreated"))
+                .isEqualTo(
+                        reported
+                                ? List.of("NOTE RATE rate.efficiencyOfUntreated /rate/plan/nitrogenEfficiency []")
+                                : List.of());
+    }
+
+    /** No nitrogen counts more than once: above 100 % is refused at its field with the range. */
+    @ParameterizedTest
+    @CsvSource({"99.9 %, true", "100 %, true", "100.1 %, false", "120 %, false", "10 %, true", "9.9 %, false"})
+    void aShareAboveAllIsRefused(String typed, boolean possible) {
+        ReadSetup read =
+                ReadingPass.read(priced().type(RatePaths.EFFECTIVENESS, typed).setup());
+        assertThat(read.findings())
+                .filteredOn(finding -> finding.key().equals("entry.impossible"))
+                .hasSize(possible ? 0 : 1)
+                .allSatisfy(finding -> {
+                    assertThat(finding.field()).isEqualTo("/rate/plan/effectiveness");
+                    assertThat(lines(List.of(finding)).get(0)).contains("10:0", "100:0 %");
+                });
     }
 }

@@ -15,6 +15,7 @@ import org.evenfall.machine.FactorRule;
 import org.evenfall.machine.RateSetting;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
+import org.evenfall.rate.AgainstOther;
 import org.evenfall.result.AdviceLines;
 import org.evenfall.result.RateCheckLines;
 import org.evenfall.result.RatePlanLines;
@@ -106,6 +107,27 @@ class LaterStepsWordsTest {
         assertThat(RatePlanLines.money(WORDS, Assessor.assess(demo()).rate().plan()))
                 .extracting(ResultLine::label)
                 .contains("Would cost the same at", "Saved on the area");
+    }
+
+    /** The demo: 27 % before, 0.7572 kg/L now; with a measured 0.8 kg/L before, 62 % of the volume. */
+    @Test
+    void theProductBeforeIsComparedInWords() throws Exception {
+        assertThat(RatePlanLines.against(WORDS, null)).isEmpty();
+        assertThat(RatePlanLines.against(WORDS, AgainstOther.of(46, null, 27, null))
+                        .replace('\u00a0', ' '))
+                .isEqualTo("The same nitrogen as before needs about 59 % of the mass."
+                        + " Type both bulk densities to see the volume.");
+        assertThat(RatePlanLines.against(WORDS, Assessor.assess(demo()).rate().againstOther())
+                        .replace('\u00a0', ' '))
+                .isEqualTo("The same nitrogen as before needs about 59 % of the mass and 78 % of the volume."
+                        + " So the opening does not shrink by the ratio of the masses."
+                        + " The product before is taken as 1.0 kg/L: common practice, not measured.");
+        Setup typed = demo().withRate(demo().rate()
+                .withPlan(demo().rate().plan().withOtherDensity(EnteredQuantity.parse("0.8 kg/L"))));
+        assertThat(RatePlanLines.against(WORDS, Assessor.assess(typed).rate().againstOther())
+                        .replace('\u00a0', ' '))
+                .contains("59 % of the mass and 62 % of the volume")
+                .doesNotContain("common practice");
     }
 
     /** Each difference only where it is above twice its noise. */

@@ -20,11 +20,18 @@ final class ReportRate {
         RateResult rate = assessment.rate();
         return List.of(
                 ReportPart.of(RatePlanLines.figures(words, rate.plan())),
+                ReportPart.of(against(rate, words)),
                 ReportPart.inline(words.text("rate.money"), RatePlanLines.money(words, rate.plan())),
                 ReportPart.inline(words.text("rate.speedTitle"), RateCheckLines.speed(words, rate.speed())),
                 ReportPart.inline(words.text("rate.bucketTitle"), RateCheckLines.expected(words, rate)),
                 ReportPart.of(tests(assessment, words)),
                 ReportPart.inline(words.text("rate.hopperTitle"), RateCheckLines.hopper(words, rate.hopper())));
+    }
+
+    private static List<ResultLine> against(RateResult rate, Sentences words) {
+        List<ResultLine> lines = new ArrayList<>();
+        ResultLine.addSentence(lines, RatePlanLines.against(words, rate.againstOther()));
+        return lines;
     }
 
     private static List<ResultLine> tests(Assessment assessment, Sentences words) {

@@ -2,6 +2,7 @@ package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.rate.NitrogenEfficiency;
 import org.evenfall.rate.UnitsBasis;
 
 /**
@@ -19,6 +20,8 @@ import org.evenfall.rate.UnitsBasis;
  * @param price price of the product, per tonne
  * @param otherPrice price of the product used before, per tonne
  * @param otherNitrogen nitrogen content of the product used before, %
+ * @param otherDensity bulk density of the product used before, kg/L or kg/m³
+ * @param nitrogenEfficiency share of the nitrogen of untreated urea that counts in the comparison of prices, by its source
  * @param effectiveness nitrogen that counts as effective in the comparison of prices, % of the nitrogen spread
  * @param tolerance allowed deviation of the rate, %
  * @param unknownKeys keys of this object in the file that this version does not know
@@ -37,6 +40,8 @@ public record PlanEntries(
         EnteredQuantity price,
         EnteredQuantity otherPrice,
         EnteredQuantity otherNitrogen,
+        EnteredQuantity otherDensity,
+        NitrogenEfficiency nitrogenEfficiency,
         EnteredQuantity effectiveness,
         EnteredQuantity tolerance,
         UnknownKeys unknownKeys)

@@ -27,8 +27,8 @@ import org.evenfall.trays.Surface;
  * @param twoLevers whether two levers may be changed at once
  * @param borderDevice border spreading device and its setting, free text
  * @param borderSide side of the border spreading device
- * @param switchOn distance from the headland line at which spreading starts, m or ft
- * @param switchOff distance from the headland line at which spreading stops, m or ft
+ * @param switchOn distance from the discs to the headland tramline where spreading starts, m or ft; minus: toward the edge
+ * @param switchOff distance from the discs to the headland tramline where spreading stops, m or ft; minus: toward the edge
  * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder

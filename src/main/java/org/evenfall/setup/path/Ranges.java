@@ -102,7 +102,8 @@ final class Ranges {
 
     static final Range PRICE = range("field.price", PER_T, List.of(PER_T), 1, 10000, 100, 1500, 0);
 
-    static final Range EFFECTIVENESS = range("field.effectiveness", PERCENT, List.of(PERCENT), 10, 120, 70, 100, 0);
+    /** No nitrogen counts more than once, so that above 100 % is refused. */
+    static final Range EFFECTIVENESS = range("field.effectiveness", PERCENT, List.of(PERCENT), 10, 100, 70, 100, 0);
 
     static final Range TOLERANCE = range("field.tolerance", PERCENT, List.of(PERCENT), 1, 20, 2, 10, 0);
 

@@ -1,6 +1,7 @@
 package org.evenfall.setup.path;
 
 import org.evenfall.finding.Step;
+import org.evenfall.rate.NitrogenEfficiency;
 import org.evenfall.rate.UnitsBasis;
 import org.evenfall.setup.entry.BucketEntry;
 import org.evenfall.setup.entry.PlanEntries;
@@ -98,6 +99,22 @@ public final class RatePaths {
             Ranges.NITROGEN_SHARE,
             PlanEntries::otherNitrogen,
             PlanEntries::withOtherNitrogen);
+
+    /** Bulk density of the product used before, kg/L or kg/m³. */
+    public static final Quantity<PlanEntries> OTHER_DENSITY = PLAN.quantity(
+            "otherDensity",
+            "rate.otherDensity",
+            Ranges.BULK_DENSITY,
+            PlanEntries::otherDensity,
+            PlanEntries::withOtherDensity);
+
+    /** Share of the nitrogen of untreated urea counted on, as published; a typed share goes before it. */
+    public static final Choice<PlanEntries, NitrogenEfficiency> NITROGEN_EFFICIENCY = PLAN.choice(
+            "nitrogenEfficiency",
+            "rate.nitrogenEfficiency",
+            NitrogenEfficiency.class,
+            PlanEntries::nitrogenEfficiency,
+            PlanEntries::withNitrogenEfficiency);
 
     /** Share of the nitrogen counted on, %, where the person wants one. */
     public static final Quantity<PlanEntries> EFFECTIVENESS = PLAN.quantity(

@@ -102,11 +102,11 @@ public final class TrayPaths {
     public static final Choice<TrayEntries, Side> BORDER_SIDE = TRAYS.choice(
             "borderSide", "trays.borderSide", Side.class, TrayEntries::borderSide, TrayEntries::withBorderSide);
 
-    /** Switch-on distance from the headland line, m or ft. */
+    /** Discs from the headland tramline when the outlets open, m or ft; plus: into the field. */
     public static final Quantity<TrayEntries> SWITCH_ON = TRAYS.quantity(
             "switchOn", "trays.switchOn", Ranges.SWITCH_DISTANCE, TrayEntries::switchOn, TrayEntries::withSwitchOn);
 
-    /** Switch-off distance. */
+    /** Discs from the headland tramline when the outlets close, m or ft; plus: into the field. */
     public static final Quantity<TrayEntries> SWITCH_OFF = TRAYS.quantity(
             "switchOff", "trays.switchOff", Ranges.SWITCH_DISTANCE, TrayEntries::switchOff, TrayEntries::withSwitchOff);
 
