@@ -91,6 +91,9 @@ final class PublishedNames {
 
         @JsonUnwrapped
         HeightResult.Now now();
+
+        @JsonProperty("throwPer10Cm*M")
+        Interval throwPer10CmRangeM();
     }
 
     /** {@link HeightResult.Crop}. */
@@ -193,6 +196,12 @@ final class PublishedNames {
     interface MatchResultKeys {
         @JsonProperty("laidOver")
         PatternOverlay overlay();
+
+        @JsonProperty("throwAgainstDense*M")
+        Interval throwAgainstDenseIntervalM();
+
+        @JsonProperty("outOfReach")
+        boolean outOfReach();
     }
 
     /** {@link RankedProduct}. */
@@ -238,5 +247,8 @@ final class PublishedNames {
     interface PatternChangeKeys {
         @JsonProperty("keptCv*Percent")
         Interval keptCvIntervalPercent();
+
+        @JsonProperty("cvChange*Percent")
+        Interval changeIntervalPercent();
     }
 }

@@ -46,9 +46,23 @@ public final class ThrowModel {
     /** Landing distance of one granule at the usual take-off in still air, m. */
     public static double distanceM(
             double diameterMm, double particleDensityKgPerM3, double outletSpeedMPerS, double heightM) {
+        return distanceM(diameterMm, particleDensityKgPerM3, outletSpeedMPerS, heightM, ThrowAssumptions.USUAL);
+    }
+
+    /**
+     * Landing distance of one granule in still air under other assumptions, m.
+     *
+     * @param outletSpeedMPerS speed at the vane tip with the usual friction, m/s
+     */
+    public static double distanceM(
+            double diameterMm,
+            double particleDensityKgPerM3,
+            double outletSpeedMPerS,
+            double heightM,
+            ThrowAssumptions assumed) {
         return Flight.fly(
-                        new Granule(diameterMm, particleDensityKgPerM3),
-                        new Launch(outletSpeedMPerS, TAKE_OFF_DEG, heightM),
+                        new Granule(diameterMm, particleDensityKgPerM3, assumed.dragFactor()),
+                        new Launch(outletSpeedMPerS * assumed.speedShare(), assumed.takeOffDeg(), heightM),
                         0,
                         Flight.GRAVITY_M_PER_S2,
                         Air.STANDARD)

@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.List;
 import org.apache.commons.statistics.descriptive.DoubleStatistics;
 import org.apache.commons.statistics.descriptive.Statistic;
+import org.evenfall.quantity.Interval;
 import org.jspecify.annotations.Nullable;
 
 /** Height of the machine above the crop canopy. */
@@ -29,6 +30,7 @@ public final class HeightCalculator {
      * @param rearM rear, m, or null
      * @param chainPointOverReferenceM height of the chain's upper end above the reference point, m; 0 when not known
      * @param throwPer10CmM change of throw for 10 cm of height, by the flight model, m, or null
+     * @param throwPer10CmRangeM its range over what the model assumes, m, or null
      */
     public record Measured(
             List<Double> cropM,
@@ -39,7 +41,8 @@ public final class HeightCalculator {
             @Nullable Double frontM,
             @Nullable Double rearM,
             double chainPointOverReferenceM,
-            @Nullable Double throwPer10CmM) {
+            @Nullable Double throwPer10CmM,
+            @Nullable Interval throwPer10CmRangeM) {
 
         /**
          * Checks the ranges.
@@ -72,7 +75,8 @@ public final class HeightCalculator {
                 overGroundM,
                 now(measured, meanM, overGroundM),
                 Math.max(0, measured.wantedOverCropM() + measured.chainPointOverReferenceM()),
-                measured.throwPer10CmM());
+                measured.throwPer10CmM(),
+                measured.throwPer10CmRangeM());
     }
 
     private static HeightResult.Now now(Measured measured, double cropM, double overGroundM) {

@@ -1,5 +1,6 @@
 package org.evenfall.machine;
 
+import org.evenfall.quantity.Interval;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param now the machine as it hangs now
  * @param chainM length of a chain that just brushes the crop, m, at least 0
  * @param throwPer10CmM change of throw for 10 cm of height, by the flight model, m; null when not known
+ * @param throwPer10CmRangeM its range over what the model assumes, m; null when not known
  */
 public record HeightResult(
         Crop crop,
@@ -18,7 +20,8 @@ public record HeightResult(
         double overGroundM,
         Now now,
         double chainM,
-        @Nullable Double throwPer10CmM) {
+        @Nullable Double throwPer10CmM,
+        @Nullable Interval throwPer10CmRangeM) {
 
     /**
      * Height of the crop canopy above the ground.

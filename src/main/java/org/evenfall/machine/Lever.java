@@ -12,6 +12,9 @@ package org.evenfall.machine;
  */
 public record Lever(String label, String unit, double lowest, double highest, double step, Widening widerWhen) {
 
+    /** How far a step turns the fan of granules towards wider, median over machines, degrees. Assumption. */
+    public static final double USUAL_STEP_DEG = 2;
+
     /** Rounding of a setting that does not count, share of a step. */
     private static final double TOLERANCE = 1e-6;
 

@@ -1,6 +1,5 @@
 package org.evenfall.reference;
 
-import java.util.Comparator;
 import java.util.List;
 import org.evenfall.flight.ThrowModel;
 import org.jspecify.annotations.Nullable;
@@ -11,34 +10,56 @@ import org.jspecify.annotations.Nullable;
  * @param candidate the new product as measured
  * @param context machine and field
  * @param speedMPerS outlet speed, m/s
- * @param alone its properties with gaps filled without a reference
- * @param aloneLine its throw with these
+ * @param alone its properties with gaps filled with usual figures
+ * @param aloneThrow its throw with these
  */
 record Comparisons(
-        Candidate candidate, RankContext context, double speedMPerS, EstimatedProperties alone, ThrowLine aloneLine) {
+        Candidate candidate,
+        RankContext context,
+        double speedMPerS,
+        EstimatedProperties alone,
+        ProductThrow aloneThrow) {
 
     /** The new product alone. */
     static Comparisons of(Candidate candidate, RankContext context) {
         double speed = ThrowModel.outletSpeedMPerS(context.discRadiusM(), context.discRpm());
         EstimatedProperties alone = estimate(candidate, null);
-        return new Comparisons(candidate, context, speed, alone, ThrowLine.of(alone, speed, context.heightOverCropM()));
+        return new Comparisons(
+                candidate, context, speed, alone, ProductThrow.of(alone, speed, context.heightOverCropM()));
     }
 
-    /** References of the tramline width before all others; within each group the smallest score first, then by id. */
-    List<Comparison> nearestFirst(List<TestedProduct> references) {
-        return references.stream()
-                .map(this::compare)
-                .sorted(Comparator.comparing((Comparison comparison) -> !sameWidth(comparison))
-                        .thenComparingDouble(Comparison::score)
-                        .thenComparing(comparison -> comparison.reference.id()))
-                .toList();
+    /** The new product compared with each reference, in their order. */
+    List<Comparison> with(List<TestedProduct> references) {
+        return references.stream().map(this::compare).toList();
     }
 
-    /** Those that compete for the first place: of the tramline width, or all where there is none of that width. */
-    List<Comparison> competing(List<Comparison> nearestFirst) {
-        List<Comparison> sameWidth =
-                nearestFirst.stream().filter(this::sameWidth).toList();
-        return sameWidth.isEmpty() ? nearestFirst : sameWidth;
+    /** The new product compared with a dense 27 % N product. */
+    Comparison withDense() {
+        EstimatedProperties dense = Reach.dense();
+        ProductThrow denseThrow = throwOf(dense);
+        return new Comparison(
+                new TestedProduct("", "", dense.form(), context.tramlineWidthM(), dense.bulkKgPerL(), null),
+                alone,
+                dense,
+                aloneThrow,
+                denseThrow,
+                new LandingEstimate(dense, denseThrow));
+    }
+
+    /** Where the new product lands. */
+    LandingEstimate landing() {
+        return new LandingEstimate(alone, aloneThrow);
+    }
+
+    private LandingEstimate landing(TestedProduct reference) {
+        EstimatedProperties properties = EstimatedProperties.of(
+                reference.form(),
+                reference.bulkDensityKgPerL(),
+                EstimatedProperties.HANDBOOK_BULK_ERROR,
+                reference.sizes(),
+                null,
+                null);
+        return new LandingEstimate(properties, throwOf(properties));
     }
 
     /** Whether a reference was tested at the tramline width. */
@@ -47,8 +68,8 @@ record Comparisons(
     }
 
     /** The throw of a product on this machine. */
-    ThrowLine line(EstimatedProperties product) {
-        return product.equals(alone) ? aloneLine : ThrowLine.of(product, speedMPerS, context.heightOverCropM());
+    ProductThrow throwOf(EstimatedProperties product) {
+        return product.equals(alone) ? aloneThrow : ProductThrow.of(product, speedMPerS, context.heightOverCropM());
     }
 
     /** The landing model set for a product at the tramline width. */
@@ -56,16 +77,20 @@ record Comparisons(
         return ReferencePatternModel.best(product, speedMPerS, context.heightOverCropM(), context.tramlineWidthM());
     }
 
+    /** A gap is filled from the other product where the two may be of one form, else with what is usual for its own. */
     private Comparison compare(TestedProduct reference) {
-        EstimatedProperties product = estimate(candidate, reference);
+        boolean alike = SameProduct.maybeSameForm(candidate.form(), reference.form());
+        EstimatedProperties product = alike ? estimate(candidate, reference) : alone;
         EstimatedProperties other = EstimatedProperties.of(
                 reference.form(),
                 reference.bulkDensityKgPerL(),
                 EstimatedProperties.HANDBOOK_BULK_ERROR,
                 reference.sizes(),
-                product.bulkKgPerL(),
-                candidate.sizes());
-        return new Comparison(candidate.form(), reference, product, other, line(product), line(other));
+                alike ? candidate.bulkDensityKgPerL() : null,
+                alike ? candidate.sizes() : null);
+        LandingEstimate landing = landing(reference);
+        ProductThrow otherThrow = other.equals(landing.properties()) ? landing.at() : throwOf(other);
+        return new Comparison(reference, product, other, throwOf(product), otherThrow, landing);
     }
 
     private static EstimatedProperties estimate(Candidate candidate, @Nullable TestedProduct reference) {

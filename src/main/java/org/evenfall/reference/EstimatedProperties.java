@@ -40,28 +40,34 @@ record EstimatedProperties(
     static final double LEAST_BULK_ERROR = 0.01;
 
     /** Relative error of a bulk density from a handbook. Assumption: two digits, another delivery. */
-    static final double HANDBOOK_BULK_ERROR = 0.02;
+    static final double HANDBOOK_BULK_ERROR = 0.015;
 
     /** Relative error of a bulk density taken from the published band of the form. Assumption: half its width. */
     static final double BAND_BULK_ERROR = 0.04;
 
-    /** Relative error of a bulk density that is neither measured nor published. Assumption: products run from 0.7 to 1.1. */
-    static final double UNKNOWN_BULK_ERROR = 0.12;
+    /** Bulk density where nothing is known, kg/L. Assumption: between urea and calcium ammonium nitrate. */
+    static final double USUAL_BULK_KG_PER_L = 0.88;
 
-    /** Error of ln d50 where not sieved. Common practice: granular products run from about 2.5 to 4 mm. */
-    static final double UNKNOWN_D50_ERROR = 0.12;
+    /** Its relative error. Assumption: products run from about 0.70 to 1.10 kg/L. */
+    static final double USUAL_BULK_ERROR = 0.14;
 
-    /** Median where neither product was sieved, mm. Source: target of the European blenders. */
+    /** Median where not sieved, mm. Source: target of the European blenders. */
     static final double USUAL_D50_MM = 3.25;
 
-    /** Sigma where neither product was sieved. Source: spread index 18, limit of the European blenders. */
+    /** Median of prills where not sieved, mm. Assumption: from about 1.5 to 2.7. */
+    static final double USUAL_PRILL_D50_MM = 2.0;
+
+    /** Error of its logarithm. Common practice: granular products run from about 2.5 to 4.2 mm. */
+    static final double USUAL_D50_ERROR = 0.15;
+
+    /** Sigma where not sieved. Source: spread index 18, limit of the European blenders. */
     static final double USUAL_SIGMA = 0.18;
 
     /** Error of sigma where not measured. Assumption: spread indices run from about 13 to 23. */
     static final double UNKNOWN_SIGMA_ERROR = 0.05;
 
-    /** Bulk density where nothing is known, kg/L. Assumption: between urea and calcium ammonium nitrate. */
-    static final double USUAL_BULK_KG_PER_L = 0.85;
+    /** Error of a figure taken from another product over that of the usual one: two products vary independently. */
+    static final double OF_TWO_PRODUCTS = Math.sqrt(2);
 
     /**
      * Fills the gaps of one product.
@@ -91,11 +97,11 @@ record EstimatedProperties(
             bulkErrorHere = BAND_BULK_ERROR;
         } else {
             bulkHere = otherBulk == null ? USUAL_BULK_KG_PER_L : otherBulk;
-            bulkErrorHere = UNKNOWN_BULK_ERROR;
+            bulkErrorHere = otherBulk == null ? USUAL_BULK_ERROR : OF_TWO_PRODUCTS * USUAL_BULK_ERROR;
         }
         SizeDistribution taken = sizes == null ? otherSizes : sizes;
-        double d50 = taken == null ? USUAL_D50_MM : taken.d50Mm();
-        double d50Error = sizes == null ? UNKNOWN_D50_ERROR : sizes.lnD50StandardError();
+        double d50 = taken == null ? usualD50Mm(form) : taken.d50Mm();
+        double d50Error = d50Error(sizes, otherSizes);
         boolean spreadKnown = sizes != null && !sizes.spreadIsBound();
         double sigma = sigma(sizes, otherSizes);
         double sigmaStandardError = sizes != null && spreadKnown ? sizes.sigmaStandardError() : UNKNOWN_SIGMA_ERROR;
@@ -112,6 +118,13 @@ record EstimatedProperties(
                 spreadKnown);
     }
 
+    private static double d50Error(@Nullable SizeDistribution own, @Nullable SizeDistribution other) {
+        if (own != null) {
+            return own.lnD50StandardError();
+        }
+        return other == null ? USUAL_D50_ERROR : OF_TWO_PRODUCTS * USUAL_D50_ERROR;
+    }
+
     /** The measured sigma; else the other product's; never above this product's own bound. */
     private static double sigma(@Nullable SizeDistribution own, @Nullable SizeDistribution other) {
         if (own != null && !own.spreadIsBound()) {
@@ -119,6 +132,22 @@ record EstimatedProperties(
         }
         double guess = other == null || other.spreadIsBound() ? USUAL_SIGMA : other.sigma();
         return own == null ? guess : Math.min(guess, own.sigma());
+    }
+
+    /** Usual bulk density of a form, kg/L: the middle of its published band, else that of all products. */
+    static double usualBulkKgPerL(ProductForm form) {
+        Double band = bandMiddle(form);
+        return band == null ? USUAL_BULK_KG_PER_L : band;
+    }
+
+    /** Relative error of that. */
+    static double usualBulkError(ProductForm form) {
+        return bandMiddle(form) == null ? USUAL_BULK_ERROR : BAND_BULK_ERROR;
+    }
+
+    /** Usual median of a form, mm. */
+    static double usualD50Mm(ProductForm form) {
+        return form == ProductForm.PRILLED_UREA ? USUAL_PRILL_D50_MM : USUAL_D50_MM;
     }
 
     private static @Nullable Double bandMiddle(ProductForm form) {
@@ -148,6 +177,11 @@ record EstimatedProperties(
     /** Density of a granule, kg/m³. */
     double granuleKgPerM3() {
         return ParticleDensities.kgPerM3(bulkKgPerL, form);
+    }
+
+    /** Diameter at a normal quantile of its logarithm, mm. */
+    double diameterMm(double z) {
+        return d50Mm * Math.exp(z * sigma);
     }
 
     /** Granulometric spread index, %. */

@@ -1,6 +1,7 @@
 package org.evenfall.reference;
 
 import java.util.List;
+import org.evenfall.quantity.Interval;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,9 +11,13 @@ import org.jspecify.annotations.Nullable;
  * @param chosen the one the person chose, else the nearest; null without any
  * @param verdict verdict on the chosen one
  * @param direction which way to start
- * @param throwAgainstDenseM throw against a dense 27 % N product, m
+ * @param turnDeg how far the fans of the model are turned towards wider, from today's settings, or without these from those
+ *     of a dense 27 % N product, degrees; null where nothing is measured
+ * @param directionAgainstDense which way to start from the settings of a dense 27 % N product
+ * @param throwAgainstDenseM throw at the edge against a dense 27 % N product, m
+ * @param throwAgainstDenseIntervalM its 90 % interval: measurements, packing, range of the model, m
  * @param widestReachableM widest working width that is reachable by the model, m
- * @param outOfReach the model says this width is out of reach
+ * @param reachability whether the tramline width is, by the model
  * @param pattern what becomes of the pattern if the settings of the chosen one are kept, or without one those of a dense
  *     27 % N product; null where nothing is measured
  * @param overlay their landing patterns on one grid; null where nothing is measured
@@ -23,19 +28,39 @@ public record MatchResult(
         @Nullable RankedProduct chosen,
         Verdict verdict,
         Direction direction,
+        @Nullable Double turnDeg,
+        Direction directionAgainstDense,
         @Nullable Double throwAgainstDenseM,
+        @Nullable Interval throwAgainstDenseIntervalM,
         @Nullable Double widestReachableM,
-        boolean outOfReach,
+        @Nullable Reachability reachability,
         @Nullable PatternChange pattern,
         @Nullable PatternOverlay overlay,
         int redraws) {
 
     /** The result where nothing is measured of the new product. */
     static final MatchResult NOTHING_MEASURED = new MatchResult(
-            List.of(), null, Verdict.NO_REFERENCE, Direction.AS_IT_IS, null, null, false, null, null, 0);
+            List.of(),
+            null,
+            Verdict.NO_REFERENCE,
+            Direction.AS_IT_IS,
+            null,
+            Direction.AS_IT_IS,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            0);
 
     /** Copies the list. */
     public MatchResult {
         ranked = List.copyOf(ranked);
+    }
+
+    /** Whether the model says that the tramline width is probably beyond reach. */
+    public boolean outOfReach() {
+        return reachability == Reachability.PROBABLY_NOT;
     }
 }

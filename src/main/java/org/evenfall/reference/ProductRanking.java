@@ -3,12 +3,11 @@ package org.evenfall.reference;
 import java.util.ArrayList;
 import java.util.List;
 import org.evenfall.quantity.Interval;
-import org.evenfall.quantity.NinetyPercent;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Which tested product would land most like the new one. References of this tramline width come before all others,
- * because only their settings can be taken over; within each group the smallest standardised difference comes first.
+ * because only their settings can be taken over; among them the greatest chance of landing closest comes first.
  */
 public final class ProductRanking {
 
@@ -54,51 +53,56 @@ public final class ProductRanking {
             return MatchResult.NOTHING_MEASURED;
         }
         Comparisons product = Comparisons.of(candidate, context);
-        List<Comparison> comparisons = product.nearestFirst(references);
-        ClosestShares closest = ClosestShares.simulate(product.competing(comparisons), seed, redraws, monitor);
+        ReferenceOrder order = ReferenceOrder.of(product, product.with(references), seed, redraws, monitor);
         double resetCvPercent = product.modelFor(product.alone()).cvPercent();
         List<RankedProduct> ranked = new ArrayList<>();
-        for (int i = 0; i < comparisons.size(); i++) {
-            Comparison comparison = comparisons.get(i);
+        for (ReferenceOrder.Place place : order.places()) {
+            Comparison comparison = place.comparison();
             boolean predicted = product.sameWidth(comparison)
-                    && (i < PATTERNS || comparison.reference.id().equals(context.chosenId()));
+                    && (ranked.size() < PATTERNS || comparison.reference.id().equals(context.chosenId()));
             ranked.add(ranked(
-                    comparison,
+                    place,
                     product.sameWidth(comparison),
-                    i < closest.shares().size() ? closest.shares().get(i) : 0,
                     predicted ? pattern(comparison, product, resetCvPercent) : null));
         }
-        return result(product, comparisons, ranked, resetCvPercent, closest.redraws());
+        return result(product, order, ranked, resetCvPercent);
     }
 
     private static MatchResult result(
-            Comparisons product,
-            List<Comparison> comparisons,
-            List<RankedProduct> ranked,
-            double resetCvPercent,
-            int redraws) {
+            Comparisons product, ReferenceOrder order, List<RankedProduct> ranked, double resetCvPercent) {
         int index = chosen(ranked, product.context());
         RankedProduct chosen = index < 0 ? null : ranked.get(index);
-        Comparison comparison = chosen == null || !chosen.sameWidth() ? null : comparisons.get(index);
-        double edgeM = product.aloneLine().edgeM();
-        double againstDenseM = edgeM - product.line(Reach.dense()).edgeM();
-        Reach.Answer reach = Reach.widest(product.context(), comparisons, product.alone(), product.aloneLine());
+        Comparison comparison = chosen == null || !chosen.sameWidth()
+                ? null
+                : order.places().get(index).comparison();
+        Comparison dense = product.withDense();
+        Reach.Answer reach = Reach.widest(
+                product.context(),
+                order.comparisons(),
+                product.alone(),
+                product.aloneThrow().edge());
         Verdict verdict = chosen == null ? Verdict.NO_REFERENCE : chosen.verdict();
         // without a reference the start is the setting for a dense product, and the throw against it gives the
         // direction
-        Direction direction =
-                chosen == null ? Verdicts.direction(100 * againstDenseM / (edgeM - againstDenseM)) : chosen.direction();
+        Direction againstDense = Verdicts.direction(dense.throwPercent());
+        Comparison start = order.comparisons().stream()
+                .filter(each -> each.reference.id().equals(TestedProduct.TODAY_ID))
+                .findFirst()
+                .orElse(dense);
         return new MatchResult(
                 ranked,
                 chosen,
-                reach.outOfReach() ? Verdict.NOT_AT_THIS_WIDTH : verdict,
-                direction,
-                againstDenseM,
+                reach.reachability() == Reachability.PROBABLY_NOT ? Verdict.NOT_AT_THIS_WIDTH : verdict,
+                chosen == null ? againstDense : chosen.direction(),
+                product.modelFor(start.other).turnDeg(start.product),
+                againstDense,
+                dense.throwM(),
+                dense.throwIntervalM(),
                 reach.widestM(),
-                reach.outOfReach(),
-                chosen != null && chosen.pattern() != null ? chosen.pattern() : againstDense(product, resetCvPercent),
+                reach.reachability(),
+                chosen != null && chosen.pattern() != null ? chosen.pattern() : pattern(dense, product, resetCvPercent),
                 overlay(product, comparison),
-                redraws);
+                order.redraws());
     }
 
     /** Index of the reference that the person chose, else of the nearest; −1 without any. */
@@ -111,19 +115,21 @@ public final class ProductRanking {
         return ranked.isEmpty() ? -1 : 0;
     }
 
-    /** What becomes of the pattern with the settings of a reference; the throw is off by its 90 % error. */
+    /** What becomes of the pattern with the settings of another product; the throw is off by its 90 % interval. */
     private static PatternChange pattern(Comparison comparison, Comparisons product, double resetCvPercent) {
-        double lnDensityError = NinetyPercent.Z * comparison.throwErrorM() / comparison.productLine.perLnDensity();
+        Interval throwM = comparison.throwIntervalM();
+        double perLnDensity = comparison.productThrow.edge().perLnDensity();
         return product.modelFor(comparison.other)
-                .change(comparison.product, resetCvPercent, Math.min(LARGEST_LN_DENSITY_ERROR, lnDensityError));
+                .change(
+                        comparison.product,
+                        resetCvPercent,
+                        new Interval(
+                                lnDensity(throwM.low() - comparison.throwM(), perLnDensity),
+                                lnDensity(throwM.high() - comparison.throwM(), perLnDensity)));
     }
 
-    private static PatternChange againstDense(Comparisons product, double resetCvPercent) {
-        return product.modelFor(Reach.dense())
-                .change(
-                        product.alone(),
-                        resetCvPercent,
-                        NinetyPercent.Z * product.alone().bulkError());
+    private static double lnDensity(double shiftM, double perLnDensity) {
+        return Math.max(-LARGEST_LN_DENSITY_ERROR, Math.min(LARGEST_LN_DENSITY_ERROR, shiftM / perLnDensity));
     }
 
     private static PatternOverlay overlay(Comparisons product, @Nullable Comparison comparison) {
@@ -138,7 +144,8 @@ public final class ProductRanking {
     }
 
     private static RankedProduct ranked(
-            Comparison comparison, boolean sameWidth, double closestShare, @Nullable PatternChange pattern) {
+            ReferenceOrder.Place place, boolean sameWidth, @Nullable PatternChange pattern) {
+        Comparison comparison = place.comparison();
         TestedProduct reference = comparison.reference;
         EstimatedProperties product = comparison.product;
         EstimatedProperties other = comparison.other;
@@ -146,7 +153,7 @@ public final class ProductRanking {
         boolean sizes = product.sizeKnown() && other.sizeKnown();
         boolean spreads = product.spreadKnown() && other.spreadKnown();
         double flowPercent = 100 * Math.expm1(comparison.lnFlow());
-        Interval throwM = NinetyPercent.of(comparison.throwM(), comparison.throwErrorM());
+        Interval throwM = comparison.throwIntervalM();
         return new RankedProduct(
                 reference.id(),
                 reference.name(),
@@ -155,20 +162,21 @@ public final class ProductRanking {
                         other.bulkKnown() ? other.bulkKgPerL() : null,
                         other.sizeKnown() ? other.d50Mm() : null,
                         other.spreadKnown() ? other.spreadIndexPercent() : null),
+                reference.testedCvPercent(),
                 new RankedProduct.Difference(
                         densities ? 100 * (product.bulkKgPerL() / other.bulkKgPerL() - 1) : null,
                         sizes ? 100 * (product.d50Mm() / other.d50Mm() - 1) : null,
                         spreads ? comparison.spreadPoints() : null,
                         densities ? flowPercent : null),
                 new RankedProduct.ThrowDifference(comparison.throwM(), throwM, comparison.throwPercent()),
-                comparison.score(),
-                closestShare,
+                place.distanceM(),
+                place.chance(),
                 sameWidth,
                 Verdicts.of(
                         sameWidth,
                         densities && sizes && spreads,
                         comparison.throwPercent(),
-                        100 * throwM.width() / 2 / comparison.otherLine.edgeM(),
+                        comparison.farthestPercent(),
                         flowPercent,
                         comparison.spreadPoints()),
                 Verdicts.direction(comparison.throwPercent()),

@@ -10,10 +10,12 @@ import org.jspecify.annotations.Nullable;
  * @param name its name
  * @param widthM width it was tested at, m
  * @param own its own properties
+ * @param testedCvPercent CV it was tested with, %; null where it is not known
  * @param difference differences of the properties
  * @param throwDifference difference of the throw
- * @param score standardised difference: 0 is the same, 1 one standard error of measuring
- * @param closestShare how often it would rank first if the measurements were repeated, 0 to 1, simulated
+ * @param landingDistanceM mean difference between where the two land, at 16, 50 and 84 % of the mass, m; gaps filled with
+ *     usual figures
+ * @param closestShare chance that it is the product that lands closest, 0 to 1, simulated
  * @param sameWidth tested at this tramline width
  * @param verdict what that means for its settings
  * @param direction which way to go from its settings
@@ -25,9 +27,10 @@ public record RankedProduct(
         String name,
         double widthM,
         Properties own,
+        @Nullable Double testedCvPercent,
         Difference difference,
         ThrowDifference throwDifference,
-        double score,
+        double landingDistanceM,
         double closestShare,
         boolean sameWidth,
         Verdict verdict,

@@ -14,7 +14,8 @@ import org.evenfall.quantity.NinetyPercent;
  * <p>Where nothing is known of the machine, the coarse granules must land at least {@link #NEEDED_SHARE} of the width
  * away, since the pattern has to fall gently past the half-way line; that is less certain and gets a larger margin.
  *
- * <p>A width is out of reach only where it exceeds the widest by more than the 90 % error of measurements and model.
+ * <p>A width is probably beyond reach only where it exceeds the widest by more than the 90 % error of measurements and
+ * model.
  */
 public final class Reach {
 
@@ -45,9 +46,9 @@ public final class Reach {
      * The answer.
      *
      * @param widestM widest width that is reachable, m
-     * @param outOfReach the tramline width exceeds it by more than margin and uncertainty
+     * @param reachability whether the tramline width is
      */
-    record Answer(double widestM, boolean outOfReach) {}
+    record Answer(double widestM, Reachability reachability) {}
 
     /**
      * A width that one kind of evidence shows.
@@ -80,50 +81,63 @@ public final class Reach {
      * @param context machine and field
      * @param comparisons the new product compared with each reference
      * @param product the new product alone
-     * @param now its throw at the disc speed in use
+     * @param now its throw at the edge at the disc speed in use
      */
     static Answer widest(
             RankContext context, List<Comparison> comparisons, EstimatedProperties product, ThrowLine now) {
         double speed = Math.min(
                 FASTEST_OUTLET_M_PER_S, ThrowModel.outletSpeedMPerS(context.discRadiusM(), context.discRpmHighest()));
-        ThrowLine fastest = ThrowLine.of(product, speed, context.heightOverCropM());
+        ThrowLine fastest = edge(product, speed, context);
         Evidence widest = new Evidence(0, 0, MODEL_ERROR);
         for (Comparison comparison : comparisons) {
             widest = widest.widest(tested(comparison, gain(context, fastest, now)));
         }
         Double handbook = context.widestHandbookWidthM();
         if (handbook != null) {
-            widest = widest.widest(
-                    handbook(handbook, product, fastest, ThrowLine.of(dense(), speed, context.heightOverCropM())));
+            widest = widest.widest(handbook(handbook, product, fastest, edge(dense(), speed, context)));
         }
         if (widest.widthM() == 0) {
-            double error = error(product, fastest) / fastest.edgeM();
-            widest = new Evidence(fastest.edgeM() / NEEDED_SHARE, error, ROUGH_MODEL_ERROR);
+            double error = error(product, fastest) / fastest.metres();
+            widest = new Evidence(fastest.metres() / NEEDED_SHARE, error, ROUGH_MODEL_ERROR);
         }
         double margin = 1 + NinetyPercent.Z * Math.hypot(widest.error(), widest.modelError());
-        return new Answer(widest.widthM(), context.tramlineWidthM() > widest.widthM() * margin);
+        return new Answer(widest.widthM(), reachability(context.tramlineWidthM(), widest.widthM(), margin));
+    }
+
+    /** @param margin 1 and the relative 90 % error of the widest width */
+    static Reachability reachability(double widthM, double widestM, double margin) {
+        if (widthM > widestM * margin) {
+            return Reachability.PROBABLY_NOT;
+        }
+        return widthM > widestM * (1 + Verdicts.SAME_WIDTH_SHARE) ? Reachability.DOUBTFUL : Reachability.YES;
+    }
+
+    private static ThrowLine edge(EstimatedProperties product, double speedMPerS, RankContext context) {
+        return ThrowLine.of(product, ThrowLine.EDGE_Z, speedMPerS, context.heightOverCropM());
     }
 
     /** Gain of throw at the best settings; never below 1, as settings in use can be kept. */
     private static double gain(RankContext context, ThrowLine fastest, ThrowLine now) {
-        double faster = Math.max(1, fastest.edgeM() / now.edgeM());
+        double faster = Math.max(1, fastest.metres() / now.metres());
         return context.widerLever() ? faster * (1 + LEVER_GAIN) : faster;
     }
 
     private static Evidence tested(Comparison comparison, double gain) {
-        double ratio = comparison.productLine.edgeM() / comparison.otherLine.edgeM();
+        double ratio = comparison.productThrow.edge().metres()
+                / comparison.otherThrow.edge().metres();
         return new Evidence(
                 comparison.reference.widthM() * gain * ratio,
-                comparison.throwErrorM() / comparison.otherLine.edgeM(),
+                comparison.throwErrorM() / comparison.otherThrow.edge().metres(),
                 MODEL_ERROR);
     }
 
     private static Evidence handbook(
             double widthM, EstimatedProperties product, ThrowLine fastest, ThrowLine denseLine) {
-        double denseError = denseLine.errorM(dense().bulkError(), DENSE_D50_ERROR, 0);
+        double packing = Comparison.packingError(product.form(), dense().form());
+        double denseError = denseLine.errorM(Math.hypot(dense().bulkError(), packing), DENSE_D50_ERROR, 0);
         return new Evidence(
-                widthM * fastest.edgeM() / denseLine.edgeM(),
-                Math.hypot(error(product, fastest), denseError) / denseLine.edgeM(),
+                widthM * fastest.metres() / denseLine.metres(),
+                Math.hypot(error(product, fastest), denseError) / denseLine.metres(),
                 MODEL_ERROR);
     }
 

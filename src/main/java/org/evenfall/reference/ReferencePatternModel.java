@@ -37,8 +37,8 @@ final class ReferencePatternModel {
     private static final double STEP_DEG = 8;
     private static final double LAST_STEP_DEG = 0.2;
 
-    /** Shares of the density error at which the pattern is computed. */
-    private static final double[] ERROR_SHARES = {-1, -0.5, 0.5, 1};
+    /** Shares of the interval of ln density, from its low to its high end, at which the pattern is computed. */
+    private static final double[] INTERVAL_SHARES = {0, 0.25, 0.5, 0.75, 1};
 
     private final double speedMPerS;
     private final double heightM;
@@ -65,6 +65,17 @@ final class ReferencePatternModel {
     }
 
     private void search(CalmPatterns patterns, double takeOff) {
+        double best = bestDirectionDeg(patterns);
+        double cv = overlap(patterns.of(best, TwinDisc.SPREAD_DEG, TwinDisc.DISC_SPACING_M))
+                .cvPercent(widthM);
+        if (cv < cvPercent) {
+            cvPercent = cv;
+            directionDeg = best;
+            takeOffDeg = takeOff;
+        }
+    }
+
+    private double bestDirectionDeg(CalmPatterns patterns) {
         double best = LOWEST_DEG;
         double least = Double.MAX_VALUE;
         for (double direction = LOWEST_DEG; direction <= HIGHEST_DEG; direction += STEP_DEG) {
@@ -83,13 +94,12 @@ final class ReferencePatternModel {
                 }
             }
         }
-        double cv = overlap(patterns.of(best, TwinDisc.SPREAD_DEG, TwinDisc.DISC_SPACING_M))
-                .cvPercent(widthM);
-        if (cv < cvPercent) {
-            cvPercent = cv;
-            directionDeg = best;
-            takeOffDeg = takeOff;
-        }
+        return best;
+    }
+
+    /** By how much the fans have to be turned towards wider for another product, at the same take-off, degrees. */
+    double turnDeg(EstimatedProperties product) {
+        return bestDirectionDeg(patterns(product, takeOffDeg)) - directionDeg;
     }
 
     private double merit(CalmPatterns patterns, double direction) {
@@ -132,14 +142,15 @@ final class ReferencePatternModel {
      *
      * @param product the other product
      * @param resetCvPercent CV of the product with settings of its own, %
-     * @param lnDensityError error of ln density that gives the 90 % error of the throw
+     * @param lnDensity shifts of ln density that give the 90 % interval of the throw
      */
-    PatternChange change(EstimatedProperties product, double resetCvPercent, double lnDensityError) {
+    PatternChange change(EstimatedProperties product, double resetCvPercent, Interval lnDensity) {
         double kept = keptCvPercent(product);
         double low = kept;
         double high = kept;
-        for (double share : ERROR_SHARES) {
-            double cv = keptCvPercent(product.withBulk(product.bulkKgPerL() * Math.exp(share * lnDensityError)));
+        for (double share : INTERVAL_SHARES) {
+            double shift = lnDensity.low() + share * lnDensity.width();
+            double cv = keptCvPercent(product.withBulk(product.bulkKgPerL() * Math.exp(shift)));
             low = Math.min(low, cv);
             high = Math.max(high, cv);
         }

@@ -64,7 +64,7 @@ public final class Verdicts {
      * @param sameWidth it was tested at this tramline width
      * @param complete density, median and spread of both were measured
      * @param throwPercent throw difference, %
-     * @param intervalPercent half the 90 % interval of the throw difference, %
+     * @param farthestPercent farther end of the 90 % interval of the throw difference, %, without its sign
      * @param flowPercent flow difference at the same opening, %
      * @param spreadPoints difference of the spread index, points
      */
@@ -72,22 +72,21 @@ public final class Verdicts {
             boolean sameWidth,
             boolean complete,
             double throwPercent,
-            double intervalPercent,
+            double farthestPercent,
             double flowPercent,
             double spreadPoints) {
         if (!sameWidth) {
             return Verdict.FIRST_GUESS_ONLY;
         }
         double size = Math.abs(throwPercent);
-        double farthest = size + intervalPercent;
         if (complete
                 && size <= HOLD_PERCENT
-                && farthest <= HOLD_INTERVAL_PERCENT
+                && farthestPercent <= HOLD_INTERVAL_PERCENT
                 && Math.abs(flowPercent) <= HOLD_FLOW_PERCENT
                 && Math.abs(spreadPoints) <= HOLD_SPREAD_POINTS) {
             return Verdict.HOLD;
         }
-        return size <= START_PERCENT && farthest <= START_INTERVAL_PERCENT
+        return size <= START_PERCENT && farthestPercent <= START_INTERVAL_PERCENT
                 ? Verdict.HOLD_AS_START
                 : Verdict.FIRST_GUESS_ONLY;
     }

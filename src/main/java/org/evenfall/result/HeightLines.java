@@ -49,9 +49,12 @@ public final class HeightLines {
 
     /** What ten centimetres do to the throw, in one sentence; empty where it is not known. */
     public static String tenCentimetres(Sentences words, @Nullable HeightResult height) {
-        return height == null || height.throwPer10CmM() == null
+        return height == null || height.throwPer10CmRangeM() == null
                 ? ""
-                : words.text("height.tenCm", Arg.number(Math.abs(height.throwPer10CmM()), 1, Unit.M));
+                : words.text(
+                        "height.tenCm",
+                        Arg.number(height.throwPer10CmRangeM().low(), 1, Unit.NONE),
+                        Arg.number(height.throwPer10CmRangeM().high(), 1, Unit.M));
     }
 
     private static void centimetres(List<ResultLine> lines, Sentences words, String key, double metres) {

@@ -6,7 +6,9 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.reference.MatchResult;
+import org.evenfall.reference.PatternChange;
 import org.evenfall.reference.RankedProduct;
+import org.evenfall.reference.TestedProduct;
 import org.evenfall.setup.entry.SettingsEntries;
 import org.evenfall.setup.path.SettingsPaths;
 import org.jspecify.annotations.Nullable;
@@ -18,6 +20,11 @@ public final class MatchLines {
     private static final String NOT_KNOWN = "–";
 
     private MatchLines() {}
+
+    /** What a tested product is called; today's settings have no name of their own. */
+    public static String name(Sentences words, String id, String name) {
+        return id.equals(TestedProduct.TODAY_ID) ? words.text("match.today") : name;
+    }
 
     /** What each of the {@link #figures} is, in their order. */
     public static List<String> headers(Sentences words) {
@@ -43,13 +50,20 @@ public final class MatchLines {
                 words.number(100 * reference.closestShare(), 0, Unit.PERCENT));
     }
 
+    /** The tested CV and how the model expects it to change with the settings kept. */
     private static String kept(Sentences words, RankedProduct reference) {
-        return reference.pattern() == null
-                ? NOT_KNOWN
-                : words.text(
-                        "match.keptCell",
-                        Arg.number(reference.pattern().referenceCvPercent(), 0, Unit.NONE),
-                        Arg.number(reference.pattern().keptCvPercent(), 0, Unit.PERCENT));
+        PatternChange pattern = reference.pattern();
+        if (pattern == null) {
+            return NOT_KNOWN;
+        }
+        Arg points = Arg.number(pattern.cvChangePercent(), 0, Unit.NONE);
+        if (reference.testedCvPercent() == null) {
+            return pattern.isSame() ? words.text("match.keptAlike") : words.text("match.keptMore", points);
+        }
+        Arg tested = Arg.number(reference.testedCvPercent(), 0, Unit.PERCENT);
+        return pattern.isSame()
+                ? words.text("match.keptTestedAlike", tested)
+                : words.text("match.keptTestedMore", tested, points);
     }
 
     private static String signed(Sentences words, @Nullable Double value, int decimals, Unit unit) {

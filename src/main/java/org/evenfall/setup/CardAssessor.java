@@ -69,12 +69,12 @@ final class CardAssessor {
                 findings);
     }
 
-    /** Instead of a card: too uneven to spread, or out of reach by the model and not to be tested. */
+    /** Instead of a card: too uneven to spread, or out of reach by the model and the person wants no tray test. */
     private boolean findingOnly() {
         if (proof != null) {
             return proof.evenness().verdict() == EvennessVerdict.DO_NOT_SPREAD;
         }
-        return match != null && match.outOfReach() && !tested && read.get(MatchPaths.TRAY_TEST_ONLY) != YesNo.YES;
+        return match != null && match.outOfReach() && !tested && read.get(MatchPaths.TRAY_TEST_ONLY) == YesNo.NO;
     }
 
     /** Field CV of a test that is not even enough, but may be spread with a reason, %; else null. */

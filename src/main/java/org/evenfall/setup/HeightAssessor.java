@@ -1,14 +1,18 @@
 package org.evenfall.setup;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
+import org.evenfall.flight.ThrowAssumptions;
 import org.evenfall.flight.ThrowModel;
 import org.evenfall.machine.HeightCalculator;
 import org.evenfall.machine.HeightResult;
 import org.evenfall.machine.MachineProfile;
+import org.evenfall.quantity.Interval;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.path.Entry;
 import org.evenfall.setup.path.HeightPaths;
@@ -62,6 +66,7 @@ final class HeightAssessor {
         if (crop.isEmpty() || wanted == null) {
             return null;
         }
+        PerTenCm perTenCm = throwPer10Cm(product, wanted);
         HeightResult result = HeightCalculator.assess(new HeightCalculator.Measured(
                 crop,
                 orZero(read.number(HeightPaths.GROWTH)),
@@ -71,7 +76,8 @@ final class HeightAssessor {
                 read.number(HeightPaths.FRONT),
                 read.number(HeightPaths.REAR),
                 orZero(read.number(HeightPaths.CHAIN_POINT)),
-                throwPer10Cm(product, wanted)));
+                perTenCm == null ? null : Double.valueOf(perTenCm.usualM()),
+                perTenCm == null ? null : perTenCm.rangeM()));
         addFindings(result);
         return result;
     }
@@ -115,15 +121,26 @@ final class HeightAssessor {
         return Arg.number(Unit.M.to(Unit.CM, metres), 0, Unit.CM);
     }
 
-    /** What 10 cm of height do to the throw of this product, by the flight model, m. */
-    private static @Nullable Double throwPer10Cm(ProductResult product, double wantedM) {
+    /**
+     * What 10 cm of height do to the throw of this product, by the flight model, m.
+     *
+     * @param usualM under the usual assumptions
+     * @param rangeM least and most over the range of the model
+     */
+    private record PerTenCm(double usualM, Interval rangeM) {}
+
+    private static @Nullable PerTenCm throwPer10Cm(ProductResult product, double wantedM) {
         if (product.particle() == null || product.sieve() == null || product.flight() == null) {
             return null;
         }
         double speed = product.flight().outletSpeedMPerS();
         double d50 = product.sieve().distribution().d50Mm();
         double density = product.particle().kgPerM3();
-        return ThrowModel.distanceM(d50, density, speed, wantedM + FIVE_CM_M)
-                - ThrowModel.distanceM(d50, density, speed, Math.max(FIVE_CM_M, wantedM - FIVE_CM_M));
+        ToDoubleFunction<ThrowAssumptions> change =
+                assumed -> ThrowModel.distanceM(d50, density, speed, wantedM + FIVE_CM_M, assumed)
+                        - ThrowModel.distanceM(d50, density, speed, Math.max(FIVE_CM_M, wantedM - FIVE_CM_M), assumed);
+        DoubleSummaryStatistics range =
+                ThrowAssumptions.RANGE.stream().mapToDouble(change).summaryStatistics();
+        return new PerTenCm(change.applyAsDouble(ThrowAssumptions.USUAL), new Interval(range.getMin(), range.getMax()));
     }
 }

@@ -7,12 +7,16 @@ import java.util.Set;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
+import org.evenfall.granule.ProductForm;
 import org.evenfall.granule.Sieves;
 import org.evenfall.granule.SizeDistribution;
 import org.evenfall.reference.TestedProduct;
 import org.evenfall.setup.entry.TestedProductEntry;
+import org.evenfall.setup.entry.TodayEvenness;
 import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.MatchPaths;
+import org.evenfall.setup.path.StartPaths;
+import org.evenfall.setup.path.TodayPaths;
 import org.jspecify.annotations.Nullable;
 
 /** Step 2: the tested products of the library that can be used. */
@@ -32,7 +36,7 @@ final class LibraryAssessor {
 
     private List<TestedProduct> products() {
         List<TestedProduct> products = new ArrayList<>();
-        Set<String> ids = new HashSet<>();
+        Set<String> ids = new HashSet<>(Set.of(TestedProduct.TODAY_ID));
         for (int i = 0; i < read.get(MatchPaths.LIBRARY).size(); i++) {
             EntryPath<TestedProductEntry> at = MatchPaths.LIBRARY.item(i);
             TestedProductEntry entry = at.get(read.setup());
@@ -46,7 +50,35 @@ final class LibraryAssessor {
                 products.add(product);
             }
         }
+        TestedProduct today = today();
+        if (today != null) {
+            products.add(today);
+        }
         return products;
+    }
+
+    /**
+     * Today's settings with the product spread so far, at the tramline width; what was not measured of that product is
+     * assumed by its kind. Null while the kind or the width is not known.
+     */
+    private @Nullable TestedProduct today() {
+        ProductForm form = read.get(TodayPaths.FORM);
+        Double widthM = read.number(StartPaths.TRAMLINE_WIDTH);
+        if (form == ProductForm.UNANSWERED || widthM == null) {
+            return null;
+        }
+        findings.add(Finding.note(Step.MATCH, "match.todayAssumed")
+                .at(TodayPaths.FORM.pointer())
+                .from("source.today"));
+        boolean tested = read.get(TodayPaths.EVENNESS) == TodayEvenness.TESTED;
+        return new TestedProduct(
+                TestedProduct.TODAY_ID,
+                "",
+                form,
+                widthM,
+                read.number(TodayPaths.BULK_DENSITY),
+                null,
+                tested ? read.number(TodayPaths.TESTED_CV) : null);
     }
 
     /** Null with a finding when width, or density and sizes both, are not known. */
@@ -59,7 +91,14 @@ final class LibraryAssessor {
                     .at(at.pointer()));
             return null;
         }
-        return new TestedProduct(entry.id(), entry.name(), entry.form(), widthM, density, sizes);
+        return new TestedProduct(
+                entry.id(),
+                entry.name(),
+                entry.form(),
+                widthM,
+                density,
+                sizes,
+                read.number(MatchPaths.TESTED_TESTED_CV, at));
     }
 
     private @Nullable SizeDistribution sizes(EntryPath<TestedProductEntry> at) {

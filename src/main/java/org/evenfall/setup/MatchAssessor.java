@@ -14,6 +14,7 @@ import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.setup.path.StartPaths;
+import org.evenfall.setup.path.TodayPaths;
 
 /** Step 2: the closest tested product. */
 final class MatchAssessor {
@@ -35,6 +36,8 @@ final class MatchAssessor {
             findings.add(Finding.note(Step.MATCH, references.isEmpty() ? "missing.noReference" : "missing.chosen")
                     .at(MatchPaths.CHOSEN.pointer()));
         }
+        Assessed<ReadSettings> today = SettingsAssessor.assess(read, TodayPaths.SETTINGS.only(), machine);
+        findings.addAll(today.findings());
         Double tramlineWidthM = read.number(StartPaths.TRAMLINE_WIDTH);
         if (product.density() == null || tramlineWidthM == null) {
             findings.add(Finding.missing(Step.MATCH, "missing.productFirst"));
@@ -52,6 +55,9 @@ final class MatchAssessor {
                 options.redraws(),
                 options.watch());
         findings.addAll(new MatchFindings(read, result, chosenKnown).all());
+        if (FirstGuess.isWanted(read, chosenKnown)) {
+            findings.addAll(FirstGuess.findings(FirstGuess.of(machine.levers(), today.present(), result)));
+        }
         return new Assessed<>(result, findings);
     }
 

@@ -10,6 +10,7 @@ import org.evenfall.reference.Direction;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.PatternChange;
 import org.evenfall.reference.RankedProduct;
+import org.evenfall.reference.TestedProduct;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.MatchPaths;
 
@@ -18,9 +19,6 @@ import org.evenfall.setup.path.MatchPaths;
  * model expects of them.
  */
 final class MatchFindings {
-
-    /** Assumption: a pattern whose CV changes by less counts as the same, points. */
-    private static final double SAME_CV_POINTS = 2;
 
     private final ReadSetup read;
     private final MatchResult result;
@@ -49,12 +47,17 @@ final class MatchFindings {
     }
 
     private void chosen(RankedProduct chosen) {
-        Arg name = Arg.text(chosen.name());
+        Arg name = name(chosen.id(), chosen.name());
         Arg direction = Arg.word(directionKey(result.direction()));
         switch (result.verdict()) {
-            case HOLD -> findings.add(Finding.note(Step.MATCH, "match.hold", name));
-            case HOLD_AS_START -> findings.add(Finding.note(Step.MATCH, "match.holdAsStart", name, direction));
-            case FIRST_GUESS_ONLY -> findings.add(Finding.warn(Step.MATCH, "match.firstGuess", name, direction));
+            case HOLD ->
+                findings.add(Finding.note(Step.MATCH, "match.hold", name).from("source.throwModel"));
+            case HOLD_AS_START ->
+                findings.add(Finding.note(Step.MATCH, "match.holdAsStart", name, direction)
+                        .from("source.throwModel"));
+            case FIRST_GUESS_ONLY ->
+                findings.add(Finding.warn(Step.MATCH, "match.firstGuess", name, direction)
+                        .from("source.throwModel"));
             case NOT_AT_THIS_WIDTH, NO_REFERENCE -> {
                 // reported by ReachFindings or againstDense
             }
@@ -66,32 +69,37 @@ final class MatchFindings {
         return "direction." + direction.name();
     }
 
-    private void againstDense() {
-        double againstM = result.throwAgainstDenseM() == null ? 0 : result.throwAgainstDenseM();
-        findings.add(Finding.note(
-                Step.MATCH,
-                againstM < 0 ? "match.noReferenceShorter" : "match.noReferenceFurther",
-                Arg.number(Math.abs(againstM), 1, Unit.M)));
+    private static Arg name(String id, String name) {
+        return id.equals(TestedProduct.TODAY_ID) ? Arg.word("match.today") : Arg.text(name);
     }
 
-    /** What the landing model expects when the settings are kept. */
+    private void againstDense() {
+        Direction direction = result.directionAgainstDense();
+        findings.add(Finding.note(Step.MATCH, "match.noReference." + direction.name())
+                .from("source.throwModel"));
+    }
+
+    /** What the landing model expects when the settings are kept: a change, never a CV. */
     private void pattern() {
         PatternChange pattern = result.pattern();
         if (pattern == null || result.overlay() == null) {
             return;
         }
-        Arg before = Arg.number(pattern.referenceCvPercent(), 0, Unit.PERCENT);
-        Arg kept = Arg.number(pattern.keptCvPercent(), 0, Unit.PERCENT);
-        Arg low = Arg.number(pattern.keptCvIntervalPercent().low(), 0, Unit.PERCENT);
-        Arg high = Arg.number(pattern.keptCvIntervalPercent().high(), 0, Unit.PERCENT);
-        Arg reset = Arg.number(pattern.resetCvPercent(), 0, Unit.PERCENT);
-        String name = result.overlay().otherName();
-        if (result.overlay().otherId().isEmpty()) {
-            findings.add(Finding.note(Step.MATCH, "match.keptDense", before, kept, low, high, reset));
-        } else if (pattern.cvChangePercent() < SAME_CV_POINTS) {
-            findings.add(Finding.note(Step.MATCH, "match.keptSame", Arg.text(name), kept));
+        Arg change = Arg.number(pattern.cvChangePercent(), 0, Unit.NONE);
+        Arg low = Arg.number(Math.max(0, pattern.changeIntervalPercent().low()), 0, Unit.NONE);
+        Arg high = Arg.number(pattern.changeIntervalPercent().high(), 0, Unit.NONE);
+        String id = result.overlay().otherId();
+        Arg name = name(id, result.overlay().otherName());
+        Finding finding;
+        if (pattern.isSame()) {
+            finding = id.isEmpty()
+                    ? Finding.note(Step.MATCH, "match.keptDenseSame")
+                    : Finding.note(Step.MATCH, "match.keptSame", name);
+        } else if (id.isEmpty()) {
+            finding = Finding.note(Step.MATCH, "match.keptDense", change, low, high);
         } else {
-            findings.add(Finding.note(Step.MATCH, "match.keptWorse", Arg.text(name), before, kept, low, high, reset));
+            finding = Finding.note(Step.MATCH, "match.keptWorse", name, change, low, high);
         }
+        findings.add(finding.from("source.landingModel"));
     }
 }

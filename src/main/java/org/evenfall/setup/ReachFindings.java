@@ -1,34 +1,77 @@
 package org.evenfall.setup;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
+import org.evenfall.quantity.Interval;
 import org.evenfall.quantity.Unit;
 import org.evenfall.reference.MatchResult;
+import org.evenfall.reference.Reachability;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.trays.EvennessVerdict;
 import org.jspecify.annotations.Nullable;
 
-/** The model's “not at this width” is a warning; an even tray test at this width lifts it. */
+/**
+ * How far the product flies and whether it can reach the tramline width, by the model. “Probably not” is a warning; an even
+ * tray test at this width lifts it.
+ */
 final class ReachFindings {
+
+    private static final String MODEL = "source.throwModel";
 
     private ReachFindings() {}
 
-    /** Nothing while the model sees no limit. */
+    /** Nothing while the product or the width is not known. */
     static List<Finding> of(
             ReadSetup read, @Nullable MatchResult match, TraysResult trays, @Nullable Double tramlineWidthM) {
-        if (match == null || tramlineWidthM == null || !match.outOfReach()) {
+        if (match == null || tramlineWidthM == null || match.widestReachableM() == null) {
             return List.of();
         }
-        Arg widest = Arg.number(match.widestReachableM() == null ? 0 : match.widestReachableM(), 0, Unit.M);
+        List<Finding> findings = new ArrayList<>();
+        againstDense(match, findings);
+        Arg widest = Arg.number(match.widestReachableM(), 0, Unit.M);
         Arg width = Arg.number(tramlineWidthM, 0, Unit.M);
-        boolean wanted = trays.last() != null || read.get(MatchPaths.TRAY_TEST_ONLY) == YesNo.YES;
-        Finding finding = proved(trays)
-                ? Finding.note(Step.MATCH, "match.outOfReachProved", width, widest)
-                : Finding.warn(Step.MATCH, wanted ? "match.outOfReachTray" : "match.outOfReach", width, widest);
-        return List.of(finding.at(MatchPaths.TRAY_TEST_ONLY.pointer()));
+        findings.add(Finding.note(Step.PRODUCT, "product.reach." + match.reachability(), width, widest)
+                .from(MODEL));
+        if (match.outOfReach()) {
+            boolean wanted = trays.last() != null || read.get(MatchPaths.TRAY_TEST_ONLY) == YesNo.YES;
+            Finding finding = proved(trays)
+                    ? Finding.note(Step.MATCH, "match.outOfReachProved", width, widest)
+                    : Finding.warn(Step.MATCH, wanted ? "match.outOfReachTray" : "match.outOfReach", width, widest);
+            findings.add(finding.at(MatchPaths.TRAY_TEST_ONLY.pointer()).from(MODEL));
+        } else if (match.reachability() == Reachability.DOUBTFUL && !proved(trays)) {
+            findings.add(Finding.warn(Step.MATCH, "match.reachDoubtful", width, widest)
+                    .from(MODEL));
+        }
+        return findings;
+    }
+
+    /** How much less far, or further, than a dense 27 % N product; only where that can be told from its error. */
+    private static void againstDense(MatchResult match, List<Finding> findings) {
+        Interval interval = match.throwAgainstDenseIntervalM();
+        if (interval == null) {
+            return;
+        }
+        if (interval.high() < 0) {
+            findings.add(Finding.note(
+                            Step.PRODUCT,
+                            "product.fliesShorter",
+                            Arg.number(-interval.high(), 0, Unit.NONE),
+                            Arg.number(-interval.low(), 0, Unit.M))
+                    .from(MODEL));
+        } else if (interval.low() > 0) {
+            findings.add(Finding.note(
+                            Step.PRODUCT,
+                            "product.fliesFurther",
+                            Arg.number(interval.low(), 0, Unit.NONE),
+                            Arg.number(interval.high(), 0, Unit.M))
+                    .from(MODEL));
+        } else {
+            findings.add(Finding.note(Step.PRODUCT, "product.fliesAlike").from(MODEL));
+        }
     }
 
     private static boolean proved(TraysResult trays) {

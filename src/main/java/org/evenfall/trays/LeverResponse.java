@@ -23,10 +23,7 @@ record LeverResponse(double[] slopeDeg, double[] quarterSlope) {
     /** Unknowns of a lever: size of a step, its direction, its quarter slope. */
     private static final int UNKNOWNS = 3;
 
-    /** Assumption: median of a step, degrees along the curve … */
-    private static final double STEP_DEG = 2;
-
-    /** … and standard deviation of its logarithm: 0.8 to 5 degrees in 90 %. */
+    /** Assumption: standard deviation of the logarithm of {@link Lever#USUAL_STEP_DEG}: 0.8 to 5 degrees in 90 %. */
     private static final double STEP_LN_SD = 0.55;
 
     /** Assumption: probability that the owner's direction is right. */
@@ -55,7 +52,7 @@ record LeverResponse(double[] slopeDeg, double[] quarterSlope) {
             double[] slope = new double[n];
             double[] quarterSlope = new double[n];
             for (int j = 0; j < n; j++) {
-                double size = STEP_DEG * Math.exp(STEP_LN_SD * normal(point[UNKNOWNS * j % point.length]));
+                double size = Lever.USUAL_STEP_DEG * Math.exp(STEP_LN_SD * normal(point[UNKNOWNS * j % point.length]));
                 slope[j] = size * sign(levers.get(j), point[(UNKNOWNS * j + 1) % point.length]);
                 quarterSlope[j] = QUARTER_SD_PERCENT * normal(point[(UNKNOWNS * j + 2) % point.length]);
             }

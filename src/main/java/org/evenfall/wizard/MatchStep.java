@@ -2,12 +2,17 @@ package org.evenfall.wizard;
 
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Step;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.PatternOverlay;
+import org.evenfall.result.MatchLines;
+import org.evenfall.setup.FirstGuess;
 import org.evenfall.setup.path.MatchPaths;
+import org.evenfall.setup.path.TodayPaths;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.VisibleWhen;
 import org.evenfall.wizard.picture.MatchPicture;
 import org.evenfall.wizard.picture.PatternPicture;
 import org.evenfall.wizard.picture.PictureStack;
@@ -50,9 +55,9 @@ final class MatchStep implements StepView {
                         overlay.positionsM(),
                         overlay.productPerM()),
                 new PatternPicture.Pattern(
-                        overlay.otherName().isBlank()
+                        overlay.otherId().isEmpty()
                                 ? form.words().text("picture.pattern.dense")
-                                : overlay.otherName(),
+                                : MatchLines.name(form.words(), overlay.otherId(), overlay.otherName()),
                         overlay.positionsM(),
                         overlay.otherPerM()));
     }
@@ -77,13 +82,41 @@ final class MatchStep implements StepView {
     public Node entries() {
         Node settings = SettingsForm.of(form, MatchPaths.SETTINGS.only());
         return new VBox(
+                today(),
                 new RankedForm(form).node(),
                 form.group(
                         "match.without",
                         form.row(
                                 form.choice(MatchPaths.START_WITHOUT_REFERENCE),
                                 form.choice(MatchPaths.TRAY_TEST_ONLY))),
-                form.group("match.settings", form.sentence("match.settingsWhy"), settings),
+                form.group("match.settings", form.sentence("match.settingsWhy"), settings, firstGuess()),
                 new LibraryForm(form, document).node());
+    }
+
+    /** Today's settings with the product spread so far. */
+    private Node today() {
+        return form.group(
+                "today.title",
+                form.sentence("today.how"),
+                form.row(
+                        form.choice(TodayPaths.FORM),
+                        form.quantity(TodayPaths.BULK_DENSITY),
+                        form.choice(TodayPaths.EVENNESS),
+                        form.quantity(TodayPaths.TESTED_CV)),
+                SettingsForm.of(form, TodayPaths.SETTINGS.only()));
+    }
+
+    /** Fills in the first guess, while there is one. */
+    private Node firstGuess() {
+        Button button = form.button(
+                "match.start.fill",
+                () -> form.model()
+                        .change(setup -> FirstGuess.filledIn(setup, form.model().assessment(), form::numberText)));
+        button.setId("match.start.fill");
+        return VisibleWhen.when(
+                form,
+                () -> form.model().assessment().findings().stream()
+                        .anyMatch(finding -> finding.source().equals(FirstGuess.SOURCE)),
+                button);
     }
 }

@@ -72,7 +72,7 @@ final class RankedForm {
         ToggleGroup group = new ToggleGroup();
         for (int r = 0; r < match.ranked().size(); r++) {
             RankedProduct reference = match.ranked().get(r);
-            RadioButton choose = new RadioButton(reference.name());
+            RadioButton choose = new RadioButton(MatchLines.name(form.words(), reference.id(), reference.name()));
             choose.setId("choose-" + reference.id());
             choose.setToggleGroup(group);
             choose.setSelected(

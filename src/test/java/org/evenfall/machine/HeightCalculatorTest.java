@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.evenfall.quantity.Interval;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,7 +17,7 @@ class HeightCalculatorTest {
     private static HeightResult assess(
             @Nullable Double left, @Nullable Double right, @Nullable Double front, @Nullable Double rear) {
         return HeightCalculator.assess(new HeightCalculator.Measured(
-                List.of(0.30, 0.36, 0.30), 0.10, 0.75, left, right, front, rear, -0.05, 0.3));
+                List.of(0.30, 0.36, 0.30), 0.10, 0.75, left, right, front, rear, -0.05, 0.3, new Interval(0.1, 0.5)));
     }
 
     @Test
@@ -67,18 +68,19 @@ class HeightCalculatorTest {
     @CsvSource({"-0.76, 0", "-0.75, 0", "-0.74, 0.01", "0, 0.75", "0.1, 0.85"})
     void theChainIsNeverShorterThanNothing(double pointM, double chainM) {
         HeightResult result = HeightCalculator.assess(
-                new HeightCalculator.Measured(List.of(0.3), 0, 0.75, null, null, null, null, pointM, null));
+                new HeightCalculator.Measured(List.of(0.3), 0, 0.75, null, null, null, null, pointM, null, null));
         assertThat(result.chainM()).isCloseTo(chainM, within(1e-9));
     }
 
     @ParameterizedTest
     @CsvSource({"0, 0, growthM", "-0.01, 0.75, growthM", "NaN, 0.75, growthM", "0, NaN, wantedOverCropM"})
     void refusesTheImpossible(double growthM, double wantedM, String name) {
-        assertThatThrownBy(() ->
-                        new HeightCalculator.Measured(List.of(0.3), growthM, wantedM, null, null, null, null, 0, null))
+        assertThatThrownBy(() -> new HeightCalculator.Measured(
+                        List.of(0.3), growthM, wantedM, null, null, null, null, 0, null, null))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining(name);
-        assertThatThrownBy(() -> new HeightCalculator.Measured(List.of(), 0, 0.75, null, null, null, null, 0, null))
+        assertThatThrownBy(
+                        () -> new HeightCalculator.Measured(List.of(), 0, 0.75, null, null, null, null, 0, null, null))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 }

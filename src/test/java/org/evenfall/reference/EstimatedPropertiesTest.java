@@ -41,14 +41,14 @@ class EstimatedPropertiesTest {
     @CsvSource({
         "GRANULAR_UREA, 0.9, 0.74, 0.04",
         "CALCIUM_AMMONIUM_NITRATE, , 1.00, 0.04",
-        "OTHER, 0.9, 0.9, 0.12",
-        "OTHER, , 0.85, 0.12"
+        "OTHER, 0.9, 0.9, 0.19799",
+        "OTHER, , 0.88, 0.14"
     })
     void anUnknownDensityComesFromTheBandElseFromTheOtherElseTheUsual(
             ProductForm form, @Nullable Double otherBulk, double bulk, double error) {
         EstimatedProperties found = of(form, null, OWN, otherBulk);
         assertThat(found.bulkKgPerL()).isCloseTo(bulk, within(1e-12));
-        assertThat(found.bulkError()).isEqualTo(error);
+        assertThat(found.bulkError()).isCloseTo(error, within(1e-5));
         assertThat(found.bulkKnown()).isFalse();
     }
 
@@ -57,14 +57,32 @@ class EstimatedPropertiesTest {
         EstimatedProperties other = of(ProductForm.OTHER, 0.77, null, null);
         assertThat(other)
                 .isEqualTo(new EstimatedProperties(
-                        ProductForm.OTHER, 0.77, 0.02, true, 3.6, 0.12, false, Math.log(1.15), 0.05, false));
+                        ProductForm.OTHER,
+                        0.77,
+                        0.02,
+                        true,
+                        3.6,
+                        0.15 * Math.sqrt(2),
+                        false,
+                        Math.log(1.15),
+                        0.05,
+                        false));
         EstimatedProperties usual = EstimatedProperties.of(ProductForm.OTHER, 0.77, 0.02, null, null, null);
         assertThat(usual)
                 .isEqualTo(new EstimatedProperties(
-                        ProductForm.OTHER, 0.77, 0.02, true, 3.25, 0.12, false, 0.18, 0.05, false));
+                        ProductForm.OTHER, 0.77, 0.02, true, 3.25, 0.15, false, 0.18, 0.05, false));
         EstimatedProperties bound = EstimatedProperties.of(ProductForm.OTHER, 0.77, 0.02, null, null, OTHER_BOUND);
         assertThat(bound.sigma()).isEqualTo(0.18);
         assertThat(bound.d50Mm()).isEqualTo(3.6);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"PRILLED_UREA, 2.0", "GRANULAR_UREA, 3.25", "UNANSWERED, 3.25"})
+    void theUsualMedianIsThatOfTheForm(ProductForm form, double d50Mm) {
+        EstimatedProperties found = EstimatedProperties.of(form, 0.75, 0.02, null, null, null);
+        assertThat(found.d50Mm()).isEqualTo(d50Mm);
+        assertThat(found.diameterMm(0)).isEqualTo(d50Mm);
+        assertThat(found.diameterMm(-2)).isCloseTo(d50Mm * Math.exp(-0.36), within(1e-9));
     }
 
     @ParameterizedTest

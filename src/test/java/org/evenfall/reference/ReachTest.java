@@ -20,7 +20,11 @@ class ReachTest {
 
     private static Reach.Answer widest(RankContext context, Candidate candidate, TestedProduct... references) {
         Comparisons product = Comparisons.of(candidate, context);
-        return Reach.widest(context, product.nearestFirst(List.of(references)), product.alone(), product.aloneLine());
+        return Reach.widest(
+                context,
+                product.with(List.of(references)),
+                product.alone(),
+                product.aloneThrow().edge());
     }
 
     private static Reach.Answer urea(RankContext context, TestedProduct... references) {
@@ -47,41 +51,50 @@ class ReachTest {
         RankContext context = field(28, 850, null, false);
         Comparisons product = Comparisons.of(Examples.urea(0.75, 3.2), context);
         TestedProduct dense = Examples.tested(28, 1.0, 3.4);
-        Comparison comparison = product.nearestFirst(List.of(dense)).get(0);
+        Comparison comparison = product.with(List.of(dense)).get(0);
         assertThat(urea(context, dense).widestM())
-                .isCloseTo(28 * comparison.productLine.edgeM() / comparison.otherLine.edgeM(), within(1e-9))
+                .isCloseTo(
+                        28
+                                * comparison.productThrow.edge().metres()
+                                / comparison.otherThrow.edge().metres(),
+                        within(1e-9))
                 .isLessThan(27);
     }
 
-    /** The width is out of reach only beyond the widest with the 90 % error of measurements and model. */
+    private static Reachability reachability(double widthM, TestedProduct reference) {
+        return urea(field(widthM, 850, null, false), reference).reachability();
+    }
+
+    /** Yes up to the widest, 1 % more counts as the same; doubtful up to the 90 % error of measurements and model. */
     @Test
     void theMarginOfAReference() {
         TestedProduct reference = Examples.tested(24, 0.75, 3.2);
         Comparison comparison = Comparisons.of(Examples.urea(0.75, 3.2), Examples.FIELD)
-                .nearestFirst(List.of(reference))
+                .with(List.of(reference))
                 .get(0);
-        double error = comparison.throwErrorM() / comparison.otherLine.edgeM();
+        double error = comparison.throwErrorM() / comparison.otherThrow.edge().metres();
         double limit = 24 * (1 + Z * Math.hypot(error, 0.05));
         assertThat(limit).isGreaterThan(26);
-        assertThat(urea(field(limit - 0.01, 850, null, false), reference).outOfReach())
-                .isFalse();
-        assertThat(urea(field(limit + 0.01, 850, null, false), reference).outOfReach())
-                .isTrue();
+        assertThat(reachability(24.2, reference)).isEqualTo(Reachability.YES);
+        assertThat(reachability(24.25, reference)).isEqualTo(Reachability.DOUBTFUL);
+        assertThat(reachability(limit - 0.01, reference)).isEqualTo(Reachability.DOUBTFUL);
+        assertThat(reachability(limit + 0.01, reference)).isEqualTo(Reachability.PROBABLY_NOT);
     }
 
     /** The handbook's width holds for a dense product and is scaled by the throws. */
     @Test
     void theHandbookAndItsMargin() {
         double speed = ThrowModel.outletSpeedMPerS(0.40, 850);
-        ThrowLine dense = ThrowLine.of(Reach.dense(), speed, 0.75);
+        ThrowLine dense = ThrowLine.of(Reach.dense(), ThrowLine.EDGE_Z, speed, 0.75);
         Comparisons product = Comparisons.of(Examples.urea(0.75, 3.2), Examples.FIELD);
-        double widest = 30 * product.aloneLine().edgeM() / dense.edgeM();
+        double widest = 30 * product.aloneThrow().edge().metres() / dense.metres();
         assertThat(urea(field(28, 850, 30.0, false)).widestM()).isCloseTo(widest, within(1e-9));
-        double own = product.aloneLine().errorM(0.02 / 0.75, 0.015, 0.01);
-        double theirs = dense.errorM(0.02, 0.05, 0);
-        double limit = widest * (1 + Z * Math.hypot(Math.hypot(own, theirs) / dense.edgeM(), 0.05));
-        assertThat(urea(field(limit - 0.01, 850, 30.0, false)).outOfReach()).isFalse();
-        assertThat(urea(field(limit + 0.01, 850, 30.0, false)).outOfReach()).isTrue();
+        double own = product.aloneThrow().edge().errorM(0.02 / 0.75, 0.015, 0.01);
+        double packing = Math.hypot(0.03 / 0.59, 0.04 / 0.56);
+        double theirs = dense.errorM(Math.hypot(0.015, packing), 0.05, 0);
+        double limit = widest * (1 + Z * Math.hypot(Math.hypot(own, theirs) / dense.metres(), 0.05));
+        assertThat(urea(field(limit - 0.01, 850, 30.0, false)).reachability()).isEqualTo(Reachability.DOUBTFUL);
+        assertThat(urea(field(limit + 0.01, 850, 30.0, false)).reachability()).isEqualTo(Reachability.PROBABLY_NOT);
     }
 
     @Test
@@ -97,14 +110,15 @@ class ReachTest {
     /** Nothing known of the machine: the throw must be 0.6 of the width; 12 % for the model. */
     @Test
     void withNothingKnownTheThrowItselfDecides() {
-        ThrowLine line =
-                Comparisons.of(Examples.urea(0.75, 3.2), Examples.FIELD).aloneLine();
-        double widest = line.edgeM() / 0.6;
+        ThrowLine line = Comparisons.of(Examples.urea(0.75, 3.2), Examples.FIELD)
+                .aloneThrow()
+                .edge();
+        double widest = line.metres() / 0.6;
         assertThat(urea(field(28, 850, null, false)).widestM()).isCloseTo(widest, within(1e-9));
-        double error = line.errorM(0.02 / 0.75, 0.015, 0.01) / line.edgeM();
+        double error = line.errorM(0.02 / 0.75, 0.015, 0.01) / line.metres();
         double limit = widest * (1 + Z * Math.hypot(error, 0.12));
-        assertThat(urea(field(limit - 0.01, 850, null, false)).outOfReach()).isFalse();
-        assertThat(urea(field(limit + 0.01, 850, null, false)).outOfReach()).isTrue();
+        assertThat(urea(field(limit - 0.01, 850, null, false)).reachability()).isEqualTo(Reachability.DOUBTFUL);
+        assertThat(urea(field(limit + 0.01, 850, null, false)).reachability()).isEqualTo(Reachability.PROBABLY_NOT);
     }
 
     @Test
@@ -149,7 +163,7 @@ class ReachTest {
     void theDenseProduct() {
         EstimatedProperties dense = Reach.dense();
         assertThat(dense.bulkKgPerL()).isEqualTo(1.0);
-        assertThat(dense.bulkError()).isEqualTo(0.02);
+        assertThat(dense.bulkError()).isEqualTo(0.015);
         assertThat(dense.d50Mm()).isEqualTo(3.25);
         assertThat(dense.sigma()).isEqualTo(0.18);
     }

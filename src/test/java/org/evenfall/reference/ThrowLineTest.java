@@ -16,7 +16,7 @@ class ThrowLineTest {
             EstimatedProperties.of(ProductForm.GRANULAR_UREA, 0.75, 0.02, Examples.sizes(3.2), null, null);
     private static final double EDGE_MM = 3.2 * Math.exp(0.99446 * Math.log(1.2));
     private static final double KG_PER_M3 = ParticleDensities.kgPerM3(0.75, ProductForm.GRANULAR_UREA);
-    private static final ThrowLine LINE = ThrowLine.of(UREA, 45, 0.75);
+    private static final ThrowLine LINE = ThrowLine.of(UREA, ThrowLine.EDGE_Z, 45, 0.75);
 
     private static double flown(double density, double diameter) {
         return ThrowModel.distanceM(EDGE_MM * diameter, KG_PER_M3 * density, 45, 0.75);
@@ -24,7 +24,7 @@ class ThrowLineTest {
 
     @Test
     void theEdgeIsTheGranuleThatEightyFourPercentAreFinerThan() {
-        assertThat(LINE.edgeM()).isCloseTo(flown(1, 1), within(1e-9));
+        assertThat(LINE.metres()).isCloseTo(flown(1, 1), within(1e-9));
         assertThat(Examples.sizes(3.2).shareFinerThan(EDGE_MM)).isCloseTo(0.84, within(1e-4));
     }
 
@@ -32,21 +32,21 @@ class ThrowLineTest {
     @ParameterizedTest
     @CsvSource({"0.9, 1", "1.1, 1", "1, 0.9", "1, 1.1", "0.95, 1.05"})
     void isCloseToFlights(double density, double diameter) {
-        double line = LINE.edgeM() + LINE.shiftM(Math.log(density), Math.log(diameter), 0);
-        assertThat(line).isCloseTo(flown(density, diameter), within(0.005 * LINE.edgeM()));
+        double line = LINE.metres() + LINE.shiftM(Math.log(density), Math.log(diameter), 0);
+        assertThat(line).isCloseTo(flown(density, diameter), within(0.005 * LINE.metres()));
         assertThat(LINE.perLnDensity()).isPositive();
         assertThat(LINE.perLnDiameter()).isPositive();
     }
 
     @Test
     void aWiderSpreadMovesTheEdge() {
-        ThrowLine line = new ThrowLine(20, 8, 10);
+        ThrowLine line = new ThrowLine(0.99446, 20, 8, 10);
         assertThat(line.shiftM(0.1, 0.2, 0.3)).isCloseTo(0.8 + 2 + 3 * 0.99446, within(1e-9));
     }
 
     @Test
     void independentErrorsAddInQuadrature() {
-        ThrowLine line = new ThrowLine(20, 8, 10);
+        ThrowLine line = new ThrowLine(0.99446, 20, 8, 10);
         assertThat(line.errorM(0.1, 0, 0)).isCloseTo(0.8, within(1e-12));
         assertThat(line.errorM(0, 0.2, 0)).isCloseTo(2, within(1e-12));
         assertThat(line.errorM(0, 0, 0.3)).isCloseTo(3 * 0.99446, within(1e-12));

@@ -10,35 +10,35 @@ class VerdictsTest {
 
     @ParameterizedTest
     @CsvSource({
-        // same width, complete, throw %, half interval %, flow %, spread points, verdict
-        "true,  true,   1.5,  6.5,   10,   6, HOLD",
-        "true,  true,  -1.5,  6.5,  -10,  -6, HOLD",
-        "true,  true,   1.6,  5.0,    0,   0, HOLD_AS_START",
-        "true,  true,   1.5,  6.6,    0,   0, HOLD_AS_START",
-        "true,  true,   0.0,  8.0,    0,   0, HOLD",
-        "true,  true,   0.0,  8.1,    0,   0, HOLD_AS_START",
-        "true,  true,   0.0,  5.0,   10.1, 0, HOLD_AS_START",
-        "true,  true,   0.0,  5.0,  -10.1, 0, HOLD_AS_START",
-        "true,  true,   0.0,  5.0,    0, 6.1, HOLD_AS_START",
-        "true,  true,   0.0,  5.0,    0,-6.1, HOLD_AS_START",
-        "true,  true,   9.9, 10.0,    0,   0, HOLD_AS_START",
-        "true,  true,   0.0, 20.0,    0,   0, HOLD_AS_START",
-        "true,  true,   0.0, 20.1,    0,   0, FIRST_GUESS_ONLY",
-        "true,  false,  0.0,  5.0,    0,   0, HOLD_AS_START",
-        "true,  true, -10.0, 10.0,    0,   0, HOLD_AS_START",
-        "true,  true, -10.1,  5.0,    0,   0, FIRST_GUESS_ONLY",
-        "true,  true,   5.0, 15.1,    0,   0, FIRST_GUESS_ONLY",
-        "false, true,   0.0,  1.0,    0,   0, FIRST_GUESS_ONLY"
+        // same width, complete, throw %, farthest end %, flow %, spread points, verdict
+        "true, true, 1.5, 8.0, 10, 6, HOLD",
+        "true, true, -1.5, 8.0, -10, -6, HOLD",
+        "true, true, 1.6, 6.6, 0, 0, HOLD_AS_START",
+        "true, true, 1.5, 8.1, 0, 0, HOLD_AS_START",
+        "true, true, 0.0, 8.0, 0, 0, HOLD",
+        "true, true, 0.0, 8.1, 0, 0, HOLD_AS_START",
+        "true, true, 0.0, 5.0, 10.1, 0, HOLD_AS_START",
+        "true, true, 0.0, 5.0, -10.1, 0, HOLD_AS_START",
+        "true, true, 0.0, 5.0, 0, 6.1, HOLD_AS_START",
+        "true, true, 0.0, 5.0, 0, -6.1, HOLD_AS_START",
+        "true, true, 9.9, 19.9, 0, 0, HOLD_AS_START",
+        "true, true, 0.0, 20.0, 0, 0, HOLD_AS_START",
+        "true, true, 0.0, 20.1, 0, 0, FIRST_GUESS_ONLY",
+        "true, false, 0.0, 5.0, 0, 0, HOLD_AS_START",
+        "true, true, -10.0, 20.0, 0, 0, HOLD_AS_START",
+        "true, true, -10.1, 15.1, 0, 0, FIRST_GUESS_ONLY",
+        "true, true, 5.0, 20.1, 0, 0, FIRST_GUESS_ONLY",
+        "false, true, 0.0, 1.0, 0, 0, FIRST_GUESS_ONLY"
     })
     void rules(
             boolean sameWidth,
             boolean complete,
             double throwPercent,
-            double half,
+            double farthest,
             double flow,
             double spread,
             Verdict verdict) {
-        assertThat(Verdicts.of(sameWidth, complete, throwPercent, half, flow, spread))
+        assertThat(Verdicts.of(sameWidth, complete, throwPercent, farthest, flow, spread))
                 .isEqualTo(verdict);
     }
 

@@ -83,6 +83,7 @@ class ResultLinesTest {
                 1.05,
                 new HeightResult.Now(leftRightM, foreAftM, null, correctionM),
                 0.65,
+                null,
                 null);
     }
 

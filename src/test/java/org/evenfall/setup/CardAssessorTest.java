@@ -15,6 +15,7 @@ import org.evenfall.rate.PlanInput;
 import org.evenfall.rate.Plans;
 import org.evenfall.reference.Direction;
 import org.evenfall.reference.MatchResult;
+import org.evenfall.reference.Reachability;
 import org.evenfall.reference.Verdict;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.CardPaths;
@@ -32,7 +33,19 @@ class CardAssessorTest {
 
     private static MatchResult match(boolean outOfReach) {
         return new MatchResult(
-                List.of(), null, Verdict.NO_REFERENCE, Direction.AS_IT_IS, null, null, outOfReach, null, null, 0);
+                List.of(),
+                null,
+                Verdict.NO_REFERENCE,
+                Direction.AS_IT_IS,
+                null,
+                Direction.AS_IT_IS,
+                null,
+                null,
+                null,
+                outOfReach ? Reachability.PROBABLY_NOT : Reachability.DOUBTFUL,
+                null,
+                null,
+                0);
     }
 
     private static CardResult card(MatchResult match, YesNo trayTestOnly, Finding... findings) {
@@ -66,13 +79,13 @@ class CardAssessorTest {
 
     @ParameterizedTest
     @CsvSource({
-        "true, UNANSWERED, false, true",
+        "true, UNANSWERED, true, false",
         "true, NO, false, true",
         "true, YES, true, false",
         "false, NO, true, false",
         "false, YES, true, false"
     })
-    void outOfReachThereIsAFindingInsteadUnlessATrayTestIsWanted(
+    void outOfReachThereIsAFindingInsteadOnlyWhereNoTrayTestIsWanted(
             boolean outOfReach, YesNo trayTestOnly, boolean allowed, boolean findingOnly) {
         assertThat(card(match(outOfReach), trayTestOnly))
                 .isEqualTo(new CardResult(allowed, findingOnly, List.of(), NONE, null, ""));
@@ -102,6 +115,7 @@ class CardAssessorTest {
                 1.1,
                 new HeightResult.Now(null, null, null, null),
                 0.4,
+                null,
                 null);
     }
 

@@ -10,6 +10,7 @@ import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.PatternChange;
 import org.evenfall.reference.PatternOverlay;
 import org.evenfall.reference.RankedProduct;
+import org.evenfall.reference.Reachability;
 import org.evenfall.reference.Verdict;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.MatchPaths;
@@ -21,7 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The match in findings, of results made up for it. */
 class MatchFindingsTest {
 
-    private static final String DENSE_SHORTER = "NOTE MATCH match.noReferenceShorter  [1.4:1 m]";
+    private static final String DENSE_SHORTER = "NOTE MATCH match.noReference.WIDER  [] source.throwModel";
 
     private static RankedProduct product() {
         return new RankedProduct(
@@ -29,6 +30,7 @@ class MatchFindingsTest {
                 "Product a",
                 28,
                 new RankedProduct.Properties(0.98, null, null),
+                null,
                 new RankedProduct.Difference(null, null, null, null),
                 new RankedProduct.ThrowDifference(-1, new Interval(-2, 0), -5),
                 1,
@@ -39,29 +41,42 @@ class MatchFindingsTest {
                 null);
     }
 
-    private static MatchResult result(
-            @Nullable RankedProduct chosen, Verdict verdict, Direction direction, @Nullable Double againstDenseM) {
-        return new MatchResult(List.of(), chosen, verdict, direction, againstDenseM, 26.4, false, null, null, 1);
+    private static MatchResult result(@Nullable RankedProduct chosen, Verdict verdict, Direction direction) {
+        return result(chosen, verdict, direction, Reachability.YES, null, null);
     }
 
-    private static MatchResult outOfReach(@Nullable Double widestM) {
+    private static MatchResult result(
+            @Nullable RankedProduct chosen,
+            Verdict verdict,
+            Direction direction,
+            Reachability reachability,
+            @Nullable PatternChange pattern,
+            @Nullable PatternOverlay overlay) {
         return new MatchResult(
-                List.of(), product(), Verdict.NOT_AT_THIS_WIDTH, Direction.WIDER, -1.4, widestM, true, null, null, 1);
+                List.of(),
+                chosen,
+                verdict,
+                direction,
+                null,
+                Direction.WIDER,
+                -1.4,
+                new Interval(-2, -1),
+                26.4,
+                reachability,
+                pattern,
+                overlay,
+                1);
     }
 
     /** Reference 7 %, kept 7 + change, between 8 and 19 %, set anew 6 %. */
     private static MatchResult pattern(double change, @Nullable PatternOverlay overlay) {
-        return new MatchResult(
-                List.of(),
+        return result(
                 product(),
                 Verdict.HOLD,
                 Direction.AS_IT_IS,
-                -1.4,
-                26.4,
-                false,
+                Reachability.YES,
                 new PatternChange(7, 7 + change, new Interval(8, 19), change, 6),
-                overlay,
-                1);
+                overlay);
     }
 
     private static PatternOverlay overlay(String id, String name) {
@@ -78,19 +93,29 @@ class MatchFindingsTest {
 
     @Test
     void aWidthOutOfReachIsReportedElsewhere() {
-        assertThat(findings(Entered.inEmpty(), outOfReach(24.6), true)).isEmpty();
+        assertThat(findings(
+                        Entered.inEmpty(),
+                        result(
+                                product(),
+                                Verdict.NOT_AT_THIS_WIDTH,
+                                Direction.WIDER,
+                                Reachability.PROBABLY_NOT,
+                                null,
+                                null),
+                        true))
+                .isEmpty();
     }
 
     @ParameterizedTest
     @CsvSource({
-        "HOLD, 'NOTE MATCH match.hold  [Product a]'",
-        "HOLD_AS_START, 'NOTE MATCH match.holdAsStart  [Product a, direction.NARROWER]'",
-        "FIRST_GUESS_ONLY, 'WARNING MATCH match.firstGuess  [Product a, direction.NARROWER]'",
+        "HOLD, 'NOTE MATCH match.hold  [Product a] source.throwModel'",
+        "HOLD_AS_START, 'NOTE MATCH match.holdAsStart  [Product a, direction.NARROWER] source.throwModel'",
+        "FIRST_GUESS_ONLY, 'WARNING MATCH match.firstGuess  [Product a, direction.NARROWER] source.throwModel'",
         "NOT_AT_THIS_WIDTH, ''",
         "NO_REFERENCE, ''"
     })
     void theVerdictOnTheChosenProduct(Verdict verdict, String line) {
-        assertThat(findings(Entered.inEmpty(), result(product(), verdict, Direction.NARROWER, -1.4), true))
+        assertThat(findings(Entered.inEmpty(), result(product(), verdict, Direction.NARROWER), true))
                 .isEqualTo(line.isEmpty() ? List.of() : List.of(line));
     }
 
@@ -98,46 +123,38 @@ class MatchFindingsTest {
     @ParameterizedTest
     @CsvSource({"true, YES, true", "true, NO, true", "false, NO, true", "false, UNANSWERED, true", "false, YES, false"})
     void withoutAReferenceADenseProductIsComparedWith(boolean known, YesNo without, boolean byVerdict) {
-        MatchResult result = result(product(), Verdict.HOLD, Direction.AS_IT_IS, -1.4);
+        MatchResult result = result(product(), Verdict.HOLD, Direction.AS_IT_IS);
         assertThat(findings(without(without), result, known))
-                .containsExactly(byVerdict ? "NOTE MATCH match.hold  [Product a]" : DENSE_SHORTER);
+                .containsExactly(byVerdict ? "NOTE MATCH match.hold  [Product a] source.throwModel" : DENSE_SHORTER);
     }
 
+    /** A change of the CV by less than 2 points counts as none; its interval is 8 to 19 less the 7 of the reference. */
     @ParameterizedTest
     @CsvSource({
-        "-1.4, match.noReferenceShorter, 1.4",
-        "-0.1, match.noReferenceShorter, 0.1",
-        "0, match.noReferenceFurther, 0",
-        "0.1, match.noReferenceFurther, 0.1",
-        ", match.noReferenceFurther, 0"
-    })
-    void shorterOrFurtherThanADenseProduct(@Nullable Double againstM, String key, String shown) {
-        MatchResult result = result(null, Verdict.NO_REFERENCE, Direction.WIDER, againstM);
-        assertThat(findings(without(YesNo.NO), result, false))
-                .containsExactly("NOTE MATCH " + key + "  [" + shown + ":1 m]");
-    }
-
-    /** A change of the CV by less than 2 points counts as none: 7 % and 7 + change. */
-    @ParameterizedTest
-    @CsvSource({
-        "-3, 'match.keptSame  [Product b, 4:0 %]'",
-        "1.9, 'match.keptSame  [Product b, 8.9:0 %]'",
-        "2, 'match.keptWorse  [Product b, 7:0 %, 9:0 %, 8:0 %, 19:0 %, 6:0 %]'",
-        "2.1, 'match.keptWorse  [Product b, 7:0 %, 9.1:0 %, 8:0 %, 19:0 %, 6:0 %]'"
+        "-3, 'match.keptSame  [Product b] source.landingModel'",
+        "1.9, 'match.keptSame  [Product b] source.landingModel'",
+        "2, 'match.keptWorse  [Product b, 2:0, 1:0, 12:0] source.landingModel'",
+        "2.1, 'match.keptWorse  [Product b, 2.1:0, 1:0, 12:0] source.landingModel'"
     })
     void whatTheLandingModelExpects(double change, String line) {
         assertThat(findings(Entered.inEmpty(), pattern(change, overlay("b", "Product b")), true))
-                .containsExactly("NOTE MATCH match.hold  [Product a]", "NOTE MATCH " + line);
+                .containsExactly("NOTE MATCH match.hold  [Product a] source.throwModel", "NOTE MATCH " + line);
     }
 
     @Test
     void againstADenseProductTheModelNamesNone() {
+        assertThat(findings(Entered.inEmpty(), pattern(3, overlay("", "")), true))
+                .contains("NOTE MATCH match.keptDense  [3:0, 1:0, 12:0] source.landingModel");
         assertThat(findings(Entered.inEmpty(), pattern(1, overlay("", "")), true))
-                .containsExactly(
-                        "NOTE MATCH match.hold  [Product a]",
-                        "NOTE MATCH match.keptDense  [7:0 %, 8:0 %, 8:0 %, 19:0 %, 6:0 %]");
+                .contains("NOTE MATCH match.keptDenseSame  [] source.landingModel");
         assertThat(findings(Entered.inEmpty(), pattern(1, null), true))
-                .containsExactly("NOTE MATCH match.hold  [Product a]");
+                .containsExactly("NOTE MATCH match.hold  [Product a] source.throwModel");
+    }
+
+    @Test
+    void todaysSettingsHaveNoNameOfTheirOwn() {
+        assertThat(findings(Entered.inEmpty(), pattern(3, overlay("(today)", "")), true))
+                .contains("NOTE MATCH match.keptWorse  [match.today, 3:0, 1:0, 12:0] source.landingModel");
     }
 
     @Test

@@ -6,8 +6,10 @@ import static org.evenfall.setup.TypedSetup.lines;
 import java.util.List;
 import java.util.Map;
 import org.evenfall.flight.DrivingPattern;
+import org.evenfall.quantity.Interval;
 import org.evenfall.reference.Direction;
 import org.evenfall.reference.MatchResult;
+import org.evenfall.reference.Reachability;
 import org.evenfall.reference.Verdict;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.MatchPaths;
@@ -21,9 +23,25 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The model's “not at this width” is a warning, and an even tray test lifts it. */
 class ReachFindingsTest {
 
-    private static MatchResult match(Double widestM, boolean outOfReach) {
+    private static MatchResult match(Reachability reachability) {
+        return match(reachability, null);
+    }
+
+    private static MatchResult match(Reachability reachability, Interval againstDenseM) {
         return new MatchResult(
-                List.of(), null, Verdict.NO_REFERENCE, Direction.AS_IT_IS, null, widestM, outOfReach, null, null, 0);
+                List.of(),
+                null,
+                Verdict.NO_REFERENCE,
+                Direction.AS_IT_IS,
+                null,
+                Direction.AS_IT_IS,
+                null,
+                againstDenseM,
+                24.6,
+                reachability,
+                null,
+                null,
+                0);
     }
 
     private static TraysResult trays(Uniformity evenness, TrayTestResult.TestProof proof) {
@@ -71,22 +89,47 @@ class ReachFindingsTest {
     @ParameterizedTest
     @CsvSource({"UNANSWERED, match.outOfReach", "NO, match.outOfReach", "YES, match.outOfReachTray"})
     void theModelAloneNeverStops(YesNo only, String key) {
-        assertThat(found(only, match(24.6, true), NO_TEST))
-                .containsExactly("WARNING MATCH " + key + " at /match/trayTestOnly 36m~0 24.6m~0");
-        assertThat(found(only, match(null, true), NO_TEST))
-                .containsExactly("WARNING MATCH " + key + " at /match/trayTestOnly 36m~0 0m~0");
-        assertThat(found(only, match(24.6, false), NO_TEST)).isEmpty();
+        assertThat(found(only, match(Reachability.PROBABLY_NOT), NO_TEST))
+                .containsExactly(
+                        "NOTE PRODUCT product.reach.PROBABLY_NOT at  36m~0 24.6m~0 from source.throwModel",
+                        "WARNING MATCH " + key + " at /match/trayTestOnly 36m~0 24.6m~0 from source.throwModel");
         assertThat(found(only, null, NO_TEST)).isEmpty();
     }
 
     @Test
+    void betweenReachAndItsErrorItIsDoubtful() {
+        assertThat(found(YesNo.NO, match(Reachability.DOUBTFUL), NO_TEST))
+                .containsExactly(
+                        "NOTE PRODUCT product.reach.DOUBTFUL at  36m~0 24.6m~0 from source.throwModel",
+                        "WARNING MATCH match.reachDoubtful at  36m~0 24.6m~0 from source.throwModel");
+        assertThat(found(YesNo.NO, match(Reachability.DOUBTFUL), trays(EVEN, TestResults.PROVES)))
+                .containsExactly("NOTE PRODUCT product.reach.DOUBTFUL at  36m~0 24.6m~0 from source.throwModel");
+        assertThat(found(YesNo.NO, match(Reachability.YES), NO_TEST))
+                .containsExactly("NOTE PRODUCT product.reach.YES at  36m~0 24.6m~0 from source.throwModel");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "-5.2, -1.6, 'NOTE PRODUCT product.fliesShorter at  1.6~0 5.2m~0 from source.throwModel'",
+        "-1.6, 0, 'NOTE PRODUCT product.fliesAlike at  from source.throwModel'",
+        "-1.6, 0.1, 'NOTE PRODUCT product.fliesAlike at  from source.throwModel'",
+        "0, 0.1, 'NOTE PRODUCT product.fliesAlike at  from source.throwModel'",
+        "0.4, 2, 'NOTE PRODUCT product.fliesFurther at  0.4~0 2m~0 from source.throwModel'"
+    })
+    void aDifferenceThatItsErrorCanExplainIsNone(double lowM, double highM, String line) {
+        assertThat(found(YesNo.NO, match(Reachability.YES, new Interval(lowM, highM)), NO_TEST))
+                .containsExactly(line, "NOTE PRODUCT product.reach.YES at  36m~0 24.6m~0 from source.throwModel");
+    }
+
+    @Test
     void anEvenTestLiftsTheWarning() {
-        String where = " at /match/trayTestOnly 36m~0 24.6m~0";
-        assertThat(found(YesNo.NO, match(24.6, true), trays(EVEN, TestResults.PROVES)))
-                .containsExactly("NOTE MATCH match.outOfReachProved" + where);
-        assertThat(found(YesNo.NO, match(24.6, true), trays(UNEVEN, TestResults.PROVES)))
-                .containsExactly("WARNING MATCH match.outOfReachTray" + where);
-        assertThat(found(YesNo.NO, match(24.6, true), trays(EVEN, OTHER_RATE)))
-                .containsExactly("WARNING MATCH match.outOfReachTray" + where);
+        String where = " at /match/trayTestOnly 36m~0 24.6m~0 from source.throwModel";
+        MatchResult beyond = match(Reachability.PROBABLY_NOT);
+        assertThat(found(YesNo.NO, beyond, trays(EVEN, TestResults.PROVES)))
+                .contains("NOTE MATCH match.outOfReachProved" + where);
+        assertThat(found(YesNo.NO, beyond, trays(UNEVEN, TestResults.PROVES)))
+                .contains("WARNING MATCH match.outOfReachTray" + where);
+        assertThat(found(YesNo.NO, beyond, trays(EVEN, OTHER_RATE)))
+                .contains("WARNING MATCH match.outOfReachTray" + where);
     }
 }

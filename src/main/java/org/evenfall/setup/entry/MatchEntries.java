@@ -6,6 +6,7 @@ import java.util.List;
 /**
  * Step 2: the tested product to compare with, and the settings to start from.
  *
+ * @param today settings used so far
  * @param library products tested on this machine
  * @param chosen id of the chosen tested product; empty: none is chosen
  * @param startWithoutReference go on without a tested product
@@ -15,6 +16,7 @@ import java.util.List;
  */
 @RecordBuilder
 public record MatchEntries(
+        TodayEntries today,
         List<TestedProductEntry> library,
         String chosen,
         YesNo startWithoutReference,

@@ -13,6 +13,7 @@ public final class Entries {
                     StartPaths.class,
                     MachinePaths.class,
                     ProductPaths.class,
+                    TodayPaths.class,
                     MatchPaths.class,
                     MachineCheckPaths.class,
                     HeightPaths.class,

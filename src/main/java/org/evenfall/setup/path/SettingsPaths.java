@@ -2,11 +2,12 @@ package org.evenfall.setup.path;
 
 import org.evenfall.setup.entry.SettingsEntries;
 
-/** How the machine is set: entries that the match, each tested product, each bucket test and each tray test have. */
+/** How the machine is set: entries that the match, today's settings, each tested product, each bucket test and each tray test have. */
 public final class SettingsPaths {
 
     /** How the machine is set, wherever a setup has it. */
     public static final Part<SettingsEntries> SETTINGS = MatchPaths.SETTINGS
+            .or(TodayPaths.SETTINGS)
             .or(MatchPaths.TESTED_SETTINGS.part())
             .or(RatePaths.BUCKET_SETTINGS.part())
             .or(TrayPaths.TEST_SETTINGS.part());

@@ -11,6 +11,7 @@ import org.evenfall.quantity.Interval;
 import org.evenfall.quantity.Unit;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.RankedProduct;
+import org.evenfall.result.MatchLines;
 import org.evenfall.setup.ProductResult;
 import org.jspecify.annotations.Nullable;
 
@@ -41,7 +42,7 @@ public final class MatchPicture extends Picture {
         redraw(
                 best == null
                         ? alone()
-                        : words.text("picture.match.spoken", Arg.text(best.name()), Arg.text(difference(best))));
+                        : words.text("picture.match.spoken", Arg.text(named(best)), Arg.text(difference(best))));
     }
 
     private static @Nullable RankedProduct best(@Nullable MatchResult result) {
@@ -162,7 +163,7 @@ public final class MatchPicture extends Picture {
                     row - 3,
                     Palette.faint(colour, i == 0 ? 0.42 : 0.2));
             Lettering label = (i == 0 ? brush.note().heavy() : brush.note()).in(palette.ink());
-            String whose = i == 0 ? name : best.get(i - 1).name();
+            String whose = i == 0 ? name : named(best.get(i - 1));
             double start = across.start() + 0.4 * em;
             brush.within(whose, start, y + row / 2, label, TextAlignment.LEFT, start, width - figures);
             double named = Math.min(width - figures, start + brush.width(whose, label));
@@ -203,7 +204,7 @@ public final class MatchPicture extends Picture {
             Lettering lettering = brush.note().in(brush.palette().ink());
             String against = words.text("picture.match.row", Arg.text(""), Arg.text(difference(reference)));
             String whose =
-                    brush.fitted(reference.name(), width - 1.2 * em - brush.width(against, lettering), lettering);
+                    brush.fitted(named(reference), width - 1.2 * em - brush.width(against, lettering), lettering);
             brush.onPaper(
                     words.text("picture.match.row", Arg.text(whose), Arg.text(difference(reference))),
                     across.at(0),
@@ -227,6 +228,10 @@ public final class MatchPicture extends Picture {
                             brush.palette().accent());
         }
         new Marks(brush).axis(across, floor, words.text("picture.match.axis"), words);
+    }
+
+    private String named(RankedProduct reference) {
+        return MatchLines.name(words, reference.id(), reference.name());
     }
 
     private String difference(RankedProduct reference) {

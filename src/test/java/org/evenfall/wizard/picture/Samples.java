@@ -24,6 +24,7 @@ import org.evenfall.rate.BucketResult;
 import org.evenfall.reference.Direction;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.RankedProduct;
+import org.evenfall.reference.Reachability;
 import org.evenfall.reference.Verdict;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
@@ -136,6 +137,7 @@ final class Samples {
                 LONG,
                 24,
                 new RankedProduct.Properties(null, null, null),
+                null,
                 new RankedProduct.Difference(null, null, null, null),
                 new RankedProduct.ThrowDifference(0, new Interval(-4, 4), 0),
                 9,
@@ -149,6 +151,7 @@ final class Samples {
                 LONG + " (2)",
                 24,
                 new RankedProduct.Properties(1.08, null, null),
+                9.0,
                 new RankedProduct.Difference(-30.0, null, null, null),
                 new RankedProduct.ThrowDifference(-6.2, new Interval(-9.9, -2.5), -30.0),
                 9,
@@ -164,8 +167,11 @@ final class Samples {
                         Verdict.FIRST_GUESS_ONLY,
                         Direction.WIDER,
                         null,
+                        Direction.WIDER,
                         null,
-                        false,
+                        null,
+                        null,
+                        Reachability.YES,
                         null,
                         null,
                         0),
@@ -221,7 +227,8 @@ final class Samples {
                                 1.48,
                                 new HeightResult.Now(0.04, -0.02, 0.62, 0.24),
                                 0.55,
-                                0.15),
+                                0.15,
+                                new Interval(0.05, 0.3)),
                         "",
                         28));
         all.put(
@@ -234,7 +241,8 @@ final class Samples {
                                 0.55,
                                 new HeightResult.Now(-0.015, null, 0.62, -0.12),
                                 0.9,
-                                0.15),
+                                0.15,
+                                new Interval(0.05, 0.3)),
                         LONG,
                         28));
         all.put("narrow", height(words, demo, "lower edge of the disc", 18));
@@ -249,6 +257,7 @@ final class Samples {
                                 0.75,
                                 new HeightResult.Now(null, null, null, null),
                                 0,
+                                null,
                                 null),
                         "frame",
                         28));
