@@ -3,6 +3,7 @@ package org.evenfall.reference;
 import java.util.List;
 import org.evenfall.flight.ThrowModel;
 import org.evenfall.granule.ProductForm;
+import org.evenfall.granule.SizeDistribution;
 import org.evenfall.quantity.NinetyPercent;
 
 /**
@@ -30,6 +31,10 @@ public final class Reach {
 
     /** Error of ln d50 of such a product. Assumption: the European blenders' range of ± 0.25 mm, a little widened. */
     public static final double DENSE_D50_ERROR = 0.05;
+
+    /** Its sizes: median and spread of the blenders' target. Assumption: the error of its spread. */
+    private static final SizeDistribution DENSE_SIZES = new SizeDistribution(
+            EstimatedProperties.USUAL_D50_MM, Math.exp(EstimatedProperties.USUAL_SIGMA), DENSE_D50_ERROR, 0.03, false);
 
     /** Gain of a lever that throws wider over a reference's settings, share of the throw. Assumption: some steps are left. */
     public static final double LEVER_GAIN = 0.05;
@@ -70,7 +75,7 @@ public final class Reach {
                 ProductForm.CALCIUM_AMMONIUM_NITRATE,
                 DENSE_KG_PER_L,
                 EstimatedProperties.HANDBOOK_BULK_ERROR,
-                null,
+                DENSE_SIZES,
                 null,
                 null);
     }
@@ -134,7 +139,8 @@ public final class Reach {
     private static Evidence handbook(
             double widthM, EstimatedProperties product, ThrowLine fastest, ThrowLine denseLine) {
         double packing = Comparison.packingError(product.form(), dense().form());
-        double denseError = denseLine.errorM(Math.hypot(dense().bulkError(), packing), DENSE_D50_ERROR, 0);
+        double denseError = denseLine.errorM(
+                Math.hypot(dense().bulkError(), packing), dense().d50Error(), dense().sigmaStandardError());
         return new Evidence(
                 widthM * fastest.metres() / denseLine.metres(),
                 Math.hypot(error(product, fastest), denseError) / denseLine.metres(),

@@ -52,22 +52,18 @@ final class ReachFindings {
     /** How much less far, or further, than a dense 27 % N product; only where that can be told from its error. */
     private static void againstDense(MatchResult match, List<Finding> findings) {
         Interval interval = match.throwAgainstDenseIntervalM();
-        if (interval == null) {
+        if (interval == null || match.throwAgainstDenseM() == null) {
             return;
         }
-        if (interval.high() < 0) {
+        boolean shorter = interval.high() < 0;
+        if (shorter || interval.low() > 0) {
+            double sign = shorter ? -1 : 1;
             findings.add(Finding.note(
                             Step.PRODUCT,
-                            "product.fliesShorter",
-                            Arg.number(-interval.high(), 0, Unit.NONE),
-                            Arg.number(-interval.low(), 0, Unit.M))
-                    .from(MODEL));
-        } else if (interval.low() > 0) {
-            findings.add(Finding.note(
-                            Step.PRODUCT,
-                            "product.fliesFurther",
-                            Arg.number(interval.low(), 0, Unit.NONE),
-                            Arg.number(interval.high(), 0, Unit.M))
+                            shorter ? "product.fliesShorter" : "product.fliesFurther",
+                            Arg.number(sign * match.throwAgainstDenseM(), 0, Unit.M),
+                            Arg.number(shorter ? -interval.high() : interval.low(), 0, Unit.NONE),
+                            Arg.number(shorter ? -interval.low() : interval.high(), 0, Unit.M))
                     .from(MODEL));
         } else {
             findings.add(Finding.note(Step.PRODUCT, "product.fliesAlike").from(MODEL));

@@ -5,8 +5,10 @@ import java.util.List;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
+import org.evenfall.granule.SieveReading;
 import org.evenfall.granule.SieveResult;
 import org.evenfall.granule.Sieves;
+import org.evenfall.granule.SizePeaks;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.SievingEntry;
 import org.evenfall.setup.path.EntryPath;
@@ -21,6 +23,12 @@ final class SieveAssessor {
 
     /** Source: science.md, good sign for wide work: 80–90 % of urea above 2 mm (farm press). Share under 2 mm, %. */
     private static final double MOST_UNDER_2_MM_PERCENT = 10;
+
+    /**
+     * Assumption: share of one class above which a straight line through it widens the spread index by more than about
+     * 4 points.
+     */
+    static final double MOST_IN_A_CLASS_PERCENT = 40;
 
     private static final String AT = ProductPaths.SIEVINGS.pointer();
 
@@ -58,14 +66,26 @@ final class SieveAssessor {
         return samples.isEmpty() ? null : Sieves.analyse(apertures, samples);
     }
 
+    /** Whether one class between two sieves holds so much that the line through it makes the spread too wide. */
+    private static boolean isCoarse(SieveResult result) {
+        List<Double> shares = result.sharesPercent();
+        return shares.subList(1, shares.size() - 1).stream().anyMatch(share -> share > MOST_IN_A_CLASS_PERCENT);
+    }
+
     private static void addFindings(SieveResult result, List<Finding> findings) {
         if (result.distribution().spreadIsBound()) {
             findings.add(Finding.note(Step.PRODUCT, "product.spreadIsBound").at(AT));
         }
         if (result.worstResidualPercent() > WORST_RESIDUAL_PERCENT) {
-            findings.add(Finding.warn(
-                            Step.PRODUCT, "product.notOneHump", Arg.number(result.worstResidualPercent(), 0, Unit.NONE))
-                    .at(AT));
+            Arg off = Arg.number(result.worstResidualPercent(), 0, Unit.NONE);
+            findings.add(
+                    SizePeaks.isTwo(result.aperturesMm(), result.sharesPercent())
+                            ? Finding.warn(Step.PRODUCT, "product.notOneHump", off)
+                                    .at(AT)
+                            : Finding.note(Step.PRODUCT, "product.fitOff", off).at(AT));
+        }
+        if (result.readFrom().spreadIndexPercent() == SieveReading.CURVE && isCoarse(result)) {
+            findings.add(Finding.note(Step.PRODUCT, "product.sievesFarApart").at(AT));
         }
         if (result.shareUnder2MmPercent() > MOST_UNDER_2_MM_PERCENT) {
             findings.add(Finding.warn(

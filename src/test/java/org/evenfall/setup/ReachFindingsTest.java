@@ -35,7 +35,7 @@ class ReachFindingsTest {
                 Direction.AS_IT_IS,
                 null,
                 Direction.AS_IT_IS,
-                null,
+                againstDenseM == null ? null : Double.valueOf((againstDenseM.low() + againstDenseM.high()) / 2),
                 againstDenseM,
                 24.6,
                 reachability,
@@ -110,11 +110,11 @@ class ReachFindingsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "-5.2, -1.6, 'NOTE PRODUCT product.fliesShorter at  1.6~0 5.2m~0 from source.throwModel'",
+        "-5.2, -1.6, 'NOTE PRODUCT product.fliesShorter at  3.4m~0 1.6~0 5.2m~0 from source.throwModel'",
         "-1.6, 0, 'NOTE PRODUCT product.fliesAlike at  from source.throwModel'",
         "-1.6, 0.1, 'NOTE PRODUCT product.fliesAlike at  from source.throwModel'",
         "0, 0.1, 'NOTE PRODUCT product.fliesAlike at  from source.throwModel'",
-        "0.4, 2, 'NOTE PRODUCT product.fliesFurther at  0.4~0 2m~0 from source.throwModel'"
+        "0.4, 2, 'NOTE PRODUCT product.fliesFurther at  1.2m~0 0.4~0 2m~0 from source.throwModel'"
     })
     void aDifferenceThatItsErrorCanExplainIsNone(double lowM, double highM, String line) {
         assertThat(found(YesNo.NO, match(Reachability.YES, new Interval(lowM, highM)), NO_TEST))
