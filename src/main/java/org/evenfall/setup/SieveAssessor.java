@@ -60,11 +60,14 @@ final class SieveAssessor {
 
     private static void addFindings(SieveResult result, List<Finding> findings) {
         if (result.distribution().spreadIsBound()) {
-            findings.add(Finding.note(Step.PRODUCT, "product.spreadIsBound").at(AT));
+            findings.add(Finding.note(Step.PRODUCT, "product.spreadIsBound")
+                    .from("source.sieveFit")
+                    .at(AT));
         }
         if (result.worstResidualPercent() > WORST_RESIDUAL_PERCENT) {
             findings.add(Finding.warn(
                             Step.PRODUCT, "product.notOneHump", Arg.number(result.worstResidualPercent(), 0, Unit.NONE))
+                    .from("source.sieveFit")
                     .at(AT));
         }
         if (result.shareUnder2MmPercent() > MOST_UNDER_2_MM_PERCENT) {
