@@ -50,7 +50,7 @@ final class ResultJson {
         trays.set("line", tree(assessment.trays().line()));
         json.set("card", tree(assessment.card()));
         json.set("findings", findings(assessment.findings()));
-        json.set("sources", sources(assessment));
+        json.set("sources", sources(assessment, ""));
         return new Answer(json, code(assessment));
     }
 
@@ -63,10 +63,16 @@ final class ResultJson {
         return json;
     }
 
-    /** What each limit and each figure of a model rests on, by the place of the result. */
-    private ObjectNode sources(Assessment assessment) {
+    /**
+     * What each limit and each figure of a model rests on, by the place of the result.
+     *
+     * @param start only results whose place starts so
+     */
+    ObjectNode sources(Assessment assessment, String start) {
         ObjectNode json = mapper.createObjectNode();
-        ResultSource.of(assessment).forEach(one -> json.put(one.result(), text(one.source())));
+        ResultSource.of(assessment).stream()
+                .filter(one -> one.result().startsWith(start))
+                .forEach(one -> json.put(one.result(), text(one.source())));
         return json;
     }
 

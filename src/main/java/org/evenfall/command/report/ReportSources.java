@@ -8,7 +8,7 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.result.ResultSource;
 import org.evenfall.setup.Assessment;
 
-/** The end: what limits and figures of a model rest on, as far as no finding has said it. */
+/** The end: what limits and figures of a model rest on, as far as no finding names it. */
 final class ReportSources {
 
     private ReportSources() {}
