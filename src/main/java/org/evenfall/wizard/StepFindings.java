@@ -3,6 +3,7 @@ package org.evenfall.wizard;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.Button;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.FindingKind;
@@ -15,8 +16,12 @@ final class StepFindings extends VBox {
     /** More lines than this push the picture out; the rest is shown at its entries. */
     private static final int MOST_LINES = 5;
 
+    /** So much room the lines with sources always get, in sizes of small text: two findings with their sources. */
+    private static final double FEW_LINES = 15;
+
     private final Sentences words;
     private final VBox lines = new VBox();
+    private final ScrollPane scroll = new ScrollPane();
     private final Button sources = new Button();
     private List<Finding> shown = List.of();
     private boolean withSources;
@@ -29,11 +34,39 @@ final class StepFindings extends VBox {
         sources.getStyleClass().add("quiet");
         sources.managedProperty().bind(sources.visibleProperty());
         sources.setOnAction(event -> {
-            withSources = !withSources;
-            redraw();
+            if (withSources) {
+                close();
+            } else {
+                open();
+            }
         });
-        getChildren().addAll(lines, sources);
+        scroll.setFitToWidth(true);
+        scroll.getStyleClass().add("sideways");
+        close();
+    }
+
+    /** The lines with their sources; many of them in the room that the lines alone took, so that the picture keeps its own. */
+    private void open() {
+        double alone = lines.getHeight();
+        double width = lines.getWidth();
+        withSources = true;
         redraw();
+        lines.applyCss();
+        double few = FEW_LINES * sources.getFont().getSize();
+        double height = Math.max(alone, Math.min(few, lines.prefHeight(width)));
+        scroll.setContent(lines);
+        scroll.setVvalue(0);
+        scroll.setMinHeight(height);
+        scroll.setPrefHeight(height);
+        scroll.setMaxHeight(height);
+        getChildren().setAll(scroll, sources);
+    }
+
+    private void close() {
+        withSources = false;
+        redraw();
+        scroll.setContent(null);
+        getChildren().setAll(lines, sources);
     }
 
     /** Shows the findings of a step; what is missing is named at the foot only. */
@@ -44,11 +77,10 @@ final class StepFindings extends VBox {
                 .toList();
         if (!now.equals(shown)) {
             shown = now;
-            redraw();
+            close();
         }
     }
 
-    /** Sources are shown once asked for: with them the lines take the room of the picture. */
     private void redraw() {
         lines.getChildren()
                 .setAll(shown.stream()

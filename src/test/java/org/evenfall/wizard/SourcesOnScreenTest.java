@@ -1,6 +1,7 @@
 package org.evenfall.wizard;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import javafx.scene.control.Label;
 import javafx.scene.paint.Color;
@@ -53,8 +54,16 @@ class SourcesOnScreenTest {
         go(robot, Step.PRODUCT);
         String source = "Source: an Irish advisory service and the farm press";
         assertThat(typing.words()).contains("Show sources").doesNotContain(source);
+        double before =
+                typing.node("findings.sources").getParent().getBoundsInParent().getHeight();
         typing.press("findings.sources");
         assertThat(typing.words()).contains("Hide sources", source);
+        assertThat(typing.node("findings.sources")
+                        .getParent()
+                        .getBoundsInParent()
+                        .getHeight())
+                .as("the picture keeps its room")
+                .isCloseTo(before, within(5.0));
         typing.press("findings.sources");
         assertThat(typing.words()).contains("Show sources").doesNotContain(source);
     }
