@@ -100,6 +100,8 @@ public enum ResultSource {
 
     private final String result;
     private final String source;
+    /** Keeps nothing: a predicate of this class only. */
+    @SuppressWarnings("ImmutableEnumChecker")
     private final Predicate<Assessment> there;
 
     ResultSource(String result, String source, Predicate<Assessment> there) {
