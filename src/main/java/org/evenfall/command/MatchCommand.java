@@ -26,8 +26,10 @@ final class MatchCommand extends AnswerCommand {
     @Override
     Answer answer(Setup setup) {
         ObjectNode result = context().json().mapper().createObjectNode();
-        result.set(
-                "match", new ResultJson(context()).tree(Assessor.assess(setup).match()));
+        ResultJson json = new ResultJson(context());
+        Assessment assessment = Assessor.assess(setup);
+        result.set("match", json.tree(assessment.match()));
+        result.set("sources", json.sources(assessment, "/match/"));
         return new Answer(result, CommandFace.OK);
     }
 

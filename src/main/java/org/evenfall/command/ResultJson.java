@@ -12,6 +12,7 @@ import org.evenfall.command.SetupInputs.Answer;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.FindingKind;
+import org.evenfall.result.ResultSource;
 import org.evenfall.setup.AdviceFindings;
 import org.evenfall.setup.Assessment;
 import org.evenfall.trays.ExpectedCv;
@@ -33,7 +34,7 @@ final class ResultJson {
         json.set("states", tree(assessment.states()));
         json.set("machine", tree(assessment.machine()));
         json.set("tramlineWidthM", tree(assessment.tramlineWidthM()));
-        json.set("product", tree(assessment.product()));
+        json.set("product", product(assessment));
         json.set("match", tree(assessment.match()));
         json.set("yard", tree(assessment.machineCheck()));
         json.set("height", tree(assessment.height()));
@@ -49,7 +50,34 @@ final class ResultJson {
         trays.set("line", tree(assessment.trays().line()));
         json.set("card", tree(assessment.card()));
         json.set("findings", findings(assessment.findings()));
+        json.set("sources", sources(assessment, ""));
         return new Answer(json, code(assessment));
+    }
+
+    /** The product; each published band with the text of its source. */
+    private JsonNode product(Assessment assessment) {
+        JsonNode json = tree(assessment.product());
+        for (JsonNode band : json.path("bands")) {
+            ((ObjectNode) band).put("source", text(band.path("sourceKey").textValue()));
+        }
+        return json;
+    }
+
+    /**
+     * What each limit and each figure of a model rests on, by the place of the result.
+     *
+     * @param start only results whose place starts so
+     */
+    ObjectNode sources(Assessment assessment, String start) {
+        ObjectNode json = mapper.createObjectNode();
+        ResultSource.of(assessment).stream()
+                .filter(one -> one.result().startsWith(start))
+                .forEach(one -> json.put(one.result(), text(one.source())));
+        return json;
+    }
+
+    private String text(String key) {
+        return context.words().text(key).replace('\u00a0', ' ');
     }
 
     static int code(Assessment assessment) {
@@ -89,7 +117,7 @@ final class ResultJson {
             json.put("key", finding.key());
             json.put("field", finding.field());
             json.put("message", context.words().of(finding).replace('\u00a0', ' '));
-            json.put("source", finding.source().isEmpty() ? "" : context.words().text(finding.source()));
+            json.put("source", finding.source().isEmpty() ? "" : text(finding.source()));
             ArrayNode args = json.putArray("args");
             for (Arg arg : finding.args()) {
                 if (arg instanceof Arg.Figure figure) {

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * One result in words.
  *
- * @param label what it is; empty when the value is a sentence
+ * @param label what it is; empty when the value is a sentence, a blank when it goes on from the line before
  * @param value the figure with its unit, a word of choice, or a sentence
  */
 public record ResultLine(String label, String value) {
@@ -20,6 +20,11 @@ public record ResultLine(String label, String value) {
     /** A sentence, which needs no label. */
     public static ResultLine sentence(String text) {
         return new ResultLine("", text);
+    }
+
+    /** A text below the value of the line before. */
+    public static ResultLine below(String text) {
+        return new ResultLine(" ", text);
     }
 
     /** Adds a sentence, unless it is empty. */

@@ -21,25 +21,35 @@ public final class AdviceFindings {
     private static Finding of(AdviceReason reason) {
         return switch (reason.kind()) {
             case DO_A_TEST -> note("trays.advice.doATest");
-            case WINDY -> warn("trays.advice.windy", Arg.number(number(reason, 0), 1, Unit.M_PER_S));
+            case WINDY ->
+                warn("trays.advice.windy", Arg.number(number(reason, 0), 1, Unit.M_PER_S))
+                        .from("source.wind");
             case POOLED -> note("trays.advice.pooled", Arg.count(Math.round(number(reason, 0))), percent(reason, 1));
-            case KEEP -> note("trays.advice.keep", percent(reason, 0), percent(reason, 1));
-            case JUST_UNDER -> note("trays.advice.justUnder", percent(reason, 0));
-            case NOISE -> warn("trays.advice.noise", percent(reason, 0));
+            case KEEP ->
+                note("trays.advice.keep", percent(reason, 0), percent(reason, 1))
+                        .from("source.cvLimits");
+            case JUST_UNDER ->
+                note("trays.advice.justUnder", percent(reason, 0)).from("source.advice");
+            case NOISE -> warn("trays.advice.noise", percent(reason, 0)).from("source.countingNoise");
             case ONE_SIDE -> oneSide(number(reason, 0));
-            case LEVEL_FIRST -> note("trays.advice.level");
-            case PTO_FIRST -> note("trays.advice.pto");
-            case OUTLETS_FIRST -> note("trays.advice.outlets");
-            case NO_SHAPE -> note("trays.advice.noShape");
-            case CENTRE_HEAVY -> note("trays.advice.centreHeavy", percent(reason, 0));
-            case OVERLAP_HEAVY -> note("trays.advice.overlapHeavy", percent(reason, 0));
-            case QUARTERS_LIGHT -> note("trays.advice.quartersLight", percent(reason, 0));
-            case QUARTERS_HEAVY -> note("trays.advice.quartersHeavy", percent(reason, 0));
+            case LEVEL_FIRST -> note("trays.advice.level").from("source.orderOfCure");
+            case PTO_FIRST -> note("trays.advice.pto").from("source.orderOfCure");
+            case OUTLETS_FIRST -> note("trays.advice.outlets").from("source.orderOfCure");
+            case NO_SHAPE -> note("trays.advice.noShape").from("source.shapes");
+            case CENTRE_HEAVY ->
+                note("trays.advice.centreHeavy", percent(reason, 0)).from("source.shapes");
+            case OVERLAP_HEAVY ->
+                note("trays.advice.overlapHeavy", percent(reason, 0)).from("source.shapes");
+            case QUARTERS_LIGHT ->
+                note("trays.advice.quartersLight", percent(reason, 0)).from("source.shapes");
+            case QUARTERS_HEAVY ->
+                note("trays.advice.quartersHeavy", percent(reason, 0)).from("source.shapes");
             case NO_LEVER -> warn("trays.advice.noLever");
             case END_STOP -> warn("trays.advice.endStop");
-            case NO_BETTER -> note("trays.advice.noBetter");
-            case DIRECTION -> warn("trays.advice.direction", Arg.text(reason.lever()));
-            case BACK -> note("trays.advice.back", percent(reason, 0));
+            case NO_BETTER -> note("trays.advice.noBetter").from("source.advice");
+            case DIRECTION ->
+                warn("trays.advice.direction", Arg.text(reason.lever())).from("source.advice");
+            case BACK -> note("trays.advice.back", percent(reason, 0)).from("source.advice");
             case ONE_LEVER -> note("trays.advice.oneLever");
             case TWO_LEVERS -> note("trays.advice.twoLevers");
             case NOT_YET -> warn("trays.advice.notYet");
@@ -50,9 +60,10 @@ public final class AdviceFindings {
     /** @param leftRightPercent left less right, % of the mean: the side that gets less is named */
     private static Finding oneSide(double leftRightPercent) {
         return warn(
-                "trays.advice.oneSide",
-                Arg.word(leftRightPercent < 0 ? "word.left" : "word.right"),
-                Arg.number(Math.abs(leftRightPercent), 0, Unit.PERCENT));
+                        "trays.advice.oneSide",
+                        Arg.word(leftRightPercent < 0 ? "word.left" : "word.right"),
+                        Arg.number(Math.abs(leftRightPercent), 0, Unit.PERCENT))
+                .from("source.shapes");
     }
 
     private static double number(AdviceReason reason, int index) {

@@ -58,7 +58,8 @@ final class BucketConditions {
     }
 
     private Finding missing(ConditionKind kind, Arg then, Arg now) {
-        return Finding.missing(Step.RATE, "rate.differs." + kind, Arg.count(number), then, now);
+        return Finding.missing(Step.RATE, "rate.differs." + kind, Arg.count(number), then, now)
+                .from(kind.source());
     }
 
     /** What the test does not state and what was set otherwise than on the card. */
@@ -100,6 +101,7 @@ final class BucketConditions {
                         .pointer()))
                 .ifPresent(lever ->
                         findings.add(Finding.warn(Step.RATE, "rate.differs." + lever.kind(), lever.args(number))
+                                .from(lever.kind().source())
                                 .at(lever.field())));
     }
 
@@ -118,6 +120,7 @@ final class BucketConditions {
                             Arg.count(number),
                             Arg.number(then, 0, Unit.RPM),
                             Arg.number(now, 0, Unit.RPM))
+                    .from(ConditionKind.PTO_SPEED.source())
                     .at(path.pointer()));
         }
     }

@@ -56,10 +56,12 @@ final class BucketFindings {
                             above(agreement.deviationPercent()) ? "rate.tooMuch" : "rate.tooLittle",
                             size(agreement.deviationPercent(), 0),
                             allowed)
+                    .from("source.rateTolerance")
                     .at(at));
         }
         if (sides) {
             findings.add(Finding.stop(Step.RATE, "rate.leftRight", size(agreement.leftRightPercent(), 0))
+                    .from("source.leftRight")
                     .at(at));
         }
         if (!total && !sides) {
@@ -77,6 +79,7 @@ final class BucketFindings {
                             Arg.word("choice.Side." + side),
                             size(percent, 1),
                             Arg.number(tolerancePercent, 0, Unit.PERCENT))
+                    .from("source.rateTolerance")
                     .at(at));
         }
     }
@@ -84,8 +87,9 @@ final class BucketFindings {
     private void repeats() {
         Double spread = last.agreement().repeatSpreadPercent();
         if (beyond(spread, BucketAssessment.WORST_REPEAT_PERCENT)) {
-            findings.add(
-                    Finding.warn(Step.RATE, "rate.repeats", size(spread, 1)).at(at));
+            findings.add(Finding.warn(Step.RATE, "rate.repeats", size(spread, 1))
+                    .from("source.repeats")
+                    .at(at));
         }
     }
 

@@ -142,6 +142,7 @@ final class BucketTestsAssessor {
                             "rate.shortTime",
                             Arg.number(time, 0, Unit.S),
                             Arg.number(100 * Timing.errorShare(time), 0, Unit.PERCENT))
+                    .from("source.timing")
                     .at(RatePaths.BUCKET_TIME.at(test).pointer()));
         }
     }
@@ -167,6 +168,7 @@ final class BucketTestsAssessor {
                             "rate.heavyBucket",
                             Arg.number(heaviestKg, 1, Unit.KG),
                             Arg.number(BucketWeight.HEAVIEST_KG, 0, Unit.KG))
+                    .from("source.heavyBucket")
                     .at(heaviest.pointer()));
         }
     }

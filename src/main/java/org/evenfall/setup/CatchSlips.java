@@ -41,6 +41,7 @@ final class CatchSlips {
             String swapped = swapped(one, median);
             if (swapped != null) {
                 findings.add(Finding.warn(Step.TRAYS, "trays.swapped", Arg.text(one.text()), Arg.text(swapped))
+                        .from("source.slips")
                         .at(one.pointer()));
             } else if (median > 0 && (one.grams() > SLIP_FACTOR * median || one.grams() < median / SLIP_FACTOR)) {
                 findings.add(Finding.warn(
@@ -48,6 +49,7 @@ final class CatchSlips {
                                 "trays.slip",
                                 Arg.number(one.grams(), 1, Unit.G),
                                 Arg.number(median, 1, Unit.G))
+                        .from("source.slips")
                         .at(one.pointer()));
             }
         }

@@ -2,31 +2,43 @@ package org.evenfall.setup;
 
 /**
  * A condition under which a measurement was made. How far each may have changed before the measurement proves nothing is in
- * {@link ConditionRules}; why is in the sentence {@code trays.differs.NAME} or {@code rate.differs.NAME}.
+ * {@link ConditionRules}; why is in the sentence {@code trays.differs.NAME} or {@code rate.differs.NAME}. Whose limit that is
+ * is its source.
  */
 public enum ConditionKind {
     /** Distance between tramlines. */
-    TRAMLINE_WIDTH,
+    TRAMLINE_WIDTH("source.conditions"),
     /** How the passes follow each other. */
-    DRIVING_PATTERN,
+    DRIVING_PATTERN(""),
     /** The product, by its name. */
-    PRODUCT,
+    PRODUCT(""),
     /** The delivery, where it was not measured again and found alike. */
-    DELIVERY,
+    DELIVERY("source.deliveries"),
     /** Bulk density of the product. */
-    DENSITY,
+    DENSITY("source.deliveries"),
     /** Settings of the levers. */
-    LEVERS,
+    LEVERS("source.conditions"),
     /** The opening, or the factor of a terminal. */
-    OPENING,
+    OPENING("source.flowChange"),
     /** PTO speed. */
-    PTO_SPEED,
+    PTO_SPEED("source.pto"),
     /** Product rate. */
-    RATE,
+    RATE("source.conditions"),
     /** Forward speed. */
-    SPEED,
+    SPEED("source.conditions"),
     /** Height over the place where the granules land. */
-    HEIGHT,
+    HEIGHT("source.conditions"),
     /** Wind during the test. */
-    WIND
+    WIND("source.wind");
+
+    private final String source;
+
+    ConditionKind(String source) {
+        this.source = source;
+    }
+
+    /** Bundle key of the source of its limit; empty where any difference counts. */
+    public String source() {
+        return source;
+    }
 }

@@ -104,6 +104,7 @@ final class DensityAssessor {
                             "product.fillingsDiffer",
                             Arg.number(density.spreadPercent(), 1, Unit.PERCENT),
                             Arg.number(BulkDensities.WIDEST_SPREAD_PERCENT, 0, Unit.PERCENT))
+                    .from("source.fillings")
                     .at(AT));
         }
         againstBands(read.get(ProductPaths.FORM), mean);

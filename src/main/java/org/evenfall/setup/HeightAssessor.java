@@ -33,6 +33,8 @@ final class HeightAssessor {
     /** Rounding room in which a difference still counts as within its limit, m. */
     private static final double ROUNDING_M = 1e-9;
 
+    private static final String SOURCE = "source.height";
+
     /** Half of the 10 cm for which the change of the throw is given, m. */
     private static final double FIVE_CM_M = 0.05;
 
@@ -100,7 +102,8 @@ final class HeightAssessor {
                             result.now().correctionM() > 0 ? "height.raise" : "height.lower",
                             cm(Math.abs(result.now().correctionM())),
                             cm(result.overGroundM()))
-                    .at(HeightPaths.LEFT.pointer()));
+                    .at(HeightPaths.LEFT.pointer())
+                    .from(SOURCE));
         }
         if (result.now().leftRightM() != null
                 && Math.abs(result.now().leftRightM()) > REPORTED_LEFT_RIGHT_M + ROUNDING_M) {
@@ -108,12 +111,14 @@ final class HeightAssessor {
                             Step.HEIGHT,
                             "height.leftRight",
                             cm(Math.abs(result.now().leftRightM())))
-                    .at(HeightPaths.RIGHT.pointer()));
+                    .at(HeightPaths.RIGHT.pointer())
+                    .from(SOURCE));
         }
         if (result.crop().spreadM() > REPORTED_CROP_SPREAD_M + ROUNDING_M) {
             findings.add(Finding.note(
                             Step.HEIGHT, "height.unevenCrop", cm(result.crop().spreadM()))
-                    .at(HeightPaths.CROP_HEIGHTS.pointer()));
+                    .at(HeightPaths.CROP_HEIGHTS.pointer())
+                    .from(SOURCE));
         }
     }
 

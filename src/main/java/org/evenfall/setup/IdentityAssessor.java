@@ -43,13 +43,19 @@ final class IdentityAssessor {
         Condition condition = read.get(ProductPaths.CONDITION);
         String at = ProductPaths.CONDITION.pointer();
         if (condition == Condition.CAKED) {
-            findings.add(Finding.stop(Step.PRODUCT, "product.caked").at(at));
+            findings.add(Finding.stop(Step.PRODUCT, "product.caked")
+                    .from("source.practice")
+                    .at(at));
         }
         if (condition == Condition.SLIGHTLY_DAMP) {
-            findings.add(Finding.warn(Step.PRODUCT, "product.damp").at(at));
+            findings.add(Finding.warn(Step.PRODUCT, "product.damp")
+                    .from("source.practice")
+                    .at(at));
         }
         if (read.get(ProductPaths.BLEND) == YesNo.YES) {
-            findings.add(Finding.warn(Step.PRODUCT, "product.blend").at(ProductPaths.BLEND.pointer()));
+            findings.add(Finding.warn(Step.PRODUCT, "product.blend")
+                    .from("source.practice")
+                    .at(ProductPaths.BLEND.pointer()));
         }
         if (read.get(ProductPaths.NITRATE_BEFORE) == YesNo.YES && read.get(ProductPaths.CLEAN_AND_DRY) != YesNo.YES) {
             findings.add(Finding.stop(Step.PRODUCT, "product.notClean")
@@ -84,6 +90,7 @@ final class IdentityAssessor {
         Double percent = read.number(ProductPaths.NITROGEN);
         if (percent != null && isUrea(read) && !UREA_NITROGEN_PERCENT.contain(percent)) {
             findings.add(Finding.warn(Step.PRODUCT, "product.nitrogenOfUrea", Arg.number(percent, 1, Unit.PERCENT))
+                    .from("source.ureaNitrogen")
                     .at(ProductPaths.NITROGEN.pointer()));
         }
     }

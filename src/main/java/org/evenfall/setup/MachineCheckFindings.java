@@ -44,10 +44,12 @@ final class MachineCheckFindings {
         limit(
                 new Difference(result.levelDifferenceM(), MachineCheck.WORST_LEVEL_M, Unit.M, Unit.CM),
                 "yard.level",
+                "source.level",
                 MachineCheckPaths.HEIGHT_LEFT);
         limit(
                 new Difference(result.tyreDifferenceBar(), MachineCheck.WORST_TYRE_BAR, Unit.BAR, Unit.BAR),
                 "yard.tyres",
+                "source.tyres",
                 MachineCheckPaths.TYRE_LEFT);
         limit(
                 new Difference(
@@ -56,6 +58,7 @@ final class MachineCheckFindings {
                         Unit.PERCENT,
                         Unit.PERCENT),
                 "yard.pto",
+                "source.pto",
                 MachineCheckPaths.PTO_MEASURED);
         if (result.ptoRpm() != null && SettingsAssessor.beyond(machine, result.ptoRpm())) {
             findings.add(Finding.stop(Step.MACHINE, "settings.ptoBeyond", Arg.number(result.ptoRpm(), 0, Unit.RPM))
@@ -110,7 +113,9 @@ final class MachineCheckFindings {
         Arg wear = Arg.number(vane.wearM() == null ? 0 : Unit.M.to(Unit.MM, vane.wearM()), 0, Unit.MM);
         findings.add((reason.isBlank()
                         ? Finding.stop(Step.MACHINE, "yard.vane", label, side, wear)
-                        : Finding.warn(Step.MACHINE, "yard.vaneOverridden", label, side, Arg.text(reason)))
+                                .from("source.vaneWear")
+                        : Finding.warn(Step.MACHINE, "yard.vaneOverridden", label, side, Arg.text(reason))
+                                .from("source.vaneWear"))
                 .at(MachineCheckPaths.VANES.pointer()));
     }
 
@@ -128,7 +133,7 @@ final class MachineCheckFindings {
         }
     }
 
-    private void limit(Difference difference, String key, Entry<?, ?> entry) {
+    private void limit(Difference difference, String key, String source, Entry<?, ?> entry) {
         if (difference.value() == null || Math.abs(difference.value()) <= difference.worst() + ROUNDING) {
             return;
         }
@@ -138,6 +143,7 @@ final class MachineCheckFindings {
         findings.add((reason.isBlank()
                         ? Finding.stop(Step.MACHINE, key, found, allowed)
                         : Finding.warn(Step.MACHINE, key + "Overridden", found, allowed, Arg.text(reason)))
+                .from(source)
                 .at(entry.pointer()));
     }
 }

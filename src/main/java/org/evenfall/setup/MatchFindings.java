@@ -51,13 +51,13 @@ final class MatchFindings {
         Arg direction = Arg.word(directionKey(result.direction()));
         switch (result.verdict()) {
             case HOLD ->
-                findings.add(Finding.note(Step.MATCH, "match.hold", name).from("source.throwModel"));
+                findings.add(Finding.note(Step.MATCH, "match.hold", name).from("source.verdict"));
             case HOLD_AS_START ->
                 findings.add(Finding.note(Step.MATCH, "match.holdAsStart", name, direction)
-                        .from("source.throwModel"));
+                        .from("source.flightModel"));
             case FIRST_GUESS_ONLY ->
                 findings.add(Finding.warn(Step.MATCH, "match.firstGuess", name, direction)
-                        .from("source.throwModel"));
+                        .from("source.flightModel"));
             case NOT_AT_THIS_WIDTH, NO_REFERENCE -> {
                 // reported by ReachFindings or againstDense
             }
@@ -76,7 +76,7 @@ final class MatchFindings {
     private void againstDense() {
         Direction direction = result.directionAgainstDense();
         findings.add(Finding.note(Step.MATCH, "match.noReference." + direction.name())
-                .from("source.throwModel"));
+                .from("source.flightModel"));
     }
 
     /** What the landing model expects when the settings are kept: a change, never a CV. */

@@ -82,8 +82,9 @@ final class PlanAssessor {
         NitrogenEfficiency chosen = read.get(RatePaths.NITROGEN_EFFICIENCY);
         boolean deducts = chosen.percent() < NitrogenEfficiency.COUNT_ALL.percent();
         if (deducts && (read.get(ProductPaths.TREATED) == YesNo.YES || !IdentityAssessor.isUrea(read))) {
-            findings.add(
-                    Finding.note(Step.RATE, "rate.efficiencyOfUntreated").at(RatePaths.NITROGEN_EFFICIENCY.pointer()));
+            findings.add(Finding.note(Step.RATE, "rate.efficiencyOfUntreated")
+                    .at(RatePaths.NITROGEN_EFFICIENCY.pointer())
+                    .from("source.efficiency"));
         }
         Double typed = read.number(RatePaths.EFFECTIVENESS);
         return typed == null ? chosen.percent() : typed;
@@ -128,7 +129,8 @@ final class PlanAssessor {
     private void addFindings(RatePlan plan, @Nullable OpeningTable table) {
         if (plan.flow().outletKgPerMin() != null && plan.bucket().seconds() == null) {
             findings.add(Finding.note(Step.RATE, "rate.noBucket", halfMinute(plan.bucket()))
-                    .at(RatePaths.BUCKET_VOLUME.pointer()));
+                    .at(RatePaths.BUCKET_VOLUME.pointer())
+                    .from("source.bucket"));
         }
         if (table != null && plan.flow().kgPerMin() != null && plan.flow().firstOpening() == null) {
             findings.add(Finding.warn(

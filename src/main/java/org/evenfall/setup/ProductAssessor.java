@@ -92,6 +92,7 @@ final class ProductAssessor {
         } else if (sampled != null && sampled < wanted) {
             findings.add(Finding.note(
                             Step.PRODUCT, "product.fewBags", Arg.count(wanted), Arg.number(delivered, 0, Unit.NONE))
+                    .from("source.sampling")
                     .at(at));
         }
         return wanted;

@@ -44,6 +44,7 @@ final class ProofFindings {
             differences(test, comparable < 0)
                     .forEach(difference -> findings.add(Finding.missing(
                                     Step.TRAYS, "trays.differs." + difference.kind(), difference.args(test.number()))
+                            .from(difference.kind().source())
                             .at(difference.field())));
         }
         findings.addAll(TestWeather.duringTest(

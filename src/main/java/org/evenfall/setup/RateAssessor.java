@@ -135,7 +135,8 @@ final class RateAssessor {
                             "rate.speedOff",
                             Arg.number(check.meanKmPerH(), 1, Unit.KM_PER_H),
                             Arg.number(Math.abs(check.deviationPercent()), 0, Unit.PERCENT))
-                    .at(RatePaths.SPEED_RUNS.pointer()));
+                    .at(RatePaths.SPEED_RUNS.pointer())
+                    .from("source.speed"));
         }
         return check;
     }
@@ -153,7 +154,8 @@ final class RateAssessor {
                             "rate.hopper",
                             Arg.number(check.kgPerHa(), 0, Unit.KG_PER_HA),
                             Arg.number(check.deviationPercent(), 0, Unit.PERCENT))
-                    .at(RatePaths.HOPPER_USED.pointer()));
+                    .at(RatePaths.HOPPER_USED.pointer())
+                    .from("source.rateTolerance"));
         }
         return check;
     }

@@ -20,7 +20,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class ReachFindings {
 
-    private static final String MODEL = "source.throwModel";
+    private static final String FLIGHT = "source.flightModel";
+
+    private static final String REACH = "source.reach";
 
     private ReachFindings() {}
 
@@ -35,16 +37,16 @@ final class ReachFindings {
         Arg widest = Arg.number(match.widestReachableM(), 0, Unit.M);
         Arg width = Arg.number(tramlineWidthM, 0, Unit.M);
         findings.add(Finding.note(Step.PRODUCT, "product.reach." + match.reachability(), width, widest)
-                .from(MODEL));
+                .from(FLIGHT));
         if (match.outOfReach()) {
             boolean wanted = trays.last() != null || read.get(MatchPaths.TRAY_TEST_ONLY) == YesNo.YES;
             Finding finding = proved(trays)
                     ? Finding.note(Step.MATCH, "match.outOfReachProved", width, widest)
                     : Finding.warn(Step.MATCH, wanted ? "match.outOfReachTray" : "match.outOfReach", width, widest);
-            findings.add(finding.at(MatchPaths.TRAY_TEST_ONLY.pointer()).from(MODEL));
+            findings.add(finding.at(MatchPaths.TRAY_TEST_ONLY.pointer()).from(REACH));
         } else if (match.reachability() == Reachability.DOUBTFUL && !proved(trays)) {
             findings.add(Finding.warn(Step.MATCH, "match.reachDoubtful", width, widest)
-                    .from(MODEL));
+                    .from(FLIGHT));
         }
         return findings;
     }
@@ -64,9 +66,9 @@ final class ReachFindings {
                             Arg.number(sign * match.throwAgainstDenseM(), 0, Unit.M),
                             Arg.number(shorter ? -interval.high() : interval.low(), 0, Unit.NONE),
                             Arg.number(shorter ? -interval.low() : interval.high(), 0, Unit.M))
-                    .from(MODEL));
+                    .from(FLIGHT));
         } else {
-            findings.add(Finding.note(Step.PRODUCT, "product.fliesAlike").from(MODEL));
+            findings.add(Finding.note(Step.PRODUCT, "product.fliesAlike").from(FLIGHT));
         }
     }
 

@@ -74,18 +74,22 @@ final class SieveAssessor {
 
     private static void addFindings(SieveResult result, List<Finding> findings) {
         if (result.distribution().spreadIsBound()) {
-            findings.add(Finding.note(Step.PRODUCT, "product.spreadIsBound").at(AT));
+            findings.add(Finding.note(Step.PRODUCT, "product.spreadIsBound")
+                    .from("source.sieveFit")
+                    .at(AT));
         }
         if (result.worstResidualPercent() > WORST_RESIDUAL_PERCENT) {
             Arg off = Arg.number(result.worstResidualPercent(), 0, Unit.NONE);
-            findings.add(
-                    SizePeaks.isTwo(result.aperturesMm(), result.sharesPercent())
-                            ? Finding.warn(Step.PRODUCT, "product.notOneHump", off)
-                                    .at(AT)
-                            : Finding.note(Step.PRODUCT, "product.fitOff", off).at(AT));
+            boolean two = SizePeaks.isTwo(result.aperturesMm(), result.sharesPercent());
+            Finding finding = two
+                    ? Finding.warn(Step.PRODUCT, "product.notOneHump", off)
+                    : Finding.note(Step.PRODUCT, "product.fitOff", off);
+            findings.add(finding.from("source.sieveFit").at(AT));
         }
         if (result.readFrom().spreadIndexPercent() == SieveReading.CURVE && isCoarse(result)) {
-            findings.add(Finding.note(Step.PRODUCT, "product.sievesFarApart").at(AT));
+            findings.add(Finding.note(Step.PRODUCT, "product.sievesFarApart")
+                    .from("source.sievesFarApart")
+                    .at(AT));
         }
         if (result.shareUnder2MmPercent() > MOST_UNDER_2_MM_PERCENT) {
             findings.add(Finding.warn(

@@ -46,6 +46,7 @@ final class SinglePassAssessor {
                             Arg.count(line.size()),
                             Arg.count(OverlapResult.USUAL_FEWEST),
                             Arg.count(OverlapResult.MOST))
+                    .from("source.lineTrays")
                     .at(AT));
         }
         boolean anyCaught = line.values().stream().anyMatch(grams -> grams > 0);
@@ -88,20 +89,23 @@ final class SinglePassAssessor {
                             "trays.line.cv",
                             Arg.number(widthM, 0, Unit.M),
                             Arg.number(overlap.cvPercent(), 0, Unit.PERCENT))
+                    .from("source.overlap")
                     .at(AT));
         }
         List<WidthScan.Interval> even = scan.atMost(CvLimits.FIELD_PERCENT);
         findings.add((even.isEmpty()
-                        ? Finding.note(Step.TRAYS, "trays.line.noWidth")
+                        ? Finding.note(Step.TRAYS, "trays.line.noWidth").from("source.cvLimits")
                         : Finding.note(
-                                Step.TRAYS,
-                                "trays.line.widths",
-                                new Arg.Series(even.stream()
-                                        .<Arg>map(one -> new Arg.Span(one.from(), one.to()))
-                                        .toList())))
+                                        Step.TRAYS,
+                                        "trays.line.widths",
+                                        new Arg.Series(even.stream()
+                                                .<Arg>map(one -> new Arg.Span(one.from(), one.to()))
+                                                .toList()))
+                                .from("source.cvLimits"))
                 .at(AT));
         if (overlap.edgePercent() > OverlapResult.EDGE_PERCENT) {
             findings.add(Finding.warn(Step.TRAYS, "trays.line.edge", Arg.number(overlap.edgePercent(), 0, Unit.PERCENT))
+                    .from("source.lineTrays")
                     .at(AT));
         }
     }

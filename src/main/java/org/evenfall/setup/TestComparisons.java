@@ -43,13 +43,16 @@ final class TestComparisons {
             Arg expected = Arg.number(change.expectedScatterPercent(), 0, Unit.PERCENT);
             return change.beyondNoise()
                     ? Finding.warn(Step.TRAYS, "trays.repeatsBadly", second, first, scatter, expected)
-                    : Finding.note(Step.TRAYS, "trays.repeatsWell", second, first, scatter, expected);
+                            .from("source.repeatTest")
+                    : Finding.note(Step.TRAYS, "trays.repeatsWell", second, first, scatter, expected)
+                            .from("source.repeatTest");
         }
         return Finding.note(
-                Step.TRAYS,
-                "trays.against",
-                second,
-                first,
-                Arg.number(change.tellableChancePercent(), 0, Unit.PERCENT));
+                        Step.TRAYS,
+                        "trays.against",
+                        second,
+                        first,
+                        Arg.number(change.tellableChancePercent(), 0, Unit.PERCENT))
+                .from("source.fieldCv");
     }
 }

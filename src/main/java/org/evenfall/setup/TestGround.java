@@ -77,11 +77,13 @@ record TestGround(
                                 Arg.count(i + 1L),
                                 Arg.number(Math.abs(moved), 2, Unit.M),
                                 Arg.number(layout.positionsM().get(i), 2, Unit.M))
+                        .from("source.wheelMarks")
                         .at(TrayPaths.WHEELS.only().pointer()));
             }
         }
         for (int tray : layout.inWheelMarks()) {
             findings.add(Finding.warn(Step.TRAYS, "trays.inWheelmark", Arg.count(tray + 1L))
+                    .from("source.wheelMarks")
                     .at(TrayPaths.TRAY_COUNT.pointer()));
         }
         return findings;

@@ -115,7 +115,7 @@ final class TestWeather {
 
     private void warnIfNo(Choice<?, YesNo> question, String key) {
         if (read.get(question) == YesNo.NO) {
-            findings.add(Finding.warn(Step.TRAYS, key).at(question.pointer()));
+            findings.add(Finding.warn(Step.TRAYS, key).from("source.practice").at(question.pointer()));
         }
     }
 }

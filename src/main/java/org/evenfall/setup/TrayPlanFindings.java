@@ -56,6 +56,7 @@ public final class TrayPlanFindings {
                         Arg.number(larger.sideM(), 2, Unit.M),
                         Arg.count(larger.traysTogether()),
                         Arg.count(larger.runs()))
+                .from("source.countingNoise")
                 .at(TrayPaths.TRAYS.only().pointer());
     }
 
@@ -76,6 +77,7 @@ public final class TrayPlanFindings {
                         Arg.number(strip.runs() * perRun, 0, Unit.KG_PER_HA),
                         used,
                         length)
+                .from("source.stripLength")
                 .at(TrayPaths.TRAYS.only().pointer());
     }
 }

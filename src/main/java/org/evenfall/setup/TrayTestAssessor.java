@@ -88,6 +88,7 @@ final class TrayTestAssessor {
         if (caught.size() < TrayLayouts.FEWEST_TRAYS) {
             findings.add(Finding.note(
                             Step.TRAYS, "trays.tooFew", Arg.count(caught.size()), Arg.count(TrayLayouts.FEWEST_TRAYS))
+                    .from("source.fewestTrays")
                     .at(at));
             return false;
         }
@@ -108,6 +109,7 @@ final class TrayTestAssessor {
         int runs = typedRuns == null ? 1 : (int) Math.round(typedRuns);
         if (plan != null && runs < plan.runsNeeded()) {
             findings.add(Finding.note(Step.TRAYS, "trays.fewRuns", Arg.count(runs), Arg.count(plan.runsNeeded()))
+                    .from("source.countingNoise")
                     .at(TrayPaths.TEST_RUNS.at(at).pointer()));
         }
         Tramlines tramlines = TestConditionReader.tramlines(read, at, today);

@@ -10,6 +10,7 @@ import org.evenfall.setup.path.HeightPaths;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.SourceLine;
 import org.evenfall.wizard.form.VisibleWhen;
 import org.evenfall.wizard.picture.HeightPicture;
 
@@ -68,7 +69,8 @@ final class HeightStep implements StepView {
                                 form,
                                 () -> HeightLines.figures(
                                         form.words(), form.model().assessment().height())),
-                        VisibleWhen.sentence(form, "figure-line", this::tenCentimetres)));
+                        VisibleWhen.sentence(form, "figure-line", this::tenCentimetres),
+                        SourceLine.when(form, () -> !tenCentimetres().isEmpty(), "source.flightModel")));
     }
 
     private String tenCentimetres() {

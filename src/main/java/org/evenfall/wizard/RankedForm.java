@@ -14,6 +14,7 @@ import org.evenfall.setup.TakeOverSettings;
 import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.HorizontalScrollPane;
+import org.evenfall.wizard.form.SourceLine;
 import org.jspecify.annotations.Nullable;
 
 /** The tested products, nearest first, one to choose; and how often each would be the nearest. */
@@ -38,7 +39,10 @@ final class RankedForm {
                 ranked,
                 form.sentence("match.redrawnWhy"),
                 simulation.node(),
-                form.sentence("match.model"));
+                form.sentence("match.model"),
+                SourceLine.of(form, "source.flightModel"),
+                SourceLine.of(form, "source.landingModel"),
+                SourceLine.of(form, "source.verdict"));
     }
 
     /** What the table shows: it is made anew only when that is another. */

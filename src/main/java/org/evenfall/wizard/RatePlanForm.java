@@ -9,6 +9,7 @@ import org.evenfall.setup.entry.RateBasis;
 import org.evenfall.setup.path.RatePaths;
 import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.SourceLine;
 import org.evenfall.wizard.form.VisibleWhen;
 import org.jspecify.annotations.Nullable;
 
@@ -47,7 +48,13 @@ final class RatePlanForm {
                         form.quantity(RatePaths.HOPPER_VOLUME),
                         form.quantity(RatePaths.BUCKET_VOLUME),
                         form.quantity(RatePaths.TOLERANCE)),
-                FigureRow.of(form, () -> RatePlanLines.figures(form.words(), plan())));
+                FigureRow.of(form, () -> RatePlanLines.figures(form.words(), plan())),
+                SourceLine.when(form, this::hasBand, "source.rateTolerance"));
+    }
+
+    private boolean hasBand() {
+        RatePlan plan = plan();
+        return plan != null && plan.bucket().toleranceKg() != null;
     }
 
     Node money() {

@@ -11,6 +11,7 @@ import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Slot;
+import org.evenfall.wizard.form.SourceLine;
 import org.evenfall.wizard.form.VisibleWhen;
 import org.evenfall.wizard.picture.PatternPicture;
 import org.jspecify.annotations.Nullable;
@@ -50,7 +51,9 @@ final class SinglePassForm {
                         form,
                         () -> line() != null,
                         FigureRow.of(form, () -> SinglePassLines.figures(form.words(), line()))),
-                VisibleWhen.when(form, () -> line() != null, picture));
+                VisibleWhen.when(form, () -> line() != null, picture),
+                SourceLine.when(form, () -> line() != null, "source.overlap"),
+                SourceLine.when(form, () -> line() != null, "source.cvLimits"));
     }
 
     private static Node rows(Form form) {

@@ -11,6 +11,7 @@ import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.wizard.form.Disclosure;
 import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.SourceLine;
 import org.evenfall.wizard.form.VisibleWhen;
 
 /** Step 6, before driving: the trays, how they are read, the weather, the ground. */
@@ -48,7 +49,8 @@ final class TraysBeforeForm {
                 FigureRow.of(
                         form,
                         () -> TrayPlanLines.runs(
-                                form.words(), form.model().assessment().trays().plan())));
+                                form.words(), form.model().assessment().trays().plan())),
+                SourceLine.when(form, () -> form.model().assessment().trays().plan() != null, "source.countingNoise"));
     }
 
     Node ground() {
@@ -75,6 +77,7 @@ final class TraysBeforeForm {
                         form.quantity(TrayPaths.WIND_WARN),
                         form.quantity(TrayPaths.WIND_STOP)),
                 form.findings(TrayPaths.WIND_LIMITS.only().pointer()),
-                form.sentence("trays.windLimitsWhy"));
+                form.sentence("trays.windLimitsWhy"),
+                SourceLine.of(form, "source.wind"));
     }
 }

@@ -24,6 +24,7 @@ import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.FindingView;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Lines;
+import org.evenfall.wizard.form.SourceLine;
 import org.evenfall.wizard.form.VisibleWhen;
 import org.jspecify.annotations.Nullable;
 
@@ -54,12 +55,20 @@ final class TraysOutcome {
                     return last == null ? "" : TrayTestLines.noDifference(words, last.contrasts());
                 }),
                 VisibleWhen.sentence(form, "sentence", () -> last() == null ? "" : words.text("trays.twoCvs")),
+                SourceLine.when(form, () -> last() != null, "source.cvLimits"),
+                SourceLine.when(form, () -> last() != null, "source.fieldCv"),
                 comparison(),
                 VisibleWhen.sentence(
                         form,
                         "sentence",
                         () -> TrayTestLines.loss(
                                 words, form.model().assessment().trays())),
+                SourceLine.when(
+                        form,
+                        () -> !TrayTestLines.loss(
+                                        words, form.model().assessment().trays())
+                                .isEmpty(),
+                        "source.cropLoss"),
                 VisibleWhen.sentence(form, "sentence", () -> {
                     Uniformity last = last();
                     return last == null ? "" : TrayTestLines.meanRate(words, last);

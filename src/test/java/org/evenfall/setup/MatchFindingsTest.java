@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The match in findings, of results made up for it. */
 class MatchFindingsTest {
 
-    private static final String DENSE_SHORTER = "NOTE MATCH match.noReference.WIDER  [] source.throwModel";
+    private static final String DENSE_SHORTER = "NOTE MATCH match.noReference.WIDER  [] source.flightModel";
 
     private static RankedProduct product() {
         return new RankedProduct(
@@ -108,9 +108,9 @@ class MatchFindingsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "HOLD, 'NOTE MATCH match.hold  [Product a] source.throwModel'",
-        "HOLD_AS_START, 'NOTE MATCH match.holdAsStart  [Product a, direction.NARROWER] source.throwModel'",
-        "FIRST_GUESS_ONLY, 'WARNING MATCH match.firstGuess  [Product a, direction.NARROWER] source.throwModel'",
+        "HOLD, 'NOTE MATCH match.hold  [Product a] source.verdict'",
+        "HOLD_AS_START, 'NOTE MATCH match.holdAsStart  [Product a, direction.NARROWER] source.verdict'",
+        "FIRST_GUESS_ONLY, 'WARNING MATCH match.firstGuess  [Product a, direction.NARROWER] source.verdict'",
         "NOT_AT_THIS_WIDTH, ''",
         "NO_REFERENCE, ''"
     })
@@ -125,7 +125,7 @@ class MatchFindingsTest {
     void withoutAReferenceADenseProductIsComparedWith(boolean known, YesNo without, boolean byVerdict) {
         MatchResult result = result(product(), Verdict.HOLD, Direction.AS_IT_IS);
         assertThat(findings(without(without), result, known))
-                .containsExactly(byVerdict ? "NOTE MATCH match.hold  [Product a] source.throwModel" : DENSE_SHORTER);
+                .containsExactly(byVerdict ? "NOTE MATCH match.hold  [Product a] source.verdict" : DENSE_SHORTER);
     }
 
     /** A change of the CV by less than 2 points counts as none; its interval is 8 to 19 less the 7 of the reference. */
@@ -138,7 +138,7 @@ class MatchFindingsTest {
     })
     void whatTheLandingModelExpects(double change, String line) {
         assertThat(findings(Entered.inEmpty(), pattern(change, overlay("b", "Product b")), true))
-                .containsExactly("NOTE MATCH match.hold  [Product a] source.throwModel", "NOTE MATCH " + line);
+                .containsExactly("NOTE MATCH match.hold  [Product a] source.verdict", "NOTE MATCH " + line);
     }
 
     @Test
@@ -148,7 +148,7 @@ class MatchFindingsTest {
         assertThat(findings(Entered.inEmpty(), pattern(1, overlay("", "")), true))
                 .contains("NOTE MATCH match.keptDenseSame  [] source.landingModel");
         assertThat(findings(Entered.inEmpty(), pattern(1, null), true))
-                .containsExactly("NOTE MATCH match.hold  [Product a] source.throwModel");
+                .containsExactly("NOTE MATCH match.hold  [Product a] source.verdict");
     }
 
     @Test

@@ -7,7 +7,7 @@ import org.evenfall.setup.Assessment;
 import org.evenfall.setup.StepState;
 import org.evenfall.setup.entry.Setup;
 
-/** An assessment to read: the answer, all findings, then the results step by step in the words of the wizard. */
+/** An assessment to read: the answer, all findings, then the results step by step in the words of the wizard, and their sources. */
 public final class Report {
 
     private Report() {}
@@ -26,6 +26,7 @@ public final class Report {
                 page.sentence(words.text("report.nothing"));
             }
         }
+        ReportSources.write(page, assessment, words);
         return page.text();
     }
 

@@ -7,9 +7,10 @@ import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
 import org.evenfall.result.CardLines;
 import org.evenfall.result.ResultLine;
+import org.evenfall.result.SourceText;
 import org.evenfall.setup.Assessment;
 
-/** All findings: what stops, what is missing, warnings, notes; each with the name of its step. */
+/** All findings: what stops, what is missing, warnings, notes; each with the name of its step and its source. */
 final class ReportFindings {
 
     private static final List<FindingKind> ORDER =
@@ -22,6 +23,9 @@ final class ReportFindings {
         for (FindingKind kind : ORDER) {
             for (Finding finding : CardLines.findings(assessment, kind)) {
                 lines.add(new ResultLine(words.choice(kind), words.choice(finding.step()) + ": " + words.of(finding)));
+                if (!finding.source().isEmpty()) {
+                    lines.add(ResultLine.below(SourceText.line(words, finding)));
+                }
             }
         }
         page.heading(words.text(lines.isEmpty() ? "report.noFindings" : "report.findings"));

@@ -73,6 +73,11 @@ final class ReportPage {
         }
     }
 
+    /** One of a list of sentences; lines that follow are indented. */
+    void item(String text) {
+        wrapped(INDENT, INDENT + INDENT, text);
+    }
+
     /** Rows of as many cells each, the first cell of a row at the left of its column, the others at the right. */
     void table(List<List<String>> rows) {
         int columns = rows.get(0).size();

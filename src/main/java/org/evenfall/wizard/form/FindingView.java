@@ -6,6 +6,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Polygon;
 import javafx.scene.shape.Rectangle;
@@ -13,27 +14,41 @@ import javafx.scene.shape.Shape;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
+import org.evenfall.result.SourceText;
 
-/** Findings as lines: always a shape, a sentence and a colour. */
+/** Findings as lines: always a shape, a sentence and a colour, and a quiet line with the source where there is one. */
 public final class FindingView {
 
     private FindingView() {}
 
-    /** One finding as a line. */
+    /** One finding as a line, with its source. */
     public static Node line(Sentences words, Finding finding) {
         return line(words, "", finding);
+    }
+
+    /** One finding as a line without its source, for a place with little room. */
+    public static Node brief(Sentences words, Finding finding) {
+        return line(words, words.of(finding), "", finding.kind());
     }
 
     /** One finding as a line that begins with the name of the place it is about, unless that is empty. */
     static Node line(Sentences words, String place, Finding finding) {
         String sentence = place.isEmpty() ? words.of(finding) : place + ": " + words.of(finding);
+        return line(words, sentence, SourceText.line(words, finding), finding.kind());
+    }
+
+    private static Node line(Sentences words, String sentence, String source, FindingKind kind) {
         Label text = new Label(sentence);
         text.setWrapText(true);
         text.setMinHeight(Region.USE_PREF_SIZE);
-        HBox.setHgrow(text, Priority.ALWAYS);
-        HBox line = new HBox(mark(finding.kind()), text);
-        line.getStyleClass().addAll("finding", styleClass(finding.kind()));
-        line.setAccessibleText(words.choice(finding.kind()) + ": " + sentence);
+        VBox texts = new VBox(text);
+        if (!source.isEmpty()) {
+            texts.getChildren().add(SourceLine.label(source));
+        }
+        HBox.setHgrow(texts, Priority.ALWAYS);
+        HBox line = new HBox(mark(kind), texts);
+        line.getStyleClass().addAll("finding", styleClass(kind));
+        line.setAccessibleText(words.choice(kind) + ": " + sentence + (source.isEmpty() ? "" : " " + source));
         return line;
     }
 

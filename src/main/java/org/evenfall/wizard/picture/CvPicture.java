@@ -6,6 +6,7 @@ import javafx.scene.text.TextAlignment;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
+import org.evenfall.result.SourceText;
 import org.evenfall.setup.TrayTestResult;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.CvLimits;
@@ -52,7 +53,8 @@ public final class CvPicture extends Picture {
     }
 
     @Override
-    void draw(Brush brush, double width, double height) {
+    void draw(Brush brush, double width, double full) {
+        double height = new SourceNote(SourceText.line(words, "source.cvLimits")).draw(brush, width, full);
         double em = brush.em();
         Scale across = new Scale(0, END_PERCENT, 1.4 * em, width - 1.4 * em);
         double floor = height - 2.8 * em;

@@ -8,6 +8,7 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.granule.BulkDensity;
 import org.evenfall.granule.PublishedBand;
 import org.evenfall.quantity.Unit;
+import org.evenfall.result.SourceText;
 import org.jspecify.annotations.Nullable;
 
 /** Every filling as a dot on one axis, the mean as a line through them, the published bands above. */
@@ -39,12 +40,14 @@ public final class DensityPicture extends Picture {
     }
 
     @Override
-    void draw(Brush brush, double width, double height) {
+    void draw(Brush brush, double width, double full) {
         BulkDensity result = density;
         if (result == null) {
-            nothingYet(brush, width, height, words.text("picture.density.empty"));
+            nothingYet(brush, width, full, words.text("picture.density.empty"));
             return;
         }
+        List<String> sources = bands.stream().map(PublishedBand::sourceKey).toList();
+        double height = new SourceNote(SourceText.line(words, sources)).draw(brush, width, full);
         double em = brush.em();
         Scale across = scale(result, em, width);
         double y = bands(brush, across, 0.4 * em, width);

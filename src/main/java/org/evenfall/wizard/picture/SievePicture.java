@@ -1,6 +1,8 @@
 package org.evenfall.wizard.picture;
 
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 import org.evenfall.finding.Arg;
@@ -10,6 +12,7 @@ import org.evenfall.granule.SieveResult;
 import org.evenfall.granule.SizeCurve;
 import org.evenfall.quantity.Unit;
 import org.evenfall.result.ProductLines;
+import org.evenfall.result.SourceText;
 import org.evenfall.setup.SieveCurve;
 import org.jspecify.annotations.Nullable;
 
@@ -46,12 +49,13 @@ public final class SievePicture extends Picture {
     }
 
     @Override
-    void draw(Brush brush, double width, double height) {
+    void draw(Brush brush, double width, double full) {
         SieveResult result = sieve;
         if (result == null) {
-            nothingYet(brush, width, height, words.text("picture.sieve.empty"));
+            nothingYet(brush, width, full, words.text("picture.sieve.empty"));
             return;
         }
+        double height = new SourceNote(SourceText.line(words, sources())).draw(brush, width, full);
         double em = brush.em();
         double coarsest = result.aperturesMm().get(result.aperturesMm().size() - 1);
         double end = Math.ceil(2 * Math.max(coarsest * 1.2, 1.2 * result.d84Mm())) / 2;
@@ -229,6 +233,15 @@ public final class SievePicture extends Picture {
                 .filter(band -> band.quantity() == quantity)
                 .findFirst()
                 .orElse(null);
+    }
+
+    /** Sources of the bands that are drawn. */
+    private List<String> sources() {
+        return Stream.of(PublishedBand.Quantity.SHARE_2_TO_4_MM, PublishedBand.Quantity.MEDIAN)
+                .map(this::band)
+                .filter(Objects::nonNull)
+                .map(PublishedBand::sourceKey)
+                .toList();
     }
 
     private static double left(SieveResult result, int i) {
