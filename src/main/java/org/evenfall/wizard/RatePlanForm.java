@@ -5,8 +5,10 @@ import javafx.scene.control.Label;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.RatePlan;
 import org.evenfall.result.RatePlanLines;
+import org.evenfall.setup.entry.PlanEntries;
 import org.evenfall.setup.entry.RateBasis;
 import org.evenfall.setup.path.RatePaths;
+import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.VisibleWhen;
@@ -30,7 +32,9 @@ final class RatePlanForm {
     }
 
     private boolean inUnits() {
-        return form.model().setup().rate().plan().nitrogenRate().unit() == Unit.UNITS;
+        PlanEntries typed = form.model().setup().rate().plan();
+        return (!byProduct() && typed.nitrogenRate().unit() == Unit.UNITS)
+                || typed.nitrogenSplits().stream().anyMatch(split -> split.unit() == Unit.UNITS);
     }
 
     Node amounts() {
@@ -39,7 +43,7 @@ final class RatePlanForm {
                 form.choice(RatePaths.BASIS),
                 form.row(
                         VisibleWhen.when(form, () -> !byProduct(), form.quantity(RatePaths.NITROGEN_RATE)),
-                        VisibleWhen.when(form, () -> !byProduct() && inUnits(), form.choice(RatePaths.UNITS_BASIS)),
+                        VisibleWhen.when(form, this::inUnits, form.choice(RatePaths.UNITS_BASIS)),
                         VisibleWhen.when(form, this::byProduct, form.quantity(RatePaths.PRODUCT_RATE)),
                         form.quantity(RatePaths.SPEED),
                         form.quantity(RatePaths.AREA),
@@ -48,6 +52,18 @@ final class RatePlanForm {
                         form.quantity(RatePaths.BUCKET_VOLUME),
                         form.quantity(RatePaths.TOLERANCE)),
                 FigureRow.of(form, () -> RatePlanLines.figures(form.words(), plan())));
+    }
+
+    /** The nitrogen of the whole season, which local limits count. */
+    Node season() {
+        return form.group(
+                "rate.season",
+                form.sentence("rate.seasonHow"),
+                EntryTable.values(form, RatePaths.NITROGEN_SPLITS).node(),
+                FigureRow.of(
+                        form,
+                        () -> RatePlanLines.season(
+                                form.words(), form.model().assessment().rate().nitrogenSplits())));
     }
 
     Node money() {
