@@ -28,7 +28,7 @@ final class BackFace {
     private BackFace() {}
 
     /**
-     * All pieces in reading order, for the columns of this face. Where it has one column, the QR code is beside the lines of
+     * All pieces in reading order, for the columns of this face. Where it has one column, the QR code is next to the lines of
      * the proof, which are short, and who signs is one paragraph; so that a card keeps to two pages.
      *
      * @param signature lines of who measured and signed, and when
@@ -61,7 +61,7 @@ final class BackFace {
         if (codeByProof) {
             pieces.addAll(Pieces.paragraph(pen, TextStyle.BODY, String.join(" · ", lines), width));
         } else {
-            pieces.add(besideCode(pen, lines, TextStyle.BODY, content.code()));
+            pieces.add(codePiece(pen, lines, TextStyle.BODY, content.code()));
         }
         return pieces;
     }
@@ -84,7 +84,7 @@ final class BackFace {
             pieces.add(new TrayBars(proof.bars(), pen.tags().figure(proof.barsInWords())));
         }
         if (withCode) {
-            pieces.add(besideCode(pen, proof.lines(), TextStyle.STRONG, content.code()));
+            pieces.add(codePiece(pen, proof.lines(), TextStyle.STRONG, content.code()));
             return;
         }
         for (String line : proof.lines()) {
@@ -92,8 +92,8 @@ final class BackFace {
         }
     }
 
-    private static Flow.Piece besideCode(Pen pen, List<String> lines, TextStyle style, CardContent.Code code) {
-        return new BesideCode(
+    private static Flow.Piece codePiece(Pen pen, List<String> lines, TextStyle style, CardContent.Code code) {
+        return new CodePiece(
                 lines,
                 style,
                 code.text(),
@@ -130,10 +130,10 @@ final class BackFace {
     static double foot(Pen pen, Face face, CardContent content) throws IOException {
         CardContent.Foot foot = content.foot();
         boolean boxes = !foot.penLabels().isEmpty();
-        boolean beside = boxes && face.columns() == 2;
-        double width = beside ? columnWidth(face) : face.innerWidth();
+        boolean sideBySide = boxes && face.columns() == 2;
+        double width = sideBySide ? columnWidth(face) : face.innerWidth();
         double lines = face.bottom() - pen.paragraphHeight(TextStyle.BODY, width, foot.line());
-        double top = beside ? face.bottom() : lines - 2;
+        double top = sideBySide ? face.bottom() : lines - 2;
         if (boxes) {
             top -= PEN_BOX;
             boxes(pen, foot.penLabels(), face.right() - width, top, width);

@@ -114,7 +114,7 @@ class NitrogenSplitsAssessorTest {
                                 : List.of());
     }
 
-    /** What is refused, or is unusual for one pass, is said at its own place. */
+    /** What is refused, or is unusual for one pass, is reported at its own place. */
     @Test
     void eachPassHasTheLimitsOfARate() {
         ReadSetup read = typed("4 kg/ha", "160 kg/ha", "abc").read();

@@ -67,7 +67,8 @@ class ProductAssessorTest {
                                 ThrowModel.outletSpeedMPerS(0.41, 870),
                                 0.74),
                         product.particle().standardErrorKgPerM3()));
-        assertThat(ProductAssessor.assess(entered.read(), MACHINE).findings()).isEmpty();
+        assertThat(lines(ProductAssessor.assess(entered.read(), MACHINE).findings()))
+                .containsExactly("NOTE PRODUCT product.openBag  [] source.humidityUrea");
     }
 
     @Test
@@ -93,7 +94,8 @@ class ProductAssessorTest {
                         "NOTE PRODUCT product.densityOutsideBand /product/containerFull"
                                 + " [0.61:2 kg/L, 0.7:2 kg/L, 0.78:2 kg/L] source.ureaDensity",
                         "NOTE PRODUCT missing.sieve /product/sievings []",
-                        "WARNING PRODUCT product.packing /product/containerFull [0.484127:2] source.packing");
+                        "WARNING PRODUCT product.packing /product/containerFull [0.484127:2] source.packing",
+                        "NOTE PRODUCT product.openBag  [] source.humidityUrea");
     }
 
     /** √ of the bags delivered, rounded up, at least 4 and at most all: √30 = 5.5, √16 = 4, √17 = 4.1. */

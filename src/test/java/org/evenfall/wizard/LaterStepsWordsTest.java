@@ -195,7 +195,7 @@ class LaterStepsWordsTest {
                 .toList();
     }
 
-    /** Spilt product is picked up where it can be spilt, and no stock gets at it: common practice, no source. */
+    /** Common practice: spilt product is picked up where it can be spilt, and no stock gets at it. */
     @Test
     void spillsArePickedUp() {
         for (String step : List.of("step.rate.caution", "step.trays.caution")) {

@@ -17,19 +17,19 @@ import org.evenfall.page.TextStyle;
  * @param tag element of the lines
  * @param picture element of the code
  */
-record BesideCode(List<String> lines, TextStyle style, String qr, PDStructureElement tag, PDStructureElement picture)
+record CodePiece(List<String> lines, TextStyle style, String qr, PDStructureElement tag, PDStructureElement picture)
         implements Flow.Piece {
 
     /** Side of the QR code with its quiet zone, points. */
-    private static final double CODE = 96;
+    private static final double CODE = 100;
 
-    private static final double GAP = 6;
+    private static final double GAP = 2;
 
-    BesideCode {
+    CodePiece {
         lines = List.copyOf(lines);
     }
 
-    /** Width of a line that begins this far down: beside the code, or under it. */
+    /** Width of a line that begins this far down: next to the code, or under it. */
     private double room(double down, double width) {
         return qr.isEmpty() || down >= CODE ? width : width - CODE - GAP;
     }
