@@ -37,7 +37,9 @@ class BundleTest {
             "picture.yard.",
             "picture.tubes.shape.",
             "card.stop.",
-            "card.caution.");
+            "card.caution.",
+            "match.noReference.",
+            "product.reach.");
 
     /** A key with this at its end belongs to the key without it. */
     private static final String OVERRIDDEN = "Overridden";

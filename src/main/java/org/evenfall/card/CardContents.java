@@ -22,7 +22,7 @@ public final class CardContents {
     private static final int STOPS = 6;
 
     /** Number of sentences card.caution.1 and following. */
-    private static final int CAUTIONS = 7;
+    private static final int CAUTIONS = 8;
 
     private final Setup setup;
     private final Assessment assessment;
@@ -78,7 +78,8 @@ public final class CardContents {
                         List.of(
                                 words.text("card.pen.date"),
                                 words.text("card.pen.bags"),
-                                words.text("card.pen.initials")),
+                                words.text("card.pen.initials"),
+                                words.text("card.pen.signature")),
                         words.text("card.footer"));
     }
 

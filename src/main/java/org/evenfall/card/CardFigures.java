@@ -60,14 +60,14 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
                     words.number(plan.bucket().kg(), 1, Unit.KG)));
         }
         typed(figures, "card.windStop", setup.card().windStop());
+        switching(figures, "card.switchOn", "card.switchOnEdge", setup.trays().switchOn());
+        switching(figures, "card.switchOff", "card.switchOffEdge", setup.trays().switchOff());
         if (!setup.trays().borderDevice().isBlank()) {
             String side = setup.trays().borderSide() == Side.UNANSWERED
                     ? ""
                     : ", " + words.choice(setup.trays().borderSide());
             add(figures, "card.border", setup.trays().borderDevice() + side);
         }
-        switching(figures, "card.switchOn", "card.switchOnEdge", setup.trays().switchOn());
-        switching(figures, "card.switchOff", "card.switchOffEdge", setup.trays().switchOff());
         return figures;
     }
 

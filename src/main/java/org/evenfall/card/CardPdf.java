@@ -118,7 +118,7 @@ public final class CardPdf {
     }
 
     private Flow.Filled drawBack(Pen pen, Face face, double top, FrontFoot.Undrawn fromFront) throws IOException {
-        List<Flow.Piece> pieces = BackFace.pieces(pen, content, signature(), fromFront, BackFace.columnWidth(face));
+        List<Flow.Piece> pieces = BackFace.pieces(pen, content, signature(), fromFront, face);
         double bottom = BackFace.foot(pen, face, content);
         return Flow.fill(pen, pieces, BackFace.columns(face, top, bottom));
     }

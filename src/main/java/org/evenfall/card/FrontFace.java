@@ -84,12 +84,22 @@ final class FrontFace {
             style = TextStyle.STRONG;
         }
         y = pen.marked(StandardStructureTypes.H1, TextStyle.TITLE, face.left(), y, rightOfHole, heading.title());
-        for (String line : heading.lines()) {
+        for (String line : shortest(pen, heading.lines(), face.innerWidth())) {
             y = pen.marked(StandardStructureTypes.P, LABEL, face.left(), y, face.innerWidth(), line);
         }
         pen.circle(face.right() - Face.HOLE / 2, face.top() + Face.HOLE / 2, Face.HOLE / 2, Colours.LINE);
         pen.line(face.left(), y + 3, face.right(), y + 3, 1.6, Colours.ACCENT);
         return y + 6;
+    }
+
+    /** The lines, or all in one paragraph where that is less high. */
+    private static List<String> shortest(Pen pen, List<String> lines, double width) throws IOException {
+        String joined = String.join(" · ", lines);
+        double apart = 0;
+        for (String line : lines) {
+            apart += pen.paragraphHeight(LABEL, width, line);
+        }
+        return pen.paragraphHeight(LABEL, width, joined) < apart ? List.of(joined) : lines;
     }
 
     private static List<Placed> row(Pen pen, List<Figure> figures, int columns, double column) throws IOException {

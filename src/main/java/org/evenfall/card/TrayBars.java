@@ -18,7 +18,7 @@ import org.evenfall.trays.CvLimits;
  */
 record TrayBars(List<Double> percent, PDStructureElement tag) implements Flow.Piece {
 
-    private static final double HEIGHT = 52;
+    private static final double HEIGHT = 46;
 
     /** A taller bar is cut at the top; its number is printed all the same, % of the mean. */
     private static final double MOST_PERCENT = 130;

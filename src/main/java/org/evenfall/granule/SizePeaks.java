@@ -12,7 +12,7 @@ public final class SizePeaks {
 
     /**
      * Whether the share of mass for equal steps of ln size has two peaks with a valley between. An open class at an end is
-     * taken as wide as the class beside it.
+     * taken as wide as its neighbour.
      *
      * @param aperturesMm apertures, mm, rising, at least two
      * @param shares share of each class, finest first, one more than apertures

@@ -28,7 +28,7 @@ public record TextStyle(Weight weight, double size, Color colour) {
     public static final TextStyle TITLE = new TextStyle(Weight.BOLD, 20, Colours.ACCENT);
 
     /** Line distance divided by font size. */
-    private static final double LEADING = 1.16;
+    private static final double LEADING = 1.12;
 
     /** Distance from the baseline to the lower edge of its line, divided by font size. */
     private static final double DESCENT = 0.25;

@@ -169,6 +169,7 @@ public final class ProductRanking {
                         spreads ? comparison.spreadPoints() : null,
                         densities ? flowPercent : null),
                 new RankedProduct.ThrowDifference(comparison.throwM(), throwM, comparison.throwPercent()),
+                Math.abs(comparison.throwM()) / comparison.throwErrorM(),
                 place.distanceM(),
                 place.chance(),
                 sameWidth,

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param testedCvPercent CV it was tested with, %; null where it is not known
  * @param difference differences of the properties
  * @param throwDifference difference of the throw
+ * @param score size of the throw difference in its standard errors of measuring: 0 is the same
  * @param landingDistanceM mean difference between where the two land, at 16, 50 and 84 % of the mass, m; gaps filled with
  *     usual figures
  * @param closestShare chance that it is the product that lands closest, 0 to 1, simulated
@@ -30,6 +31,7 @@ public record RankedProduct(
         @Nullable Double testedCvPercent,
         Difference difference,
         ThrowDifference throwDifference,
+        double score,
         double landingDistanceM,
         double closestShare,
         boolean sameWidth,

@@ -2,10 +2,12 @@ package org.evenfall.result;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.AgainstOther;
+import org.evenfall.rate.NitrogenSplits;
 import org.evenfall.rate.RatePlan;
 import org.jspecify.annotations.Nullable;
 
@@ -37,6 +39,24 @@ public final class RatePlanLines {
         ResultLine.add(lines, words, "rate.figure.loads", logistics.hopperLoads(), 1, Unit.NONE);
         ResultLine.add(lines, words, "rate.figure.flow", plan.flow().kgPerMin(), 0, Unit.KG_PER_MIN);
         ResultLine.add(lines, words, "rate.figure.outlet", plan.flow().outletKgPerMin(), 1, Unit.KG_PER_MIN);
+        return lines;
+    }
+
+    /** The season's nitrogen: the sum of its passes, and which of them this one is; none while no pass is listed. */
+    public static List<ResultLine> season(Sentences words, @Nullable NitrogenSplits splits) {
+        List<ResultLine> lines = new ArrayList<>();
+        if (splits == null) {
+            return lines;
+        }
+        lines.add(new ResultLine(
+                words.text(
+                        "rate.figure.season", Arg.count(splits.passesKgPerHa().size())),
+                words.number(splits.totalKgPerHa(), 0, Unit.KG_PER_HA)));
+        if (!splits.thisPassNumbers().isEmpty()) {
+            lines.add(new ResultLine(
+                    words.text("rate.figure.thisPass"),
+                    splits.thisPassNumbers().stream().map(String::valueOf).collect(Collectors.joining(", "))));
+        }
         return lines;
     }
 

@@ -49,6 +49,7 @@ public final class Assessor {
                 now,
                 OrderOfCure.of(machine, check, rate, start.ptoRpm()),
                 check.blocksFieldTest()));
+        findings.addAll(SwitchFindings.againstDense(match));
         FinalSettings settings = CardAssessor.settings(machine, start, check, height, rate, trays);
         if (!rate.bucketIndexes().isEmpty()) {
             int last = rate.bucketIndexes().get(rate.bucketIndexes().size() - 1);

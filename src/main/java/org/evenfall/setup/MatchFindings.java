@@ -54,10 +54,10 @@ final class MatchFindings {
                 findings.add(Finding.note(Step.MATCH, "match.hold", name).from("source.verdict"));
             case HOLD_AS_START ->
                 findings.add(Finding.note(Step.MATCH, "match.holdAsStart", name, direction)
-                        .from("source.flightModel"));
+                        .from("source.verdict"));
             case FIRST_GUESS_ONLY ->
-                findings.add(Finding.warn(Step.MATCH, "match.firstGuess", name, direction)
-                        .from("source.flightModel"));
+                findings.add(Finding.note(Step.MATCH, "match.firstGuess", name, direction)
+                        .from("source.verdict"));
             case NOT_AT_THIS_WIDTH, NO_REFERENCE -> {
                 // reported by ReachFindings or againstDense
             }

@@ -38,6 +38,7 @@ final class ProductAssessor {
             packing(particle, findings);
         }
         findings.addAll(NitrogenLossFindings.of(read));
+        findings.addAll(StorageFindings.of(read));
         return new Assessed<>(
                 new ProductResult(
                         density.result(),

@@ -13,6 +13,7 @@ import org.evenfall.rate.AgainstOther;
 import org.evenfall.rate.BucketAssessment;
 import org.evenfall.rate.Flows;
 import org.evenfall.rate.HopperCheck;
+import org.evenfall.rate.NitrogenSplits;
 import org.evenfall.rate.RatePlan;
 import org.evenfall.rate.SpeedCheck;
 import org.evenfall.rate.SpeedRuns;
@@ -54,6 +55,8 @@ final class RateAssessor {
         Assessed<RatePlan> planned = PlanAssessor.assess(read, machine, product, tolerancePercent, table);
         findings.addAll(planned.findings());
         RatePlan plan = planned.result();
+        Assessed<NitrogenSplits> splits = NitrogenSplitsAssessor.assess(read, plan);
+        findings.addAll(splits.findings());
         SpeedCheck speed = speed(plan);
         Assessed<BucketTestsAssessor.Tests> buckets =
                 BucketTestsAssessor.assess(read, wanted(plan, speed, machine, table), product, plan != null);
@@ -64,6 +67,7 @@ final class RateAssessor {
         return new RateResult(
                 plan,
                 againstOther(product),
+                splits.result(),
                 speed,
                 buckets.present().results(),
                 buckets.present().indexes(),

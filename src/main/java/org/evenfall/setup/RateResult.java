@@ -5,6 +5,7 @@ import java.util.stream.IntStream;
 import org.evenfall.rate.AgainstOther;
 import org.evenfall.rate.BucketResult;
 import org.evenfall.rate.HopperCheck;
+import org.evenfall.rate.NitrogenSplits;
 import org.evenfall.rate.RatePlan;
 import org.evenfall.rate.SpeedCheck;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param plan null until the rate can be read
  * @param againstOther this product against the one used before; null while a nitrogen share is not known
+ * @param nitrogenSplits the season's nitrogen by pass; null while no pass is listed
  * @param speed null without a speed run
  * @param bucketTests bucket tests that count, oldest first
  * @param bucketIndexes which of the entered bucket tests each is, from 0
@@ -22,6 +24,7 @@ import org.jspecify.annotations.Nullable;
 public record RateResult(
         @Nullable RatePlan plan,
         @Nullable AgainstOther againstOther,
+        @Nullable NitrogenSplits nitrogenSplits,
         @Nullable SpeedCheck speed,
         List<BucketResult> bucketTests,
         List<Integer> bucketIndexes,
@@ -41,6 +44,7 @@ public record RateResult(
             @Nullable HopperCheck hopper) {
         this(
                 plan,
+                null,
                 null,
                 speed,
                 bucketTests,

@@ -37,7 +37,7 @@ final class ReachFindings {
         Arg widest = Arg.number(match.widestReachableM(), 0, Unit.M);
         Arg width = Arg.number(tramlineWidthM, 0, Unit.M);
         findings.add(Finding.note(Step.PRODUCT, "product.reach." + match.reachability(), width, widest)
-                .from(FLIGHT));
+                .from(REACH));
         if (match.outOfReach()) {
             boolean wanted = trays.last() != null || read.get(MatchPaths.TRAY_TEST_ONLY) == YesNo.YES;
             Finding finding = proved(trays)
@@ -46,12 +46,12 @@ final class ReachFindings {
             findings.add(finding.at(MatchPaths.TRAY_TEST_ONLY.pointer()).from(REACH));
         } else if (match.reachability() == Reachability.DOUBTFUL && !proved(trays)) {
             findings.add(Finding.warn(Step.MATCH, "match.reachDoubtful", width, widest)
-                    .from(FLIGHT));
+                    .from(REACH));
         }
         return findings;
     }
 
-    /** How much less far, or further, than a dense 27 % N product; only where that can be told from its error. */
+    /** How much less far, or further, than a dense 27 % N product; only where its error does not explain it. */
     private static void againstDense(MatchResult match, List<Finding> findings) {
         Interval interval = match.throwAgainstDenseIntervalM();
         if (interval == null || match.throwAgainstDenseM() == null) {

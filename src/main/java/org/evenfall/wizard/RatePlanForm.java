@@ -5,8 +5,10 @@ import javafx.scene.control.Label;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.RatePlan;
 import org.evenfall.result.RatePlanLines;
+import org.evenfall.setup.entry.PlanEntries;
 import org.evenfall.setup.entry.RateBasis;
 import org.evenfall.setup.path.RatePaths;
+import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.SourceLine;
@@ -31,7 +33,9 @@ final class RatePlanForm {
     }
 
     private boolean inUnits() {
-        return form.model().setup().rate().plan().nitrogenRate().unit() == Unit.UNITS;
+        PlanEntries typed = form.model().setup().rate().plan();
+        return (!byProduct() && typed.nitrogenRate().unit() == Unit.UNITS)
+                || typed.nitrogenSplits().stream().anyMatch(split -> split.unit() == Unit.UNITS);
     }
 
     Node amounts() {
@@ -40,7 +44,7 @@ final class RatePlanForm {
                 form.choice(RatePaths.BASIS),
                 form.row(
                         VisibleWhen.when(form, () -> !byProduct(), form.quantity(RatePaths.NITROGEN_RATE)),
-                        VisibleWhen.when(form, () -> !byProduct() && inUnits(), form.choice(RatePaths.UNITS_BASIS)),
+                        VisibleWhen.when(form, this::inUnits, form.choice(RatePaths.UNITS_BASIS)),
                         VisibleWhen.when(form, this::byProduct, form.quantity(RatePaths.PRODUCT_RATE)),
                         form.quantity(RatePaths.SPEED),
                         form.quantity(RatePaths.AREA),
@@ -55,6 +59,18 @@ final class RatePlanForm {
     private boolean hasBand() {
         RatePlan plan = plan();
         return plan != null && plan.bucket().toleranceKg() != null;
+    }
+
+    /** The nitrogen of the whole season, which local limits count. */
+    Node season() {
+        return form.group(
+                "rate.season",
+                form.sentence("rate.seasonHow"),
+                EntryTable.values(form, RatePaths.NITROGEN_SPLITS).node(),
+                FigureRow.of(
+                        form,
+                        () -> RatePlanLines.season(
+                                form.words(), form.model().assessment().rate().nitrogenSplits())));
     }
 
     Node money() {

@@ -42,6 +42,13 @@ final class RateStep implements StepView {
     public Node entries() {
         RatePlanForm plan = new RatePlanForm(form);
         RateCheckForm check = new RateCheckForm(form);
-        return new VBox(plan.amounts(), plan.money(), check.speed(), check.buckets(), check.attempts(), check.hopper());
+        return new VBox(
+                plan.amounts(),
+                plan.season(),
+                plan.money(),
+                check.speed(),
+                check.buckets(),
+                check.attempts(),
+                check.hopper());
     }
 }

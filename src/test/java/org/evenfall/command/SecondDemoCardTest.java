@@ -54,7 +54,7 @@ class SecondDemoCardTest {
                 .contains("Eimer in 20 s 16,2 kg")
                 .contains("Stickstoff 62,5 Einheiten (1/100 hundredweight je Acre) sind 78 kg/ha")
                 .contains("Ein Sack von 1100 lb reicht für 2,89 ha")
-                .contains("Ein: ins Feld 41 ft Aus: zum Rand 7 ft");
+                .contains("Halt bei Wind 9 mph Ein: ins Feld 41 ft Aus: zum Rand 7 ft Rand border plate");
     }
 
     /** Catches over their mean of 112.22 mm, left to right: 104 is 93 %, 101 is 90 %. The override's reason is printed. */
@@ -62,7 +62,7 @@ class SecondDemoCardTest {
     void showsTheTraysFromLeftToRightAndTheOverriddenItem() throws Exception {
         assertThat(card())
                 .contains("93 98 112 108 110 105 96 87 90")
-                .contains("Feld-VK etwa 8 %, 5 bis 11 %: gleichmäßig Schalen-VK 9 % (n − 1)")
+                .contains("Feld-VK etwa 8 %, 5–11 %: gleichmäßig Schalen-VK 9 % (n − 1)")
                 .contains("Schieber öffnen gleich nicht bestanden; weiter, weil: pointers 1,5 apart");
     }
 }

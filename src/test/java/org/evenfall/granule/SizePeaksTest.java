@@ -16,10 +16,9 @@ class SizePeaksTest {
         "'30 30 20 20', false, flat",
         "'40 5 5 50', true, both ends",
         "'5 45 5 45', true, fine and coarse",
-        // per ln size 98.6, then 62.6 against 79.0 and 78.8: the valley of 0.8 times 78.2 or 78.8
-        "'40 25.36 22.5 12.14', false, no valley at all",
-        "'10 40 22.6 27.4', true, just below 0.8",
-        "'10 40 23 27', false, just above 0.8",
+        // per ln size 98.7 and 96.6 (96.3) with 77.2 (77.5) between: 0.8 times the lower is 77.3 (77.0)
+        "'10 40 22.2 27.8', true, just below 0.8",
+        "'10 40 22.3 27.7', false, just above 0.8",
         "'60 35 5 0', false, falling"
     })
     void aValleyBetweenTwoPeaks(String shares, boolean two, String why) {

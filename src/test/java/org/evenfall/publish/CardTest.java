@@ -51,6 +51,7 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.CardLanguage;
 import org.evenfall.setup.entry.Paper;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.YesNo;
 import org.evenfall.sign.PdfVerifier;
 import org.evenfall.sign.SigningKey;
 import org.evenfall.sign.SigningKeys;
@@ -228,7 +229,8 @@ class CardTest {
         for (int i = 0; i < 6; i++) {
             contents.add(CardSamples.seeded(random));
         }
-        Setup far = demo.withStart(demo.start().withTramlineWidth(new EnteredQuantity("54", Unit.M)));
+        Setup far = demo.withStart(demo.start().withTramlineWidth(new EnteredQuantity("54", Unit.M)))
+                .withMatch(demo.match().withTrayTestOnly(YesNo.NO));
         contents.add(CardSamples.of(far, key.code()));
         assertThat(contents.get(6).sheet().findingOnly()).isTrue();
         for (CardContent content : contents) {

@@ -18,7 +18,7 @@ final class VirtualLibraries {
 
     static final int PRODUCTS = 12;
 
-    /** Forms, each as often as it stands here. */
+    /** Forms, each as often as it is listed. */
     private static final ProductForm[] FORMS = {
         ProductForm.GRANULAR_UREA,
         ProductForm.GRANULAR_UREA,

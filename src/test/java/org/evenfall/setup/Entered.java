@@ -72,7 +72,7 @@ record Entered(Setup setup) {
     }
 
     /**
-     * Findings as lines: severity, step, key, pointer, arguments, source. A figure is its value (six decimals at most), a
+     * Findings as lines: severity, step, key, pointer, arguments; the sources are in {@link FindingSourcesTest}. A figure is its value (six decimals at most), a
      * colon, the decimals that are shown, and its unit: "40.1:1 cm".
      */
     static List<String> lines(List<Finding> findings) {
@@ -81,8 +81,7 @@ record Entered(Setup setup) {
 
     private static String line(Finding finding) {
         String args = finding.args().stream().map(Entered::arg).collect(Collectors.joining(", "));
-        return (finding.kind() + " " + finding.step() + " " + finding.key() + " " + finding.field() + " [" + args + "] "
-                        + finding.source())
+        return (finding.kind() + " " + finding.step() + " " + finding.key() + " " + finding.field() + " [" + args + "]")
                 .strip();
     }
 

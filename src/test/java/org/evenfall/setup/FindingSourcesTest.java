@@ -30,7 +30,19 @@ class FindingSourcesTest {
             "trays.even",
             "trays.probablyEven",
             "trays.notEvenEnough",
-            "trays.doNotSpread");
+            "trays.doNotSpread",
+            "product.notOneHump",
+            "product.fitOff",
+            "match.outOfReach",
+            "match.outOfReachTray",
+            "match.outOfReachProved",
+            "match.keptSame",
+            "match.keptDenseSame",
+            "match.keptWorse",
+            "match.keptDense",
+            "match.start.keep",
+            "match.start.wider",
+            "match.start.narrower");
 
     /** Calls whose key comes in as an argument, by file: what they are given is in the list as well. */
     private static final Map<String, Integer> KEY_FROM_OUTSIDE = Map.of(
@@ -51,6 +63,9 @@ class FindingSourcesTest {
 
     private static final Path ROOM = Path.of("src", "main", "java", "org", "evenfall", "setup");
 
+    private static final Path TABLE =
+            Path.of("src", "test", "resources", "org", "evenfall", "setup", "finding-sources.csv");
+
     private static final Pattern CALL =
             Pattern.compile("(?<![\\w.])(?:Finding\\s*\\.\\s*)?(?:warn|stop|note|missing|open)\\(|new Finding\\(");
 
@@ -58,8 +73,24 @@ class FindingSourcesTest {
     private static final Pattern KEY =
             Pattern.compile("\"((?!choice\\.|source\\.|word\\.|direction\\.)[a-z]+\\.[\\w.]+)\"");
 
-    /** Keys that a call names, and whether its source is given in the same statement. */
-    private record Call(Set<String> keys, boolean sourced) {}
+    private static final Pattern FROM = Pattern.compile("\\.from\\(\\s*(?:\"(source\\.\\w+)\"|([A-Z_]+))\\s*\\)");
+
+    /** Keys that a call names, whether its source is given in the same statement, and which, where it is one key. */
+    private record Call(Set<String> keys, boolean sourced, String source) {}
+
+    /** The source key in a chain of calls, a constant of the file resolved; else empty. */
+    private static String source(String chain, String code) {
+        Matcher from = FROM.matcher(chain);
+        if (!from.find()) {
+            return "";
+        }
+        if (from.group(1) != null) {
+            return from.group(1);
+        }
+        Matcher constant =
+                Pattern.compile("String " + from.group(2) + " = \"([\\w.]+)\"").matcher(code);
+        return constant.find() ? constant.group(1) : "";
+    }
 
     private static List<Call> calls(String code) {
         List<Call> calls = new ArrayList<>();
@@ -74,8 +105,8 @@ class FindingSourcesTest {
             while (key.find()) {
                 keys.add(key.group(1));
             }
-            calls.add(new Call(
-                    keys, code.substring(call.start(), end(code, call.end())).contains(".from(")));
+            String chain = code.substring(call.start(), end(code, call.end()));
+            calls.add(new Call(keys, chain.contains(".from("), source(chain, code)));
         }
         return calls;
     }
@@ -139,6 +170,24 @@ class FindingSourcesTest {
         List<String> found = new ArrayList<>();
         files().forEach((name, code) -> found.addAll(unsourced(name, code)));
         assertThat(found).isEmpty();
+    }
+
+    /** Which finding has which source, to be read as a whole; a wanted change: {@code -Dgolden=write}. */
+    @Test
+    void everyFindingHasItsOwnSource() throws Exception {
+        Set<String> lines = new TreeSet<>();
+        for (String code : files().values()) {
+            for (Call call : calls(code)) {
+                if (!call.source().isEmpty()) {
+                    call.keys().forEach(key -> lines.add(key + "," + call.source()));
+                }
+            }
+        }
+        if ("write".equals(System.getProperty("golden"))) {
+            Files.write(TABLE, lines);
+        }
+        assertThat(lines).hasSizeGreaterThan(70);
+        assertThat(String.join("\n", lines)).isEqualTo(Files.readString(TABLE).strip());
     }
 
     @Test

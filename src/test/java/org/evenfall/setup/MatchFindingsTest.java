@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The match in findings, of results made up for it. */
 class MatchFindingsTest {
 
-    private static final String DENSE_SHORTER = "NOTE MATCH match.noReference.WIDER  [] source.flightModel";
+    private static final String DENSE_SHORTER = "NOTE MATCH match.noReference.WIDER  []";
 
     private static RankedProduct product() {
         return new RankedProduct(
@@ -33,6 +33,7 @@ class MatchFindingsTest {
                 null,
                 new RankedProduct.Difference(null, null, null, null),
                 new RankedProduct.ThrowDifference(-1, new Interval(-2, 0), -5),
+                1,
                 1,
                 1,
                 true,
@@ -108,9 +109,9 @@ class MatchFindingsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "HOLD, 'NOTE MATCH match.hold  [Product a] source.verdict'",
-        "HOLD_AS_START, 'NOTE MATCH match.holdAsStart  [Product a, direction.NARROWER] source.verdict'",
-        "FIRST_GUESS_ONLY, 'WARNING MATCH match.firstGuess  [Product a, direction.NARROWER] source.verdict'",
+        "HOLD, 'NOTE MATCH match.hold  [Product a]'",
+        "HOLD_AS_START, 'NOTE MATCH match.holdAsStart  [Product a, direction.NARROWER]'",
+        "FIRST_GUESS_ONLY, 'NOTE MATCH match.firstGuess  [Product a, direction.NARROWER]'",
         "NOT_AT_THIS_WIDTH, ''",
         "NO_REFERENCE, ''"
     })
@@ -125,36 +126,36 @@ class MatchFindingsTest {
     void withoutAReferenceADenseProductIsComparedWith(boolean known, YesNo without, boolean byVerdict) {
         MatchResult result = result(product(), Verdict.HOLD, Direction.AS_IT_IS);
         assertThat(findings(without(without), result, known))
-                .containsExactly(byVerdict ? "NOTE MATCH match.hold  [Product a] source.verdict" : DENSE_SHORTER);
+                .containsExactly(byVerdict ? "NOTE MATCH match.hold  [Product a]" : DENSE_SHORTER);
     }
 
     /** A change of the CV by less than 2 points counts as none; its interval is 8 to 19 less the 7 of the reference. */
     @ParameterizedTest
     @CsvSource({
-        "-3, 'match.keptSame  [Product b] source.landingModel'",
-        "1.9, 'match.keptSame  [Product b] source.landingModel'",
-        "2, 'match.keptWorse  [Product b, 2:0, 1:0, 12:0] source.landingModel'",
-        "2.1, 'match.keptWorse  [Product b, 2.1:0, 1:0, 12:0] source.landingModel'"
+        "-3, 'match.keptSame  [Product b]'",
+        "1.9, 'match.keptSame  [Product b]'",
+        "2, 'match.keptWorse  [Product b, 2:0, 1:0, 12:0]'",
+        "2.1, 'match.keptWorse  [Product b, 2.1:0, 1:0, 12:0]'"
     })
     void whatTheLandingModelExpects(double change, String line) {
         assertThat(findings(Entered.inEmpty(), pattern(change, overlay("b", "Product b")), true))
-                .containsExactly("NOTE MATCH match.hold  [Product a] source.verdict", "NOTE MATCH " + line);
+                .containsExactly("NOTE MATCH match.hold  [Product a]", "NOTE MATCH " + line);
     }
 
     @Test
     void againstADenseProductTheModelNamesNone() {
         assertThat(findings(Entered.inEmpty(), pattern(3, overlay("", "")), true))
-                .contains("NOTE MATCH match.keptDense  [3:0, 1:0, 12:0] source.landingModel");
+                .contains("NOTE MATCH match.keptDense  [3:0, 1:0, 12:0]");
         assertThat(findings(Entered.inEmpty(), pattern(1, overlay("", "")), true))
-                .contains("NOTE MATCH match.keptDenseSame  [] source.landingModel");
+                .contains("NOTE MATCH match.keptDenseSame  []");
         assertThat(findings(Entered.inEmpty(), pattern(1, null), true))
-                .containsExactly("NOTE MATCH match.hold  [Product a] source.verdict");
+                .containsExactly("NOTE MATCH match.hold  [Product a]");
     }
 
     @Test
     void todaysSettingsHaveNoNameOfTheirOwn() {
         assertThat(findings(Entered.inEmpty(), pattern(3, overlay("(today)", "")), true))
-                .contains("NOTE MATCH match.keptWorse  [match.today, 3:0, 1:0, 12:0] source.landingModel");
+                .contains("NOTE MATCH match.keptWorse  [match.today, 3:0, 1:0, 12:0]");
     }
 
     @Test

@@ -21,14 +21,12 @@ import org.junit.jupiter.params.provider.EnumSource;
 class NitrogenLossFindingsTest {
 
     private static final List<String> UNTREATED = List.of(
-            "NOTE PRODUCT product.lossGood  [] source.lossRain",
-            "NOTE PRODUCT product.lossPoor  [] source.loss",
-            "NOTE PRODUCT product.limed  [] source.lossLime");
+            "NOTE PRODUCT product.lossGood  []", "NOTE PRODUCT product.lossPoor  []", "NOTE PRODUCT product.limed  []");
 
     private static final List<String> TREATED = List.of(
-            "NOTE PRODUCT product.lossGood  [] source.lossRain",
-            "NOTE PRODUCT product.lossPoorTreated  [] source.lossTreated",
-            "NOTE PRODUCT product.limedTreated  [] source.lossLime");
+            "NOTE PRODUCT product.lossGood  []",
+            "NOTE PRODUCT product.lossPoorTreated  []",
+            "NOTE PRODUCT product.limedTreated  []");
 
     private static Entered urea(YesNo treated) {
         return Entered.inEmpty()

@@ -67,7 +67,9 @@ class ProductAssessorTest {
                                 ThrowModel.outletSpeedMPerS(0.41, 870),
                                 0.74),
                         product.particle().standardErrorKgPerM3()));
-        assertThat(ProductAssessor.assess(entered.read(), MACHINE).findings()).isEmpty();
+        assertThat(lines(ProductAssessor.assess(entered.read(), MACHINE).findings()))
+                .containsExactly(
+                        "NOTE PRODUCT product.sievesFarApart /product/sievings []", "NOTE PRODUCT product.openBag  []");
     }
 
     @Test
@@ -91,9 +93,10 @@ class ProductAssessorTest {
                         "STOP PRODUCT product.caked /product/condition []",
                         "NOTE PRODUCT product.fewBags /product/bagsSampled [6:0, 30:0]",
                         "NOTE PRODUCT product.densityOutsideBand /product/containerFull"
-                                + " [0.61:2 kg/L, 0.7:2 kg/L, 0.78:2 kg/L] source.ureaDensity",
+                                + " [0.61:2 kg/L, 0.7:2 kg/L, 0.78:2 kg/L]",
                         "NOTE PRODUCT missing.sieve /product/sievings []",
-                        "WARNING PRODUCT product.packing /product/containerFull [0.484127:2] source.packing");
+                        "WARNING PRODUCT product.packing /product/containerFull [0.484127:2]",
+                        "NOTE PRODUCT product.openBag  []");
     }
 
     /** √ of the bags delivered, rounded up, at least 4 and at most all: √30 = 5.5, √16 = 4, √17 = 4.1. */
@@ -134,8 +137,8 @@ class ProductAssessorTest {
                 .isEqualTo(
                         packing.isEmpty()
                                 ? List.of()
-                                : List.of("WARNING PRODUCT product.packing /product/containerFull [" + packing
-                                        + ":2] source.packing"));
+                                : List.of(
+                                        "WARNING PRODUCT product.packing /product/containerFull [" + packing + ":2]"));
     }
 
     /** Packing 0.50 and 0.66 of 1 750 kg/m³: 0.875 and 1.155 kg/L, net 1 750 and 2 310 g in 2 L. */
@@ -159,7 +162,7 @@ class ProductAssessorTest {
                         kgPerM3.isEmpty()
                                 ? List.of()
                                 : List.of("WARNING PRODUCT product.denserThanSolid /product/containerFull [" + kgPerM3
-                                        + ":0 kg/m³, 1335:0 kg/m³] source.solidUrea"));
+                                        + ":0 kg/m³, 1335:0 kg/m³]"));
         assertThat(findings(filled(full + " g"), "product.packing")).isEmpty();
     }
 

@@ -94,7 +94,7 @@ class SieveAssessorTest {
     @ParameterizedTest
     @CsvSource({"9.9, 80.1, ''", "10, 80, ''", "10.1, 79.9, 10.1"})
     void finesAreReported(String under2, String between, String percent) {
-        String line = "WARNING PRODUCT product.fines /product/sievings [" + percent + ":0 %] source.ureaSize";
+        String line = "WARNING PRODUCT product.fines /product/sievings [" + percent + ":0 %]";
         Entered entered = sample(sieves("2 mm", "4 mm"), 0, under2 + " g", between + " g", "10 g");
         assertThat(lines(assess(entered).findings()))
                 .isEqualTo(percent.isEmpty() ? List.of(FAR_APART, ONE_SAMPLE) : List.of(FAR_APART, line, ONE_SAMPLE));

@@ -31,7 +31,7 @@ class TestWeatherTest {
     }
 
     private static String expected(String severity, String key, String metresPerSecond) {
-        return severity + " TRAYS trays." + key + " at /trays/wind " + metresPerSecond + "m/s~1 from source.wind";
+        return severity + " TRAYS trays." + key + " at /trays/wind " + metresPerSecond + "m/s~1";
     }
 
     /** Usual limits 2, 3 and 4 m/s; 1 m/s = 3.6 km/h. */
@@ -125,8 +125,8 @@ class TestWeatherTest {
         assertThat(lines(TestWeather.duringTest(WindLimits.USUAL, 2, windMPerS, "/here")))
                 .isEqualTo(
                         named
-                                ? List.of("WARNING TRAYS trays.drivenInWind at /here 2~0 " + plain(windMPerS)
-                                        + " 3m/s~1 from source.wind")
+                                ? List.of(
+                                        "WARNING TRAYS trays.drivenInWind at /here 2~0 " + plain(windMPerS) + " 3m/s~1")
                                 : List.of());
         assertThat(TestWeather.duringTest(WindLimits.USUAL, 2, null, "/here")).isEmpty();
         assertThat(TestWeather.duringTest(new WindLimits(1, 2, 2.5), 1, 2.4, "/here"))
@@ -151,7 +151,7 @@ class TestWeatherTest {
         assertThat(found(TypedSetup.blank().choose(TrayPaths.SURFACE, surface)))
                 .isEqualTo(
                         surface == Surface.HARD_FLOOR
-                                ? List.of("WARNING TRAYS trays.bounce at /trays/surface from source.bounce")
+                                ? List.of("WARNING TRAYS trays.bounce at /trays/surface")
                                 : List.of());
     }
 }

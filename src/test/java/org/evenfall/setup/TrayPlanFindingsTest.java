@@ -49,8 +49,7 @@ class TrayPlanFindingsTest {
                 .isEqualTo(
                         args == null
                                 ? List.of()
-                                : List.of("NOTE TRAYS trays.sevenAtWidth at /trays/trayCount " + args
-                                        + " from source.trayPlaces"));
+                                : List.of("NOTE TRAYS trays.sevenAtWidth at /trays/trayCount " + args + ""));
     }
 
     /** 400 kg/ha on 0.25 m² are 10 g a run; granules of 0.025 g times a number need 10 g times that number. */

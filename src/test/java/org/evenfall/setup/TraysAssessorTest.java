@@ -110,8 +110,7 @@ class TraysAssessorTest {
         Assessed<TraysResult> assessed = assess(TypedSetup.blank().type(TrayPaths.WIND, "2.1 m/s"));
         assertThat(lines(assessed.findings()))
                 .containsExactly(
-                        "NOTE TRAYS trays.windNote at /trays/wind 2.1m/s~1 from source.wind",
-                        "MISSING TRAYS missing.widthFirst at ");
+                        "NOTE TRAYS trays.windNote at /trays/wind 2.1m/s~1", "MISSING TRAYS missing.widthFirst at ");
         assertThat(assessed.present().layout()).isNull();
         assertThat(assessed.present().advice()).isNull();
     }
@@ -136,8 +135,7 @@ class TraysAssessorTest {
         TypedSetup seven = wide.type(TrayPaths.TRAY_COUNT, "7");
         assertThat(assess(seven).present().layout().positionsM()).hasSize(7);
         assertThat(lines(assess(seven).findings()))
-                .contains("NOTE TRAYS trays.sevenAtWidth at /trays/trayCount 7~0 5.3333m~1 11~0"
-                        + " from source.trayPlaces");
+                .contains("NOTE TRAYS trays.sevenAtWidth at /trays/trayCount 7~0 5.3333m~1 11~0" + "");
     }
 
     @Test

@@ -82,15 +82,14 @@ record TypedSetup(Setup setup) {
         return ReadingPass.read(setup);
     }
 
-    /** FindingKind, step, key, place, arguments (value, unit, ~decimals) and source of each finding. */
+    /** FindingKind, step, key, place, arguments (value, unit, ~decimals) of each finding. */
     static List<String> lines(List<Finding> findings) {
         return findings.stream().map(TypedSetup::line).toList();
     }
 
     static String line(Finding finding) {
         String args = finding.args().stream().map(arg -> " " + written(arg)).collect(Collectors.joining());
-        return finding.kind() + " " + finding.step() + " " + finding.key() + " at " + finding.field() + args
-                + (finding.source().isEmpty() ? "" : " from " + finding.source());
+        return finding.kind() + " " + finding.step() + " " + finding.key() + " at " + finding.field() + args;
     }
 
     private static String written(Arg arg) {

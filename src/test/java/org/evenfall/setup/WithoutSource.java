@@ -38,6 +38,7 @@ enum WithoutSource {
             "product.notHundred",
             "match.idTwice",
             "rate.lighterThanBucket",
+            "rate.splitNotListed",
             "trays.windLimitsRise",
             "trays.nothingCaught",
             "trays.count",

@@ -16,6 +16,7 @@ import org.evenfall.machine.RateSetting;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.AgainstOther;
+import org.evenfall.rate.NitrogenSplits;
 import org.evenfall.result.AdviceLines;
 import org.evenfall.result.RateCheckLines;
 import org.evenfall.result.RatePlanLines;
@@ -115,18 +116,18 @@ class LaterStepsWordsTest {
         assertThat(RatePlanLines.against(WORDS, null)).isEmpty();
         assertThat(RatePlanLines.against(WORDS, AgainstOther.of(46, null, 27, null))
                         .replace('\u00a0', ' '))
-                .isEqualTo("The same nitrogen as before needs about 59 % of the mass."
+                .isEqualTo("The same nitrogen as before needs about 59 % of the weight."
                         + " Type both bulk densities to see the volume.");
         assertThat(RatePlanLines.against(WORDS, Assessor.assess(demo()).rate().againstOther())
                         .replace('\u00a0', ' '))
-                .isEqualTo("The same nitrogen as before needs about 59 % of the mass and 78 % of the volume."
-                        + " So the opening does not shrink by the ratio of the masses."
+                .isEqualTo("The same nitrogen as before needs about 59 % of the weight and 78 % of the volume."
+                        + " So the opening does not shrink by the ratio of the weights."
                         + " The product before is taken as 1.0 kg/L: common practice, not measured.");
         Setup typed = demo().withRate(demo().rate()
                 .withPlan(demo().rate().plan().withOtherDensity(EnteredQuantity.parse("0.8 kg/L"))));
         assertThat(RatePlanLines.against(WORDS, Assessor.assess(typed).rate().againstOther())
                         .replace('\u00a0', ' '))
-                .contains("59 % of the mass and 62 % of the volume")
+                .contains("59 % of the weight and 62 % of the volume")
                 .doesNotContain("common practice");
     }
 
@@ -177,5 +178,28 @@ class LaterStepsWordsTest {
         assertThat(open.get(0).step()).isEqualTo(Step.RATE);
         assertThat(open).extracting(Finding::key).contains("missing.signedBy");
         assertThat(CardStep.open(Assessor.assess(demo()))).isEmpty();
+    }
+
+    @Test
+    void theSeasonsPassesAreAddedUpAndThisOneIsNamed() {
+        assertThat(RatePlanLines.season(WORDS, null)).isEmpty();
+        assertThat(words(NitrogenSplits.of(List.of(50.0, 80.0, 40.0), 80.0)))
+                .containsExactly("All 3 passes: 170 kg/ha", "This pass is no.: 2");
+        assertThat(words(NitrogenSplits.of(List.of(60.0, 60.0), 60.0)).get(1)).isEqualTo("This pass is no.: 1, 2");
+        assertThat(words(NitrogenSplits.of(List.of(60.0, 60.0), 90.0))).hasSize(1);
+    }
+
+    private static List<String> words(NitrogenSplits splits) {
+        return RatePlanLines.season(WORDS, splits).stream()
+                .map(line -> (line.label() + ": " + line.value()).replace('\u00a0', ' '))
+                .toList();
+    }
+
+    /** Common practice: spilt product is picked up where it can be spilt, and no stock gets at it. */
+    @Test
+    void spillsArePickedUp() {
+        for (String step : List.of("step.rate.caution", "step.trays.caution")) {
+            assertThat(WORDS.text(step)).as(step).contains("spilt", "keep stock off");
+        }
     }
 }

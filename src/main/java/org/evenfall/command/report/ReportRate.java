@@ -20,6 +20,7 @@ final class ReportRate {
         RateResult rate = assessment.rate();
         return List.of(
                 ReportPart.of(RatePlanLines.figures(words, rate.plan())),
+                ReportPart.inline(words.text("rate.seasonShort"), RatePlanLines.season(words, rate.nitrogenSplits())),
                 ReportPart.of(against(rate, words)),
                 ReportPart.inline(words.text("rate.money"), RatePlanLines.money(words, rate.plan())),
                 ReportPart.inline(words.text("rate.speedTitle"), RateCheckLines.speed(words, rate.speed())),

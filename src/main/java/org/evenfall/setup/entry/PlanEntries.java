@@ -1,6 +1,7 @@
 package org.evenfall.setup.entry;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
+import java.util.List;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.rate.NitrogenEfficiency;
 import org.evenfall.rate.UnitsBasis;
@@ -11,6 +12,7 @@ import org.evenfall.rate.UnitsBasis;
  * @param basis whether the rate is given as nitrogen or as product
  * @param nitrogenRate nitrogen rate wanted, kg/ha, lb/ac or units/ac
  * @param unitsBasis meaning of one unit, where the rate is in units
+ * @param nitrogenSplits nitrogen of each pass of the season, in order, kg/ha, lb/ac or units/ac; may be empty
  * @param productRate product rate wanted, kg/ha or lb/ac
  * @param speed forward speed, km/h, m/s or mph
  * @param area area, ha or ac
@@ -31,6 +33,7 @@ public record PlanEntries(
         RateBasis basis,
         EnteredQuantity nitrogenRate,
         UnitsBasis unitsBasis,
+        List<EnteredQuantity> nitrogenSplits,
         EnteredQuantity productRate,
         EnteredQuantity speed,
         EnteredQuantity area,
@@ -49,4 +52,9 @@ public record PlanEntries(
 
     /** Nothing typed yet. */
     public static final PlanEntries EMPTY = Blank.of(PlanEntries.class);
+
+    /** Copies what can change, so that no entry changes afterwards. */
+    public PlanEntries {
+        nitrogenSplits = List.copyOf(nitrogenSplits);
+    }
 }

@@ -58,6 +58,14 @@ public final class RatePaths {
     public static final Choice<PlanEntries, UnitsBasis> UNITS_BASIS = PLAN.choice(
             "unitsBasis", "rate.unit", UnitsBasis.class, PlanEntries::unitsBasis, PlanEntries::withUnitsBasis);
 
+    /** Nitrogen of each pass of the season, in order, kg/ha, lb/ac or units/ac. */
+    public static final QuantityList<PlanEntries> NITROGEN_SPLITS = PLAN.quantities(
+            "nitrogenSplits",
+            "rate.nitrogenSplits",
+            RangeRules.NITROGEN_RATE,
+            PlanEntries::nitrogenSplits,
+            PlanEntries::withNitrogenSplits);
+
     /** Product rate, kg/ha or lb/ac. */
     public static final Quantity<PlanEntries> PRODUCT_RATE = PLAN.quantity(
                     "productRate", Ranges.PRODUCT_RATE, PlanEntries::productRate, PlanEntries::withProductRate)

@@ -1,0 +1,18 @@
+package org.evenfall.setup;
+
+import java.util.List;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Step;
+
+/** Step 1: an opened bag of urea draws water from damp air. */
+final class StorageFindings {
+
+    private StorageFindings() {}
+
+    /** One note of urea; none of another product. */
+    static List<Finding> of(ReadSetup read) {
+        return IdentityAssessor.isUrea(read)
+                ? List.of(Finding.note(Step.PRODUCT, "product.openBag").from("source.humidityUrea"))
+                : List.of();
+    }
+}

@@ -1,0 +1,103 @@
+package org.evenfall.card;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.image.BufferedImage;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.evenfall.card.DrawnCards.Letters;
+import org.evenfall.machine.Side;
+import org.evenfall.page.PagePicture;
+import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.setup.entry.CardLanguage;
+import org.evenfall.setup.entry.Paper;
+import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.YesNo;
+import org.evenfall.store.SetupJson;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * A card is one sheet: at most two pages, on every paper and in every language, for both demos and for the demo with all that
+ * a card may hold. With -Dpictures=true the pages are
+ * also written as pictures, to look at.
+ */
+class CardPagesTest {
+
+    private static final Path PICTURES = Path.of("target", "tour", "cards");
+
+    private static Setup demo(String name) throws Exception {
+        return new SetupJson().read(Files.readString(Path.of("demo", name + ".json")), name);
+    }
+
+    /** Treated with a named inhibitor, a use-by date, a border device with its side, both distances, one toward the edge. */
+    private static Setup full(Setup setup) {
+        return setup.withProduct(setup.product()
+                        .withTreated(YesNo.YES)
+                        .withInhibitor("invented inhibitor K")
+                        .withUseBy("2028-10-31"))
+                .withTrays(setup.trays()
+                        .withBorderDevice("border flap, position 2")
+                        .withBorderSide(Side.RIGHT)
+                        .withSwitchOn(EnteredQuantity.parse("12.5 m"))
+                        .withSwitchOff(EnteredQuantity.parse("-7.5 m")));
+    }
+
+    private static Setup without(Setup setup) {
+        return setup.withProduct(
+                setup.product().withTreated(YesNo.NO).withInhibitor("").withUseBy(""));
+    }
+
+    static Stream<Arguments> cards() throws Exception {
+        List<Setup> setups = List.of(
+                demo("setup"), demo("uneven"), full(demo("setup")), full(demo("uneven")), without(full(demo("setup"))));
+        List<String> names = List.of("demo", "uneven", "demo-full", "uneven-full", "demo-untreated");
+        return Stream.of(Paper.values())
+                .flatMap(paper -> Stream.of(CardLanguage.EN, CardLanguage.DE, CardLanguage.FR)
+                        .flatMap(language -> Stream.iterate(0, i -> i < setups.size(), i -> i + 1)
+                                .map(i -> Arguments.of(names.get(i), paper, language, setups.get(i)))));
+    }
+
+    @ParameterizedTest(name = "{0} {1} {2}")
+    @MethodSource("cards")
+    void isAtMostTwoPages(String name, Paper paper, CardLanguage language, Setup setup) throws Exception {
+        CardContent content =
+                CardSamples.of(setup.withCard(setup.card().withPaper(paper).withLanguage(language)), CardSamples.CODE);
+        byte[] pdf = CardPdf.draw(content, CardSamples.WHEN);
+        if (Boolean.getBoolean("pictures")) {
+            pictures(String.join("-", name, paper.name(), language.name()), PagePicture.render(pdf, 100));
+        }
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(2);
+        }
+        Letters letters = Letters.of(pdf);
+        assertThat(letters.outside()).isEmpty();
+        assertThat(letters.overlaps()).isEmpty();
+        assertThat(letters.smallest()).isGreaterThanOrEqualTo(14f);
+        for (CardContent.Figure figure : content.figures()) {
+            assertThat(letters.large()).contains(Letters.withoutBlanks(figure.value()));
+        }
+        Stream.of(
+                        content.stops().lines(),
+                        content.cautions().lines(),
+                        content.warnings(),
+                        content.proof().lines())
+                .flatMap(List::stream)
+                .forEach(line -> assertThat(letters.text()).contains(Letters.withoutBlanks(line)));
+    }
+
+    private static void pictures(String name, List<BufferedImage> pages) throws Exception {
+        Files.createDirectories(PICTURES);
+        for (int i = 0; i < pages.size(); i++) {
+            String file = (name + "-" + (i + 1)).toLowerCase(Locale.ROOT) + ".png";
+            ImageIO.write(pages.get(i), "png", PICTURES.resolve(file).toFile());
+        }
+    }
+}
