@@ -70,8 +70,8 @@ class SourcesOnScreenTest {
 
     @Test
     void figuresOfAModelNameIt(FxRobot robot) {
-        String flight = "Source: drag of spheres by Clift, Grace and Weber 1978; "
-                + "disc, friction and take-off are assumptions, ours";
+        String flight = "Source: drag: Clift, Grace and Weber 1978; take-off 0 to 10°: Villette et al. 2008; "
+                + "friction, shape of urea: assumptions, ours";
         go(robot, Step.MATCH);
         assertThat(typing.words()).contains(flight);
         go(robot, Step.HEIGHT);
