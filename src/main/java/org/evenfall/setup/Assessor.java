@@ -35,11 +35,14 @@ public final class Assessor {
         MachineProfile machine = take(MachineAssessor.assess(read));
         ProductResult product = take(ProductAssessor.assess(read, machine));
         MatchResult match = takeOrNull(MatchAssessor.assess(read, machine, product, options));
+        Double widthM = read.number(StartPaths.TRAMLINE_WIDTH);
+        findings.addAll(ReachFindings.ofProduct(match, widthM));
+        findings.addAll(NitrogenLossFindings.of(read));
+        findings.addAll(StorageFindings.of(read));
         ReadSettings start = take(SettingsAssessor.assess(read, MatchPaths.SETTINGS.only(), machine));
         MachineCheckResult check = take(MachineCheckAssessor.assess(read, machine, start.ptoRpm()));
         HeightResult height = takeOrNull(HeightAssessor.assess(read, machine, product, start.heightOverCropM()));
         RateResult rate = take(RateAssessor.assess(read, machine, product));
-        Double widthM = read.number(StartPaths.TRAMLINE_WIDTH);
         MachineSet now = widthM == null ? null : SetNow.of(read, widthM, machine, product, start, check, height, rate);
         TraysResult trays = take(TraysAssessor.assess(
                 read,
@@ -56,7 +59,7 @@ public final class Assessor {
             findings.addAll(new BucketConditions(read, last).settings(machine, settings, product.density()));
         }
         CardResult card = take(CardAssessor.assess(read, match, trays, settings, List.copyOf(findings)));
-        findings.addAll(ReachFindings.of(read, match, trays, widthM));
+        findings.addAll(ReachFindings.ofMatch(read, match, trays, widthM));
         List<Finding> all = findings.stream()
                 .distinct()
                 .sorted(Comparator.comparing(Finding::step)

@@ -37,8 +37,6 @@ final class ProductAssessor {
         if (particle != null) {
             packing(particle, findings);
         }
-        findings.addAll(NitrogenLossFindings.of(read));
-        findings.addAll(StorageFindings.of(read));
         return new Assessed<>(
                 new ProductResult(
                         density.result(),

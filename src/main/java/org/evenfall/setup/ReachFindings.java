@@ -26,29 +26,40 @@ final class ReachFindings {
 
     private ReachFindings() {}
 
-    /** Nothing while the product or the width is not known. */
-    static List<Finding> of(
+    /** How far the product flies and whether that is enough; nothing while the product or the width is not known. */
+    static List<Finding> ofProduct(@Nullable MatchResult match, @Nullable Double tramlineWidthM) {
+        List<Finding> findings = new ArrayList<>();
+        if (match != null && tramlineWidthM != null && match.widestReachableM() != null) {
+            againstDense(match, findings);
+            findings.add(Finding.note(
+                            Step.PRODUCT,
+                            "product.reach." + match.reachability(),
+                            Arg.number(tramlineWidthM, 0, Unit.M),
+                            Arg.number(match.widestReachableM(), 0, Unit.M))
+                    .from(REACH));
+        }
+        return findings;
+    }
+
+    /** The warning, and how a tray test lifts it. */
+    static List<Finding> ofMatch(
             ReadSetup read, @Nullable MatchResult match, TraysResult trays, @Nullable Double tramlineWidthM) {
         if (match == null || tramlineWidthM == null || match.widestReachableM() == null) {
             return List.of();
         }
-        List<Finding> findings = new ArrayList<>();
-        againstDense(match, findings);
         Arg widest = Arg.number(match.widestReachableM(), 0, Unit.M);
         Arg width = Arg.number(tramlineWidthM, 0, Unit.M);
-        findings.add(Finding.note(Step.PRODUCT, "product.reach." + match.reachability(), width, widest)
-                .from(REACH));
         if (match.outOfReach()) {
             boolean wanted = trays.last() != null || read.get(MatchPaths.TRAY_TEST_ONLY) == YesNo.YES;
             Finding finding = proved(trays)
                     ? Finding.note(Step.MATCH, "match.outOfReachProved", width, widest)
                     : Finding.warn(Step.MATCH, wanted ? "match.outOfReachTray" : "match.outOfReach", width, widest);
-            findings.add(finding.at(MatchPaths.TRAY_TEST_ONLY.pointer()).from(REACH));
-        } else if (match.reachability() == Reachability.DOUBTFUL && !proved(trays)) {
-            findings.add(Finding.warn(Step.MATCH, "match.reachDoubtful", width, widest)
-                    .from(REACH));
+            return List.of(finding.at(MatchPaths.TRAY_TEST_ONLY.pointer()).from(REACH));
         }
-        return findings;
+        return match.reachability() == Reachability.DOUBTFUL && !proved(trays)
+                ? List.of(Finding.warn(Step.MATCH, "match.reachDoubtful", width, widest)
+                        .from(REACH))
+                : List.of();
     }
 
     /** How much less far, or further, than a dense 27 % N product; only where its error does not explain it. */

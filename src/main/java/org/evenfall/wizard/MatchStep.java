@@ -82,8 +82,8 @@ final class MatchStep implements StepView {
     public Node entries() {
         Node settings = SettingsForm.of(form, MatchPaths.SETTINGS.only());
         return new VBox(
-                today(),
                 new RankedForm(form).node(),
+                today(),
                 form.group(
                         "match.without",
                         form.row(

@@ -68,8 +68,7 @@ class ProductAssessorTest {
                                 0.74),
                         product.particle().standardErrorKgPerM3()));
         assertThat(lines(ProductAssessor.assess(entered.read(), MACHINE).findings()))
-                .containsExactly(
-                        "NOTE PRODUCT product.sievesFarApart /product/sievings []", "NOTE PRODUCT product.openBag  []");
+                .containsExactly("NOTE PRODUCT product.sievesFarApart /product/sievings []");
     }
 
     @Test
@@ -95,8 +94,7 @@ class ProductAssessorTest {
                         "NOTE PRODUCT product.densityOutsideBand /product/containerFull"
                                 + " [0.61:2 kg/L, 0.7:2 kg/L, 0.78:2 kg/L]",
                         "NOTE PRODUCT missing.sieve /product/sievings []",
-                        "WARNING PRODUCT product.packing /product/containerFull [0.484127:2]",
-                        "NOTE PRODUCT product.openBag  []");
+                        "WARNING PRODUCT product.packing /product/containerFull [0.484127:2]");
     }
 
     /** √ of the bags delivered, rounded up, at least 4 and at most all: √30 = 5.5, √16 = 4, √17 = 4.1. */

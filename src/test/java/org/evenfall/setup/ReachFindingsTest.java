@@ -5,6 +5,7 @@ import static org.evenfall.setup.TypedSetup.lines;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.quantity.Interval;
 import org.evenfall.reference.Direction;
@@ -83,7 +84,10 @@ class ReachFindingsTest {
     private static List<String> found(YesNo only, MatchResult match, TraysResult trays) {
         ReadSetup read =
                 TypedSetup.blank().choose(MatchPaths.TRAY_TEST_ONLY, only).read();
-        return lines(ReachFindings.of(read, match, trays, 36.0));
+        return lines(Stream.concat(
+                        ReachFindings.ofProduct(match, 36.0).stream(),
+                        ReachFindings.ofMatch(read, match, trays, 36.0).stream())
+                .toList());
     }
 
     @ParameterizedTest
