@@ -24,7 +24,7 @@ public record PatternChange(
     public static final double SAME_CV_POINTS = 2;
 
     /** Whether the model expects the settings to spread the new product about as evenly. */
-    public boolean isSame() {
+    public boolean alike() {
         return cvChangePercent < SAME_CV_POINTS;
     }
 

@@ -58,10 +58,10 @@ public final class MatchLines {
         }
         Arg points = Arg.number(pattern.cvChangePercent(), 0, Unit.NONE);
         if (reference.testedCvPercent() == null) {
-            return pattern.isSame() ? words.text("match.keptAlike") : words.text("match.keptMore", points);
+            return pattern.alike() ? words.text("match.keptAlike") : words.text("match.keptMore", points);
         }
         Arg tested = Arg.number(reference.testedCvPercent(), 0, Unit.PERCENT);
-        return pattern.isSame()
+        return pattern.alike()
                 ? words.text("match.keptTestedAlike", tested)
                 : words.text("match.keptTestedMore", tested, points);
     }

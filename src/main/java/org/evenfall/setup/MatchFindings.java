@@ -91,7 +91,7 @@ final class MatchFindings {
         String id = result.overlay().otherId();
         Arg name = name(id, result.overlay().otherName());
         Finding finding;
-        if (pattern.isSame()) {
+        if (pattern.alike()) {
             finding = id.isEmpty()
                     ? Finding.note(Step.MATCH, "match.keptDenseSame")
                     : Finding.note(Step.MATCH, "match.keptSame", name);

@@ -83,13 +83,13 @@ final class MatchStep implements StepView {
         Node settings = SettingsForm.of(form, MatchPaths.SETTINGS.only());
         return new VBox(
                 new RankedForm(form).node(),
-                today(),
                 form.group(
                         "match.without",
                         form.row(
                                 form.choice(MatchPaths.START_WITHOUT_REFERENCE),
                                 form.choice(MatchPaths.TRAY_TEST_ONLY))),
                 form.group("match.settings", form.sentence("match.settingsWhy"), settings, firstGuess()),
+                today(),
                 new LibraryForm(form, document).node());
     }
 
