@@ -12,6 +12,8 @@ import org.evenfall.setup.path.ProductPaths;
  */
 final class NitrogenLossFindings {
 
+    private static final String AT = ProductPaths.TREATED.pointer();
+
     private NitrogenLossFindings() {}
 
     /** None unless it is urea and known whether it is treated; past its use-by date it counts as untreated. */
@@ -20,15 +22,19 @@ final class NitrogenLossFindings {
         if (treated == YesNo.UNANSWERED || !IdentityAssessor.isUrea(read)) {
             return List.of();
         }
-        Finding good = Finding.note(Step.PRODUCT, "product.lossGood").from("source.lossRain");
+        Finding good = Finding.note(Step.PRODUCT, "product.lossGood").at(AT).from("source.lossRain");
         return treated == YesNo.YES && !IdentityAssessor.useByPassed(read)
                 ? List.of(
                         good,
-                        Finding.note(Step.PRODUCT, "product.lossPoorTreated").from("source.lossTreated"),
-                        Finding.note(Step.PRODUCT, "product.limedTreated").from("source.lossLime"))
+                        Finding.note(Step.PRODUCT, "product.lossPoorTreated")
+                                .at(AT)
+                                .from("source.lossTreated"),
+                        Finding.note(Step.PRODUCT, "product.limedTreated")
+                                .at(AT)
+                                .from("source.lossLime"))
                 : List.of(
                         good,
-                        Finding.note(Step.PRODUCT, "product.lossPoor").from("source.loss"),
-                        Finding.note(Step.PRODUCT, "product.limed").from("source.lossLime"));
+                        Finding.note(Step.PRODUCT, "product.lossPoor").at(AT).from("source.loss"),
+                        Finding.note(Step.PRODUCT, "product.limed").at(AT).from("source.lossLime"));
     }
 }

@@ -21,12 +21,12 @@ import org.junit.jupiter.params.provider.EnumSource;
 class NitrogenLossFindingsTest {
 
     private static final List<String> UNTREATED = List.of(
-            "NOTE PRODUCT product.lossGood  []", "NOTE PRODUCT product.lossPoor  []", "NOTE PRODUCT product.limed  []");
+            "NOTE PRODUCT product.lossGood /product/treated []", "NOTE PRODUCT product.lossPoor  []", "NOTE PRODUCT product.limed  []");
 
     private static final List<String> TREATED = List.of(
-            "NOTE PRODUCT product.lossGood  []",
-            "NOTE PRODUCT product.lossPoorTreated  []",
-            "NOTE PRODUCT product.limedTreated  []");
+            "NOTE PRODUCT product.lossGood /product/treated []",
+            "NOTE PRODUCT product.lossPoorTreated /product/treated []",
+            "NOTE PRODUCT product.limedTreated /product/treated []");
 
     private static Entered urea(YesNo treated) {
         return Entered.inEmpty()

@@ -22,7 +22,7 @@ class StorageFindingsTest {
         assertThat(lines(StorageFindings.of(
                         Entered.inEmpty().with(ProductPaths.FORM, form).read())))
                 .hasSize(urea ? 1 : 0)
-                .allMatch("NOTE PRODUCT product.openBag  []"::equals);
+                .allMatch("NOTE PRODUCT product.openBag /product/condition []"::equals);
     }
 
     /** Source: critical relative humidity of urea 72.5 % at 30 °C, encyclopaedia after IFDC; it falls as urea warms. */

@@ -52,7 +52,7 @@ class SourcesOnScreenTest {
     @Test
     void theSourcesAtThePictureAreBehindOneClick(FxRobot robot) {
         go(robot, Step.PRODUCT);
-        String source = "Source: an Irish advisory service and the farm press";
+        String source = "Source: computed from log-normal sizes: a straight line between two sieves widens the spread";
         assertThat(typing.words()).contains("Show sources").doesNotContain(source);
         double before =
                 typing.node("findings.sources").getParent().getBoundsInParent().getHeight();
