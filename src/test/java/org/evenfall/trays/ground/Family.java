@@ -33,9 +33,9 @@ enum Family {
     private Site site(long seed, boolean sevenTrays) {
         Random random = new Random(seed);
         random.nextLong();
-        Job job = Job.draw(random, sevenTrays);
+        double widthM = Job.drawWidthM(random);
         while (true) {
-            Machine machine = make(job, Draws.numbers(random));
+            Machine machine = make(Job.draw(random, widthM, sevenTrays), Draws.numbers(random));
             if (machine.worthALoop()) {
                 return new Site(this, machine, seed);
             }

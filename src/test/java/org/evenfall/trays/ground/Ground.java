@@ -9,7 +9,8 @@ import java.util.TreeMap;
 
 /**
  * Whole test-and-adjust loops on virtual machines of several families, by the advice and by other rules on the same machines
- * with the same noise. Arguments: {@code family=ballistic,measured rule=advice,naive count=80 seed=1 trays=seven}.
+ * with the same noise. Arguments: {@code family=ballistic,measured rule=advice,naive count=80 seed=1 trays=seven faults}; without
+ * {@code rule} all but {@code bound}, which is slow; {@code rule=none} for the faults alone.
  */
 public final class Ground {
 
@@ -24,10 +25,14 @@ public final class Ground {
         }
         int count = Integer.parseInt(options.get("count"));
         long seed = Long.parseLong(options.get("seed"));
+        List<Rules> rules = options.containsKey("rule") ? chosen(Rules.values(), options.get("rule")) : Rules.QUICK;
         for (Family family : chosen(Family.values(), options.get("family"))) {
             long from = System.nanoTime();
             List<Site> sites = family.sites(count, seed, options.get("trays").equals("seven"));
-            System.out.print(loops(family, sites, chosen(Rules.values(), options.get("rule"))));
+            System.out.print(loops(family, sites, rules));
+            if (options.containsKey("faults")) {
+                System.out.print(FaultTable.of(sites));
+            }
             System.out.printf(Locale.ROOT, "%.0f s%n%n", (System.nanoTime() - from) / 1e9);
         }
     }

@@ -1,5 +1,6 @@
 package org.evenfall.trays.ground;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
 import java.util.function.Function;
@@ -21,7 +22,12 @@ enum Rules {
     /** The advice, trays without counting noise. */
     CLEAN(site -> new AdviceRule(site, false, site.levers())),
     NAIVE(NaiveRule::new),
-    LINEAR(LinearRule::new);
+    LINEAR(LinearRule::new),
+    /** Slow: some seconds a machine. */
+    BOUND(BoundRule::new);
+
+    /** All but the slow one. */
+    static final List<Rules> QUICK = List.copyOf(EnumSet.complementOf(EnumSet.of(BOUND)));
 
     private final Function<Site, Rule> maker;
 
