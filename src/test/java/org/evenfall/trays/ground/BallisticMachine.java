@@ -136,7 +136,8 @@ final class BallisticMachine implements PassMachine {
                 double outlet = speed * (1 + speedScatter * faster);
                 // in the moving air
                 double across = side * outlet * sine - wind;
-                double level = Math.hypot(across, outlet * cosine);
+                double behind = outlet * cosine;
+                double level = Math.sqrt(across * across + behind * behind);
                 for (DragThrows one : flown) {
                     double landed = one.distanceM(level) * across / level + wind * one.timeS(level);
                     cloud.add(start + landed, share);

@@ -12,17 +12,17 @@ import org.evenfall.trays.AdviceInput.DoneTest;
  */
 final class Believed {
 
-    private static final int PRIOR = 240;
+    private static final int PRIOR = 400;
     private static final int CHAINS = 5;
-    private static final int STEPS = 100;
+    private static final int STEPS = 200;
     private static final int KEPT_EVERY = 10;
-    private static final int BURNT = 40;
+    private static final int BURNT = 60;
 
     /** Standard deviation of a small change of a hidden number. */
     private static final double SMALL = 0.12;
 
-    /** What a tray is off beside its noise, share of the mean: what five size classes and a grid leave. Assumption. */
-    private static final double OFF = 0.01;
+    /** What a tray may be off beside its noise, share of the mean: so short a chain finds no better. Assumption. */
+    private static final double OFF = 0.02;
 
     /** A machine that cannot do 8 % at its good setting is not in the family; how sharp that is, points. */
     private static final double LIMIT_PERCENT = 8;
@@ -55,7 +55,8 @@ final class Believed {
         for (int i = 0; i < STEPS; i++) {
             for (int c = 0; c < CHAINS; c++) {
                 One changed = one(changed(chains.get(c).hidden()), tests);
-                if (Math.log(random.nextDouble()) < changed.logWeight() - chains.get(c).logWeight()) {
+                if (Math.log(random.nextDouble())
+                        < changed.logWeight() - chains.get(c).logWeight()) {
                     chains.set(c, changed);
                 }
                 if (i >= BURNT && i % KEPT_EVERY == 0) {
@@ -69,8 +70,7 @@ final class Believed {
     /** True field CV of each machine believed in at a setting, %. */
     double[] cvPercent(int first, int second) {
         return sample.stream()
-                .mapToDouble(machine ->
-                        machine.field(first, second, Fault.NONE).cvPercent())
+                .mapToDouble(machine -> machine.field(first, second, Fault.NONE).cvPercent())
                 .toArray();
     }
 

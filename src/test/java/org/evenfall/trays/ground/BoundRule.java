@@ -15,10 +15,10 @@ final class BoundRule implements Rule {
     private static final double GOOD_PERCENT = 10;
 
     /** A move must be expected to take off more than this, points. */
-    private static final double WORTH_PERCENT = 0.5;
+    private static final double WORTH_PERCENT = 0.3;
 
     /** Keeps where so many of the machines believed in are good. */
-    private static final double SURE = 0.8;
+    private static final double SURE = 0.9;
 
     private final Site site;
     private final Believed believed;

@@ -56,8 +56,8 @@ final class FaultTable {
     }
 
     private static String kinds(List<FaultTrial> trials) {
-        Map<AdviceKind, Long> counts = trials.stream()
-                .collect(Collectors.groupingBy(FaultTrial::kind, TreeMap::new, Collectors.counting()));
+        Map<AdviceKind, Long> counts =
+                trials.stream().collect(Collectors.groupingBy(FaultTrial::kind, TreeMap::new, Collectors.counting()));
         List<String> words = new ArrayList<>();
         counts.forEach((kind, count) -> words.add(kind.name().toLowerCase(Locale.ROOT) + " " + count));
         return String.join(", ", words);

@@ -36,21 +36,19 @@ record FaultTrial(double truePercent, AdviceKind kind) {
     static FaultTrial run(Site site, Fault fault, boolean wellSet, Owner owner) {
         Map<String, Double> settings = wellSet ? site.good() : site.start();
         TrueField field = site.machine().field(site.first(settings), site.second(settings), fault);
-        TrayCatches caught = TrayTest.catches(
-                site.job(), field.overTrays(site.job()), TrayTest.seed(site, settings, 0), true, 0);
+        TrayCatches caught =
+                TrayTest.catches(site.job(), field.overTrays(site.job()), TrayTest.seed(site, settings, 0), true, 0);
         TrayCatches typed = fault.spoiltTray() == 1 ? caught : spoilt(caught, fault.spoiltTray(), site.seed());
-        Double wind =
-                switch (owner) {
-                    case KNOWS -> Math.max(CALM_M_PER_S, fault.windMPerS());
-                    case DID_NOT_LOOK -> null;
-                    case SAYS_GOOD -> CALM_M_PER_S;
-                };
-        MachineOrder order =
-                switch (owner) {
-                    case KNOWS -> Asking.known(fault);
-                    case DID_NOT_LOOK -> Asking.NOT_LOOKED_AT;
-                    case SAYS_GOOD -> Asking.IN_ORDER;
-                };
+        Double wind = switch (owner) {
+            case KNOWS -> Math.max(CALM_M_PER_S, fault.windMPerS());
+            case DID_NOT_LOOK -> null;
+            case SAYS_GOOD -> CALM_M_PER_S;
+        };
+        MachineOrder order = switch (owner) {
+            case KNOWS -> Asking.known(fault);
+            case DID_NOT_LOOK -> Asking.NOT_LOOKED_AT;
+            case SAYS_GOOD -> Asking.IN_ORDER;
+        };
         List<DoneTest> tests = List.of(new DoneTest(UniformityCalculator.of(typed), settings, wind));
         return new FaultTrial(
                 field.cvPercent(),

@@ -52,7 +52,19 @@ public final class Ground {
         rules.forEach(rule -> done.put(rule, rule.run(sites)));
         double naiveTests = done.containsKey(Rules.NAIVE) ? LoopTable.meanTests(done.get(Rules.NAIVE)) : Double.NaN;
         StringBuilder table = new StringBuilder();
-        table.append(family.name().toLowerCase(Locale.ROOT)).append('\n');
+        table.append(String.format(
+                Locale.ROOT,
+                "%s: %d machines, %d up to 21 m, %d folded at the start, CV at the start %.0f %% in the median%n",
+                family.name().toLowerCase(Locale.ROOT),
+                sites.size(),
+                sites.stream().filter(site -> site.job().widthM() <= 21).count(),
+                sites.stream().filter(Site::folded).count(),
+                sites.stream()
+                        .mapToDouble(site -> site.trueCv(site.start()))
+                        .sorted()
+                        .skip(sites.size() / 2)
+                        .findFirst()
+                        .orElseThrow()));
         table.append(LoopTable.HEAD).append('\n');
         done.forEach((rule, loops) ->
                 table.append(LoopTable.line(rule.name(), loops, naiveTests)).append('\n'));
