@@ -13,8 +13,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 /**
  * A small run of {@link Ground}, 20 machines a family; {@link GroundProofTest} prints the whole tables.
  *
- * <p>Assumption: the limits are what 160 machines a family gave (within three adjustments 88 % on the mean of the families,
- * the naive rule 52; tests 0.58 of its; worse 0.5 %; kept above 12 % 2 %; forecast of the tray CV true 76 %), less two
+ * <p>Assumption: the limits are what 160 machines a family gave (within three adjustments 87 % on the mean of the families,
+ * the naive rule 56; tests 0.59 of its; worse 0.2 %; kept above 12 % 2 %; forecast of the tray CV true 76 %), less two
  * standard errors of 80 machines: they notice a broken advice, not a slightly worse one.
  */
 @Tag("slow")
@@ -37,8 +37,8 @@ class GroundTest {
 
     @Test
     void mostAreEvenWithinThreeAdjustmentsWithFewerTestsThanTheNaiveRule() {
-        assertThat(LoopTable.withinThree(ADVICE)).isGreaterThan(80);
-        assertThat(LoopTable.withinThree(ADVICE)).isGreaterThan(LoopTable.withinThree(NAIVE) + 20);
+        assertThat(LoopTable.withinThree(ADVICE)).isGreaterThan(79);
+        assertThat(LoopTable.withinThree(ADVICE)).isGreaterThan(LoopTable.withinThree(NAIVE) + 18);
         assertThat(LoopTable.meanTests(ADVICE)).isLessThan(0.67 * LoopTable.meanTests(NAIVE));
     }
 

@@ -3,6 +3,7 @@ package org.evenfall.trays.ground;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.function.Function;
 import org.evenfall.machine.Lever;
 import org.evenfall.machine.Widening;
@@ -44,7 +45,7 @@ enum Rules {
 
     /** The levers with a share of the directions typed as this, or the wrong way round where this is null. */
     private static List<Lever> typed(Site site, double share, Widening as) {
-        Random random = new Random(site.seed() + 1);
+        Random random = new Random(new SplittableRandom(site.seed() + 1).nextLong());
         return site.levers().stream()
                 .map(lever -> {
                     Widening other = lever.widerWhen() == Widening.HIGHER ? Widening.LOWER : Widening.HIGHER;
