@@ -19,6 +19,8 @@ final class BallisticMachine implements PassMachine {
     /** Terminal velocity of urea of 3.3 mm, about; K = g / v². Assumption. */
     private static final double USUAL_SIZE_MM = 3.3;
 
+    private static final double SLOWEST_M_PER_S = 15;
+    private static final double FASTEST_M_PER_S = 58;
     private static final double MOST_LEAD_DEG = 50;
     private static final double SHORTEST_OVER_DROP = 1.2;
 
@@ -47,21 +49,23 @@ final class BallisticMachine implements PassMachine {
         longM = draws.between(0.32, 0.46);
         shortM = longM * draws.between(0.7, 0.95);
         dropM = longM * draws.between(0.25, 0.45);
-        turnPerS = draws.between(28, 54) / new SmoothVane(dropM, longM, 0).speedPerTurnM();
-        dragPerM = draws.between(0.055, 0.11);
-        takeOffDeg = draws.between(4, 14);
+        // a machine for wide tramlines throws further: less drag, more take-off, more to the side
+        double wide = (job.widthM() - 12) / 24;
+        dragPerM = draws.between(0.05, 0.11 - 0.045 * wide);
+        takeOffDeg = draws.between(4 + 4 * wide, 14 + wide);
         heightM = draws.between(0.6, 0.95);
-        baseRad = Math.toRadians(draws.between(0, 75));
+        usual = throwsAt(takeOffDeg);
+        turnPerS = speedFor(job.widthM() * draws.between(0.6, 1)) / new SmoothVane(dropM, longM, 0).speedPerTurnM();
+        baseRad = Math.toRadians(draws.between(20 * wide, 70));
         longShare = draws.between(0.4, 0.6);
         rightShare = draws.between(0.488, 0.512);
         spacingM = draws.between(0.8, 1.3);
-        scatterRad = Math.toRadians(draws.between(9, 22));
-        speedScatter = draws.between(0.02, 0.07);
+        scatterRad = Math.toRadians(draws.between(14, 28));
+        speedScatter = draws.between(0.02, 0.1);
         vanes = swivels
                 ? Answer.draw(draws, Answer.MOST_FIRST, 1.2, 4.5, job.first().up())
                 : Answer.draw(draws, Answer.MOST_FIRST, 4, 13, job.first().up());
         drop = Answer.draw(draws, Answer.MOST_SECOND, 1, 4, job.second().up());
-        usual = throwsAt(takeOffDeg);
     }
 
     private static double[] quantiles(int count) {
@@ -77,6 +81,15 @@ final class BallisticMachine implements PassMachine {
                 .mapToObj(z -> new DragThrows(
                         dragPerM * USUAL_SIZE_MM / (job.sizes().d50Mm() * Math.exp(sigma * z)), degrees, heightM))
                 .toArray(DragThrows[]::new);
+    }
+
+    /** Outlet speed of a throw, m/s, within what discs do. */
+    private double speedFor(double throwM) {
+        double speed = SLOWEST_M_PER_S;
+        while (speed < FASTEST_M_PER_S && usual[SIZES.length / 2].distanceM(speed) < throwM) {
+            speed += 0.5;
+        }
+        return speed;
     }
 
     /** The vane at a setting of the first lever. */
@@ -123,7 +136,8 @@ final class BallisticMachine implements PassMachine {
                 double outlet = speed * (1 + speedScatter * faster);
                 // in the moving air
                 double across = side * outlet * sine - wind;
-                double level = Math.hypot(across, outlet * cosine);
+                double behind = outlet * cosine;
+                double level = Math.sqrt(across * across + behind * behind);
                 for (DragThrows one : flown) {
                     double landed = one.distanceM(level) * across / level + wind * one.timeS(level);
                     cloud.add(start + landed, share);

@@ -33,10 +33,10 @@ final class DragThrows {
         double z = heightM;
         double t = 0;
         while (true) {
-            double speed = Math.hypot(u, w);
+            double speed = Math.sqrt(u * u + w * w);
             double midU = u - TIME_STEP_S / 2 * dragPerM * speed * u;
             double midW = w - TIME_STEP_S / 2 * (dragPerM * speed * w + GRAVITY);
-            double midSpeed = Math.hypot(midU, midW);
+            double midSpeed = Math.sqrt(midU * midU + midW * midW);
             double nextZ = z + TIME_STEP_S * midW;
             if (nextZ <= 0) {
                 double part = z / (z - nextZ);

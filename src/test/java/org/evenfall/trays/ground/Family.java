@@ -2,6 +2,7 @@ package org.evenfall.trays.ground;
 
 import java.util.List;
 import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 
@@ -31,11 +32,11 @@ enum Family {
     }
 
     private Site site(long seed, boolean sevenTrays) {
-        Random random = new Random(seed);
-        random.nextLong();
-        Job job = Job.draw(random, sevenTrays);
+        // neighbouring seeds give alike first numbers unless they are mixed
+        Random random = new Random(new SplittableRandom(seed).nextLong());
+        double widthM = Job.drawWidthM(random);
         while (true) {
-            Machine machine = make(job, Draws.numbers(random));
+            Machine machine = make(Job.draw(random, widthM, sevenTrays), Draws.numbers(random));
             if (machine.worthALoop()) {
                 return new Site(this, machine, seed);
             }

@@ -6,8 +6,8 @@ import org.evenfall.trays.AdviceKind;
 /** What may be wrong beside the levers, always on the left. */
 enum Fault {
     NONE(0, 0, 1, 0, 1, Set.of(AdviceKind.KEEP)),
-    WORN_BADLY(0.2, 0, 1, 0, 1, Set.of(AdviceKind.OUTLETS_AND_VANES)),
-    WORN_SLIGHTLY(0.07, 0, 1, 0, 1, Set.of(AdviceKind.OUTLETS_AND_VANES)),
+    WORN_BADLY(0.14, 0, 1, 0, 1, Set.of(AdviceKind.OUTLETS_AND_VANES)),
+    WORN_SLIGHTLY(0.05, 0, 1, 0, 1, Set.of(AdviceKind.OUTLETS_AND_VANES)),
     ROLLED(0, 3, 1, 0, 1, Set.of(AdviceKind.LEVEL_HEIGHT_TYRES)),
     OUTLET_8(0, 0, 0.92, 0, 1, Set.of(AdviceKind.OUTLETS_AND_VANES)),
     OUTLET_25(0, 0, 0.75, 0, 1, Set.of(AdviceKind.OUTLETS_AND_VANES)),

@@ -42,10 +42,14 @@ record Job(
     private static final double NARROW_SHARE = 0.2;
     private static final double ROUND_SHARE = 0.2;
 
-    /** A random one; {@code sevenTrays} at any width, else as many as the program proposes. */
-    static Job draw(Random random, boolean sevenTrays) {
+    /** A random distance between tramlines, m. */
+    static double drawWidthM(Random random) {
         double[] widths = random.nextDouble() < NARROW_SHARE ? NARROW_M : WIDE_M;
-        double widthM = widths[random.nextInt(widths.length)];
+        return widths[random.nextInt(widths.length)];
+    }
+
+    /** A random one; {@code sevenTrays} at any width, else as many as the program proposes. */
+    static Job draw(Random random, double widthM, boolean sevenTrays) {
         boolean round = random.nextDouble() < ROUND_SHARE;
         return new Job(
                 new Tramlines(widthM, round ? DrivingPattern.ROUND_AND_ROUND : DrivingPattern.BACK_AND_FORTH),

@@ -17,8 +17,6 @@ import org.evenfall.flight.VaneSetting;
  */
 final class LandingMachine implements PassMachine {
 
-    private static final double FORWARD_M_PER_S = 3.3;
-
     private final Job job;
     private final double radiusM;
     private final double rpm;
@@ -32,11 +30,12 @@ final class LandingMachine implements PassMachine {
     LandingMachine(Job job, Draws draws) {
         this.job = job;
         radiusM = draws.between(0.36, 0.44);
-        rpm = draws.between(750, 950);
+        boolean wide = job.widthM() >= 28;
+        rpm = wide ? draws.between(850, 1100) : draws.between(750, 950);
         heightM = draws.between(0.65, 0.85);
         rightShare = draws.between(0.49, 0.51);
         cross = draws.between(0, 0.5);
-        baseDeg = draws.between(-40, 60);
+        baseDeg = wide ? draws.between(-20, 45) : draws.between(-40, 60);
         vanes = Answer.draw(draws, Answer.MOST_FIRST, 0.8, 4, job.first().up());
         drop = Answer.draw(draws, Answer.MOST_SECOND, 0.8, 4, job.second().up());
     }
@@ -72,7 +71,7 @@ final class LandingMachine implements PassMachine {
         return LandingPattern.of(
                 job.sizes(),
                 job.densityKgPerM3(),
-                new PassConditions(fans, heightM, TwinDisc.DISC_SPACING_M, FORWARD_M_PER_S, 0, fault.windMPerS()));
+                new PassConditions(fans, heightM, TwinDisc.DISC_SPACING_M, 0, 0, fault.windMPerS()));
     }
 
     /** Set as one sets a machine: at the good setting a little wider takes from the centre. */

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * One whole loop of testing and adjusting.
  *
+ * @param folded see {@link Site#folded}
  * @param startPercent true field CV before, %
  * @param afterThreePercent true field CV after at most three adjustments, %
  * @param endPercent true field CV of the setting that it ends with, %
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param forecasts forecasts with what the next test read
  */
 record Loop(
+        boolean folded,
         double startPercent,
         double afterThreePercent,
         double endPercent,
@@ -55,7 +57,8 @@ record Loop(
         }
         boolean kept = decision.kind() == Decision.Kind.KEEP;
         double end = site.trueCv(kept ? now : best(tests));
-        return new Loop(site.trueCv(site.start()), after(site, third, end), end, tests.size(), kept, forecasts);
+        return new Loop(
+                site.folded(), site.trueCv(site.start()), after(site, third, end), end, tests.size(), kept, forecasts);
     }
 
     private static double after(Site site, @Nullable Map<String, Double> third, double end) {

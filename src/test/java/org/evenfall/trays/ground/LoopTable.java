@@ -9,10 +9,11 @@ final class LoopTable {
 
     static final String HEAD = String.format(
             Locale.ROOT,
-            "%-8s %4s | %7s | %-17s | %5s %5s | %5s %6s | %-15s | %s",
+            "%-8s %4s | %7s %6s | %-17s | %5s %5s | %5s %6s | %-15s | %s",
             "rule",
             "n",
             "<=10 in",
+            "folded",
             "end <=10/12/15 %",
             "tests",
             "ratio",
@@ -25,15 +26,17 @@ final class LoopTable {
 
     /** @param naiveTests mean tests of the naive rule; NaN where it did not run */
     static String line(String name, List<Loop> loops, double naiveTests) {
+        List<Loop> folded = loops.stream().filter(Loop::folded).toList();
         List<Loop.Forecast> forecasts =
                 loops.stream().flatMap(loop -> loop.forecasts().stream()).toList();
         long kept = loops.stream().filter(Loop::kept).count();
         return String.format(
                 Locale.ROOT,
-                "%-8s %4d | %6.1f%% | %5.1f %5.1f %5.1f | %5.2f %5.2f | %5.1f %5.1f%% | %15s | %d: %d, %d",
+                "%-8s %4d | %6.1f%% %5.0f%% | %5.1f %5.1f %5.1f | %5.2f %5.2f | %5.1f %5.1f%% | %15s | %d: %d, %d",
                 name.toLowerCase(Locale.ROOT),
                 loops.size(),
                 withinThree(loops),
+                folded.isEmpty() ? Double.NaN : withinThree(folded),
                 endAtMost(loops, 10),
                 endAtMost(loops, 12),
                 endAtMost(loops, 15),

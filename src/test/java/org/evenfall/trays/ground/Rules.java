@@ -1,7 +1,9 @@
 package org.evenfall.trays.ground;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.function.Function;
 import org.evenfall.machine.Lever;
 import org.evenfall.machine.Widening;
@@ -21,7 +23,12 @@ enum Rules {
     /** The advice, trays without counting noise. */
     CLEAN(site -> new AdviceRule(site, false, site.levers())),
     NAIVE(NaiveRule::new),
-    LINEAR(LinearRule::new);
+    LINEAR(LinearRule::new),
+    /** Slow: some seconds a machine. */
+    BOUND(BoundRule::new);
+
+    /** All but the slow one. */
+    static final List<Rules> QUICK = List.copyOf(EnumSet.complementOf(EnumSet.of(BOUND)));
 
     private final Function<Site, Rule> maker;
 
@@ -38,7 +45,7 @@ enum Rules {
 
     /** The levers with a share of the directions typed as this, or the wrong way round where this is null. */
     private static List<Lever> typed(Site site, double share, Widening as) {
-        Random random = new Random(site.seed() + 1);
+        Random random = new Random(new SplittableRandom(site.seed() + 1).nextLong());
         return site.levers().stream()
                 .map(lever -> {
                     Widening other = lever.widerWhen() == Widening.HIGHER ? Widening.LOWER : Widening.HIGHER;

@@ -85,6 +85,17 @@ final class Site {
         return field(settings).cvPercent();
     }
 
+    /** Whether the first lever answers the other way round: a step that throws further makes the centre heavier. */
+    boolean folded() {
+        int wider = levers.get(0).widerSign();
+        return centre(wider) > centre(-wider);
+    }
+
+    private double centre(int first) {
+        TrueField field = field(settings(first, 0));
+        return field.overTray(0) - field.overTray(job().widthM() / 2);
+    }
+
     /** What is known of the shapes before any test. */
     synchronized List<ShapeCurve> curves() {
         if (curves.isEmpty()) {
