@@ -20,7 +20,7 @@ public final class Advisor {
     private static final double GOOD_ENOUGH_PERCENT = CvLimits.GOOD_PERCENT - MoveChooser.WORTH_PERCENT;
 
     /** Assumption: what a further move must be expected to take off the CV of a field that is even already, points. */
-    private static final double CLEARLY_BETTER_PERCENT = 2;
+    private static final double CLEARLY_BETTER_PERCENT = 0.5;
 
     /** Assumption: noise above this share of the CV, which is half of its square, hides the machine. */
     private static final double NOISY_SHARE = 0.7;
@@ -81,7 +81,7 @@ public final class Advisor {
     private @Nullable Advice furtherMove(List<AdviceReason> reasons) {
         double cvPercent = pool.evenness().cvPercent();
         Diagnosis shape = diagnosis.orElse(null);
-        if (cvPercent <= GOOD_ENOUGH_PERCENT || shape == null || !shape.centre().significant() || shape.oneSided()) {
+        if (cvPercent <= GOOD_ENOUGH_PERCENT || shape == null || !shape.hasEvenShape() || shape.oneSided()) {
             return null;
         }
         List<AdviceReason> further = new ArrayList<>(reasons);

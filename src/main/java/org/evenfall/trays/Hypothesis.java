@@ -15,11 +15,17 @@ record Hypothesis(ShapeCurve curve, double placeDeg, LeverResponse response, dou
     private static final double QUARTER_OFFSET_PERCENT = 8;
 
     /**
+     * Assumption: a place off the ordinary run of a curve, where the throw reaches past the neighbour, is so much less likely
+     * than one on it; natural logarithm.
+     */
+    private static final double LN_PAST_NEIGHBOUR = Math.log(0.02);
+
+    /**
      * A combination weighted by the tests. The quarter offset is averaged out in closed form: with precision p₀ of its prior
      * and pᵢ of each test, its mean is Σ pᵢ rᵢ / (p₀ + Σ pᵢ), rᵢ the residuals without it.
      */
     static Hypothesis weighted(ShapeCurve curve, double placeDeg, LeverResponse response, Iterable<Observation> tests) {
-        double log = 0;
+        double log = curve.isOrdinary(placeDeg) ? 0 : LN_PAST_NEIGHBOUR;
         double precision = 1 / (QUARTER_OFFSET_PERCENT * QUARTER_OFFSET_PERCENT);
         double weightedResiduals = 0;
         for (Observation test : tests) {

@@ -49,8 +49,7 @@ final class LeverAdvisor {
                 return Advice.withoutMove(AdviceKind.CONFIRM_DIRECTION, reasons);
             }
         }
-        MoveChooser chooser = new MoveChooser(
-                usable, last.settings(), model, input.tests(), shape.quarter().significant());
+        MoveChooser chooser = new MoveChooser(usable, last.settings(), model);
         int[] best = chooser.best(input.levers().twoAtOnce());
         if (best == null) {
             boolean atEndStop = shape.centre().significant()

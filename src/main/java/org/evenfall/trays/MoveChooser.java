@@ -22,44 +22,26 @@ final class MoveChooser {
     /** Assumption: the owner's first lever is moved first; another must be better by this share of CV². */
     private static final double LEVER_GAIN = 0.05;
 
-    /**
-     * Assumption: with significant quarter points a lever that was never moved may mend what the others cannot, and is worth
-     * getting to know; its CV² counts this much.
-     */
-    private static final double UNTRIED_FACTOR = 0.7;
-
     /** Assumption: of moves that are nearly as good the smaller is taken; a step more must gain this share of CV². */
     private static final double STEP_GAIN = 0.02;
 
     private final List<Lever> levers;
     private final Map<String, Double> settings;
     private final MoveOutlook outlook;
-    private final boolean[] untried;
 
     /**
      * @param levers levers that have a setting
      * @param settings their settings now
      * @param outlook expected CV of a move
-     * @param tests tests so far
-     * @param quartersSignificant the quarter points are significant, so what a lever does to them is worth knowing
      */
     MoveChooser(
             List<Lever> levers,
             Map<String, Double> settings,
-            MoveOutlook outlook,
-            List<AdviceInput.DoneTest> tests,
-            boolean quartersSignificant) {
+            MoveOutlook outlook) {
         this.levers = levers;
         this.settings = settings;
         this.outlook = outlook;
-        this.untried = new boolean[levers.size()];
-        for (int j = 0; j < untried.length; j++) {
-            String label = levers.get(j).label();
-            untried[j] = quartersSignificant
-                    && tests.size() > 1
-                    && tests.stream()
-                            .allMatch(test -> Objects.equals(test.settings().get(label), settings.get(label)));
-        }
+    }
     }
 
     /**
@@ -72,7 +54,7 @@ final class MoveChooser {
         double least = worth * worth;
         int[] best = null;
         for (int[] move : candidates(twoLevers)) {
-            double square = outlook.expectedSquare(move) * (movesUntried(move) ? UNTRIED_FACTOR : 1);
+            double square = outlook.expectedSquare(move);
             if (square < (best == null ? least : least * (1 - gainWanted(move, best)))) {
                 least = square;
                 best = move;
@@ -88,15 +70,6 @@ final class MoveChooser {
             other |= (move[j] != 0) != (best[j] != 0);
         }
         return STEP_GAIN * (size(move) - size(best)) + (other ? LEVER_GAIN : 0);
-    }
-
-    private boolean movesUntried(int[] move) {
-        for (int j = 0; j < move.length; j++) {
-            if (move[j] != 0 && untried[j]) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private static int size(int[] move) {

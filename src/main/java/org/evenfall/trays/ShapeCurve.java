@@ -11,9 +11,11 @@ public final class ShapeCurve {
     private final double stepDeg;
     private final double[] centrePercent;
     private final double[] quarterPercent;
+    private final double ordinaryLowestDeg;
+    private final double ordinaryHighestDeg;
 
     /**
-     * A curve through grid points.
+     * A curve of which every part is ordinary.
      *
      * @param lowestDeg narrowest grid point, degrees
      * @param stepDeg grid step, degrees, above 0
@@ -22,6 +24,22 @@ public final class ShapeCurve {
      * @throws IllegalArgumentException for a grid that does not rise or other numbers of amplitudes
      */
     ShapeCurve(double lowestDeg, double stepDeg, double[] centrePercent, double[] quarterPercent) {
+        this(lowestDeg, stepDeg, centrePercent, quarterPercent, 0, centrePercent.length - 1);
+    }
+
+    /**
+     * A curve through grid points.
+     *
+     * @param ordinaryFrom first grid point of the ordinary run, where the centre gets less when set wider
+     * @param ordinaryTo its last grid point
+     */
+    ShapeCurve(
+            double lowestDeg,
+            double stepDeg,
+            double[] centrePercent,
+            double[] quarterPercent,
+            int ordinaryFrom,
+            int ordinaryTo) {
         if (!(stepDeg > 0) || centrePercent.length != quarterPercent.length || centrePercent.length < 2) {
             throw new IllegalArgumentException("stepDeg must be above 0, amplitudes at least 2 and as many of both: "
                     + stepDeg + ", " + centrePercent.length + ", " + quarterPercent.length);
@@ -30,6 +48,13 @@ public final class ShapeCurve {
         this.stepDeg = stepDeg;
         this.centrePercent = centrePercent.clone();
         this.quarterPercent = quarterPercent.clone();
+        this.ordinaryLowestDeg = lowestDeg + ordinaryFrom * stepDeg;
+        this.ordinaryHighestDeg = lowestDeg + ordinaryTo * stepDeg;
+    }
+
+    /** Whether a place is on the ordinary run; elsewhere the throw reaches past the neighbour, or hardly any is left. */
+    boolean isOrdinary(double placeDeg) {
+        return placeDeg >= ordinaryLowestDeg && placeDeg <= ordinaryHighestDeg;
     }
 
     /** Narrowest grid point, degrees. */

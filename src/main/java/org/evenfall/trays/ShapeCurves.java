@@ -1,7 +1,6 @@
 package org.evenfall.trays;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.evenfall.flight.CalmPatterns;
 import org.evenfall.flight.DrivingPattern;
@@ -69,9 +68,9 @@ public final class ShapeCurves {
     }
 
     /**
-     * The ordinary run of a curve: from narrow to wide the centre loses to the overlap. Set ever wider on a narrow tramline
-     * the throw reaches past the neighbour and the centre fills again; nobody sets a machine so, and there a reading would
-     * mean two settings. The run with the deepest fall is taken, the narrowest of equals.
+     * A curve with its ordinary run: from narrow to wide the centre loses to the overlap. Set ever wider on a narrow tramline
+     * the throw reaches past the neighbour and the centre fills again; few set a machine so. The run with the deepest fall is
+     * the ordinary one, the narrowest of equals.
      */
     private static ShapeCurve ordinary(double[] centre, double[] quarter) {
         int from = 0;
@@ -87,11 +86,7 @@ public final class ShapeCurves {
                 bestTo = i;
             }
         }
-        return new ShapeCurve(
-                LOWEST_DEG + bestFrom * STEP_DEG,
-                STEP_DEG,
-                Arrays.copyOfRange(centre, bestFrom, bestTo + 1),
-                Arrays.copyOfRange(quarter, bestFrom, bestTo + 1));
+        return new ShapeCurve(LOWEST_DEG, STEP_DEG, centre, quarter, bestFrom, bestTo);
     }
 
     /** Amplitudes of cos 2πx/W and cos 4πx/W through 0, W/6, W/3 and W/2 of a symmetrical field. */
