@@ -27,7 +27,7 @@ public final class AdviceLines {
         return advice.moves().stream().map(move -> move(words, move)).collect(Collectors.joining(" "));
     }
 
-    /** The heading of a kind, or that of the cause where the kind stands for several. */
+    /** The heading of a kind, or that of the cause where the kind covers several. */
     private static String heading(Sentences words, Advice advice) {
         Integer more = advice.moreRuns();
         if (more != null) {

@@ -2,19 +2,15 @@ package org.evenfall.setup;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.evenfall.machine.CheckAnswer;
 import org.evenfall.machine.CheckItem;
 import org.evenfall.machine.MachineCheck;
 import org.evenfall.machine.MachineCheckResult;
 import org.evenfall.machine.MachineProfile;
-import org.evenfall.machine.Side;
 import org.evenfall.machine.VaneCheck;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.BucketAssessment;
 import org.evenfall.rate.BucketResult;
 import org.evenfall.setup.entry.Condition;
-import org.evenfall.setup.entry.VaneEntry;
-import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.MachineCheckPaths;
 import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.trays.AdviceKind;
@@ -65,7 +61,9 @@ final class OrderOfCure {
 
     private MachineOrder order() {
         parts(true);
-        vanes();
+        if (!vanesOverridden) {
+            faults.addAll(VaneFaults.of(check.vanes()));
+        }
         parts(false);
         beyond(
                 AdviceKind.LEVEL_HEIGHT_TYRES,
@@ -88,7 +86,7 @@ final class OrderOfCure {
                 leftRight == null ? 0 : leftRight);
         product();
         unseen(check.unanswered().contains(CheckItem.GUARDS), AdviceReason.Kind.GUARDS_UNSEEN);
-        unseen(!vanesSeen(), AdviceReason.Kind.VANES_UNSEEN);
+        unseen(!VaneFaults.allSeen(read), AdviceReason.Kind.VANES_UNSEEN);
         if (!pto.measured()) {
             faults.add(KnownFault.unseen(AdviceKind.PTO_SPEED, AdviceReason.Kind.PTO_UNSEEN));
         }
@@ -104,20 +102,6 @@ final class OrderOfCure {
                 faults.add(KnownFault.seen(
                         level ? AdviceKind.LEVEL_HEIGHT_TYRES : AdviceKind.OUTLETS_AND_VANES,
                         AdviceReason.about(AdviceReason.Kind.PART_FAILED, item.name())));
-            }
-        }
-    }
-
-    private void vanes() {
-        for (VaneCheck vane : check.vanes()) {
-            if (vane.failed() && !vanesOverridden) {
-                double side = vane.side() == Side.LEFT ? -1 : vane.side() == Side.RIGHT ? 1 : 0;
-                boolean worn = off(vane.wearM(), MachineCheck.WORST_VANE_WEAR_M);
-                AdviceReason evidence = worn && vane.wearM() != null
-                        ? AdviceReason.about(
-                                AdviceReason.Kind.VANE_WORN, vane.label(), side, Unit.M.to(Unit.MM, vane.wearM()))
-                        : AdviceReason.about(AdviceReason.Kind.VANE_FAILED, vane.label(), side);
-                faults.add(KnownFault.seen(AdviceKind.OUTLETS_AND_VANES, evidence));
             }
         }
     }
@@ -144,19 +128,6 @@ final class OrderOfCure {
         if (open) {
             faults.add(KnownFault.unseen(AdviceKind.OUTLETS_AND_VANES, evidence));
         }
-    }
-
-    /** At least one vane is entered, and each that is has a length or an answer. */
-    private boolean vanesSeen() {
-        int vanes = read.get(MachineCheckPaths.VANES).size();
-        for (int i = 0; i < vanes; i++) {
-            EntryPath<VaneEntry> at = MachineCheckPaths.VANES.item(i);
-            if (read.number(MachineCheckPaths.VANE_LENGTH, at) == null
-                    && at.get(read.setup()).straightSmoothUnholed() == CheckAnswer.UNANSWERED) {
-                return false;
-            }
-        }
-        return vanes > 0;
     }
 
     /** A machine with one outlet has no other to differ from. */

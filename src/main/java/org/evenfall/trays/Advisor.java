@@ -144,7 +144,7 @@ public final class Advisor {
         return named(levers.next(shape, pool.evenness().verdict(), reasons));
     }
 
-    /** The lever that is asked about is named beside the advice too. */
+    /** The lever that is asked about is named in the advice too. */
     private static Advice named(Advice advice) {
         return advice.reasons().stream()
                 .filter(reason -> reason.kind() == AdviceReason.Kind.DIRECTION)

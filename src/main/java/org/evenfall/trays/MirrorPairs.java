@@ -24,7 +24,7 @@ import org.evenfall.flight.DrivingPattern;
  *
  * @param pairs how many pairs there are
  * @param chiSquared sum of their squared differences over their variances, at least 0
- * @param leftLessRightPercent difference of the pair that stands out most, % of the mean; 0 without a pair
+ * @param leftLessRightPercent difference of the most significant pair, % of the mean; 0 without a pair
  * @param distanceM how far from the tramline that pair is, m, at least 0
  */
 record MirrorPairs(int pairs, double chiSquared, double leftLessRightPercent, double distanceM) {

@@ -54,9 +54,8 @@ final class RepeatAdvisor {
     }
 
     private boolean seenBefore(SpoiltTray spoilt) {
-        AdviceInput.DoneTest last = input.last();
-        return bySetting.repeats(last).stream()
-                .filter(test -> test != last)
+        List<AdviceInput.DoneTest> repeats = bySetting.repeats(input.last());
+        return repeats.subList(0, repeats.size() - 1).stream()
                 .anyMatch(test -> SpoiltTray.of(test.evenness(), input.tramlines())
                         .filter(other -> other.index() == spoilt.index() && other.low() == spoilt.low())
                         .isPresent());

@@ -35,7 +35,7 @@ final class SideAdvisor {
     @Nullable
     Advice advice(List<AdviceReason> reasons, boolean leverMayHelp) {
         MachineOrder order = input.machineOrder();
-        if (order.all() && leverMayHelp && saidBefore()) {
+        if (order.all() && leverMayHelp && oneSidedBefore()) {
             reasons.add(AdviceReason.of(AdviceReason.Kind.STILL_ONE_SIDE, pairs.leftLessRightPercent()));
             return null;
         }
@@ -58,7 +58,7 @@ final class SideAdvisor {
     }
 
     /** Whether one side got less in a test before the last. */
-    private boolean saidBefore() {
+    private boolean oneSidedBefore() {
         List<AdviceInput.DoneTest> tests = input.tests();
         return tests.subList(0, tests.size() - 1).stream()
                 .anyMatch(test ->

@@ -11,8 +11,8 @@ import org.evenfall.flight.DrivingPattern;
  * distribution of what the tray may hold, structure of the field and noise together. A tray is spoilt where the chance of
  * so odd a catch in any one of the trays is below {@link #LEVEL}.
  *
- * <p>Round and round the two outermost trays lie on one place of the field. Where they contradict each other, it cannot be
- * told which of them is spoilt: both are doubtful.
+ * <p>Round and round the two outermost trays lie on one place of the field. Where they contradict each other, which of
+ * them is spoilt is not known: both are doubtful.
  *
  * @param index which tray, from 0
  * @param readG what it caught, g

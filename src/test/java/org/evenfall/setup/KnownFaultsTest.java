@@ -146,7 +146,7 @@ class KnownFaultsTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("faults")
-    void beforeALeverAndBesideKeep(
+    void beforeALeverAndWithKeep(
             String what, AdviceKind kind, AdviceReason.Kind evidence, UnaryOperator<TypedSetup> change) {
         assertThat(advice(misSet()).kind()).isEqualTo(AdviceKind.MOVE_LEVER);
         Advice first = advice(changed(misSet(), change));

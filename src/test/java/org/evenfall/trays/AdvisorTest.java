@@ -138,7 +138,7 @@ class AdvisorTest {
             assertThat(second.kind()).isEqualTo(AdviceKind.MOVE_LEVER);
             assertThat(kinds(second)).contains(AdviceReason.Kind.STILL_ONE_SIDE);
         }
-        // it was not said before, or the level is open, or both sides have nothing in common: no lever
+        // no earlier test was one-sided, or the level is open, or both sides have nothing in common: no lever
         assertThat(advise(ONE_LEVER, IN_ORDER, at(9, shaped(3, 0, 22, 0)), test).kind())
                 .isEqualTo(AdviceKind.OUTLETS_AND_VANES);
         assertThat(advise(ONE_LEVER, new MachineOrder(false, true, true), test, test)
@@ -203,7 +203,7 @@ class AdvisorTest {
         Advice look = advise(ONE_LEVER, with(unseen), test(10, CENTRE_HEAVY));
         assertThat(look.kind()).isEqualTo(AdviceKind.PTO_SPEED);
         assertThat(kinds(look)).containsExactly(AdviceReason.Kind.PTO_UNSEEN, AdviceReason.Kind.LOOK_FIRST);
-        // what was not looked at is not named beside KEEP, and keeps a further move back
+        // what was not looked at is not named with KEEP, and keeps a further move back
         assertThat(kinds(advise(ONE_LEVER, with(unseen), at(10, stated(10, 1, 0, 12, 0)))))
                 .containsExactly(AdviceReason.Kind.KEEP);
     }

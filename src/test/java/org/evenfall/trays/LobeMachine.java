@@ -10,11 +10,11 @@ import org.apache.commons.rng.simple.RandomSource;
 import org.evenfall.flight.DrivingPattern;
 
 /**
- * A machine that exists only here, with two vanes a disc, each of which lays a lobe on the ground. It is set for its width,
+ * A machine that exists only here, with two vanes a disc, each of which throws one lobe. It is set for its width,
  * or mis-set, and may have a fault on its left side. Nothing of it is known to the advice.
  *
  * @param tramlines width and driving pattern
- * @param pass what one pass lays, by the distance from the tramline, m
+ * @param pass what one pass gives, by the distance from the tramline, m
  * @param granuleG mean granule, g
  * @param middleG what the mean tray catches, g
  */

@@ -39,7 +39,7 @@ class OneSideAndSpoiltRatesTest {
         return 100.0 * cases.stream().filter(which).count() / cases.size();
     }
 
-    /** At least, at most: per cent of tests in which one side is said to get less. */
+    /** At least, at most: per cent of tests that are found one-sided. */
     @ParameterizedTest
     @CsvSource({
         "NONE, false, BACK_AND_FORTH, 7, 0, 3",

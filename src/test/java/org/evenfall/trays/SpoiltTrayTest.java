@@ -40,7 +40,7 @@ class SpoiltTrayTest {
     /** What the others allow is the limit itself: a catch inside is believed, a catch outside is not. */
     @ParameterizedTest
     @CsvSource({"1.01, true", "0.99, false"})
-    void theLimitIsWhatIsSaid(double share, boolean believed) {
+    void theLimitIsTheOneReported(double share, boolean believed) {
         double low = of(10.1, 9.8, 0, 10.3, 9.9, 10.2, 10).orElseThrow().lowG();
         assertThat(of(10.1, 9.8, low * share, 10.3, 9.9, 10.2, 10).isEmpty()).isEqualTo(believed);
     }
