@@ -4,7 +4,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.evenfall.command.SetupInputs.Answer;
 import org.evenfall.finding.Finding;
 import org.evenfall.quantity.Unit;
+import org.evenfall.result.AdviceLines;
 import org.evenfall.setup.AdviceFindings;
+import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.path.StartPaths;
@@ -27,18 +29,30 @@ final class AdviseCommand extends AnswerCommand {
     @Override
     Answer answer(Setup setup) {
         ObjectNode result = context().json().mapper().createObjectNode();
-        result.set("advice", new ResultJson(context()).advice(Assessor.assess(setup)));
+        Assessment assessment = Assessor.assess(setup);
+        ResultJson json = new ResultJson(context());
+        result.set("advice", json.advice(assessment));
+        result.set("unreadable", json.findings(ResultJson.unreadable(assessment)));
         return new Answer(result, CommandFace.OK);
     }
 
     @Override
     void print(Setup setup, String file) throws InputFileException {
-        Advice advice = Assessor.assess(setup).trays().advice();
+        Assessment assessment = Assessor.assess(setup);
+        for (Finding unreadable : ResultJson.unreadable(assessment)) {
+            context().out().println(context().words().of(unreadable));
+        }
+        Advice advice = assessment.trays().advice();
         if (advice == null) {
             throw new InputFileException(
                     file, StartPaths.TRAMLINE_WIDTH.pointer(), context().words().text("missing.widthFirst"));
         }
-        context().out().println(context().words().choice(advice.kind()));
+        context()
+                .out()
+                .println(
+                        advice.moves().isEmpty()
+                                ? AdviceLines.headline(context().words(), advice)
+                                : context().words().choice(advice.kind()));
         for (LeverMove move : advice.moves()) {
             context().out().println("  " + move.lever() + ": " + plain(move.from()) + " → " + plain(move.to()));
         }

@@ -104,7 +104,19 @@ final class ResultJson {
                 "expectedCvHighPercent",
                 tree(expected == null ? null : expected.intervalPercent().high()));
         json.set("reasons", findings(AdviceFindings.of(advice)));
+        json.put("probe", advice.probe());
+        json.put("back", advice.back());
+        json.set("moreRuns", tree(advice.moreRuns()));
+        json.set("leaveBlank", tree(advice.leaveBlank()));
+        json.put("lever", advice.lever());
         return json;
+    }
+
+    /** What is typed but could not be read, so that the advice does without it. */
+    static List<Finding> unreadable(Assessment assessment) {
+        return assessment.read().findings().stream()
+                .filter(finding -> finding.kind() == FindingKind.STOP)
+                .toList();
     }
 
     ArrayNode findings(List<Finding> findings) {

@@ -3,9 +3,11 @@ package org.evenfall.result;
 import java.util.stream.Collectors;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
+import org.evenfall.machine.CheckItem;
 import org.evenfall.quantity.Unit;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.AdviceKind;
+import org.evenfall.trays.AdviceReason;
 import org.evenfall.trays.LeverMove;
 import org.jspecify.annotations.Nullable;
 
@@ -20,9 +22,40 @@ public final class AdviceLines {
             return words.choice(AdviceKind.DO_A_TEST);
         }
         if (advice.moves().isEmpty()) {
-            return words.choice(advice.kind());
+            return heading(words, advice);
         }
         return advice.moves().stream().map(move -> move(words, move)).collect(Collectors.joining(" "));
+    }
+
+    /** The heading of a kind, or that of the cause where the kind covers several. */
+    private static String heading(Sentences words, Advice advice) {
+        Integer more = advice.moreRuns();
+        if (more != null) {
+            return words.text(more == 1 ? "trays.head.moreRuns" : "trays.head.moreRunsMany", Arg.count(more));
+        }
+        if (advice.kind() == AdviceKind.REPEAT_TEST || advice.kind() == AdviceKind.OUTLETS_AND_VANES) {
+            for (AdviceReason reason : advice.reasons()) {
+                String key = cause(reason);
+                if (!key.isEmpty()) {
+                    return reason.kind() == AdviceReason.Kind.SPOILT_TRAY
+                            ? words.text(
+                                    key, Arg.count(Math.round(reason.numbers().get(0))))
+                            : words.text(key);
+                }
+            }
+        }
+        return words.choice(advice.kind());
+    }
+
+    private static String cause(AdviceReason reason) {
+        return switch (reason.kind()) {
+            case SPOILT_TRAY -> "trays.head.typeAgain";
+            case GUARDS_UNSEEN -> "trays.head.guards";
+            case PRODUCT_DAMP, PRODUCT_CAKED -> "trays.head.product";
+            case PART_FAILED ->
+                reason.subject().equals(CheckItem.GUARDS.name()) ? "trays.head.guards" : "trays.head.part";
+            default -> "";
+        };
     }
 
     private static String move(Sentences words, LeverMove move) {

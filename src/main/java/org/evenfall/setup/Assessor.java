@@ -50,7 +50,7 @@ public final class Assessor {
                 product,
                 rate,
                 now,
-                OrderOfCure.of(machine, check, rate, start.ptoRpm()),
+                OrderOfCure.of(read, machine, check, rate, start.ptoRpm()),
                 check.blocksFieldTest()));
         findings.addAll(SwitchFindings.againstDense(match));
         FinalSettings settings = CardAssessor.settings(machine, start, check, height, rate, trays);

@@ -46,7 +46,7 @@ final class TraysAssessor {
 
     /**
      * @param now what is set now; null without a tramline width
-     * @param order what is in order before a lever is moved
+     * @param order what is known of machine and product before a lever is moved
      * @param machineBlocks whether the machine check stops the field test
      */
     static Assessed<TraysResult> assess(
@@ -123,10 +123,7 @@ final class TraysAssessor {
             List<TrayTestResult> tests, double widthM, MachineOrder order, TestGround ground, WindLimits limits) {
         return Advisor.advise(
                 new AdviceInput(
-                        tests.stream()
-                                .map(test -> new AdviceInput.DoneTest(
-                                        test.evenness(), test.settings().levers(), test.windMPerS()))
-                                .toList(),
+                        DoneTests.of(read, tests),
                         new LeverRules(machine.levers(), read.get(TrayPaths.TWO_LEVERS) == YesNo.YES),
                         order,
                         new Tramlines(widthM, ground.driving()),

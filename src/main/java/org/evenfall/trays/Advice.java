@@ -1,5 +1,6 @@
 package org.evenfall.trays;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -10,14 +11,33 @@ import org.jspecify.annotations.Nullable;
  * @param moves levers to move, usually none or one
  * @param expected CV expected after the moves; null without a move
  * @param reasons why, in order
+ * @param probe the move is made to learn which way the lever works
+ * @param back the move goes back to an earlier setting
+ * @param moreRuns how many more runs to drive into the same trays, 1 or 2; null where it is not that
+ * @param leaveBlank numbers of trays to type again or to leave blank, from 1; usually none
+ * @param lever the owner's label of the lever that is asked about; empty when none is
  */
 public record Advice(
-        AdviceKind kind, List<LeverMove> moves, @Nullable ExpectedCv expected, List<AdviceReason> reasons) {
+        AdviceKind kind,
+        List<LeverMove> moves,
+        @Nullable ExpectedCv expected,
+        List<AdviceReason> reasons,
+        boolean probe,
+        boolean back,
+        @Nullable Integer moreRuns,
+        List<Integer> leaveBlank,
+        String lever) {
 
-    /** Copies both lists. */
+    /** Copies the lists. */
     public Advice {
         moves = List.copyOf(moves);
         reasons = List.copyOf(reasons);
+        leaveBlank = List.copyOf(leaveBlank);
+    }
+
+    /** A plain advice: no probe, not back, nothing to type again. */
+    public Advice(AdviceKind kind, List<LeverMove> moves, @Nullable ExpectedCv expected, List<AdviceReason> reasons) {
+        this(kind, moves, expected, reasons, false, false, null, List.of(), "");
     }
 
     /** An advice that moves no lever. */
@@ -28,5 +48,37 @@ public record Advice(
     /** An advice that moves levers. */
     static Advice move(List<LeverMove> moves, ExpectedCv expected, List<AdviceReason> reasons) {
         return new Advice(AdviceKind.MOVE_LEVER, moves, expected, reasons);
+    }
+
+    /**
+     * An advice to repeat the test.
+     *
+     * @param moreRuns so many more runs into the same trays; null for the test as it was
+     * @param leaveBlank numbers of trays that may be left blank, from 1
+     */
+    static Advice repeat(@Nullable Integer moreRuns, List<Integer> leaveBlank, List<AdviceReason> reasons) {
+        return new Advice(AdviceKind.REPEAT_TEST, List.of(), null, reasons, false, false, moreRuns, leaveBlank, "");
+    }
+
+    /** The same, made to learn which way the lever works. */
+    Advice asProbe() {
+        return new Advice(kind, moves, expected, reasons, true, back, moreRuns, leaveBlank, lever);
+    }
+
+    /** The same, back to an earlier setting. */
+    Advice asBack() {
+        return new Advice(kind, moves, expected, reasons, probe, true, moreRuns, leaveBlank, lever);
+    }
+
+    /** The same, about a lever. */
+    Advice about(String label) {
+        return new Advice(kind, moves, expected, reasons, probe, back, moreRuns, leaveBlank, label);
+    }
+
+    /** The same with a reason more, the last. */
+    Advice because(AdviceReason reason) {
+        List<AdviceReason> more = new ArrayList<>(reasons);
+        more.add(reason);
+        return new Advice(kind, moves, expected, more, probe, back, moreRuns, leaveBlank, lever);
     }
 }

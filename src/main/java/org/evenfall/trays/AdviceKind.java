@@ -4,15 +4,15 @@ package org.evenfall.trays;
 public enum AdviceKind {
     /** No test yet: do one. */
     DO_A_TEST,
-    /** Noise hides the machine: repeat the test with the same settings. */
+    /** Noise hides the machine or a tray is spoilt: more runs, type a tray again, or repeat the test as it was. */
     REPEAT_TEST,
     /** The last test was driven in too strong a wind. */
     WAIT_FOR_WIND,
-    /** One side gets less: first level, height and tyres. */
+    /** Level or tyres are off, or one side gets less: first level, height and tyres. */
     LEVEL_HEIGHT_TYRES,
-    /** One side gets less, level is in order: first the shaft speed. */
+    /** The shaft speed is off or not measured, or one side gets less: first the shaft speed. */
     PTO_SPEED,
-    /** One side gets less, level and shaft speed are in order: first outlets and vanes. */
+    /** First guards, vanes, outlets, or a damp product; or one side gets less and the rest is in order. */
     OUTLETS_AND_VANES,
     /** Move a lever. */
     MOVE_LEVER,

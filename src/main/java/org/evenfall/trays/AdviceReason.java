@@ -8,9 +8,10 @@ import java.util.stream.DoubleStream;
  *
  * @param kind which reason
  * @param numbers its numbers, in the order and unit that the kind states
- * @param lever the owner's label of the lever it is about; empty when it is about none
+ * @param subject what it is about: the owner's label of the lever or the vane, or the name of the constant of the part of
+ *     the machine check; empty when it is about none
  */
-public record AdviceReason(Kind kind, List<Double> numbers, String lever) {
+public record AdviceReason(Kind kind, List<Double> numbers, String subject) {
 
     /** The reasons, each with the numbers it carries. */
     public enum Kind {
@@ -24,16 +25,62 @@ public record AdviceReason(Kind kind, List<Double> numbers, String lever) {
         KEEP(2),
         /** The field is even, but a further move is expected to be worth it: tray CV in %. */
         JUST_UNDER(1),
-        /** Noise hides the machine: noise in %. */
-        NOISE(1),
-        /** One side gets less: left less right, % of the mean. */
-        ONE_SIDE(1),
+        /** A part failed at the machine check, its constant is the subject. */
+        PART_FAILED(0),
+        /** A vane is worn beyond the limit, its label is the subject: side (−1 left, 1 right), wear in mm. */
+        VANE_WORN(2),
+        /** A vane is bent, rough or holed, its label is the subject: side (−1 left, 1 right). */
+        VANE_FAILED(1),
+        /** The frame is not level: difference in cm. */
+        LEVEL_OFF(1),
+        /** Tyre pressures differ: difference in bar. */
+        TYRES_OFF(1),
+        /** The shaft speed is off: measured and wanted, rpm. */
+        PTO_OFF(2),
+        /** The shaft speed is outside what the handbook allows: measured, rpm. */
+        PTO_BEYOND(1),
+        /** The outlets differ in the bucket: left less right, % of their mean. */
+        OUTLETS_UNEQUAL(1),
+        /** The product is slightly damp. */
+        PRODUCT_DAMP(0),
+        /** The product is caked. */
+        PRODUCT_CAKED(0),
+        /** The guards were not looked at yet. */
+        GUARDS_UNSEEN(0),
+        /** The vanes were not looked at yet. */
+        VANES_UNSEEN(0),
+        /** The shaft speed was not measured yet. */
+        PTO_UNSEEN(0),
+        /** The outlets were not caught yet. */
+        OUTLETS_UNSEEN(0),
+        /** Put that right before a lever is moved. */
+        MEND_FIRST(0),
+        /** Look at that before a lever is moved. */
+        LOOK_FIRST(0),
+        /** The field is even; put that right all the same. */
+        MEND_ALL_THE_SAME(0),
+        /** A tray does not fit the others: its number from 1, its catch, and what the others allow, from and to, g. */
+        SPOILT_TRAY(4),
+        /** A tray on the same place is as doubtful: its number from 1. */
+        TWIN_TRAY(1),
+        /** Type it again or leave it blank. */
+        TYPE_OR_BLANK(0),
+        /** Type it again or repeat the test: too few trays to leave one blank. */
+        TYPE_OR_REPEAT(0),
+        /** Noise hides the machine: noise in %, how many more runs. */
+        NOISE(2),
+        /** One side gets less: left less right, % of the mean, and how far from the tramline, m. */
+        ONE_SIDE(2),
         /** First level, height and tyres. */
         LEVEL_FIRST(0),
         /** First the shaft speed. */
         PTO_FIRST(0),
         /** First outlets and vanes. */
         OUTLETS_FIRST(0),
+        /** All was in order: look at the vanes of the side that gets less again: left less right, %. */
+        VANES_AGAIN(1),
+        /** One side still gets less and nothing was found: left less right, % of the mean. */
+        STILL_ONE_SIDE(1),
         /** No shape is significant. */
         NO_SHAPE(0),
         /** Too much at the tramline: amplitude in %. */
@@ -52,6 +99,8 @@ public record AdviceReason(Kind kind, List<Double> numbers, String lever) {
         NO_BETTER(0),
         /** The tests contradict the owner's direction of the lever. */
         DIRECTION(0),
+        /** Nobody knows which way the lever works: a move that will show it. */
+        PROBE(0),
         /** An earlier setting did better: its CV in %. */
         BACK(1),
         /** Move this one lever only. */
@@ -83,11 +132,18 @@ public record AdviceReason(Kind kind, List<Double> numbers, String lever) {
         }
     }
 
-    static AdviceReason of(Kind kind, double... numbers) {
-        return new AdviceReason(kind, DoubleStream.of(numbers).boxed().toList(), "");
+    /** The owner's label of the lever, where it is about one. */
+    public String lever() {
+        return subject;
     }
 
-    static AdviceReason about(Kind kind, String lever) {
-        return new AdviceReason(kind, List.of(), lever);
+    /** A reason about nothing by name. */
+    public static AdviceReason of(Kind kind, double... numbers) {
+        return about(kind, "", numbers);
+    }
+
+    /** A reason about a lever, a vane or a part. */
+    public static AdviceReason about(Kind kind, String subject, double... numbers) {
+        return new AdviceReason(kind, DoubleStream.of(numbers).boxed().toList(), subject);
     }
 }

@@ -7,9 +7,9 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What to do next. Order of cure: repeat a doubtful test, wait for the wind, put level, height and tyres right, the shaft
- * speed, outlets and vanes, and only then one lever by the smallest sensible move. One side alone is never answered with
- * a lever.
+ * What to do next. Order of cure: what is known to be wrong with machine or product, wait for the wind, look at what was
+ * not looked at, repeat a doubtful test, level, shaft speed, outlets and vanes where one side gets less, and only then one
+ * lever by the smallest sensible move. An even field is kept whatever is known, and the fault is named.
  */
 public final class Advisor {
 
@@ -22,16 +22,12 @@ public final class Advisor {
     /** Assumption: what a further move must be expected to take off the CV of a field that is even already, points. */
     private static final double CLEARLY_BETTER_PERCENT = 0.5;
 
-    /** Assumption: noise above this share of the CV, which is half of its square, hides the machine. */
-    private static final double NOISY_SHARE = 0.7;
-
-    /** Assumption: with so many repeats of one setting the noise is accepted. */
-    private static final int MOST_REPEATS = 3;
-
     private final AdviceInput input;
     private final AdviceInput.DoneTest last;
     private final TestsBySetting.Pool pool;
     private final Optional<Diagnosis> diagnosis;
+    private final RepeatAdvisor repeats;
+    private final SideAdvisor side;
     private final LeverAdvisor levers;
 
     private Advisor(AdviceInput input, Supplier<List<ShapeCurve>> curves) {
@@ -40,6 +36,8 @@ public final class Advisor {
         TestsBySetting bySetting = new TestsBySetting(input);
         this.pool = bySetting.pool(last);
         this.diagnosis = Diagnosis.of(pool.evenness());
+        this.repeats = new RepeatAdvisor(input, bySetting, pool);
+        this.side = new SideAdvisor(input, pool.evenness());
         this.levers = new LeverAdvisor(input, curves, bySetting);
     }
 
@@ -55,16 +53,29 @@ public final class Advisor {
     }
 
     private Advice next() {
-        if (last.windMPerS() != null && input.windLimits().classify(last.windMPerS()) == WindLimits.Strength.STOP) {
-            return Advice.withoutMove(
-                    AdviceKind.WAIT_FOR_WIND, List.of(AdviceReason.of(AdviceReason.Kind.WINDY, last.windMPerS())));
-        }
         List<AdviceReason> reasons = new ArrayList<>();
+        boolean even = pool.evenness().verdict() == EvennessVerdict.EVEN;
+        Optional<KnownFault> fault = input.machineOrder().firstSeen();
+        if (!even && fault.isPresent()) {
+            return mend(fault.get(), reasons);
+        }
+        if (last.windMPerS() != null && input.windLimits().classify(last.windMPerS()) == WindLimits.Strength.STOP) {
+            reasons.add(AdviceReason.of(AdviceReason.Kind.WINDY, last.windMPerS()));
+            return Advice.withoutMove(AdviceKind.WAIT_FOR_WIND, reasons);
+        }
         if (pool.tests() > 1) {
             reasons.add(AdviceReason.of(
                     AdviceReason.Kind.POOLED, pool.tests(), pool.evenness().cvPercent()));
         }
-        return pool.evenness().verdict() == EvennessVerdict.EVEN ? even(reasons) : notEven(reasons);
+        return even ? even(reasons) : notEven(reasons);
+    }
+
+    /** What is known, and that it comes before a lever. */
+    private static Advice mend(KnownFault fault, List<AdviceReason> before) {
+        List<AdviceReason> reasons = new ArrayList<>(before);
+        reasons.add(fault.evidence());
+        reasons.add(AdviceReason.of(fault.seen() ? AdviceReason.Kind.MEND_FIRST : AdviceReason.Kind.LOOK_FIRST));
+        return Advice.withoutMove(fault.kind(), reasons);
     }
 
     private Advice even(List<AdviceReason> reasons) {
@@ -74,6 +85,16 @@ public final class Advisor {
         }
         FieldCv field = pool.evenness().field();
         reasons.add(AdviceReason.of(AdviceReason.Kind.KEEP, field.medianPercent(), field.statedChancePercent()));
+        List<AdviceReason> known = input.machineOrder().faults().stream()
+                .filter(KnownFault::seen)
+                .map(KnownFault::evidence)
+                .toList();
+        reasons.addAll(known);
+        if (!known.isEmpty()) {
+            reasons.add(AdviceReason.of(AdviceReason.Kind.MEND_ALL_THE_SAME));
+        } else if (side.oneSided()) {
+            reasons.add(side.evidence());
+        }
         return Advice.withoutMove(AdviceKind.KEEP, reasons);
     }
 
@@ -81,7 +102,12 @@ public final class Advisor {
     private @Nullable Advice furtherMove(List<AdviceReason> reasons) {
         double cvPercent = pool.evenness().cvPercent();
         Diagnosis shape = diagnosis.orElse(null);
-        if (cvPercent <= GOOD_ENOUGH_PERCENT || shape == null || !shape.hasEvenShape() || shape.oneSided()) {
+        if (cvPercent <= GOOD_ENOUGH_PERCENT
+                || shape == null
+                || !shape.hasEvenShape()
+                || side.oneSided()
+                || !input.machineOrder().faults().isEmpty()
+                || repeats.spoiltTray(reasons) != null) {
             return null;
         }
         List<AdviceReason> further = new ArrayList<>(reasons);
@@ -92,39 +118,38 @@ public final class Advisor {
     }
 
     private Advice notEven(List<AdviceReason> reasons) {
-        CvEstimate cv = pool.evenness().cv();
-        if (noisy(cv) && pool.tests() < MOST_REPEATS) {
-            reasons.add(AdviceReason.of(AdviceReason.Kind.NOISE, cv.noisePercent()));
-            return Advice.withoutMove(AdviceKind.REPEAT_TEST, reasons);
+        Optional<KnownFault> unseen = input.machineOrder().firstUnseen();
+        if (unseen.isPresent()) {
+            return mend(unseen.get(), reasons);
+        }
+        Advice repeat = repeats.spoiltTray(reasons);
+        if (repeat == null) {
+            repeat = repeats.moreRuns(reasons);
+        }
+        if (repeat != null) {
+            return repeat;
         }
         Diagnosis shape = diagnosis.orElse(null);
-        if (shape != null && shape.oneSided() && (!input.machineOrder().all() || shape.onlyOneSided())) {
-            return oneSided(reasons);
+        boolean evenShape = shape != null && shape.hasEvenShape();
+        if (side.oneSided()) {
+            Advice first = side.advice(reasons, evenShape);
+            if (first != null) {
+                return first;
+            }
         }
-        if (shape == null || !shape.hasEvenShape()) {
+        if (shape == null || !evenShape) {
             reasons.add(AdviceReason.of(AdviceReason.Kind.NO_SHAPE));
             return levers.back(reasons, AdviceKind.CANNOT_TELL_BETTER);
         }
-        return levers.next(shape, pool.evenness().verdict(), reasons);
+        return named(levers.next(shape, pool.evenness().verdict(), reasons));
     }
 
-    private static boolean noisy(CvEstimate cv) {
-        return cv.machinePercent() == null || cv.noisePercent() > NOISY_SHARE * cv.percent();
-    }
-
-    private Advice oneSided(List<AdviceReason> reasons) {
-        reasons.add(AdviceReason.of(
-                AdviceReason.Kind.ONE_SIDE,
-                pool.evenness().contrasts().leftRight().percent()));
-        if (!input.machineOrder().level()) {
-            reasons.add(AdviceReason.of(AdviceReason.Kind.LEVEL_FIRST));
-            return Advice.withoutMove(AdviceKind.LEVEL_HEIGHT_TYRES, reasons);
-        }
-        if (!input.machineOrder().pto()) {
-            reasons.add(AdviceReason.of(AdviceReason.Kind.PTO_FIRST));
-            return Advice.withoutMove(AdviceKind.PTO_SPEED, reasons);
-        }
-        reasons.add(AdviceReason.of(AdviceReason.Kind.OUTLETS_FIRST));
-        return Advice.withoutMove(AdviceKind.OUTLETS_AND_VANES, reasons);
+    /** The lever that is asked about is named in the advice too. */
+    private static Advice named(Advice advice) {
+        return advice.reasons().stream()
+                .filter(reason -> reason.kind() == AdviceReason.Kind.DIRECTION)
+                .findFirst()
+                .map(reason -> advice.about(reason.subject()))
+                .orElse(advice);
     }
 }

@@ -26,13 +26,22 @@ final class FieldCvData {
     FieldCvData(double[][] shapes, double[] relative, double noise) {
         this.shapes = shapes;
         deviations = Arrays.stream(relative).map(each -> each - 1).toArray();
-        double sd = Math.max(noise, SMALLEST_NOISE);
-        noiseVariances = Arrays.stream(relative)
-                .map(each -> sd * sd * Math.max(each, LEAST_NOISE_SHARE))
-                .toArray();
+        noiseVariances =
+                Arrays.stream(relative).map(each -> noiseVariance(each, noise)).toArray();
         covariances = Arrays.stream(FieldCvPrior.COMPONENTS)
                 .map(shares -> SmallMatrix.products(shapesTimes(shares), shapes))
                 .toArray(double[][][]::new);
+    }
+
+    /**
+     * Variance of counting and reading of one catch.
+     *
+     * @param relative the catch over the mean of all
+     * @param noise noise at the mean catch, share
+     */
+    static double noiseVariance(double relative, double noise) {
+        double sd = Math.max(noise, SMALLEST_NOISE);
+        return sd * sd * Math.max(relative, LEAST_NOISE_SHARE);
     }
 
     /** Number of trays. */

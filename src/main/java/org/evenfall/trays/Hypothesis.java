@@ -52,12 +52,32 @@ record Hypothesis(ShapeCurve curve, double placeDeg, LeverResponse response, dou
 
     /** CV² after a move of each lever by whole steps up its scale, %². */
     double cvSquareAfter(int[] move, EvenShapeVariance variance) {
+        return variance.cvSquare(curve.centrePercent(placeAfter(move)), quarterAfter(move));
+    }
+
+    /** Variance of that from the error of the curves, %⁴. */
+    double squareVarianceAfter(int[] move, EvenShapeVariance variance) {
+        double centre = curve.centrePercent(placeAfter(move));
+        return variance.squareVariance(
+                centre,
+                Observation.CENTRE_ERROR_PERCENT + Observation.CENTRE_ERROR_SHARE * Math.abs(centre),
+                quarterAfter(move),
+                Observation.QUARTER_ERROR_PERCENT);
+    }
+
+    private double placeAfter(int[] move) {
         double place = placeDeg;
-        double quarter = quarterOffset;
         for (int j = 0; j < move.length; j++) {
             place += response.slopeDeg()[j] * move[j];
+        }
+        return place;
+    }
+
+    private double quarterAfter(int[] move) {
+        double quarter = quarterOffset + curve.quarterPercent(placeAfter(move));
+        for (int j = 0; j < move.length; j++) {
             quarter += response.quarterSlope()[j] * move[j];
         }
-        return variance.cvSquare(curve.centrePercent(place), quarter + curve.quarterPercent(place));
+        return quarter;
     }
 }

@@ -42,22 +42,62 @@ final class LeverAdvisor {
             return Advice.withoutMove(AdviceKind.NO_LEVER_LEFT, reasons);
         }
         ResponseModel model = new ResponseModel(input.tests(), usable, curves.get(), input.tramlines());
-        for (int j = 0; j < usable.size(); j++) {
-            if (contradicted(usable.get(j), model.probabilityWiderUp(j))) {
-                reasons.add(AdviceReason.about(
-                        AdviceReason.Kind.DIRECTION, usable.get(j).label()));
-                return Advice.withoutMove(AdviceKind.CONFIRM_DIRECTION, reasons);
+        MoveChooser chooser = new MoveChooser(usable, last.settings(), lastSteps(usable), model);
+        String doubted = doubted(usable, model);
+        int[] best = chooser.best(input.levers().twoAtOnce());
+        ExpectedCv expected = best == null ? null : model.expected(best);
+        if (best != null
+                && expected != null
+                && expected.percent() < bySetting.pool(last).evenness().cvPercent()) {
+            if (!doubted.isEmpty()) {
+                reasons.add(AdviceReason.about(AdviceReason.Kind.DIRECTION, doubted));
+            }
+            Advice move = move(chooser.moves(best), expected, now, reasons);
+            return chooser.takesBack(best) ? move.asBack() : move;
+        }
+        if (!doubted.isEmpty()) {
+            reasons.add(AdviceReason.about(AdviceReason.Kind.DIRECTION, doubted));
+            return Advice.withoutMove(AdviceKind.CONFIRM_DIRECTION, reasons);
+        }
+        int[] probe = now == EvennessVerdict.EVEN ? null : chooser.probe();
+        if (probe != null) {
+            List<LeverMove> moves = chooser.moves(probe);
+            reasons.add(AdviceReason.about(AdviceReason.Kind.PROBE, moves.get(0).lever()));
+            return move(moves, model.expected(probe), now, reasons).asProbe();
+        }
+        boolean atEndStop =
+                shape.centre().significant() && chooser.atEndStop(shape.centre().amplitudePercent() > 0);
+        reasons.add(AdviceReason.of(atEndStop ? AdviceReason.Kind.END_STOP : AdviceReason.Kind.NO_BETTER));
+        return back(reasons, atEndStop ? AdviceKind.NO_LEVER_LEFT : AdviceKind.CANNOT_TELL_BETTER);
+    }
+
+    /** Label of the first lever whose direction the tests contradict; empty where there is none. */
+    private static String doubted(List<Lever> levers, ResponseModel model) {
+        for (int j = 0; j < levers.size(); j++) {
+            if (contradicted(levers.get(j), model.probabilityWiderUp(j))) {
+                return levers.get(j).label();
             }
         }
-        MoveChooser chooser = new MoveChooser(usable, last.settings(), model);
-        int[] best = chooser.best(input.levers().twoAtOnce());
-        if (best == null) {
-            boolean atEndStop = shape.centre().significant()
-                    && chooser.atEndStop(shape.centre().amplitudePercent() > 0);
-            reasons.add(AdviceReason.of(atEndStop ? AdviceReason.Kind.END_STOP : AdviceReason.Kind.NO_BETTER));
-            return back(reasons, atEndStop ? AdviceKind.NO_LEVER_LEFT : AdviceKind.CANNOT_TELL_BETTER);
+        return "";
+    }
+
+    /** Steps up the scale that each lever was moved from the test before the last setting. */
+    private int[] lastSteps(List<Lever> levers) {
+        int[] steps = new int[levers.size()];
+        for (int i = input.tests().size() - 2; i >= 0; i--) {
+            AdviceInput.DoneTest before = input.tests().get(i);
+            if (!LeverSettings.same(levers, before.settings(), last.settings())) {
+                for (int j = 0; j < steps.length; j++) {
+                    Double from = before.settings().get(levers.get(j).label());
+                    Double to = last.settings().get(levers.get(j).label());
+                    steps[j] = from == null || to == null
+                            ? 0
+                            : (int) Math.round((to - from) / levers.get(j).step());
+                }
+                return steps;
+            }
         }
-        return move(chooser.moves(best), model.expected(best), now, reasons);
+        return steps;
     }
 
     private static AdviceReason evenShape(Diagnosis shape) {
@@ -104,7 +144,8 @@ final class LeverAdvisor {
         CvEstimate then = bySetting.pool(better).evenness().cv();
         List<AdviceReason> reasons = new ArrayList<>(before);
         reasons.add(AdviceReason.of(AdviceReason.Kind.BACK, then.percent()));
-        return Advice.move(moves, new ExpectedCv(then.percent(), then.intervalPercent()), reasons);
+        return Advice.move(moves, new ExpectedCv(then.percent(), then.intervalPercent()), reasons)
+                .asBack();
     }
 
     private List<LeverMove> movesTo(AdviceInput.DoneTest earlier) {

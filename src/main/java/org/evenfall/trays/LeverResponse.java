@@ -26,8 +26,8 @@ record LeverResponse(double[] slopeDeg, double[] quarterSlope) {
     /** Assumption: standard deviation of the logarithm of {@link Lever#USUAL_STEP_DEG}: 0.8 to 5 degrees in 90 %. */
     private static final double STEP_LN_SD = 0.55;
 
-    /** Assumption: probability that the owner's direction is right. */
-    private static final double OWNER_RIGHT = 0.97;
+    /** Assumption: probability that the direction that the owner typed is right; it is soon doubted where tests contradict it. */
+    private static final double OWNER_RIGHT = 0.9;
 
     /** Assumption: standard deviation of the quarter slope, % of the mean a step. */
     private static final double QUARTER_SD_PERCENT = 0.8;

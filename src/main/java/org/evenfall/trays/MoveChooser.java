@@ -1,6 +1,7 @@
 package org.evenfall.trays;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -25,23 +26,28 @@ final class MoveChooser {
     /** Assumption: of moves that are nearly as good the smaller is taken; a step more must gain this share of CV². */
     private static final double STEP_GAIN = 0.02;
 
+    /** Assumption: steps of a probe; fewer would drown in counting noise. */
+    static final int PROBE_STEPS = 2;
+
+    /** Assumption: a direction is not known while both ways are at least this likely. */
+    private static final double UNSURE = 0.1;
+
     private final List<Lever> levers;
     private final Map<String, Double> settings;
+    private final int[] lastSteps;
     private final MoveOutlook outlook;
 
     /**
      * @param levers levers that have a setting
      * @param settings their settings now
+     * @param lastSteps steps up the scale that each was moved before the last test: so many more may be taken back
      * @param outlook expected CV of a move
      */
-    MoveChooser(
-            List<Lever> levers,
-            Map<String, Double> settings,
-            MoveOutlook outlook) {
+    MoveChooser(List<Lever> levers, Map<String, Double> settings, int[] lastSteps, MoveOutlook outlook) {
         this.levers = levers;
         this.settings = settings;
+        this.lastSteps = lastSteps;
         this.outlook = outlook;
-    }
     }
 
     /**
@@ -83,10 +89,11 @@ final class MoveChooser {
     /** All moves within reach, small ones first. */
     private List<int[]> candidates(boolean twoLevers) {
         List<int[]> moves = new ArrayList<>();
-        for (int all = 1; all <= MOST_STEPS; all++) {
+        int most = MOST_STEPS + Arrays.stream(lastSteps).map(Math::abs).max().orElse(0);
+        for (int all = 1; all <= most; all++) {
             for (int j = 0; j < levers.size(); j++) {
                 for (int steps : new int[] {all, -all}) {
-                    if (reaches(j, steps)) {
+                    if (all <= mostSteps(j, steps) && reaches(j, steps)) {
                         int[] move = new int[levers.size()];
                         move[j] = steps;
                         moves.add(move);
@@ -98,6 +105,48 @@ final class MoveChooser {
             }
         }
         return moves;
+    }
+
+    /** Whether a move takes back the last step of a lever, so that it passes settings that were tested. */
+    private boolean takesBack(int lever, int steps) {
+        return steps * lastSteps[lever] < 0;
+    }
+
+    private int mostSteps(int lever, int steps) {
+        return takesBack(lever, steps) ? MOST_STEPS + Math.abs(lastSteps[lever]) : MOST_STEPS;
+    }
+
+    /** Whether a move takes back the last step of any lever. */
+    boolean takesBack(int[] move) {
+        for (int j = 0; j < move.length; j++) {
+            if (takesBack(j, move[j])) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * A move that shows which way a lever works: the first lever whose direction nobody knows, {@value #PROBE_STEPS} steps
+     * to the side with more room; null where there is none.
+     */
+    int @Nullable [] probe() {
+        for (int j = 0; j < levers.size(); j++) {
+            double up = outlook.probabilityWiderUp(j);
+            if (levers.get(j).widerSign() == 0 && up > UNSURE && up < 1 - UNSURE) {
+                double setting =
+                        Objects.requireNonNull(settings.get(levers.get(j).label()));
+                int room =
+                        Math.max(levers.get(j).stepsUp(setting), levers.get(j).stepsDown(setting));
+                if (room > 0) {
+                    int[] move = new int[levers.size()];
+                    int size = Math.min(PROBE_STEPS, room);
+                    move[j] = levers.get(j).stepsUp(setting) == room ? size : -size;
+                    return move;
+                }
+            }
+        }
+        return null;
     }
 
     private void pairs(int[] move, int first, int used, List<int[]> moves) {

@@ -19,13 +19,13 @@ record Observation(
         double centrePercent, double centreVariance, double quarterPercent, double quarterVariance, double[] steps) {
 
     /** Assumption: error of a curve's centre-overlap amplitude, a constant part in % of the mean … */
-    private static final double CENTRE_ERROR_PERCENT = 2;
+    static final double CENTRE_ERROR_PERCENT = 2;
 
     /** … and a share of the amplitude. */
-    private static final double CENTRE_ERROR_SHARE = 0.08;
+    static final double CENTRE_ERROR_SHARE = 0.08;
 
     /** Assumption: error of a curve's quarter-point amplitude, % of the mean. */
-    private static final double QUARTER_ERROR_PERCENT = 2;
+    static final double QUARTER_ERROR_PERCENT = 2;
 
     /**
      * The observation of a test; empty where its shapes cannot be separated.

@@ -30,10 +30,18 @@ final class ResponseModel implements MoveOutlook {
     /** Outside each end of the 90 % interval. */
     private static final double TAIL = 0.05;
 
+    /** Five equally likely values with the mean 0 and the standard deviation 1 of a normal number. */
+    private static final double[] NORMAL_NODES = {-1.47, -0.55, 0, 0.55, 1.47};
+
+    /** Assumption: no test reads less than this share of its noise, in squares. */
+    private static final double LEAST_SQUARE = 0.1;
+
     /** @param weight at most 1, relative to the best hypothesis */
     private record Weighted(Hypothesis hypothesis, double weight) {}
 
     private final EvenShapeVariance variance;
+    private final double noisePercent;
+    private final int trays;
     private final List<Weighted> posterior;
 
     /**
@@ -50,6 +58,8 @@ final class ResponseModel implements MoveOutlook {
                 .flatMap(Optional::stream)
                 .toList();
         variance = EvenShapeVariance.of(last.evenness(), tramlines);
+        noisePercent = last.evenness().cv().noisePercent();
+        trays = last.evenness().trays();
         posterior = posterior(curves, LeverResponse.prior(levers), tests);
     }
 
@@ -122,23 +132,27 @@ final class ResponseModel implements MoveOutlook {
     }
 
     /**
-     * CV expected after a move, the root of the expected square, with its 90 % interval to a tenth of a percent, widened to
-     * contain it.
+     * Tray CV that the next test is expected to read after a move, its median, with its 90 % interval to a tenth of a
+     * percent. Counting and reading noise of the next test and the error of the curves are in it: the square of a reading has
+     * the mean CV² + σ² and the variance of CV² + (2 σ⁴ + 4 σ² CV²) / (n − 1), σ the noise of a tray and n their number.
      */
     ExpectedCv expected(int[] move) {
         double[] weightAt = new double[CV_TENTHS + 1];
         double weights = 0;
+        double noise = noisePercent * noisePercent;
         for (Weighted one : posterior) {
             double square = one.hypothesis().cvSquareAfter(move, variance);
-            weightAt[(int) Math.min(CV_TENTHS, 10 * Math.sqrt(square))] += one.weight();
-            weights += one.weight();
+            double error = Math.sqrt(one.hypothesis().squareVarianceAfter(move, variance)
+                    + (2 * noise * noise + 4 * noise * square) / (trays - 1));
+            for (double node : NORMAL_NODES) {
+                double reading = Math.sqrt(Math.max(LEAST_SQUARE * noise, square + noise + node * error));
+                weightAt[(int) Math.min(CV_TENTHS, 10 * reading)] += one.weight();
+                weights += one.weight();
+            }
         }
-        double percent = Math.sqrt(expectedSquare(move));
+        double median = quantile(weightAt, weights / 2);
         return new ExpectedCv(
-                percent,
-                new Interval(
-                        Math.min(percent, quantile(weightAt, TAIL * weights)),
-                        Math.max(percent, quantile(weightAt, (1 - TAIL) * weights))));
+                median, new Interval(quantile(weightAt, TAIL * weights), quantile(weightAt, (1 - TAIL) * weights)));
     }
 
     private static double quantile(double[] weightAt, double passed) {

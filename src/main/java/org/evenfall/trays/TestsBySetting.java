@@ -21,17 +21,26 @@ final class TestsBySetting {
      *
      * @param evenness their common result
      * @param tests how many they are
+     * @param runs how many times the three passes were driven in all of them
      */
-    record Pool(Uniformity evenness, int tests) {}
+    record Pool(Uniformity evenness, int tests, int runs) {}
 
     /** All tests with the settings and the tray places of this one, taken together. */
     Pool pool(AdviceInput.DoneTest like) {
-        List<Uniformity> repeats = input.tests().stream()
+        List<AdviceInput.DoneTest> repeats = repeats(like);
+        return new Pool(
+                UniformityCalculator.pooled(
+                        repeats.stream().map(AdviceInput.DoneTest::evenness).toList(), input.tramlines()),
+                repeats.size(),
+                repeats.stream().mapToInt(AdviceInput.DoneTest::runs).sum());
+    }
+
+    /** All tests with the settings and the tray places of this one, itself among them, oldest first. */
+    List<AdviceInput.DoneTest> repeats(AdviceInput.DoneTest like) {
+        return input.tests().stream()
                 .filter(test -> same(test.settings(), like.settings()))
-                .map(AdviceInput.DoneTest::evenness)
-                .filter(evenness -> TestChanges.samePlaces(evenness, like.evenness()))
+                .filter(test -> TestChanges.samePlaces(test.evenness(), like.evenness()))
                 .toList();
-        return new Pool(UniformityCalculator.pooled(repeats, input.tramlines()), repeats.size());
     }
 
     /** A test of the setting with the least CV, where that is clearly better than the last; else null. */

@@ -188,6 +188,65 @@ class PublishedKeysTest {
         assertThat(paths(advice)).containsAll(stored("move"));
     }
 
+    private JsonNode advised(String pointer, String name, String value) throws Exception {
+        ObjectNode setup = (ObjectNode) new ObjectMapper().readTree(Files.readString(Path.of("demo", "setup.json")));
+        ((ArrayNode) setup.at("/trays/tests")).remove(1);
+        if (setup.at(pointer) instanceof ArrayNode items) {
+            items.set(Integer.parseInt(name), value);
+        } else {
+            ((ObjectNode) setup.at(pointer)).put(name, value);
+        }
+        Path file = Files.writeString(folder.resolve("changed.json"), setup.toString());
+        return new Commands(folder).run("advise", file.toString(), "--json").json();
+    }
+
+    /** Keys of the advice since: what kind of move or repeat it is, and what could not be read. */
+    @Test
+    void theKeysAddedToTheAdvice() throws Exception {
+        assertThat(paths(answer("advise", "setup")))
+                .contains(
+                        "advice.probe",
+                        "advice.back",
+                        "advice.moreRuns",
+                        "advice.leaveBlank",
+                        "advice.lever",
+                        "unreadable");
+        JsonNode plain = answer("advise", "setup");
+        assertThat(plain.at("/advice/probe").booleanValue()).isFalse();
+        assertThat(plain.at("/advice/back").booleanValue()).isFalse();
+        assertThat(plain.at("/advice/moreRuns").isNull()).isTrue();
+        assertThat(plain.at("/advice/lever").textValue()).isEmpty();
+        assertThat(plain.at("/unreadable")).isEmpty();
+    }
+
+    @Test
+    void aTrayTypedAsZeroIsToBeTypedAgain() throws Exception {
+        JsonNode advice = advised("/trays/tests/0/catches", "3", "0 g").at("/advice");
+        assertThat(advice.at("/kind").textValue()).isEqualTo("REPEAT_TEST");
+        assertThat(advice.at("/leaveBlank")).hasSize(1);
+        assertThat(advice.at("/leaveBlank/0").intValue()).isEqualTo(4);
+        assertThat(advice.at("/reasons/0/message").textValue()).startsWith("Tray 4 reads 0.0 g; the others allow ");
+    }
+
+    @Test
+    void anEntryThatCannotBeReadIsNamed() throws Exception {
+        JsonNode answer = advised("/trays/tests/0/catches", "2", "l8.9 g");
+        assertThat(answer.at("/unreadable/0/key").textValue()).isEqualTo("entry.notANumber");
+        assertThat(answer.at("/unreadable/0/field").textValue()).isEqualTo("/trays/tests/0/catches/2");
+        assertThat(answer.at("/unreadable")).hasSize(1);
+        // the numbers of the trays are those on the ground, the unread one counted
+        assertThat(answer.at("/advice/kind").textValue()).isEqualTo("MOVE_LEVER");
+    }
+
+    @Test
+    void aSlowShaftComesBeforeALever() throws Exception {
+        JsonNode advice = advised("/yard", "ptoMeasured", "480 rpm").at("/advice");
+        assertThat(advice.at("/kind").textValue()).isEqualTo("PTO_SPEED");
+        assertThat(advice.at("/reasons/0/field").textValue()).isEqualTo("/yard/ptoMeasured");
+        assertThat(advice.at("/reasons/0/message").textValue())
+                .isEqualTo("The PTO speed is 480 rpm, wanted are 540 rpm; up to 3 % off is good.");
+    }
+
     @Test
     void theKeysOfVerifyAreStillThere() throws Exception {
         String demo = Path.of("demo", "setup.json").toAbsolutePath().toString();

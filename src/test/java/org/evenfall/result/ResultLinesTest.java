@@ -28,6 +28,9 @@ import org.evenfall.setup.entry.CheckEntry;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.UnknownKeys;
 import org.evenfall.store.SetupJson;
+import org.evenfall.trays.Advice;
+import org.evenfall.trays.AdviceKind;
+import org.evenfall.trays.AdviceReason;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -175,6 +178,42 @@ class ResultLinesTest {
                 .startsWith("Turn “long vane” from 9 to ")
                 .endsWith("wider.");
         assertThat(AdviceLines.expected(WORDS, trays.advice())).startsWith("Tray CV to expect then: about ");
+    }
+
+    private static String heading(AdviceKind kind, Integer moreRuns, AdviceReason.Kind reason, String subject) {
+        List<Double> numbers = java.util.Collections.nCopies(reason.count(), 3.0);
+        return AdviceLines.headline(
+                WORDS,
+                new Advice(
+                        kind,
+                        List.of(),
+                        null,
+                        List.of(new AdviceReason(reason, numbers, subject)),
+                        false,
+                        false,
+                        moreRuns,
+                        List.of(),
+                        ""));
+    }
+
+    /** A kind that covers several causes is headed by the cause. */
+    @Test
+    void theHeadingNamesTheCause() {
+        AdviceKind outlets = AdviceKind.OUTLETS_AND_VANES;
+        assertThat(heading(outlets, null, AdviceReason.Kind.VANES_UNSEEN, "")).isEqualTo("Outlets and vanes first");
+        assertThat(heading(outlets, null, AdviceReason.Kind.GUARDS_UNSEEN, "")).isEqualTo("Guards first");
+        assertThat(heading(outlets, null, AdviceReason.Kind.PART_FAILED, "GUARDS"))
+                .isEqualTo("Guards first");
+        assertThat(heading(outlets, null, AdviceReason.Kind.PART_FAILED, "DISCS"))
+                .isEqualTo("Put the failed part right first");
+        assertThat(heading(outlets, null, AdviceReason.Kind.PRODUCT_DAMP, "")).isEqualTo("Dry product first");
+        assertThat(heading(outlets, null, AdviceReason.Kind.PRODUCT_CAKED, "")).isEqualTo("Dry product first");
+        assertThat(heading(AdviceKind.KEEP, null, AdviceReason.Kind.PRODUCT_DAMP, ""))
+                .isEqualTo("Keep the settings");
+        AdviceKind repeat = AdviceKind.REPEAT_TEST;
+        assertThat(heading(repeat, 1, AdviceReason.Kind.NOISE, "")).isEqualTo("Drive 1 more run into the same trays");
+        assertThat(heading(repeat, 2, AdviceReason.Kind.NOISE, "")).isEqualTo("Drive 2 more runs into the same trays");
+        assertThat(heading(repeat, null, AdviceReason.Kind.SPOILT_TRAY, "")).isEqualTo("Type tray 3 again");
     }
 
     @Test

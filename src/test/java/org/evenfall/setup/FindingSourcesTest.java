@@ -54,6 +54,8 @@ class FindingSourcesTest {
             2,
             "AdviceFindings",
             2,
+            "KnownFaultFindings",
+            1,
             "BucketConditions",
             2);
 

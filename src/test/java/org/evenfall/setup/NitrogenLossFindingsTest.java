@@ -22,8 +22,8 @@ class NitrogenLossFindingsTest {
 
     private static final List<String> UNTREATED = List.of(
             "NOTE PRODUCT product.lossGood /product/treated []",
-            "NOTE PRODUCT product.lossPoor  []",
-            "NOTE PRODUCT product.limed  []");
+            "NOTE PRODUCT product.lossPoor /product/treated []",
+            "NOTE PRODUCT product.limed /product/treated []");
 
     private static final List<String> TREATED = List.of(
             "NOTE PRODUCT product.lossGood /product/treated []",

@@ -9,6 +9,7 @@ import org.evenfall.finding.Finding;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.HeightPaths;
 import org.evenfall.setup.path.MachinePaths;
@@ -137,6 +138,23 @@ class NumberReaderTest {
     void threeDecimalsAreReadWhereThousandsAreImpossible(String typed, double value) {
         assertThat(read(TrayPaths.SWITCH_ON, typed)).isEqualTo(value);
         reports(null);
+    }
+
+    /** Places and catches of a tray test with three decimals: a thousand times as much is outside the field, or no catch. */
+    @Test
+    void placesAndCatchesWithThreeDecimalsAreRead() {
+        EntryPath<TrayTestEntry> test = TrayPaths.TESTS.item(0);
+        ReadSetup read = TypedSetup.blank()
+                .type(TrayPaths.TEST_POSITIONS, test, "-14 m", "-9.333 m", "-4,667 m", "4.667", "30.617 ft")
+                .type(TrayPaths.TEST_CATCHES, test, "12.934 g", "4,512 g", "1.000 g", "0.998", "1.234+2.345 g")
+                .read();
+        assertThat(read.numbers(TrayPaths.TEST_POSITIONS.at(test)))
+                .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-4 ? 0 : 1)
+                .containsExactly(-14.0, -9.333, -4.667, 4.667, 9.33206);
+        assertThat(read.numbers(TrayPaths.TEST_CATCHES.at(test)))
+                .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-9 ? 0 : 1)
+                .containsExactly(12.934, 4.512, 1.0, 0.998, 3.579);
+        assertThat(read.findings()).noneMatch(finding -> finding.field().startsWith("/trays/tests"));
     }
 
     /** Both are possible, or only the thousands are: the person is asked. */

@@ -1,13 +1,25 @@
 package org.evenfall.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.util.EnumSet;
 import java.util.List;
+import org.evenfall.machine.CheckAnswer;
+import org.evenfall.machine.CheckItem;
 import org.evenfall.machine.MachineCheckResult;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.machine.Side;
 import org.evenfall.machine.VaneCheck;
 import org.evenfall.rate.BucketResult;
+import org.evenfall.setup.entry.Condition;
+import org.evenfall.setup.entry.VaneEntry;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.MachineCheckPaths;
+import org.evenfall.setup.path.ProductPaths;
+import org.evenfall.trays.AdviceKind;
+import org.evenfall.trays.AdviceReason;
+import org.evenfall.trays.KnownFault;
 import org.evenfall.trays.MachineOrder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,7 +55,7 @@ class OrderOfCureTest {
     }
 
     private static MachineOrder order(MachineProfile machine, MachineCheckResult check, RateResult rate, Double pto) {
-        return OrderOfCure.of(machine, check, rate, pto);
+        return OrderOfCure.of(TypedSetup.blank().read(), machine, check, rate, pto);
     }
 
     private static MachineProfile machine(int outlets) {
@@ -89,13 +101,18 @@ class OrderOfCureTest {
                 "523.7, 540, 480, 580, false",
                 "556.2, 540, 480, 580, true",
                 "556.3, 540, 480, 580, false",
-                "480, -, 480, 580, true",
+                "540, -, 480, 580, true",
+                "480, -, 480, 580, false",
+                "523.8, -, -, -, true",
+                "523.7, -, -, -, false",
+                "1000, -, 950, 1050, true",
+                "940, -, 950, 1050, false",
                 "479.9, -, 480, 580, false",
-                "580, -, 480, 580, true",
+                "580, -, 480, 580, false",
                 "580.1, -, 480, 580, false",
                 "530, 540, 535, 580, false",
                 "550, 540, 480, 545, false",
-                "420, -, -, -, true"
+                "420, -, -, -, false"
             })
     void shaftSpeed(Double measured, Double wanted, Double lowest, Double highest, boolean inOrder) {
         MachineOrder order =
@@ -153,5 +170,156 @@ class OrderOfCureTest {
         assertThat(order(machine(1), check(0.0, null, 540.0, true, false), rate(bucket(null)), null)
                         .outlets())
                 .isFalse();
+    }
+
+    private static final CheckItem[] ALL_BUT_GUARDS =
+            EnumSet.complementOf(EnumSet.of(CheckItem.GUARDS)).toArray(CheckItem[]::new);
+
+    /** Vanes, guards, shaft speed and bucket looked at, nothing wrong. */
+    private static MachineOrder known(TypedSetup typed, MachineCheckResult check, RateResult rate) {
+        return OrderOfCure.of(typed.read(), machine(2), check, rate, 540.0);
+    }
+
+    private static TypedSetup vaneSeen() {
+        return TypedSetup.blank().type(MachineCheckPaths.VANE_LENGTH, MachineCheckPaths.VANES.item(0), "331 mm");
+    }
+
+    private static MachineCheckResult parts(List<CheckItem> failed, List<CheckItem> unanswered) {
+        return new MachineCheckResult(List.of(), failed, List.of(), unanswered, 0.0, 0.0, 540.0, null, false);
+    }
+
+    private static List<AdviceReason.Kind> evidence(MachineOrder order) {
+        return order.faults().stream().map(fault -> fault.evidence().kind()).toList();
+    }
+
+    @Test
+    void allSeenAndInOrderIsNoFault() {
+        assertThat(known(vaneSeen(), parts(List.of(), List.of()), rate(bucket(1.0))))
+                .isEqualTo(new MachineOrder(true, true, true));
+    }
+
+    /** Each fault alone: what is wrong, what is done about it, and by how much. */
+    @ParameterizedTest
+    @CsvSource(
+            nullValues = "-",
+            value = {
+                "0.021, 0, 540, 1, LEVEL_OFF, LEVEL_HEIGHT_TYRES, 2.1",
+                "-0.08, 0, 540, 1, LEVEL_OFF, LEVEL_HEIGHT_TYRES, 8",
+                "0, 0.21, 540, 1, TYRES_OFF, LEVEL_HEIGHT_TYRES, 0.21",
+                "0, 0, 480, 1, PTO_OFF, PTO_SPEED, 480",
+                "0, 0, 556.3, 1, PTO_OFF, PTO_SPEED, 556.3",
+                "0, 0, -, 1, PTO_UNSEEN, PTO_SPEED, -",
+                "0, 0, 540, -15, OUTLETS_UNEQUAL, OUTLETS_AND_VANES, -15",
+                "0, 0, 540, 5.1, OUTLETS_UNEQUAL, OUTLETS_AND_VANES, 5.1",
+                "0, 0, 540, -, OUTLETS_UNSEEN, OUTLETS_AND_VANES, -"
+            })
+    void eachFaultAlone(
+            Double levelM,
+            Double tyreBar,
+            Double ptoRpm,
+            Double leftRight,
+            AdviceReason.Kind evidence,
+            AdviceKind kind,
+            Double figure) {
+        MachineOrder order = known(vaneSeen(), check(levelM, tyreBar, ptoRpm), rate(bucket(leftRight)));
+        assertThat(order.faults()).singleElement().satisfies(fault -> {
+            assertThat(fault.evidence().kind()).isEqualTo(evidence);
+            assertThat(fault.kind()).isEqualTo(kind);
+            assertThat(fault.seen()).isEqualTo(figure != null);
+            if (figure != null) {
+                assertThat(fault.evidence().numbers().get(0)).isEqualTo(figure, within(1e-9));
+            }
+        });
+    }
+
+    @Test
+    void aVaneThatIsWornOrFailedIsNamed() {
+        MachineCheckResult worn = new MachineCheckResult(
+                List.of(
+                        new VaneCheck(Side.LEFT, "long", 0.007, 2.0, true),
+                        new VaneCheck(Side.RIGHT, "short", null, null, true),
+                        new VaneCheck(Side.RIGHT, "long", 0.001, 0.3, false)),
+                List.of(),
+                List.of(),
+                List.of(),
+                0.0,
+                0.0,
+                540.0,
+                null,
+                false);
+        assertThat(known(vaneSeen(), worn, rate(bucket(1.0))).faults())
+                .containsExactly(
+                        KnownFault.seen(
+                                AdviceKind.OUTLETS_AND_VANES,
+                                AdviceReason.about(AdviceReason.Kind.VANE_WORN, "long", -1, 7)),
+                        KnownFault.seen(
+                                AdviceKind.OUTLETS_AND_VANES,
+                                AdviceReason.about(AdviceReason.Kind.VANE_FAILED, "short", 1)));
+        TypedSetup goOn = new TypedSetup(
+                MachineCheckPaths.VANE_OVERRIDE_REASON.path().set(vaneSeen().setup(), "new ones ordered"));
+        assertThat(known(goOn, worn, rate(bucket(1.0))).faults()).isEmpty();
+        assertThat(known(goOn, worn, rate(bucket(1.0))).outlets()).isTrue();
+    }
+
+    @Test
+    void partsThatFailedCountEachForItsOwnKind() {
+        MachineOrder order = known(
+                vaneSeen(),
+                parts(List.of(CheckItem.TYRES, CheckItem.DISCS, CheckItem.GUARDS), List.of()),
+                rate(bucket(1.0)));
+        assertThat(order.faults())
+                .extracting(fault -> fault.evidence().subject() + " " + fault.kind())
+                .containsExactly("GUARDS OUTLETS_AND_VANES", "TYRES LEVEL_HEIGHT_TYRES", "DISCS OUTLETS_AND_VANES");
+    }
+
+    /** A reason to go on out of level or off speed: seen, no fault. */
+    @Test
+    void whatIsOverriddenCountsAsSeen() {
+        TypedSetup goOn = new TypedSetup(
+                MachineCheckPaths.LEVEL_OVERRIDE_REASON.path().set(vaneSeen().setup(), "on the slope"));
+        MachineOrder order = known(goOn, check(0.08, 0.5, 480.0), rate(bucket(1.0)));
+        assertThat(order.faults()).isEmpty();
+        assertThat(order.all()).isTrue();
+    }
+
+    /** Guards, vanes, shaft speed and outlets are asked for, in this order; the rest is counted. */
+    @Test
+    void whatWasNotLookedAt() {
+        MachineCheckResult nothing = new MachineCheckResult(
+                List.of(), List.of(), List.of(), List.of(CheckItem.values()), null, null, null, null, false);
+        MachineOrder order = known(TypedSetup.blank(), nothing, NO_BUCKET);
+        assertThat(evidence(order))
+                .containsExactly(
+                        AdviceReason.Kind.GUARDS_UNSEEN,
+                        AdviceReason.Kind.VANES_UNSEEN,
+                        AdviceReason.Kind.PTO_UNSEEN,
+                        AdviceReason.Kind.OUTLETS_UNSEEN);
+        assertThat(order.faults()).noneMatch(KnownFault::seen);
+        // nine parts, level, tyres
+        assertThat(order.skipped()).isEqualTo(11);
+        assertThat(known(vaneSeen(), parts(List.of(), List.of(ALL_BUT_GUARDS)), rate(bucket(1.0))))
+                .isEqualTo(new MachineOrder(true, true, true, List.of(), 9));
+    }
+
+    /** A row of a vane without length and answer was not looked at. */
+    @Test
+    void everyVaneIsLookedAt() {
+        EntryPath<VaneEntry> second = MachineCheckPaths.VANES.item(1);
+        TypedSetup two = vaneSeen().type(MachineCheckPaths.VANE_LENGTH_NEW, second, "245 mm");
+        assertThat(evidence(known(two, parts(List.of(), List.of()), rate(bucket(1.0)))))
+                .containsExactly(AdviceReason.Kind.VANES_UNSEEN);
+        TypedSetup answered = new TypedSetup(
+                MachineCheckPaths.VANE_STRAIGHT_SMOOTH_UNHOLED.at(second).set(two.setup(), CheckAnswer.GOOD));
+        assertThat(known(answered, parts(List.of(), List.of()), rate(bucket(1.0)))
+                        .faults())
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"SLIGHTLY_DAMP, PRODUCT_DAMP", "CAKED, PRODUCT_CAKED"})
+    void aDampProduct(Condition condition, AdviceReason.Kind evidence) {
+        TypedSetup damp = vaneSeen().choose(ProductPaths.CONDITION, condition);
+        assertThat(known(damp, parts(List.of(), List.of()), rate(bucket(1.0))).faults())
+                .containsExactly(KnownFault.seen(AdviceKind.OUTLETS_AND_VANES, AdviceReason.of(evidence)));
     }
 }

@@ -39,9 +39,11 @@ class TraysAdviceTest {
     /** Left gets more than twice of right: the machine is put in order before a lever is moved. */
     @ParameterizedTest
     @CsvSource({
-        "false, false, false, LEVEL_HEIGHT_TYRES",
+        "false, true, true, LEVEL_HEIGHT_TYRES",
+        "false, false, false, PTO_SPEED",
         "true, false, false, PTO_SPEED",
-        "true, true, false, OUTLETS_AND_VANES"
+        "true, true, false, OUTLETS_AND_VANES",
+        "true, true, true, OUTLETS_AND_VANES"
     })
     void oneSidedMeansTheMachineFirst(boolean level, boolean pto, boolean outlets, AdviceKind kind) {
         TypedSetup typed = set(caught(ground(), 0, "140", "120", "100", "80", "60"), 0, "27", "4");

@@ -1,7 +1,6 @@
 package org.evenfall.trays;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.evenfall.trays.TestFields.stated;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -44,18 +43,15 @@ class MoveChooserTest {
         }
     }
 
-    private static List<Integer> best(MoveOutlook outlook, boolean two, boolean quarters, Map<String, Double> before) {
-        List<AdviceInput.DoneTest> tests = before == null
-                ? List.of(new AdviceInput.DoneTest(stated(20, 2, 0, 9, 9), MIDDLE, null))
-                : List.of(
-                        new AdviceInput.DoneTest(stated(20, 2, 0, 9, 9), before, null),
-                        new AdviceInput.DoneTest(stated(20, 2, 0, 9, 9), MIDDLE, null));
-        int[] move = new MoveChooser(TWO_LEVERS, MIDDLE, outlook, tests, quarters).best(two);
+    private static final int[] NOT_MOVED = {0, 0};
+
+    private static List<Integer> best(MoveOutlook outlook, boolean two) {
+        int[] move = new MoveChooser(TWO_LEVERS, MIDDLE, NOT_MOVED, outlook).best(two);
         return move == null ? List.of() : Arrays.stream(move).boxed().toList();
     }
 
     private static List<Integer> best(MoveOutlook outlook) {
-        return best(outlook, false, false, null);
+        return best(outlook, false);
     }
 
     /** CV 10 now: a move is worth a test when it takes more than 0.7 off. */
@@ -89,34 +85,44 @@ class MoveChooserTest {
         assertThat(best(outlook)).isEqualTo(other ? List.of(0, 1) : List.of(1, 0));
     }
 
-    /** With significant quarter points a lever that was never moved counts 0.7 of its CV². */
+    /** A step taken wrongly may be taken back and three more the other way. */
     @ParameterizedTest
-    @CsvSource({
-        // first lever 40, second 54: 0.7 × 54 = 37.8 < 0.95 × 40; 0.7 × 54.4 = 38.08
-        "54, true, true, 0, 1",
-        "54.4, true, true, 1, 0",
-        "54, false, true, 1, 0",
-        "54, true, false, 1, 0"
-    })
-    void aLeverThatWasNeverMovedMayBeTried(double second, boolean quarters, boolean firstMovedBefore, int a, int b) {
-        StatedOutlook outlook =
-                new StatedOutlook().move(100, 0, 0).move(40, 1, 0).move(second, 0, 1);
-        Map<String, Double> before = firstMovedBefore ? Map.of("A", 9.0, "B", 10.0) : Map.of("A", 9.0, "B", 8.0);
-        assertThat(best(outlook, false, quarters, before)).containsExactly(a, b);
+    @CsvSource({"2, -5, 3", "-2, -3, 5", "0, -3, 3"})
+    void whatWasMovedLastMayBeTakenBack(int last, int lowest, int highest) {
+        StatedOutlook outlook = new StatedOutlook().move(100, 0, 0);
+        MoveChooser chooser = new MoveChooser(TWO_LEVERS, MIDDLE, new int[] {last, 0}, outlook);
+        chooser.best(false);
+        assertThat(outlook.asked)
+                .contains(List.of(lowest, 0), List.of(highest, 0), List.of(0, -3), List.of(0, 3))
+                .noneMatch(move -> move.get(0) < lowest || move.get(0) > highest || Math.abs(move.get(1)) > 3);
+        assertThat(chooser.takesBack(new int[] {1, 0})).isEqualTo(last < 0);
+        assertThat(chooser.takesBack(new int[] {-1, 1})).isEqualTo(last > 0);
+    }
+
+    /** Only a lever of unknown direction is probed, two steps to the side with more room. */
+    @ParameterizedTest
+    @CsvSource({"10, 0.5, 2", "11, 0.5, -2", "12, 0.11, -2", "12, 0.1, 0", "12, 0.9, 0", "9, 0.89, 2"})
+    void aProbe(double setting, double widerUp, int steps) {
+        StatedOutlook outlook = new StatedOutlook();
+        outlook.widerUp = widerUp;
+        Lever unknown = new Lever("A", "", 0, 20, 1, Widening.UNKNOWN);
+        int[] probe = new MoveChooser(List.of(unknown), Map.of("A", setting), new int[1], outlook).probe();
+        assertThat(probe == null ? 0 : probe[0]).isEqualTo(steps);
     }
 
     @Test
-    void afterASingleTestNoLeverCountsAsNeverMoved() {
-        // 80 × 0.7 would be worth a test, 90 is not
-        StatedOutlook outlook = new StatedOutlook().move(100, 0, 0).move(90, 0, 1);
-        assertThat(best(outlook, false, true, null)).isEmpty();
-        assertThat(best(outlook, false, true, Map.of("A", 9.0, "B", 10.0))).containsExactly(0, 1);
+    void aLeverOfKnownDirectionIsNotProbedAndOneStepOfRoomIsEnough() {
+        assertThat(new MoveChooser(TWO_LEVERS, MIDDLE, NOT_MOVED, new StatedOutlook()).probe())
+                .isNull();
+        Lever small = new Lever("A", "", 0, 1, 1, Widening.UNKNOWN);
+        assertThat(new MoveChooser(List.of(small), Map.of("A", 1.0), new int[1], new StatedOutlook()).probe())
+                .containsExactly(-1);
     }
 
     @Test
     void threeStepsAtMostEitherWayAndOneLeverUnlessTwoAreAllowed() {
         StatedOutlook one = new StatedOutlook().move(100, 0, 0);
-        best(one, false, false, null);
+        best(one, false);
         assertThat(one.asked.subList(1, one.asked.size()))
                 .containsExactlyInAnyOrder(
                         List.of(1, 0),
@@ -132,7 +138,7 @@ class MoveChooserTest {
                         List.of(0, 3),
                         List.of(0, -3));
         StatedOutlook two = new StatedOutlook().move(100, 0, 0);
-        best(two, true, false, null);
+        best(two, true);
         assertThat(two.asked.subList(1, two.asked.size()))
                 .hasSize(12 + 12)
                 .doesNotHaveDuplicates()
@@ -144,7 +150,7 @@ class MoveChooserTest {
     void noMovePassesAnEndStop() {
         StatedOutlook outlook = new StatedOutlook().move(100, 0, 0);
         Map<String, Double> settings = Map.of("A", 19.0, "B", 0.0);
-        new MoveChooser(TWO_LEVERS, settings, outlook, List.of(), false).best(true);
+        new MoveChooser(TWO_LEVERS, settings, NOT_MOVED, outlook).best(true);
         assertThat(outlook.asked)
                 .contains(List.of(1, 0), List.of(-3, 0), List.of(0, 3), List.of(1, 2))
                 .noneMatch(move -> move.get(0) > 1 || move.get(1) < 0);
@@ -162,22 +168,21 @@ class MoveChooserTest {
         "20, 0, false, false"
     })
     void atTheEndStopOfEveryLever(double a, double b, boolean wider, boolean atEndStop) {
-        MoveChooser chooser =
-                new MoveChooser(TWO_LEVERS, Map.of("A", a, "B", b), new StatedOutlook(), List.of(), false);
+        MoveChooser chooser = new MoveChooser(TWO_LEVERS, Map.of("A", a, "B", b), NOT_MOVED, new StatedOutlook());
         assertThat(chooser.atEndStop(wider)).isEqualTo(atEndStop);
     }
 
     @Test
     void aLeverOfUnknownDirectionIsNeverAtItsEndStop() {
         Lever unknown = new Lever("A", "", 0, 20, 1, Widening.UNKNOWN);
-        assertThat(new MoveChooser(List.of(unknown), Map.of("A", 20.0), new StatedOutlook(), List.of(), false)
+        assertThat(new MoveChooser(List.of(unknown), Map.of("A", 20.0), new int[1], new StatedOutlook())
                         .atEndStop(true))
                 .isFalse();
     }
 
     @Test
     void movesAreGivenInTheOwnersScale() {
-        MoveChooser chooser = new MoveChooser(TWO_LEVERS, MIDDLE, new StatedOutlook(), List.of(), false);
+        MoveChooser chooser = new MoveChooser(TWO_LEVERS, MIDDLE, NOT_MOVED, new StatedOutlook());
         assertThat(chooser.moves(new int[] {-1, 2}))
                 .containsExactly(new LeverMove("A", "", 10, 9, -1, false), new LeverMove("B", "mm", 10, 14, 2, false));
         assertThat(chooser.moves(new int[] {0, -3})).containsExactly(new LeverMove("B", "mm", 10, 4, -3, true));
@@ -190,8 +195,7 @@ class MoveChooserTest {
         StatedOutlook outlook = new StatedOutlook();
         outlook.widerUp = widerUp;
         Lever unknown = new Lever("A", "", 0, 20, 1, Widening.UNKNOWN);
-        assertThat(new MoveChooser(List.of(unknown), Map.of("A", 10.0), outlook, List.of(), false)
-                        .moves(new int[] {steps}))
+        assertThat(new MoveChooser(List.of(unknown), Map.of("A", 10.0), new int[1], outlook).moves(new int[] {steps}))
                 .containsExactly(new LeverMove("A", "", 10, 10 + steps, steps, wider));
     }
 }

@@ -61,10 +61,20 @@ final class TestFields {
         return new FieldCv(medianPercent, new Interval(medianPercent / 2, 2 * medianPercent), chance);
     }
 
+    /** Seven trays with these amplitudes, % of the mean. */
+    private static List<Double> relative(double side, double centre, double quarter) {
+        List<Double> percent = new ArrayList<>();
+        for (double x : places(7)) {
+            double turn = Math.PI * x / WIDTH_M;
+            percent.add(100 + side * Math.sin(turn) + centre * Math.cos(2 * turn) + quarter * Math.cos(4 * turn));
+        }
+        return percent;
+    }
+
     /** A result with stated figures, whatever trays it would take; shapes have a standard error of 1 %. */
     static Uniformity stated(double cvPercent, double noisePercent, double side, double centre, double quarter) {
         return new Uniformity(
-                new CatchSummary(places(7), list(100, 100, 100, 100, 100, 100, 100), 10, 10, null),
+                new CatchSummary(places(7), relative(side, centre, quarter), 10, 10, null),
                 new CvEstimate(
                         cvPercent,
                         noisePercent,

@@ -133,7 +133,8 @@ final class Ranges {
 
     static final Range READING_STEP_HEIGHT = range("field.readingStep", MM, List.of(MM, CM), 0.001, 50, 0.01, 10, 2);
 
-    static final Range CATCH_MASS = range("field.catchMass", G, List.of(G, KG), 0, 5000, 0.5, 500, 1);
+    /** Below 1000 g, so that three decimals are no thousands group; 1 m² at 500 kg/ha catches 50 g a run. */
+    static final Range CATCH_MASS = range("field.catchMass", G, List.of(G, KG), 0, 999, 0.5, 500, 1);
 
     static final Range CATCH_VOLUME = range("field.catchVolume", ML, List.of(ML, L), 0, 10000, 0.5, 1000, 1);
 
