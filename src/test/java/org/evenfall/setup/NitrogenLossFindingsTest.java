@@ -21,7 +21,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 class NitrogenLossFindingsTest {
 
     private static final List<String> UNTREATED = List.of(
-            "NOTE PRODUCT product.lossGood /product/treated []", "NOTE PRODUCT product.lossPoor  []", "NOTE PRODUCT product.limed  []");
+            "NOTE PRODUCT product.lossGood /product/treated []",
+            "NOTE PRODUCT product.lossPoor /product/treated []",
+            "NOTE PRODUCT product.limed /product/treated []");
 
     private static final List<String> TREATED = List.of(
             "NOTE PRODUCT product.lossGood /product/treated []",
