@@ -52,7 +52,7 @@ class SourcesOnScreenTest {
     @Test
     void theSourcesAtThePictureAreBehindOneClick(FxRobot robot) {
         go(robot, Step.PRODUCT);
-        String source = "Source: computed from log-normal sizes: a straight line between two sieves widens the spread";
+        String source = "Source: flight model; the throw needed and the error of the model are assumptions, ours";
         assertThat(typing.words()).contains("Show sources").doesNotContain(source);
         double before =
                 typing.node("findings.sources").getParent().getBoundsInParent().getHeight();
