@@ -58,7 +58,8 @@ class AdvisorTest {
                 Arguments.of(AdviceKind.NO_LEVER_LEFT, List.of(), IN_ORDER, List.of(uneven)),
                 Arguments.of(
                         AdviceKind.CONFIRM_DIRECTION,
-                        ONE_LEVER,
+                        // no way back below 13
+                        List.of(new Lever(LEVER, "", 13, 20, 1, Widening.HIGHER)),
                         IN_ORDER,
                         List.of(test(10, 8.6, 9.5, 11, 11.9, 11, 9.5, 8.3), test(13, 5.5, 8, 12.5, 16, 12.5, 8, 5.5))));
     }
@@ -96,13 +97,13 @@ class AdvisorTest {
         MachineOrder order = new MachineOrder(level, pto, outlets);
         for (int left : new int[] {-1, 1}) {
             for (int centre : new int[] {-1, 1}) {
-                Advice advice = advise(ONE_LEVER, order, at(10, stated(22, 2, left * side, 10 * centre, 0)));
+                Advice advice = advise(ONE_LEVER, order, at(10, stated(22, 2, left * side, 24 * centre, 0)));
                 assertThat(advice.kind()).as("side %s, centre %s", left, centre).isEqualTo(kind);
                 if (kind == AdviceKind.MOVE_LEVER) {
                     assertThat(advice.moves().get(0).wider()).isEqualTo(centre > 0);
                     assertThat(kinds(advice).get(0))
                             .isEqualTo(centre > 0 ? AdviceReason.Kind.CENTRE_HEAVY : AdviceReason.Kind.OVERLAP_HEAVY);
-                    assertThat(advice.reasons().get(0).numbers()).containsExactly(10.0);
+                    assertThat(advice.reasons().get(0).numbers()).containsExactly(24.0);
                 } else {
                     assertThat(advice.moves()).isEmpty();
                 }
@@ -271,13 +272,14 @@ class AdvisorTest {
         assertThat(advise(at(10, stated(9.9, 1, 0.5, 12, 0))).kind()).isEqualTo(AdviceKind.MOVE_LEVER);
     }
 
-    /** The further move must take more than two points off. The expected CV itself does not depend on the CV here. */
+    /** The further move must be expected to take more than half a point off. */
     @Test
-    void aFurtherMoveFromAGoodCvMustBeClearlyBetter() {
-        double expected = advise(at(10, stated(10, 1, 0, 16, 2))).expected().percent();
-        assertThat(expected).isBetween(7.4, 7.9);
-        assertThat(advise(at(10, stated(expected + 2.01, 1, 0, 16, 2))).kind()).isEqualTo(AdviceKind.MOVE_LEVER);
-        assertThat(advise(at(10, stated(expected + 1.99, 1, 0, 16, 2))).kind()).isEqualTo(AdviceKind.KEEP);
+    void aFurtherMoveFromAGoodCvMustBeBetter() {
+        Advice advice = advise(at(10, stated(9.9, 1, 0, 16, 2)));
+        assertThat(advice.kind()).isEqualTo(AdviceKind.MOVE_LEVER);
+        assertThat(advice.expected().percent()).isLessThan(9.9 - 0.5);
+        // most of it is no shape that a lever changes
+        assertThat(advise(at(10, stated(9.9, 1, 0, 2.5, 0))).kind()).isEqualTo(AdviceKind.KEEP);
     }
 
     /** Noise above 0.7 of the CV, or no CV of the machine left, asks for a repeat. */

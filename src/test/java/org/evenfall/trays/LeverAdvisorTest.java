@@ -74,13 +74,44 @@ class LeverAdvisorTest {
                 .isLessThan(alone.expected().intervalPercent().width());
     }
 
+    /** The way back is offered at once, past the setting before, and the direction is doubted. */
     @Test
-    void aLeverThatWorksTheOtherWayIsAskedBack() {
+    void aLeverThatWorksTheOtherWayIsTakenBack() {
         Advice advice = advise(test(10, 8.6, 9.5, 11, 11.9, 11, 9.5, 8.3), test(13, 5.5, 8, 12.5, 16, 12.5, 8, 5.5));
+        assertThat(advice.kind()).isEqualTo(AdviceKind.MOVE_LEVER);
+        assertThat(advice.back()).isTrue();
+        assertThat(advice.moves().get(0).to()).isLessThan(10);
+        assertThat(advice.reasons())
+                .anyMatch(reason -> reason.kind() == AdviceReason.Kind.DIRECTION
+                        && reason.lever().equals(LEVER));
+    }
+
+    /** Where there is no way back, the direction is asked. */
+    @Test
+    void aLeverThatCannotBeTakenBackIsAskedAbout() {
+        Advice advice = advise(
+                List.of(new Lever(LEVER, "", 13, 20, 1, Widening.HIGHER)),
+                IN_ORDER,
+                test(10, 8.6, 9.5, 11, 11.9, 11, 9.5, 8.3),
+                test(13, 5.5, 8, 12.5, 16, 12.5, 8, 5.5));
         assertThat(advice.kind()).isEqualTo(AdviceKind.CONFIRM_DIRECTION);
-        AdviceReason last = advice.reasons().get(advice.reasons().size() - 1);
-        assertThat(last.kind()).isEqualTo(AdviceReason.Kind.DIRECTION);
-        assertThat(last.lever()).isEqualTo(LEVER);
+        assertThat(advice.reasons().get(advice.reasons().size() - 1).lever()).isEqualTo(LEVER);
+    }
+
+    /** Nobody knows the direction: the first move is a probe, and the next goes the way that it showed. */
+    @Test
+    void anUnknownDirectionIsProbed() {
+        List<Lever> unknown = List.of(lever(Widening.UNKNOWN));
+        Advice probe = advise(unknown, IN_ORDER, test(10, CENTRE_HEAVY));
+        assertThat(probe.kind()).isEqualTo(AdviceKind.MOVE_LEVER);
+        assertThat(probe.probe()).isTrue();
+        assertThat(probe.moves().get(0).steps()).isEqualTo(2);
+        assertThat(kinds(probe)).contains(AdviceReason.Kind.PROBE);
+        Advice back = advise(unknown, IN_ORDER, test(10, CENTRE_HEAVY), test(12, 4.5, 7, 13.5, 18, 13.5, 7, 4.5));
+        assertThat(back.kind()).isEqualTo(AdviceKind.MOVE_LEVER);
+        assertThat(back.probe()).isFalse();
+        assertThat(back.back()).isTrue();
+        assertThat(back.moves().get(0).to()).isLessThan(10);
     }
 
     /** Contradicted below a probability of 0.05 that the owner is right. */

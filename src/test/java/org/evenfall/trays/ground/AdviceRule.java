@@ -18,7 +18,7 @@ final class AdviceRule implements Rule {
     private final Site site;
     private final boolean twoLevers;
     private List<Lever> typed;
-    private final List<AdviceKind> said = new ArrayList<>();
+    private final List<AdviceKind> kinds = new ArrayList<>();
 
     /** @param typed the levers as the owner typed them */
     AdviceRule(Site site, boolean twoLevers, List<Lever> typed) {
@@ -50,12 +50,12 @@ final class AdviceRule implements Rule {
 
     private Advice ask(List<DoneTest> tests) {
         Advice advice = Asking.advice(site, tests, typed, twoLevers, Asking.IN_ORDER);
-        said.add(advice.kind());
+        kinds.add(advice.kind());
         return advice;
     }
 
     /** Kinds of all advice so far. */
-    List<AdviceKind> said() {
-        return said;
+    List<AdviceKind> kinds() {
+        return kinds;
     }
 }

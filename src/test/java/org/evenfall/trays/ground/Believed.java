@@ -21,7 +21,7 @@ final class Believed {
     /** Standard deviation of a small change of a hidden number. */
     private static final double SMALL = 0.12;
 
-    /** What a tray may be off beside its noise, share of the mean: so short a chain finds no better. Assumption. */
+    /** What a tray may be off apart from its noise, share of the mean: so short a chain finds no better. Assumption. */
     private static final double OFF = 0.02;
 
     /** A machine that cannot do 8 % at its good setting is not in the family; how sharp that is, points. */

@@ -3,7 +3,7 @@ package org.evenfall.trays.ground;
 import java.util.Set;
 import org.evenfall.trays.AdviceKind;
 
-/** What may be wrong beside the levers, always on the left. */
+/** What may be wrong apart from the levers, always on the left. */
 enum Fault {
     NONE(0, 0, 1, 0, 1, Set.of(AdviceKind.KEEP)),
     WORN_BADLY(0.14, 0, 1, 0, 1, Set.of(AdviceKind.OUTLETS_AND_VANES)),

@@ -28,7 +28,7 @@ record FaultTrial(double truePercent, AdviceKind kind) {
         KNOWS,
         /** Nothing was looked at or measured. */
         DID_NOT_LOOK,
-        /** All is said to be in order, the wind calm. */
+        /** All is entered as in order, the wind calm. */
         SAYS_GOOD
     }
 
@@ -72,7 +72,7 @@ record FaultTrial(double truePercent, AdviceKind kind) {
 
     /**
      * The kinds that are right. Known: the cure of the fault. Not looked at: any look at the machine, a wait or a repeat.
-     * Said to be good: a look at what is left to blame, the outlets and vanes, or a repeat for wind and a spoilt tray. A
+     * Entered as good: a look at what is left to blame, the outlets and vanes, or a repeat for wind and a spoilt tray. A
      * machine without a fault: keep it, or move a lever where it is mis-set.
      */
     static Set<AdviceKind> right(Fault fault, boolean wellSet, Owner owner) {

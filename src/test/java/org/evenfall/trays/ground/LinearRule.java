@@ -21,7 +21,7 @@ record LinearRule(Site site) implements Rule {
 
     private static final double SLOPE_SPREAD = 2.5;
 
-    /** How far the amplitude is off the line beside the noise, %. Assumption. */
+    /** How far the amplitude is off the line apart from the noise, %. Assumption. */
     private static final double OFF_LINE = 2;
 
     @Override

@@ -10,7 +10,7 @@ import org.evenfall.machine.Widening;
  * @param label its label
  * @param lowest lowest setting, in the unit of the scale
  * @param step smallest step, in the same unit
- * @param startSteps where it stands before the first test, steps above the lowest
+ * @param startSteps where it is before the first test, steps above the lowest
  * @param up sign of what a higher number does to the part that it moves, 1 or −1
  */
 record Scale(String label, double lowest, double step, int startSteps, int up) {
