@@ -24,7 +24,9 @@ public final class AdviceLines {
         if (advice.moves().isEmpty()) {
             return heading(words, advice);
         }
-        return advice.moves().stream().map(move -> move(words, move)).collect(Collectors.joining(" "));
+        return advice.moves().stream()
+                .map(move -> move(words, move, advice.probe()))
+                .collect(Collectors.joining(" "));
     }
 
     /** The heading of a kind, or that of the cause where the kind covers several. */
@@ -58,9 +60,9 @@ public final class AdviceLines {
         };
     }
 
-    private static String move(Sentences words, LeverMove move) {
+    private static String move(Sentences words, LeverMove move, boolean probe) {
         return words.text(
-                move.wider() ? "trays.moveWider" : "trays.moveNarrower",
+                probe ? "trays.moveProbe" : move.wider() ? "trays.moveWider" : "trays.moveNarrower",
                 Arg.text(move.lever()),
                 Arg.number(move.from(), decimals(move.from()), Unit.NONE),
                 Arg.number(move.to(), decimals(move.to()), Unit.NONE),

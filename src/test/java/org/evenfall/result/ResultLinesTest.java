@@ -177,7 +177,8 @@ class ResultLinesTest {
         assertThat(AdviceLines.headline(WORDS, trays.advice()))
                 .startsWith("Turn “long vane” from 9 to ")
                 .endsWith("wider.");
-        assertThat(AdviceLines.expected(WORDS, trays.advice())).startsWith("Tray CV to expect then: about ");
+        assertThat(AdviceLines.expected(WORDS, trays.advice()))
+                .startsWith("The next test is expected to read a tray CV of about ");
     }
 
     private static String heading(AdviceKind kind, Integer moreRuns, AdviceReason.Kind reason, String subject) {

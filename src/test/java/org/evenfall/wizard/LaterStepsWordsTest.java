@@ -161,7 +161,8 @@ class LaterStepsWordsTest {
         assertThat(AdviceLines.headline(WORDS, trays.advice()))
                 .startsWith("Turn “long vane” from 9 to ")
                 .endsWith("wider.");
-        assertThat(AdviceLines.expected(WORDS, trays.advice())).startsWith("Tray CV to expect then: about ");
+        assertThat(AdviceLines.expected(WORDS, trays.advice()))
+                .startsWith("The next test is expected to read a tray CV of about ");
         assertThat(AdviceLines.headline(WORDS, null)).isEqualTo("Do the tray test");
         var good = Assessor.assess(demo()).trays();
         assertThat(AdviceLines.headline(WORDS, good.advice())).isEqualTo("Keep the settings");
