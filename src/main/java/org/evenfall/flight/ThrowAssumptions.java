@@ -1,7 +1,11 @@
 package org.evenfall.flight;
 
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 
 /**
  * What the throw model assumes of the machine and the granules, since nobody measures it. The same holds for every product
@@ -31,6 +35,11 @@ public record ThrowAssumptions(double takeOffDeg, double friction, double dragFa
      */
     private static final double[] DRAG_FACTORS = {1.0, 1.2};
 
+    /** Computed once, as every flight asks for it: {@link #speedShare()} of the frictions of the range and of the usual one. */
+    private static final Map<Double, Double> SPEED_SHARES = Stream.concat(
+                    Stream.of(ThrowModel.FRICTION), DoubleStream.of(FRICTIONS).boxed())
+            .collect(Collectors.toUnmodifiableMap(Function.identity(), ThrowAssumptions::speedShare));
+
     /** The range of the model: every combination, each taken as equally likely. */
     public static final List<ThrowAssumptions> RANGE = DoubleStream.of(TAKE_OFFS_DEG)
             .boxed()
@@ -45,7 +54,12 @@ public record ThrowAssumptions(double takeOffDeg, double friction, double dragFa
      * small against the centrifugal force.
      */
     double speedShare() {
-        return friction == ThrowModel.FRICTION ? 1 : outletSpeed(friction) / outletSpeed(ThrowModel.FRICTION);
+        Double known = SPEED_SHARES.get(friction);
+        return known == null ? speedShare(friction) : known;
+    }
+
+    private static double speedShare(double friction) {
+        return outletSpeed(friction) / outletSpeed(ThrowModel.FRICTION);
     }
 
     private static double outletSpeed(double friction) {

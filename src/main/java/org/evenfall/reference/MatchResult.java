@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param verdict verdict on the chosen one
  * @param direction which way to start
  * @param turnDeg how far the fans of the model are turned towards wider, from today's settings, or without these from those
- *     of a dense 27 % N product, degrees; null where nothing is measured
+ *     of a dense 27 % N product, degrees; null where nothing is measured, or a reference was chosen
  * @param directionAgainstDense which way to start from the settings of a dense 27 % N product
  * @param throwAgainstDenseM throw at the edge against a dense 27 % N product, m
  * @param throwAgainstDenseIntervalM its 90 % interval: measurements, packing, range of the model, m

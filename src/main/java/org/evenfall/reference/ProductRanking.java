@@ -94,7 +94,9 @@ public final class ProductRanking {
                 chosen,
                 reach.reachability() == Reachability.PROBABLY_NOT ? Verdict.NOT_AT_THIS_WIDTH : verdict,
                 chosen == null ? againstDense : chosen.direction(),
-                product.modelFor(start.other).turnDeg(start.product),
+                takesOver(ranked, product.context())
+                        ? null
+                        : product.modelFor(start.other).turnDeg(start.product),
                 againstDense,
                 dense.throwM(),
                 dense.throwIntervalM(),
@@ -103,6 +105,12 @@ public final class ProductRanking {
                 chosen != null && chosen.pattern() != null ? chosen.pattern() : pattern(dense, product, resetCvPercent),
                 overlay(product, comparison),
                 order.redraws());
+    }
+
+    /** Whether the settings of a reference that the person chose can be taken over, so that nobody needs a first guess. */
+    private static boolean takesOver(List<RankedProduct> ranked, RankContext context) {
+        return !context.chosenId().equals(TestedProduct.TODAY_ID)
+                && ranked.stream().anyMatch(each -> each.id().equals(context.chosenId()));
     }
 
     /** Index of the reference that the person chose, else of the nearest; −1 without any. */
