@@ -29,25 +29,25 @@ public final class MatchLines {
     /** What each of the {@link #figures} is, in their order. */
     public static List<String> headers(Sentences words) {
         return List.of(
+                words.text("match.share"),
                 words.text("match.width"),
                 words.text("match.density"),
                 words.text("match.size"),
                 words.text("match.throw"),
                 words.text("match.flow"),
-                words.text("match.kept"),
-                words.text("match.share"));
+                words.text("match.kept"));
     }
 
-    /** Width, differences, CV with the settings kept and share of the simulated repeats of one tested product. */
+    /** Chance of being the closest, width, differences, and the CV with the settings kept of one tested product. */
     public static List<String> figures(Sentences words, RankedProduct reference) {
         return List.of(
+                words.number(100 * reference.closestShare(), 0, Unit.PERCENT),
                 words.number(reference.widthM(), 0, Unit.M),
                 signed(words, reference.difference().densityPercent(), 0, Unit.PERCENT),
                 signed(words, reference.difference().d50Percent(), 0, Unit.PERCENT),
                 signed(words, reference.throwDifference().metres(), 1, Unit.M),
                 signed(words, reference.difference().flowPercent(), 0, Unit.PERCENT),
-                kept(words, reference),
-                words.number(100 * reference.closestShare(), 0, Unit.PERCENT));
+                kept(words, reference));
     }
 
     /** The tested CV and how the model expects it to change with the settings kept. */

@@ -15,11 +15,16 @@ final class ExactNumber {
     private ExactNumber() {}
 
     static EnteredQuantity of(double value, NumberWriter numbers) {
+        return new EnteredQuantity(numbers.write(value, decimals(value)), Unit.NONE);
+    }
+
+    /** How many decimals a value needs. */
+    static int decimals(double value) {
         int decimals = 0;
         while (decimals < MOST_DECIMALS && remainder(value * Math.pow(10, decimals)) > NO_REMAINDER) {
             decimals++;
         }
-        return new EnteredQuantity(numbers.write(value, decimals), Unit.NONE);
+        return decimals;
     }
 
     private static double remainder(double value) {

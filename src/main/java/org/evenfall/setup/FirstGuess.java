@@ -27,9 +27,6 @@ public final class FirstGuess {
     /** Source that every finding of the first guess names. */
     public static final String SOURCE = "source.firstGuess";
 
-    /** Four decimals: a text that no reader takes for a thousand. */
-    private static final int DECIMALS = 4;
-
     private FirstGuess() {}
 
     /**
@@ -70,10 +67,7 @@ public final class FirstGuess {
         SettingsEntries today = setup.match().today().settings();
         Map<String, EnteredQuantity> settings = new LinkedHashMap<>(typed.levers());
         for (LeverStart start : of(assessment.machine().levers(), read, assessment.match())) {
-            settings.merge(
-                    start.label(),
-                    new EnteredQuantity(numbers.write(start.setting(), DECIMALS), Unit.NONE),
-                    FirstGuess::either);
+            settings.merge(start.label(), ExactNumber.of(start.setting(), numbers), FirstGuess::either);
         }
         return setup.withMatch(setup.match()
                 .withSettings(typed.withLevers(settings)
@@ -111,7 +105,7 @@ public final class FirstGuess {
         return starts.stream()
                 .map(start -> {
                     Arg label = Arg.text(start.label());
-                    Arg setting = Arg.number(start.setting(), 1, Unit.NONE);
+                    Arg setting = Arg.number(start.setting(), ExactNumber.decimals(start.setting()), Unit.NONE);
                     Finding finding = start.steps() == 0
                             ? Finding.note(Step.MATCH, "match.start.keep", label, setting)
                             : Finding.note(

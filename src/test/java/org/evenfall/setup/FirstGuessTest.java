@@ -66,6 +66,18 @@ class FirstGuessTest {
                 .containsExactly(new FirstGuess.LeverStart("drop point", 4, 0));
     }
 
+    /** A scale of quarters is shown and filled in as it is read, without noughts behind. */
+    @Test
+    void aSettingHasTheDecimalsThatItNeeds() {
+        Lever fine = new Lever("fine", "", 0, 8, 0.25, Widening.HIGHER);
+        List<FirstGuess.LeverStart> starts = FirstGuess.of(List.of(fine), today(Map.of("fine", 3.0)), match(2.1));
+        assertThat(starts).containsExactly(new FirstGuess.LeverStart("fine", 3.25, 1));
+        assertThat(FirstGuess.findings(starts).get(0).args().get(1))
+                .hasToString("Figure[value=3.25, decimals=2, unit=NONE]");
+        assertThat(ExactNumber.decimals(9)).isZero();
+        assertThat(ExactNumber.decimals(8.5)).isEqualTo(1);
+    }
+
     /** It is wanted only while no tested product is chosen and no lever typed; what is typed stays. */
     @Test
     void itFillsInWhatIsBlank() {

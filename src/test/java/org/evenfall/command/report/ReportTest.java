@@ -249,7 +249,11 @@ class ReportTest {
         JsonNode nearest = json.at("/match/ranked/0");
         assertThat(line(report, "1  " + nearest.get("name").textValue().substring(0, 8)))
                 .contains(nearest.get("name").textValue());
-        assertThat(line(report, "1   28")).contains(rounded(json, "/match/ranked/0/throwDifferenceM", 1, "m"));
+        // its chance depends on how often the measurements are repeated in simulation
+        assertThat(report.lines().filter(line -> line.strip().matches("1 +\\d+\\s% +28\\sm .*")))
+                .singleElement()
+                .asString()
+                .contains(rounded(json, "/match/ranked/0/throwDifferenceM", 1, "m"));
     }
 
     private static String rounded(JsonNode json, String pointer, int decimals, String unit) {
