@@ -22,8 +22,6 @@ import org.evenfall.trays.CropLoss;
 import org.evenfall.trays.FieldCv;
 import org.evenfall.trays.LeverRules;
 import org.evenfall.trays.MachineOrder;
-import org.evenfall.trays.ShapeCurve;
-import org.evenfall.trays.ShapeCurves;
 import org.evenfall.trays.StripLoad;
 import org.evenfall.trays.Tramlines;
 import org.evenfall.trays.TrayLayout;
@@ -127,21 +125,7 @@ final class TraysAssessor {
                         new LeverRules(machine.levers(), read.get(TrayPaths.TWO_LEVERS) == YesNo.YES),
                         order,
                         new Tramlines(widthM, ground.driving()),
-                        limits),
-                () -> curves(widthM));
-    }
-
-    /** How the landing model expects the machine to answer; the broad default while the product is not measured. */
-    private List<ShapeCurve> curves(double widthM) {
-        if (product.sieve() == null || product.particle() == null) {
-            return ShapeCurves.broad();
-        }
-        return ShapeCurves.of(
-                MachineDefaults.of(machine)
-                        .throwOf(
-                                product.sieve().distribution(),
-                                product.particle().kgPerM3()),
-                widthM);
+                        limits));
     }
 
     /** @param none whether there is no test at all; where there are others, they are reported */

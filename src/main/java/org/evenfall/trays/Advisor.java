@@ -3,7 +3,6 @@ package org.evenfall.trays;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,7 +29,7 @@ public final class Advisor {
     private final SideAdvisor side;
     private final LeverAdvisor levers;
 
-    private Advisor(AdviceInput input, Supplier<List<ShapeCurve>> curves) {
+    private Advisor(AdviceInput input) {
         this.input = input;
         this.last = input.last();
         TestsBySetting bySetting = new TestsBySetting(input);
@@ -38,18 +37,14 @@ public final class Advisor {
         this.diagnosis = Diagnosis.of(pool.evenness());
         this.repeats = new RepeatAdvisor(input, bySetting, pool);
         this.side = new SideAdvisor(input, pool.evenness());
-        this.levers = new LeverAdvisor(input, curves, bySetting);
+        this.levers = new LeverAdvisor(input, bySetting);
     }
 
-    /**
-     * The next move; repeats of one setting are taken together.
-     *
-     * @param curves what is known before any test of how the machine answers, asked for only when a lever is to move
-     */
-    public static Advice advise(AdviceInput input, Supplier<List<ShapeCurve>> curves) {
+    /** The next move; repeats of one setting are taken together. */
+    public static Advice advise(AdviceInput input) {
         return input.tests().isEmpty()
                 ? Advice.withoutMove(AdviceKind.DO_A_TEST, List.of(AdviceReason.of(AdviceReason.Kind.DO_A_TEST)))
-                : new Advisor(input, curves).next();
+                : new Advisor(input).next();
     }
 
     private Advice next() {

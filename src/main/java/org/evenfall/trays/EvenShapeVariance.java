@@ -12,21 +12,26 @@ import java.util.List;
  */
 record EvenShapeVariance(double centreShare, double quarterShare, double crossShare, double residualVariance) {
 
-    /** Assumption: what the two shapes do not explain changes by this share, in squares, from one setting to another. */
-    private static final double RESIDUAL_ERROR_SHARE = 1;
+    /** Mean square over the field of a cosine of amplitude 1. Exact. */
+    private static final double SQUARE_OF_COSINE = 0.5;
 
-    /** Those of the last test; the residual variance is 0 where the machine's own CV or its shapes cannot be determined. */
-    static EvenShapeVariance of(Uniformity last, Tramlines tramlines) {
-        List<Double> positionsM = last.positionsM();
+    /** Over the whole field, where the two shapes are independent. */
+    static EvenShapeVariance ofField(double residualVariance) {
+        return new EvenShapeVariance(SQUARE_OF_COSINE, SQUARE_OF_COSINE, 0, residualVariance);
+    }
+
+    /** Over the trays of a test; the residual variance is 0 where the machine's own CV or its shapes cannot be determined. */
+    static EvenShapeVariance of(Uniformity test, Tramlines tramlines) {
+        List<Double> positionsM = test.positionsM();
         EvenShapeVariance shapesOnly = new EvenShapeVariance(
                 Shapes.covariance(positionsM, tramlines, ShapeKind.CENTRE_OVERLAP, ShapeKind.CENTRE_OVERLAP),
                 Shapes.covariance(positionsM, tramlines, ShapeKind.QUARTER_POINTS, ShapeKind.QUARTER_POINTS),
                 Shapes.covariance(positionsM, tramlines, ShapeKind.CENTRE_OVERLAP, ShapeKind.QUARTER_POINTS),
                 0);
-        Double machine = last.cv().machinePercent();
+        Double machine = test.cv().machinePercent();
         double residual = machine == null
                 ? 0
-                : Diagnosis.of(last)
+                : Diagnosis.of(test)
                         .map(shape -> machine * machine
                                 - shapesOnly.explained(
                                         shape.centre().amplitudePercent(),
@@ -39,25 +44,6 @@ record EvenShapeVariance(double centreShare, double quarterShare, double crossSh
     /** CV² with these amplitudes, %², at least 0; amplitudes in % of the mean. */
     double cvSquare(double centrePercent, double quarterPercent) {
         return Math.max(0, residualVariance + explained(centrePercent, quarterPercent));
-    }
-
-    /**
-     * Variance that an error of the amplitudes adds to CV², %⁴.
-     *
-     * @param centrePercent amplitude, and its error
-     * @param quarterPercent amplitude, and its error
-     */
-    double squareVariance(double centrePercent, double centreError, double quarterPercent, double quarterError) {
-        double centre = centreShare * centreShare * ofSquare(centrePercent, centreError);
-        double quarter = quarterShare * quarterShare * ofSquare(quarterPercent, quarterError);
-        double residual = RESIDUAL_ERROR_SHARE * residualVariance;
-        return centre + quarter + residual * residual;
-    }
-
-    /** Variance of the square of a normal number: 2 s⁴ + 4 m² s². */
-    private static double ofSquare(double mean, double error) {
-        double square = error * error;
-        return 2 * square * square + 4 * mean * mean * square;
     }
 
     private double explained(double centre, double quarter) {

@@ -2,7 +2,6 @@ package org.evenfall.trays;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
 import org.evenfall.machine.Lever;
 
 /** Which lever to move, or back to an earlier setting where no move is expected to be better. */
@@ -12,14 +11,12 @@ final class LeverAdvisor {
     private static final double CONTRADICTED = 0.05;
 
     private final AdviceInput input;
-    private final Supplier<List<ShapeCurve>> curves;
     private final TestsBySetting bySetting;
     private final AdviceInput.DoneTest last;
 
     /** @param input with at least one test */
-    LeverAdvisor(AdviceInput input, Supplier<List<ShapeCurve>> curves, TestsBySetting bySetting) {
+    LeverAdvisor(AdviceInput input, TestsBySetting bySetting) {
         this.input = input;
-        this.curves = curves;
         this.bySetting = bySetting;
         this.last = input.last();
     }
@@ -41,7 +38,7 @@ final class LeverAdvisor {
             reasons.add(AdviceReason.of(AdviceReason.Kind.NO_LEVER));
             return Advice.withoutMove(AdviceKind.NO_LEVER_LEFT, reasons);
         }
-        ResponseModel model = new ResponseModel(input.tests(), usable, curves.get(), input.tramlines());
+        ResponseModel model = new ResponseModel(input.tests(), bySetting.pool(last).evenness(), usable, input.tramlines(), input.machineOrder().skipped());
         MoveChooser chooser = new MoveChooser(usable, last.settings(), lastSteps(usable), model);
         String doubted = doubted(usable, model);
         int[] best = chooser.best(input.levers().twoAtOnce());

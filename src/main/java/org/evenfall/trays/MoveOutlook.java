@@ -4,7 +4,7 @@ package org.evenfall.trays;
 interface MoveOutlook {
 
     /**
-     * Expected CV² after a move, %².
+     * Expected square of the field CV after a move, %².
      *
      * @param move whole steps up the scale of each lever; all 0 for the settings now
      */

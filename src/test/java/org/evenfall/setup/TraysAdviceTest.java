@@ -12,7 +12,6 @@ import static org.evenfall.setup.TraysAssessorTest.set;
 import java.util.List;
 import java.util.Map;
 import org.evenfall.flight.DrivingPattern;
-import org.evenfall.granule.SizeDistribution;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.Advice;
@@ -21,15 +20,13 @@ import org.evenfall.trays.AdviceKind;
 import org.evenfall.trays.Advisor;
 import org.evenfall.trays.LeverRules;
 import org.evenfall.trays.MachineOrder;
-import org.evenfall.trays.ShapeCurve;
-import org.evenfall.trays.ShapeCurves;
 import org.evenfall.trays.Tramlines;
 import org.evenfall.trays.WindLimits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What the advice of step 6 is made from: tests, order of the machine, levers and what is known of the granules. */
+/** What the advice of step 6 is made from: tests, order of the machineand levers. */
 class TraysAdviceTest {
 
     private static final TypedSetup POINTED = set(caught(ground(), 0, "60", "98", "150", "101", "58"), 0, "27", "4");
@@ -63,10 +60,10 @@ class TraysAdviceTest {
         });
     }
 
-    /** What the advisor says of the one test, with what is known before it. */
-    private static Advice expected(ProductResult product, List<ShapeCurve> curves, boolean twoLevers) {
+    /** What the advisor says of the one test, with these levers. */
+    private static Advice expected(boolean twoLevers) {
         // the granules also set the noise of the test
-        var test = assess(POINTED, product, IN_ORDER).present().last();
+        var test = assess(POINTED, UNKNOWN, IN_ORDER).present().last();
         return Advisor.advise(
                 new AdviceInput(
                         List.of(new AdviceInput.DoneTest(
@@ -74,35 +71,15 @@ class TraysAdviceTest {
                         new LeverRules(MACHINE.levers(), twoLevers),
                         IN_ORDER,
                         new Tramlines(24, DrivingPattern.BACK_AND_FORTH),
-                        WindLimits.USUAL),
-                () -> curves);
-    }
-
-    /** Granules of the density that the product step found; without density or sieve the broad default. */
-    @Test
-    void theMeasuredGranulesSetWhatIsExpected() {
-        SizeDistribution sizes = SizeDistribution.exact(2.4, 1.15);
-        List<ShapeCurve> measured = ShapeCurves.of(MachineDefaults.of(MACHINE).throwOf(sizes, 1250), 24);
-        List<ShapeCurve> denser = ShapeCurves.of(MachineDefaults.of(MACHINE).throwOf(sizes, 1900), 24);
-        ProductResult product = TypedSetup.sieved(0.75, 2.4, 1.15, 1250.0);
-        Advice advice = assess(POINTED, product, IN_ORDER).present().advice();
-        assertThat(advice).isEqualTo(expected(product, measured, false));
-        assertThat(advice)
-                .isNotEqualTo(expected(product, denser, false))
-                .isNotEqualTo(expected(product, ShapeCurves.broad(), false));
-        assertThat(assess(POINTED, TypedSetup.sieved(null, 2.4, 1.15, null), IN_ORDER)
-                        .present()
-                        .advice())
-                .isEqualTo(expected(UNKNOWN, ShapeCurves.broad(), false));
-        assertThat(advice(POINTED, IN_ORDER)).isEqualTo(expected(UNKNOWN, ShapeCurves.broad(), false));
+                        WindLimits.USUAL));
     }
 
     @Test
     void twoLeversAreMovedOnlyWhenTheOwnerAllowsIt() {
         assertThat(advice(POINTED.choose(TrayPaths.TWO_LEVERS, YesNo.NO), IN_ORDER))
-                .isEqualTo(expected(UNKNOWN, ShapeCurves.broad(), false));
+                .isEqualTo(expected(false));
         assertThat(advice(POINTED.choose(TrayPaths.TWO_LEVERS, YesNo.YES), IN_ORDER))
-                .isEqualTo(expected(UNKNOWN, ShapeCurves.broad(), true))
-                .isNotEqualTo(expected(UNKNOWN, ShapeCurves.broad(), false));
+                .isEqualTo(expected(true))
+                .isNotEqualTo(expected(false));
     }
 }

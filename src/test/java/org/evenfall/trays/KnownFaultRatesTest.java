@@ -28,8 +28,7 @@ class KnownFaultRatesTest {
                         new LeverRules(List.of(TestFields.lever(Widening.HIGHER)), false),
                         order,
                         machine.tramlines(),
-                        WindLimits.USUAL),
-                ShapeCurves::broad);
+                        WindLimits.USUAL));
     }
 
     /** The kind of the fault in all tests that are not even, KEEP with the fault as a reason in all that are. */

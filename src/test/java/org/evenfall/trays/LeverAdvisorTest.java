@@ -207,8 +207,7 @@ class LeverAdvisorTest {
                             new LeverRules(levers, two),
                             IN_ORDER,
                             TestFields.BACK_AND_FORTH,
-                            WindLimits.USUAL),
-                    ShapeCurves::broad);
+                            WindLimits.USUAL));
             assertThat(advice.moves()).hasSize(two ? 2 : 1);
             assertThat(kinds(advice)).contains(two ? AdviceReason.Kind.TWO_LEVERS : AdviceReason.Kind.ONE_LEVER);
         }

@@ -34,7 +34,6 @@ final class Asking {
                         new LeverRules(typed, twoLevers),
                         order,
                         site.job().tramlines(),
-                        WindLimits.USUAL),
-                site::curves);
+                        WindLimits.USUAL));
     }
 }

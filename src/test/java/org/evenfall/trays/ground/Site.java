@@ -6,8 +6,6 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.evenfall.machine.Lever;
 import org.evenfall.machine.Widening;
-import org.evenfall.trays.ShapeCurve;
-import org.evenfall.trays.ShapeCurves;
 
 /** A machine on its field, with settings as on the scales; what was computed once is kept. */
 final class Site {
@@ -17,7 +15,6 @@ final class Site {
     private final long seed;
     private final Map<Map<String, Double>, TrueField> fields = new ConcurrentHashMap<>();
     private final List<Lever> levers;
-    private List<ShapeCurve> curves = List.of();
 
     Site(Family family, Machine machine, long seed) {
         this.family = family;
@@ -94,13 +91,5 @@ final class Site {
     private double centre(int first) {
         TrueField field = field(settings(first, 0));
         return field.overTray(0) - field.overTray(job().widthM() / 2);
-    }
-
-    /** What is known of the shapes before any test. */
-    synchronized List<ShapeCurve> curves() {
-        if (curves.isEmpty()) {
-            curves = ShapeCurves.of(machine.typed(), job().widthM());
-        }
-        return curves;
     }
 }
