@@ -16,10 +16,7 @@ public final class Advisor {
      * Assumption: the tray CV of an even field above which a further move is considered, %: below it a move cannot be worth
      * its test.
      */
-    private static final double GOOD_ENOUGH_PERCENT = CvLimits.GOOD_PERCENT - MoveChooser.WORTH_PERCENT;
-
-    /** Assumption: what a further move must be expected to take off the CV of a field that is even already, points. */
-    private static final double CLEARLY_BETTER_PERCENT = 0.5;
+    private static final double GOOD_ENOUGH_PERCENT = 7;
 
     private final AdviceInput input;
     private final AdviceInput.DoneTest last;
@@ -74,7 +71,7 @@ public final class Advisor {
     }
 
     private Advice even(List<AdviceReason> reasons) {
-        Advice further = furtherMove(reasons);
+        Advice further = further(reasons);
         if (further != null) {
             return further;
         }
@@ -93,23 +90,26 @@ public final class Advisor {
         return Advice.withoutMove(AdviceKind.KEEP, reasons);
     }
 
-    /** A further move from an even field, where its tray CV is not small and the move is clearly better; else null. */
-    private @Nullable Advice furtherMove(List<AdviceReason> reasons) {
+    /** What is still worth a test on an even field, where its tray CV is not small; else null. */
+    private @Nullable Advice further(List<AdviceReason> reasons) {
         double cvPercent = pool.evenness().cvPercent();
         Diagnosis shape = diagnosis.orElse(null);
         if (cvPercent <= GOOD_ENOUGH_PERCENT
                 || shape == null
-                || !shape.hasEvenShape()
-                || side.oneSided()
                 || !input.machineOrder().faults().isEmpty()
                 || repeats.spoiltTray(reasons) != null) {
             return null;
         }
         List<AdviceReason> further = new ArrayList<>(reasons);
         further.add(AdviceReason.of(AdviceReason.Kind.JUST_UNDER, cvPercent));
+        if (side.matters()) {
+            Advice first = cvPercent <= CvLimits.GOOD_PERCENT ? null : side.advice(further, shape.hasEvenShape());
+            if (cvPercent <= CvLimits.GOOD_PERCENT || first != null) {
+                return first;
+            }
+        }
         Advice move = levers.next(shape, EvennessVerdict.EVEN, further);
-        ExpectedCv expected = move.expected();
-        return expected != null && expected.percent() < cvPercent - CLEARLY_BETTER_PERCENT ? move : null;
+        return move.kind() == AdviceKind.MOVE_LEVER ? move : null;
     }
 
     private Advice notEven(List<AdviceReason> reasons) {
@@ -126,13 +126,13 @@ public final class Advisor {
         }
         Diagnosis shape = diagnosis.orElse(null);
         boolean evenShape = shape != null && shape.hasEvenShape();
-        if (side.oneSided()) {
+        if (evenShape ? side.matters() : side.oneSided()) {
             Advice first = side.advice(reasons, evenShape);
             if (first != null) {
                 return first;
             }
         }
-        if (shape == null || !evenShape) {
+        if (shape == null) {
             reasons.add(AdviceReason.of(AdviceReason.Kind.NO_SHAPE));
             return levers.back(reasons, AdviceKind.CANNOT_TELL_BETTER);
         }

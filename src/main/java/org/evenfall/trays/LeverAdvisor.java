@@ -2,6 +2,7 @@ package org.evenfall.trays;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.evenfall.machine.Lever;
 
 /** Which lever to move, or back to an earlier setting where no move is expected to be better. */
@@ -9,6 +10,12 @@ final class LeverAdvisor {
 
     /** Assumption: the tests contradict the owner's direction when it keeps less than this probability. */
     private static final double CONTRADICTED = 0.05;
+
+    /** Assumption: a move is worth a test when it is expected to take this off the field CV, points. */
+    private static final double WORTH_PERCENT = 0.3;
+
+    /** Assumption: the same where the tray CV is good already. */
+    private static final double WORTH_WHERE_GOOD_PERCENT = 1.5;
 
     private final AdviceInput input;
     private final TestsBySetting bySetting;
@@ -30,7 +37,7 @@ final class LeverAdvisor {
      */
     Advice next(Diagnosis shape, EvennessVerdict now, List<AdviceReason> before) {
         List<AdviceReason> reasons = new ArrayList<>(before);
-        reasons.add(evenShape(shape));
+        evenShape(shape).ifPresent(reasons::add);
         List<Lever> usable = input.levers().levers().stream()
                 .filter(lever -> last.settings().containsKey(lever.label()))
                 .toList();
@@ -41,7 +48,8 @@ final class LeverAdvisor {
         ResponseModel model = new ResponseModel(input.tests(), bySetting.pool(last).evenness(), usable, input.tramlines(), input.machineOrder().skipped());
         MoveChooser chooser = new MoveChooser(usable, last.settings(), lastSteps(usable), model);
         String doubted = doubted(usable, model);
-        int[] best = chooser.best(input.levers().twoAtOnce());
+        boolean good = bySetting.pool(last).evenness().cvPercent() <= CvLimits.GOOD_PERCENT;
+        int[] best = chooser.best(input.levers().twoAtOnce(), good ? WORTH_WHERE_GOOD_PERCENT : WORTH_PERCENT);
         ExpectedCv expected = best == null ? null : model.expected(best);
         if (best != null
                 && expected != null
@@ -56,7 +64,7 @@ final class LeverAdvisor {
             reasons.add(AdviceReason.about(AdviceReason.Kind.DIRECTION, doubted));
             return Advice.withoutMove(AdviceKind.CONFIRM_DIRECTION, reasons);
         }
-        int[] probe = now == EvennessVerdict.EVEN ? null : chooser.probe();
+        int[] probe = good ? null : chooser.probe();
         if (probe != null) {
             List<LeverMove> moves = chooser.moves(probe);
             reasons.add(AdviceReason.about(AdviceReason.Kind.PROBE, moves.get(0).lever()));
@@ -65,7 +73,13 @@ final class LeverAdvisor {
         boolean atEndStop =
                 shape.centre().significant() && chooser.atEndStop(shape.centre().amplitudePercent() > 0);
         reasons.add(AdviceReason.of(atEndStop ? AdviceReason.Kind.END_STOP : AdviceReason.Kind.NO_BETTER));
-        return back(reasons, atEndStop ? AdviceKind.NO_LEVER_LEFT : AdviceKind.CANNOT_TELL_BETTER);
+        AdviceKind otherwise = atEndStop ? AdviceKind.NO_LEVER_LEFT : AdviceKind.CANNOT_TELL_BETTER;
+        AdviceInput.DoneTest better = bySetting.clearlyBetterThan(last);
+        boolean believed = better != null
+                && Math.sqrt(model.expectedSquare(Observation.steps(better.settings(), last.settings(), usable)))
+                                + WORTH_PERCENT
+                        < Math.sqrt(model.expectedSquare(new double[usable.size()]));
+        return believed ? back(reasons, otherwise) : Advice.withoutMove(otherwise, reasons);
     }
 
     /** Label of the first lever whose direction the tests contradict; empty where there is none. */
@@ -97,17 +111,21 @@ final class LeverAdvisor {
         return steps;
     }
 
-    private static AdviceReason evenShape(Diagnosis shape) {
+    /** The shape that both sides have in common, where one is significant. */
+    private static Optional<AdviceReason> evenShape(Diagnosis shape) {
         if (shape.centre().significant()) {
             double amplitude = shape.centre().amplitudePercent();
-            return AdviceReason.of(
+            return Optional.of(AdviceReason.of(
                     amplitude > 0 ? AdviceReason.Kind.CENTRE_HEAVY : AdviceReason.Kind.OVERLAP_HEAVY,
-                    Math.abs(amplitude));
+                    Math.abs(amplitude)));
         }
-        double amplitude = shape.quarter().amplitudePercent();
-        return AdviceReason.of(
-                amplitude > 0 ? AdviceReason.Kind.QUARTERS_LIGHT : AdviceReason.Kind.QUARTERS_HEAVY,
-                Math.abs(amplitude));
+        if (shape.quarter().significant()) {
+            double amplitude = shape.quarter().amplitudePercent();
+            return Optional.of(AdviceReason.of(
+                    amplitude > 0 ? AdviceReason.Kind.QUARTERS_LIGHT : AdviceReason.Kind.QUARTERS_HEAVY,
+                    Math.abs(amplitude)));
+        }
+        return Optional.empty();
     }
 
     static boolean contradicted(Lever lever, double probabilityWiderUp) {

@@ -24,10 +24,12 @@ import org.evenfall.flight.DrivingPattern;
  *
  * @param pairs how many pairs there are
  * @param chiSquared sum of their squared differences over their variances, at least 0
+ * @param sideSquare what the sides add to CV² beyond the noise, %², at least 0
  * @param leftLessRightPercent difference of the most significant pair, % of the mean; 0 without a pair
  * @param distanceM how far from the tramline that pair is, m, at least 0
  */
-record MirrorPairs(int pairs, double chiSquared, double leftLessRightPercent, double distanceM) {
+record MirrorPairs(
+        int pairs, double chiSquared, double sideSquare, double leftLessRightPercent, double distanceM) {
 
     /** Chance of so large a sum on a machine with equal sides below which one side gets less. Assumption: 1 %. */
     static final double LEVEL = 0.01;
@@ -52,15 +54,18 @@ record MirrorPairs(int pairs, double chiSquared, double leftLessRightPercent, do
         List<Pair> pairs = pairs(test, tramlines);
         Pair most = null;
         double sum = 0;
+        double sides = 0;
         for (Pair pair : pairs) {
             sum += pair.square();
+            // each tray is off the mean of the two by half their difference
+            sides += (pair.difference() * pair.difference() - pair.variance()) / (2 * test.trays());
             if (most == null || pair.square() > most.square()) {
                 most = pair;
             }
         }
         return most == null
-                ? new MirrorPairs(0, 0, 0, 0)
-                : new MirrorPairs(pairs.size(), sum, -100 * most.difference(), most.distanceM());
+                ? new MirrorPairs(0, 0, 0, 0, 0)
+                : new MirrorPairs(pairs.size(), sum, 1e4 * Math.max(0, sides), -100 * most.difference(), most.distanceM());
     }
 
     /** Whether the sides differ by more than chance; never without a pair. */

@@ -15,13 +15,13 @@ import org.jspecify.annotations.Nullable;
 final class MoveChooser {
 
     /** Assumption: most small steps at once, all levers together. */
-    static final int MOST_STEPS = 3;
-
-    /** Assumption: a move is worth a test when it is expected to take more than this off the CV, points. */
-    static final double WORTH_PERCENT = 0.7;
+    static final int MOST_STEPS = 6;
 
     /** Assumption: the owner's first lever is moved first; another must be better by this share of CV². */
     private static final double LEVER_GAIN = 0.05;
+
+    /** Assumption: two levers at once must be better than one by this share: what each of them did is not seen. */
+    private static final double PAIR_GAIN = 0.25;
 
     /** Assumption: of moves that are nearly as good the smaller is taken; a step more must gain this share of CV². */
     private static final double STEP_GAIN = 0.02;
@@ -54,9 +54,10 @@ final class MoveChooser {
      * The move, as steps up the scale of each lever; null when none is worth a test.
      *
      * @param twoLevers the owner allows two levers at once
+     * @param worthPercent what a move must be expected to take off the field CV, points
      */
-    int @Nullable [] best(boolean twoLevers) {
-        double worth = Math.max(0, Math.sqrt(outlook.expectedSquare(new int[levers.size()])) - WORTH_PERCENT);
+    int @Nullable [] best(boolean twoLevers, double worthPercent) {
+        double worth = Math.max(0, Math.sqrt(outlook.expectedSquare(new int[levers.size()])) - worthPercent);
         double least = worth * worth;
         int[] best = null;
         for (int[] move : candidates(twoLevers)) {
@@ -75,7 +76,16 @@ final class MoveChooser {
         for (int j = 0; j < move.length; j++) {
             other |= (move[j] != 0) != (best[j] != 0);
         }
-        return STEP_GAIN * (size(move) - size(best)) + (other ? LEVER_GAIN : 0);
+        return STEP_GAIN * (size(move) - size(best)) + (other ? LEVER_GAIN : 0)
+                + PAIR_GAIN * (levers(move) - levers(best));
+    }
+
+    private static int levers(int[] move) {
+        int n = 0;
+        for (int steps : move) {
+            n += steps != 0 ? 1 : 0;
+        }
+        return n;
     }
 
     private static int size(int[] move) {

@@ -11,6 +11,9 @@ final class RepeatAdvisor {
     /** Assumption: noise above this share of the CV, which is half of its square, hides the machine. */
     private static final double NOISY_SHARE = 0.7;
 
+    /** Assumption: two catches of one tray within so many standard errors of their difference agree. */
+    private static final double MOST_ERRORS = 3;
+
     /** Assumption: with so many repeats of one setting the noise is accepted. */
     private static final int MOST_REPEATS = 3;
 
@@ -28,14 +31,14 @@ final class RepeatAdvisor {
     }
 
     /**
-     * Type a tray again, or leave it blank; null where every tray of the last test fits the others. A tray that was as odd
-     * in an earlier test with the same settings is believed.
+     * Type a tray again, or leave it blank; null where every tray of the last test fits the others. A tray that caught as
+     * much in an earlier test with the same settings is believed.
      */
     @Nullable
     Advice spoiltTray(List<AdviceReason> before) {
         AdviceInput.DoneTest last = input.last();
         Optional<SpoiltTray> spoilt = SpoiltTray.of(last.evenness(), input.tramlines());
-        if (spoilt.isEmpty() || spoilt.filter(this::seenBefore).isPresent()) {
+        if (spoilt.isEmpty() || spoilt.filter(this::caughtBefore).isPresent()) {
             return null;
         }
         SpoiltTray tray = spoilt.get();
@@ -53,12 +56,18 @@ final class RepeatAdvisor {
         return Advice.repeat(null, enough ? doubtful : List.of(), reasons);
     }
 
-    private boolean seenBefore(SpoiltTray spoilt) {
+    /** Whether an earlier test with the same settings caught as much in that tray, within the noise of both. */
+    private boolean caughtBefore(SpoiltTray spoilt) {
         List<AdviceInput.DoneTest> repeats = bySetting.repeats(input.last());
-        return repeats.subList(0, repeats.size() - 1).stream()
-                .anyMatch(test -> SpoiltTray.of(test.evenness(), input.tramlines())
-                        .filter(other -> other.index() == spoilt.index() && other.low() == spoilt.low())
-                        .isPresent());
+        int index = spoilt.index();
+        double now = input.last().evenness().relativePercent().get(index);
+        return repeats.subList(0, repeats.size() - 1).stream().anyMatch(test -> {
+            double then = test.evenness().relativePercent().get(index);
+            double noise = Math.hypot(
+                    test.evenness().cv().noisePercent(),
+                    input.last().evenness().cv().noisePercent());
+            return Math.abs(now - then) <= MOST_ERRORS * noise;
+        });
     }
 
     /** More runs into the same trays; null where noise does not hide the machine, or after enough repeats. */

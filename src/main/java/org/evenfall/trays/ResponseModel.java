@@ -99,7 +99,12 @@ final class ResponseModel implements MoveOutlook {
 
     @Override
     public double expectedSquare(int[] move) {
-        return square(field.shapes(), steps(move));
+        return expectedSquare(steps(move));
+    }
+
+    /** Expected square of the field CV at a setting so many steps of each lever from the settings now, %². */
+    double expectedSquare(double[] steps) {
+        return square(field.shapes(), steps);
     }
 
     private double square(EvenShapeVariance variance, double[] steps) {

@@ -6,18 +6,28 @@ import org.jspecify.annotations.Nullable;
 /** What to do where one side gets less: never a lever first. */
 final class SideAdvisor {
 
+    /** Assumption: below this share of CV² the sides are not what is wrong first. */
+    private static final double LEAST_SHARE = 0.1;
+
     private final AdviceInput input;
+    private final Uniformity evenness;
     private final MirrorPairs pairs;
 
     /** @param evenness the last test, with its repeats */
     SideAdvisor(AdviceInput input, Uniformity evenness) {
         this.input = input;
+        this.evenness = evenness;
         this.pairs = MirrorPairs.of(evenness, input.tramlines());
     }
 
     /** Whether one side gets less by more than chance. */
     boolean oneSided() {
         return pairs.significant();
+    }
+
+    /** Whether that is a good part of the unevenness. */
+    boolean matters() {
+        return oneSided() && pairs.sideSquare() >= LEAST_SHARE * evenness.cvPercent() * evenness.cvPercent();
     }
 
     /** What is seen in the trays. */

@@ -47,8 +47,8 @@ class MirrorPairsTest {
     @ParameterizedTest
     @CsvSource({"11.34, false", "11.35, true"})
     void theLimit(double chiSquared, boolean significant) {
-        assertThat(new MirrorPairs(3, chiSquared, 0, 0).significant()).isEqualTo(significant);
-        assertThat(new MirrorPairs(0, chiSquared, 0, 0).significant()).isFalse();
+        assertThat(new MirrorPairs(3, chiSquared, 0, 0, 0).significant()).isEqualTo(significant);
+        assertThat(new MirrorPairs(0, chiSquared, 0, 0, 0).significant()).isFalse();
     }
 
     /** A tray may be 0.5 m off the mirrored place; further off it has no partner. A larger offset needs a larger difference. */
@@ -65,7 +65,7 @@ class MirrorPairsTest {
                         .chiSquared());
         List<Double> left = List.of(-14.0, -10.0, -6.0, -2.0, 0.0);
         assertThat(pairs(DrivingPattern.BACK_AND_FORTH, left, 10, 10, 10, 10, 12))
-                .isEqualTo(new MirrorPairs(0, 0, 0, 0));
+                .isEqualTo(new MirrorPairs(0, 0, 0, 0, 0));
     }
 
     /** Each tray is in one pair only. */

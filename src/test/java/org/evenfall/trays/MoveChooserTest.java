@@ -46,7 +46,7 @@ class MoveChooserTest {
     private static final int[] NOT_MOVED = {0, 0};
 
     private static List<Integer> best(MoveOutlook outlook, boolean two) {
-        int[] move = new MoveChooser(TWO_LEVERS, MIDDLE, NOT_MOVED, outlook).best(two);
+        int[] move = new MoveChooser(TWO_LEVERS, MIDDLE, NOT_MOVED, outlook).best(two, 0.7);
         return move == null ? List.of() : Arrays.stream(move).boxed().toList();
     }
 
@@ -91,7 +91,7 @@ class MoveChooserTest {
     void whatWasMovedLastMayBeTakenBack(int last, int lowest, int highest) {
         StatedOutlook outlook = new StatedOutlook().move(100, 0, 0);
         MoveChooser chooser = new MoveChooser(TWO_LEVERS, MIDDLE, new int[] {last, 0}, outlook);
-        chooser.best(false);
+        chooser.best(false, 0.7);
         assertThat(outlook.asked)
                 .contains(List.of(lowest, 0), List.of(highest, 0), List.of(0, -3), List.of(0, 3))
                 .noneMatch(move -> move.get(0) < lowest || move.get(0) > highest || Math.abs(move.get(1)) > 3);
@@ -150,7 +150,7 @@ class MoveChooserTest {
     void noMovePassesAnEndStop() {
         StatedOutlook outlook = new StatedOutlook().move(100, 0, 0);
         Map<String, Double> settings = Map.of("A", 19.0, "B", 0.0);
-        new MoveChooser(TWO_LEVERS, settings, NOT_MOVED, outlook).best(true);
+        new MoveChooser(TWO_LEVERS, settings, NOT_MOVED, outlook).best(true, 0.7);
         assertThat(outlook.asked)
                 .contains(List.of(1, 0), List.of(-3, 0), List.of(0, 3), List.of(1, 2))
                 .noneMatch(move -> move.get(0) > 1 || move.get(1) < 0);
