@@ -56,8 +56,13 @@ final class AdviseCommand extends AnswerCommand {
         for (LeverMove move : advice.moves()) {
             context().out().println("  " + move.lever() + ": " + plain(move.from()) + " → " + plain(move.to()));
         }
-        for (Finding reason : AdviceFindings.of(advice)) {
-            context().out().println("  " + context().words().of(reason));
+        context().out().println("  " + context().words().of(AdviceFindings.decisive(advice)));
+        String expected = AdviceLines.expected(context().words(), advice);
+        if (!expected.isEmpty()) {
+            context().out().println("  " + expected);
+        }
+        for (Finding reason : AdviceFindings.others(advice)) {
+            context().out().println("    " + context().words().of(reason));
         }
     }
 

@@ -95,14 +95,8 @@ final class ResultJson {
         ObjectNode json = mapper.createObjectNode();
         json.put("kind", advice.kind().name());
         json.set("moves", tree(advice.moves()));
-        ExpectedCv expected = advice.expected();
-        json.set("expectedCvPercent", tree(expected == null ? null : expected.percent()));
-        json.set(
-                "expectedCvLowPercent",
-                tree(expected == null ? null : expected.intervalPercent().low()));
-        json.set(
-                "expectedCvHighPercent",
-                tree(expected == null ? null : expected.intervalPercent().high()));
+        expected(json, "expectedCv", advice.expected());
+        expected(json, "expectedFieldCv", advice.expectedField());
         json.set("reasons", findings(AdviceFindings.of(advice)));
         json.put("probe", advice.probe());
         json.put("back", advice.back());
@@ -110,6 +104,16 @@ final class ResultJson {
         json.set("leaveBlank", tree(advice.leaveBlank()));
         json.put("lever", advice.lever());
         return json;
+    }
+
+    private void expected(ObjectNode json, String name, @Nullable ExpectedCv cv) {
+        json.set(name + "Percent", tree(cv == null ? null : cv.percent()));
+        json.set(
+                name + "LowPercent",
+                tree(cv == null ? null : cv.intervalPercent().low()));
+        json.set(
+                name + "HighPercent",
+                tree(cv == null ? null : cv.intervalPercent().high()));
     }
 
     /** What is typed but could not be read, so that the advice does without it. */

@@ -8,6 +8,7 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.AdviceKind;
 import org.evenfall.trays.AdviceReason;
+import org.evenfall.trays.ExpectedCv;
 import org.evenfall.trays.LeverMove;
 import org.jspecify.annotations.Nullable;
 
@@ -24,9 +25,7 @@ public final class AdviceLines {
         if (advice.moves().isEmpty()) {
             return heading(words, advice);
         }
-        return advice.moves().stream()
-                .map(move -> move(words, move, advice.probe()))
-                .collect(Collectors.joining(" "));
+        return advice.moves().stream().map(move -> move(words, move, advice)).collect(Collectors.joining(" "));
     }
 
     /** The heading of a kind, or that of the cause where the kind covers several. */
@@ -60,9 +59,11 @@ public final class AdviceLines {
         };
     }
 
-    private static String move(Sentences words, LeverMove move, boolean probe) {
+    private static String move(Sentences words, LeverMove move, Advice advice) {
         return words.text(
-                probe ? "trays.moveProbe" : move.wider() ? "trays.moveWider" : "trays.moveNarrower",
+                advice.probe()
+                        ? "trays.moveProbe"
+                        : advice.back() ? "trays.moveBack" : move.wider() ? "trays.moveWider" : "trays.moveNarrower",
                 Arg.text(move.lever()),
                 Arg.number(move.from(), decimals(move.from()), Unit.NONE),
                 Arg.number(move.to(), decimals(move.to()), Unit.NONE),
@@ -73,15 +74,20 @@ public final class AdviceLines {
         return value == Math.rint(value) ? 0 : 1;
     }
 
-    /** The CV to expect after the move, in one sentence; empty without a move. */
+    /** Field CV and tray CV to expect after the move, in one sentence; empty without a move. */
     public static String expected(Sentences words, @Nullable Advice advice) {
-        if (advice == null || advice.moves().isEmpty() || advice.expected() == null) {
-            return "";
-        }
-        return words.text(
-                "trays.expected",
-                Arg.number(advice.expected().percent(), 0, Unit.PERCENT),
-                Arg.number(advice.expected().intervalPercent().low(), 0, Unit.NONE),
-                Arg.number(advice.expected().intervalPercent().high(), 0, Unit.PERCENT));
+        ExpectedCv tray = advice == null ? null : advice.expected();
+        ExpectedCv field = advice == null ? null : advice.expectedField();
+        return tray == null || field == null
+                ? ""
+                : words.text("trays.expected", range(words, field), range(words, tray));
+    }
+
+    private static Arg range(Sentences words, ExpectedCv cv) {
+        return Arg.text(words.text(
+                "trays.range",
+                Arg.number(cv.percent(), 0, Unit.PERCENT),
+                Arg.number(cv.intervalPercent().low(), 0, Unit.NONE),
+                Arg.number(cv.intervalPercent().high(), 0, Unit.PERCENT)));
     }
 }

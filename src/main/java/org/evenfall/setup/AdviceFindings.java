@@ -14,6 +14,19 @@ public final class AdviceFindings {
 
     private AdviceFindings() {}
 
+    /** The reason that decides. */
+    public static Finding decisive(Advice advice) {
+        return of(advice.decisive());
+    }
+
+    /** The reasons that explain more, in order. */
+    public static List<Finding> others(Advice advice) {
+        return advice.reasons().stream()
+                .filter(reason -> !reason.equals(advice.decisive()))
+                .map(AdviceFindings::of)
+                .toList();
+    }
+
     /** One finding a reason, in order. */
     public static List<Finding> of(Advice advice) {
         return advice.reasons().stream().map(AdviceFindings::of).toList();
@@ -64,6 +77,8 @@ public final class AdviceFindings {
             case NO_LEVER -> warn("trays.advice.noLever");
             case END_STOP -> warn("trays.advice.endStop");
             case NO_BETTER -> note("trays.advice.noBetter").from("source.advice");
+            case BETTER_EXPECTED -> note("trays.advice.betterExpected").from("source.advice");
+            case PAST_NEIGHBOUR -> note("trays.advice.pastNeighbour").from("source.advice");
             case DIRECTION ->
                 warn("trays.advice.direction", Arg.text(reason.subject())).from("source.advice");
             case PROBE -> note("trays.advice.probe", Arg.text(reason.subject())).from("source.advice");

@@ -119,13 +119,12 @@ final class TraysAssessor {
 
     private @Nullable Advice advice(
             List<TrayTestResult> tests, double widthM, MachineOrder order, TestGround ground, WindLimits limits) {
-        return Advisor.advise(
-                new AdviceInput(
-                        DoneTests.of(read, tests),
-                        new LeverRules(machine.levers(), read.get(TrayPaths.TWO_LEVERS) == YesNo.YES),
-                        order,
-                        new Tramlines(widthM, ground.driving()),
-                        limits));
+        return Advisor.advise(new AdviceInput(
+                DoneTests.of(read, tests),
+                new LeverRules(machine.levers(), read.get(TrayPaths.TWO_LEVERS) == YesNo.YES),
+                order,
+                new Tramlines(widthM, ground.driving()),
+                limits));
     }
 
     /** @param none whether there is no test at all; where there are others, they are reported */

@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param kind what to do
  * @param moves levers to move, usually none or one
- * @param expected CV expected after the moves; null without a move
+ * @param expected tray CV that the next test is expected to read after the moves; null without a move
+ * @param expectedField field CV expected after the moves; null without a move
  * @param reasons why, in order
  * @param probe the move is made to learn which way the lever works
  * @param back the move goes back to an earlier setting
@@ -21,6 +22,7 @@ public record Advice(
         AdviceKind kind,
         List<LeverMove> moves,
         @Nullable ExpectedCv expected,
+        @Nullable ExpectedCv expectedField,
         List<AdviceReason> reasons,
         boolean probe,
         boolean back,
@@ -28,26 +30,35 @@ public record Advice(
         List<Integer> leaveBlank,
         String lever) {
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @throws IllegalArgumentException without a reason
+     */
     public Advice {
+        if (reasons.isEmpty()) {
+            throw new IllegalArgumentException("an advice has a reason: " + kind);
+        }
         moves = List.copyOf(moves);
         reasons = List.copyOf(reasons);
         leaveBlank = List.copyOf(leaveBlank);
     }
 
-    /** A plain advice: no probe, not back, nothing to type again. */
-    public Advice(AdviceKind kind, List<LeverMove> moves, @Nullable ExpectedCv expected, List<AdviceReason> reasons) {
-        this(kind, moves, expected, reasons, false, false, null, List.of(), "");
+    /** A plain advice without a move. */
+    public Advice(AdviceKind kind, List<AdviceReason> reasons) {
+        this(kind, List.of(), null, null, reasons, false, false, null, List.of(), "");
     }
 
     /** An advice that moves no lever. */
     static Advice withoutMove(AdviceKind kind, List<AdviceReason> reasons) {
-        return new Advice(kind, List.of(), null, reasons);
+        return new Advice(kind, reasons);
     }
 
     /** An advice that moves levers. */
-    static Advice move(List<LeverMove> moves, ExpectedCv expected, List<AdviceReason> reasons) {
-        return new Advice(AdviceKind.MOVE_LEVER, moves, expected, reasons);
+    static Advice move(
+            List<LeverMove> moves, ExpectedCv expected, ExpectedCv expectedField, List<AdviceReason> reasons) {
+        return new Advice(
+                AdviceKind.MOVE_LEVER, moves, expected, expectedField, reasons, false, false, null, List.of(), "");
     }
 
     /**
@@ -57,28 +68,37 @@ public record Advice(
      * @param leaveBlank numbers of trays that may be left blank, from 1
      */
     static Advice repeat(@Nullable Integer moreRuns, List<Integer> leaveBlank, List<AdviceReason> reasons) {
-        return new Advice(AdviceKind.REPEAT_TEST, List.of(), null, reasons, false, false, moreRuns, leaveBlank, "");
+        return new Advice(
+                AdviceKind.REPEAT_TEST, List.of(), null, null, reasons, false, false, moreRuns, leaveBlank, "");
     }
 
     /** The same, made to learn which way the lever works. */
     Advice asProbe() {
-        return new Advice(kind, moves, expected, reasons, true, back, moreRuns, leaveBlank, lever);
+        return new Advice(kind, moves, expected, expectedField, reasons, true, back, moreRuns, leaveBlank, lever);
     }
 
     /** The same, back to an earlier setting. */
     Advice asBack() {
-        return new Advice(kind, moves, expected, reasons, probe, true, moreRuns, leaveBlank, lever);
+        return new Advice(kind, moves, expected, expectedField, reasons, probe, true, moreRuns, leaveBlank, lever);
     }
 
     /** The same, about a lever. */
     Advice about(String label) {
-        return new Advice(kind, moves, expected, reasons, probe, back, moreRuns, leaveBlank, label);
+        return new Advice(kind, moves, expected, expectedField, reasons, probe, back, moreRuns, leaveBlank, label);
     }
 
     /** The same with a reason more, the last. */
     Advice because(AdviceReason reason) {
         List<AdviceReason> more = new ArrayList<>(reasons);
         more.add(reason);
-        return new Advice(kind, moves, expected, more, probe, back, moreRuns, leaveBlank, lever);
+        return new Advice(kind, moves, expected, expectedField, more, probe, back, moreRuns, leaveBlank, lever);
+    }
+
+    /** The reason that decides; the others explain. The first of {@link AdviceReason.Kind#DECISIVE} that it has. */
+    public AdviceReason decisive() {
+        return AdviceReason.Kind.DECISIVE.stream()
+                .flatMap(each -> reasons.stream().filter(reason -> reason.kind() == each))
+                .findFirst()
+                .orElse(reasons.get(0));
     }
 }

@@ -23,7 +23,7 @@ public record AdviceReason(Kind kind, List<Double> numbers, String subject) {
         POOLED(2),
         /** The field is even: field CV in %, chance of at most 15 % in %. */
         KEEP(2),
-        /** The field is even, but a further move is expected to be worth it: tray CV in %. */
+        /** The field is even, but its tray CV is not small; one may stop: tray CV in %. */
         JUST_UNDER(1),
         /** A part failed at the machine check, its constant is the subject. */
         PART_FAILED(0),
@@ -97,6 +97,10 @@ public record AdviceReason(Kind kind, List<Double> numbers, String subject) {
         END_STOP(0),
         /** No small move is expected to be better. */
         NO_BETTER(0),
+        /** No shape stands out, but the tests together say that the move is better. */
+        BETTER_EXPECTED(0),
+        /** The throw probably reaches past the neighbouring tramline, so that wider fills the centre. */
+        PAST_NEIGHBOUR(0),
         /** The tests contradict the owner's direction of the lever. */
         DIRECTION(0),
         /** Nobody knows which way the lever works: a move that will show it. */
@@ -111,6 +115,41 @@ public record AdviceReason(Kind kind, List<Double> numbers, String subject) {
         NOT_YET(0),
         /** Then test again. */
         THEN_AGAIN(0);
+
+        /** Those that can decide an advice, the ones that decide first. The others only explain. */
+        static final List<Kind> DECISIVE = List.of(
+                DO_A_TEST,
+                PROBE,
+                BACK,
+                WINDY,
+                PART_FAILED,
+                VANE_WORN,
+                VANE_FAILED,
+                LEVEL_OFF,
+                TYRES_OFF,
+                PTO_OFF,
+                PTO_BEYOND,
+                OUTLETS_UNEQUAL,
+                PRODUCT_DAMP,
+                PRODUCT_CAKED,
+                GUARDS_UNSEEN,
+                VANES_UNSEEN,
+                PTO_UNSEEN,
+                OUTLETS_UNSEEN,
+                SPOILT_TRAY,
+                NOISE,
+                KEEP,
+                ONE_SIDE,
+                NO_LEVER,
+                END_STOP,
+                DIRECTION,
+                NO_BETTER,
+                CENTRE_HEAVY,
+                OVERLAP_HEAVY,
+                QUARTERS_LIGHT,
+                QUARTERS_HEAVY,
+                BETTER_EXPECTED,
+                NO_SHAPE);
 
         private final int count;
 

@@ -12,12 +12,6 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Advisor {
 
-    /**
-     * Assumption: the tray CV of an even field above which a further move is considered, %: below it a move cannot be worth
-     * its test.
-     */
-    private static final double GOOD_ENOUGH_PERCENT = 7;
-
     private final AdviceInput input;
     private final AdviceInput.DoneTest last;
     private final TestsBySetting.Pool pool;
@@ -90,21 +84,19 @@ public final class Advisor {
         return Advice.withoutMove(AdviceKind.KEEP, reasons);
     }
 
-    /** What is still worth a test on an even field, where its tray CV is not small; else null. */
+    /** What is still worth a test on an even field; null where nothing is. */
     private @Nullable Advice further(List<AdviceReason> reasons) {
         double cvPercent = pool.evenness().cvPercent();
         Diagnosis shape = diagnosis.orElse(null);
-        if (cvPercent <= GOOD_ENOUGH_PERCENT
-                || shape == null
-                || !input.machineOrder().faults().isEmpty()
-                || repeats.spoiltTray(reasons) != null) {
+        boolean good = cvPercent <= CvLimits.GOOD_PERCENT;
+        if (shape == null || !input.machineOrder().faults().isEmpty() || repeats.spoiltTray(reasons) != null) {
             return null;
         }
         List<AdviceReason> further = new ArrayList<>(reasons);
         further.add(AdviceReason.of(AdviceReason.Kind.JUST_UNDER, cvPercent));
         if (side.matters()) {
-            Advice first = cvPercent <= CvLimits.GOOD_PERCENT ? null : side.advice(further, shape.hasEvenShape());
-            if (cvPercent <= CvLimits.GOOD_PERCENT || first != null) {
+            Advice first = good ? null : side.advice(further, shape.hasEvenShape());
+            if (good || first != null) {
                 return first;
             }
         }
@@ -134,7 +126,8 @@ public final class Advisor {
         }
         if (shape == null) {
             reasons.add(AdviceReason.of(AdviceReason.Kind.NO_SHAPE));
-            return levers.back(reasons, AdviceKind.CANNOT_TELL_BETTER);
+            Advice back = levers.back(reasons);
+            return back == null ? Advice.withoutMove(AdviceKind.CANNOT_TELL_BETTER, reasons) : back;
         }
         return named(levers.next(shape, pool.evenness().verdict(), reasons));
     }

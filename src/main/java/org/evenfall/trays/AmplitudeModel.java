@@ -69,8 +69,7 @@ final class AmplitudeModel {
     /** Its variance there, %², without the noise of a test. */
     double variance(double[] setting) {
         RealVector with = covariances(setting);
-        return Math.max(
-                0, prior.covariance(setting, setting, slopeVariance) - with.dotProduct(inverse.operate(with)));
+        return Math.max(0, prior.covariance(setting, setting, slopeVariance) - with.dotProduct(inverse.operate(with)));
     }
 
     private RealVector covariances(double[] setting) {

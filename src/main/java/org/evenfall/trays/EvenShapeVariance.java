@@ -20,8 +20,8 @@ record EvenShapeVariance(double centreShare, double quarterShare, double crossSh
         return new EvenShapeVariance(SQUARE_OF_COSINE, SQUARE_OF_COSINE, 0, residualVariance);
     }
 
-    /** Over the trays of a test; the residual variance is 0 where the machine's own CV or its shapes cannot be determined. */
-    static EvenShapeVariance of(Uniformity test, Tramlines tramlines) {
+    /** Over the trays of a test; the residual variance is 0 where the machine's own CV cannot be determined. */
+    static EvenShapeVariance of(Uniformity test, Diagnosis shape, Tramlines tramlines) {
         List<Double> positionsM = test.positionsM();
         EvenShapeVariance shapesOnly = new EvenShapeVariance(
                 Shapes.covariance(positionsM, tramlines, ShapeKind.CENTRE_OVERLAP, ShapeKind.CENTRE_OVERLAP),
@@ -29,24 +29,25 @@ record EvenShapeVariance(double centreShare, double quarterShare, double crossSh
                 Shapes.covariance(positionsM, tramlines, ShapeKind.CENTRE_OVERLAP, ShapeKind.QUARTER_POINTS),
                 0);
         Double machine = test.cv().machinePercent();
-        double residual = machine == null
-                ? 0
-                : Diagnosis.of(test)
-                        .map(shape -> machine * machine
-                                - shapesOnly.explained(
-                                        shape.centre().amplitudePercent(),
-                                        shape.quarter().amplitudePercent()))
-                        .orElse(0.0);
+        double residual = machine == null ? 0 : machine * machine - shapesOnly.evenSquare(shape);
         return new EvenShapeVariance(
                 shapesOnly.centreShare, shapesOnly.quarterShare, shapesOnly.crossShare, Math.max(0, residual));
     }
 
     /** CV² with these amplitudes, %², at least 0; amplitudes in % of the mean. */
     double cvSquare(double centrePercent, double quarterPercent) {
-        return Math.max(0, residualVariance + explained(centrePercent, quarterPercent));
+        return residualVariance + evenSquare(centrePercent, quarterPercent);
     }
 
-    private double explained(double centre, double quarter) {
-        return centreShare * centre * centre + quarterShare * quarter * quarter + 2 * crossShare * centre * quarter;
+    /** What the two shapes add to that, %², at least 0. */
+    double evenSquare(double centre, double quarter) {
+        return Math.max(
+                0,
+                centreShare * centre * centre + quarterShare * quarter * quarter + 2 * crossShare * centre * quarter);
+    }
+
+    /** What the two shapes of a test add. */
+    double evenSquare(Diagnosis shape) {
+        return evenSquare(shape.centre().amplitudePercent(), shape.quarter().amplitudePercent());
     }
 }

@@ -5,38 +5,56 @@ package org.evenfall.trays;
  * reading: its square has the mean CV² + σ² and the variance (2 σ⁴ + 4 σ² CV²) / (n − 1), σ the noise of a tray and n their
  * number.
  *
- * @param shapes what the even shapes add
+ * @param shapes what the even shapes add to CV², and what else there is now
+ * @param evenSquareNow what they add now, %², above 0: what else there is falls with them
  * @param noisePercent noise of a tray, %; 0 for the field itself
  * @param trays how many, at least 2
  */
-record Forecast(EvenShapeVariance shapes, double noisePercent, int trays) {
+record Forecast(EvenShapeVariance shapes, double evenSquareNow, double noisePercent, int trays) {
 
     /** Five equally likely values with the mean 0 and the standard deviation 1 of a normal number. */
     private static final double[] NORMAL_NODES = {-1.47, -0.55, 0, 0.55, 1.47};
 
-    /** Assumption: what the two shapes do not explain changes by this share, in squares, from one setting to another. */
-    private static final double RESIDUAL_ERROR_SHARE = 1;
+    /**
+     * Assumption: what the two shapes do not explain is, at another setting, one of these multiples of what is expected, in
+     * squares, equally likely.
+     */
+    private static final double[] REST_NODES = {0.2, 0.5, 1, 1.5, 2.5};
+
+    /** Assumption: this share of what the two shapes do not explain stays where they vanish. */
+    private static final double LEAST_REST = 0.1;
 
     /** Assumption: no test reads less than this share of its noise, in squares. */
     private static final double LEAST_SQUARE = 0.1;
 
-    /** A normal amplitude, % of the mean. */
+    /**
+     * A normal amplitude.
+     *
+     * @param mean % of the mean catch
+     * @param error its standard deviation, %, at least 0
+     */
     record Amplitude(double mean, double error) {}
 
     /** Adds what these amplitudes make to a distribution, with a weight above 0. */
     void add(CvDistribution distribution, double weight, Amplitude centre, Amplitude quarter) {
-        double noise = noisePercent * noisePercent;
-        double residualError = RESIDUAL_ERROR_SHARE * shapes.residualVariance();
         for (double c : NORMAL_NODES) {
             for (double q : NORMAL_NODES) {
-                double square =
-                        shapes.cvSquare(centre.mean + c * centre.error, quarter.mean + q * quarter.error);
-                double error = Math.sqrt(residualError * residualError
-                        + (2 * noise * noise + 4 * noise * square) / (trays - 1));
-                for (double r : NORMAL_NODES) {
-                    distribution.add(
-                            Math.sqrt(Math.max(LEAST_SQUARE * noise, square + noise + r * error)), weight);
-                }
+                add(
+                        distribution,
+                        weight,
+                        shapes.evenSquare(centre.mean + c * centre.error, quarter.mean + q * quarter.error));
+            }
+        }
+    }
+
+    private void add(CvDistribution distribution, double weight, double evenSquare) {
+        double rest = shapes.residualVariance() * Math.min(1, LEAST_REST + evenSquare / evenSquareNow);
+        double noise = noisePercent * noisePercent;
+        for (double r : REST_NODES) {
+            double square = evenSquare + r * rest;
+            double error = Math.sqrt((2 * noise * noise + 4 * noise * square) / (trays - 1));
+            for (double n : NORMAL_NODES) {
+                distribution.add(Math.sqrt(Math.max(LEAST_SQUARE * noise, square + noise + n * error)), weight);
             }
         }
     }

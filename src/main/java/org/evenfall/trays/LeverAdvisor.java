@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.evenfall.machine.Lever;
+import org.jspecify.annotations.Nullable;
 
 /** Which lever to move, or back to an earlier setting where no move is expected to be better. */
 final class LeverAdvisor {
 
     /** Assumption: the tests contradict the owner's direction when it keeps less than this probability. */
     private static final double CONTRADICTED = 0.05;
+
+    /** Assumption: what is at least so likely is named, 0 to 1. */
+    private static final double POSSIBLE = 0.2;
 
     /** Assumption: a move is worth a test when it is expected to take this off the field CV, points. */
     private static final double WORTH_PERCENT = 0.3;
@@ -45,9 +49,18 @@ final class LeverAdvisor {
             reasons.add(AdviceReason.of(AdviceReason.Kind.NO_LEVER));
             return Advice.withoutMove(AdviceKind.NO_LEVER_LEFT, reasons);
         }
-        ResponseModel model = new ResponseModel(input.tests(), bySetting.pool(last).evenness(), usable, input.tramlines(), input.machineOrder().skipped());
+        ResponseModel model = new ResponseModel(
+                input.tests(),
+                bySetting.pool(last).evenness(),
+                shape,
+                usable,
+                input.tramlines(),
+                input.machineOrder().skipped());
         MoveChooser chooser = new MoveChooser(usable, last.settings(), lastSteps(usable), model);
         String doubted = doubted(usable, model);
+        if (model.probabilityFolded() > POSSIBLE) {
+            reasons.add(AdviceReason.of(AdviceReason.Kind.PAST_NEIGHBOUR));
+        }
         boolean good = bySetting.pool(last).evenness().cvPercent() <= CvLimits.GOOD_PERCENT;
         int[] best = chooser.best(input.levers().twoAtOnce(), good ? WORTH_WHERE_GOOD_PERCENT : WORTH_PERCENT);
         ExpectedCv expected = best == null ? null : model.expected(best);
@@ -57,35 +70,40 @@ final class LeverAdvisor {
             if (!doubted.isEmpty()) {
                 reasons.add(AdviceReason.about(AdviceReason.Kind.DIRECTION, doubted));
             }
-            Advice move = move(chooser.moves(best), expected, now, reasons);
+            if (evenShape(shape).isEmpty()) {
+                reasons.add(AdviceReason.of(AdviceReason.Kind.BETTER_EXPECTED));
+            }
+            Advice move = move(chooser.moves(best), expected, model.expectedField(best), now, reasons);
             return chooser.takesBack(best) ? move.asBack() : move;
         }
         if (!doubted.isEmpty()) {
             reasons.add(AdviceReason.about(AdviceReason.Kind.DIRECTION, doubted));
             return Advice.withoutMove(AdviceKind.CONFIRM_DIRECTION, reasons);
         }
+        Advice back = back(reasons);
+        if (back != null) {
+            return back;
+        }
         int[] probe = good ? null : chooser.probe();
         if (probe != null) {
             List<LeverMove> moves = chooser.moves(probe);
             reasons.add(AdviceReason.about(AdviceReason.Kind.PROBE, moves.get(0).lever()));
-            return move(moves, model.expected(probe), now, reasons).asProbe();
+            return move(moves, model.expected(probe), model.expectedField(probe), now, reasons)
+                    .asProbe();
         }
-        boolean atEndStop =
-                shape.centre().significant() && chooser.atEndStop(shape.centre().amplitudePercent() > 0);
-        reasons.add(AdviceReason.of(atEndStop ? AdviceReason.Kind.END_STOP : AdviceReason.Kind.NO_BETTER));
-        AdviceKind otherwise = atEndStop ? AdviceKind.NO_LEVER_LEFT : AdviceKind.CANNOT_TELL_BETTER;
-        AdviceInput.DoneTest better = bySetting.clearlyBetterThan(last);
-        boolean believed = better != null
-                && Math.sqrt(model.expectedSquare(Observation.steps(better.settings(), last.settings(), usable)))
-                                + WORTH_PERCENT
-                        < Math.sqrt(model.expectedSquare(new double[usable.size()]));
-        return believed ? back(reasons, otherwise) : Advice.withoutMove(otherwise, reasons);
+        if (shape.centre().significant() && chooser.atEndStop(shape.centre().amplitudePercent() > 0)) {
+            reasons.add(AdviceReason.of(AdviceReason.Kind.END_STOP));
+            return Advice.withoutMove(AdviceKind.NO_LEVER_LEFT, reasons);
+        }
+        reasons.add(
+                AdviceReason.of(evenShape(shape).isEmpty() ? AdviceReason.Kind.NO_SHAPE : AdviceReason.Kind.NO_BETTER));
+        return Advice.withoutMove(AdviceKind.CANNOT_TELL_BETTER, reasons);
     }
 
     /** Label of the first lever whose direction the tests contradict; empty where there is none. */
     private static String doubted(List<Lever> levers, ResponseModel model) {
         for (int j = 0; j < levers.size(); j++) {
-            if (contradicted(levers.get(j), model.probabilityWiderUp(j))) {
+            if (contradicted(levers.get(j), model.probabilityEmptiesMiddle(j))) {
                 return levers.get(j).label();
             }
         }
@@ -128,38 +146,43 @@ final class LeverAdvisor {
         return Optional.empty();
     }
 
-    static boolean contradicted(Lever lever, double probabilityWiderUp) {
+    static boolean contradicted(Lever lever, double probabilityEmptiesMiddle) {
         int owners = lever.widerSign();
-        double right = owners > 0 ? probabilityWiderUp : 1 - probabilityWiderUp;
+        double right = owners > 0 ? probabilityEmptiesMiddle : 1 - probabilityEmptiesMiddle;
         return owners != 0 && right < CONTRADICTED;
     }
 
     private static Advice move(
-            List<LeverMove> moves, ExpectedCv expected, EvennessVerdict now, List<AdviceReason> reasons) {
+            List<LeverMove> moves,
+            ExpectedCv expected,
+            ExpectedCv expectedField,
+            EvennessVerdict now,
+            List<AdviceReason> reasons) {
         reasons.add(AdviceReason.of(moves.size() == 1 ? AdviceReason.Kind.ONE_LEVER : AdviceReason.Kind.TWO_LEVERS));
         if (now == EvennessVerdict.DO_NOT_SPREAD) {
             reasons.add(AdviceReason.of(AdviceReason.Kind.NOT_YET));
         }
         reasons.add(AdviceReason.of(AdviceReason.Kind.THEN_AGAIN));
-        return Advice.move(moves, expected, reasons);
+        return Advice.move(moves, expected, expectedField, reasons);
     }
 
-    /**
-     * No move is expected to be better: back to an earlier setting where one did clearly better.
-     *
-     * @param before reasons so far
-     * @param otherwise the advice where none did
-     */
-    Advice back(List<AdviceReason> before, AdviceKind otherwise) {
+    /** Back to an earlier setting that did clearly better; null without one. */
+    @Nullable
+    Advice back(List<AdviceReason> before) {
         AdviceInput.DoneTest better = bySetting.clearlyBetterThan(last);
         List<LeverMove> moves = better == null ? List.of() : movesTo(better);
         if (better == null || moves.isEmpty()) {
-            return Advice.withoutMove(otherwise, before);
+            return null;
         }
-        CvEstimate then = bySetting.pool(better).evenness().cv();
+        Uniformity then = bySetting.pool(better).evenness();
         List<AdviceReason> reasons = new ArrayList<>(before);
-        reasons.add(AdviceReason.of(AdviceReason.Kind.BACK, then.percent()));
-        return Advice.move(moves, new ExpectedCv(then.percent(), then.intervalPercent()), reasons)
+        reasons.add(AdviceReason.of(AdviceReason.Kind.BACK, then.cvPercent()));
+        return Advice.move(
+                        moves,
+                        new ExpectedCv(then.cvPercent(), then.cv().intervalPercent()),
+                        new ExpectedCv(
+                                then.field().medianPercent(), then.field().intervalPercent()),
+                        reasons)
                 .asBack();
     }
 

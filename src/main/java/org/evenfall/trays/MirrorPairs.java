@@ -28,8 +28,7 @@ import org.evenfall.flight.DrivingPattern;
  * @param leftLessRightPercent difference of the most significant pair, % of the mean; 0 without a pair
  * @param distanceM how far from the tramline that pair is, m, at least 0
  */
-record MirrorPairs(
-        int pairs, double chiSquared, double sideSquare, double leftLessRightPercent, double distanceM) {
+record MirrorPairs(int pairs, double chiSquared, double sideSquare, double leftLessRightPercent, double distanceM) {
 
     /** Chance of so large a sum on a machine with equal sides below which one side gets less. Assumption: 1 %. */
     static final double LEVEL = 0.01;
@@ -65,7 +64,8 @@ record MirrorPairs(
         }
         return most == null
                 ? new MirrorPairs(0, 0, 0, 0, 0)
-                : new MirrorPairs(pairs.size(), sum, 1e4 * Math.max(0, sides), -100 * most.difference(), most.distanceM());
+                : new MirrorPairs(
+                        pairs.size(), sum, 1e4 * Math.max(0, sides), -100 * most.difference(), most.distanceM());
     }
 
     /** Whether the sides differ by more than chance; never without a pair. */

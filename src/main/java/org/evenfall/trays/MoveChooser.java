@@ -76,7 +76,8 @@ final class MoveChooser {
         for (int j = 0; j < move.length; j++) {
             other |= (move[j] != 0) != (best[j] != 0);
         }
-        return STEP_GAIN * (size(move) - size(best)) + (other ? LEVER_GAIN : 0)
+        return STEP_GAIN * (size(move) - size(best))
+                + (other ? LEVER_GAIN : 0)
                 + PAIR_GAIN * (levers(move) - levers(best));
     }
 
@@ -96,23 +97,23 @@ final class MoveChooser {
         return size;
     }
 
-    /** All moves within reach, small ones first. */
+    /** All moves within reach, those of one lever first, and of these the small ones. */
     private List<int[]> candidates(boolean twoLevers) {
         List<int[]> moves = new ArrayList<>();
         int most = MOST_STEPS + Arrays.stream(lastSteps).map(Math::abs).max().orElse(0);
-        for (int all = 1; all <= most; all++) {
+        for (int size = 1; size <= most; size++) {
             for (int j = 0; j < levers.size(); j++) {
-                for (int steps : new int[] {all, -all}) {
-                    if (all <= mostSteps(j, steps) && reaches(j, steps)) {
+                for (int steps : new int[] {size, -size}) {
+                    if (size <= mostSteps(j, steps) && reaches(j, steps)) {
                         int[] move = new int[levers.size()];
                         move[j] = steps;
                         moves.add(move);
-                        if (twoLevers) {
-                            pairs(move, j, all, moves);
-                        }
                     }
                 }
             }
+        }
+        if (twoLevers) {
+            List.copyOf(moves).forEach(move -> addPairs(move, moves));
         }
         return moves;
     }
@@ -142,7 +143,7 @@ final class MoveChooser {
      */
     int @Nullable [] probe() {
         for (int j = 0; j < levers.size(); j++) {
-            double up = outlook.probabilityWiderUp(j);
+            double up = outlook.probabilityEmptiesMiddle(j);
             if (levers.get(j).widerSign() == 0 && up > UNSURE && up < 1 - UNSURE) {
                 double setting =
                         Objects.requireNonNull(settings.get(levers.get(j).label()));
@@ -159,9 +160,14 @@ final class MoveChooser {
         return null;
     }
 
-    private void pairs(int[] move, int first, int used, List<int[]> moves) {
+    /** Adds to a move of one lever those of each lever after it. */
+    private void addPairs(int[] move, List<int[]> moves) {
+        int first = 0;
+        while (move[first] == 0) {
+            first++;
+        }
         for (int second = first + 1; second < levers.size(); second++) {
-            for (int steps = 1; steps + used <= MOST_STEPS; steps++) {
+            for (int steps = 1; steps + size(move) <= MOST_STEPS; steps++) {
                 for (int signed : new int[] {steps, -steps}) {
                     if (reaches(second, signed)) {
                         int[] both = move.clone();
@@ -198,7 +204,7 @@ final class MoveChooser {
             if (move[j] != 0) {
                 Lever lever = levers.get(j);
                 double from = Objects.requireNonNull(settings.get(lever.label()));
-                boolean up = lever.widerSign() == 0 ? outlook.probabilityWiderUp(j) >= 0.5 : lever.widerSign() > 0;
+                boolean up = outlook.probabilityWiderUp(j) >= 0.5;
                 moves.add(new LeverMove(
                         lever.label(), lever.unit(), from, lever.moved(from, move[j]), move[j], up == move[j] > 0));
             }

@@ -11,6 +11,14 @@ interface MoveOutlook {
     double expectedSquare(int[] move);
 
     /**
+     * Probability that a step up the scale of a lever takes from the middle, 0 to 1: it throws wider, and the throw does not
+     * reach past the neighbouring tramline.
+     *
+     * @param lever which lever, from 0
+     */
+    double probabilityEmptiesMiddle(int lever);
+
+    /**
      * Probability that a lever throws wider up its scale, 0 to 1.
      *
      * @param lever which lever, from 0

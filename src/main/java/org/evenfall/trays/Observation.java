@@ -74,7 +74,7 @@ record Observation(
     }
 
     /** Steps up the scale of each lever from one setting to another; 0 where one is not known. Settings nearer than a hundredth of a step are the same ({@link LeverSettings}). */
-    static double[] steps(Map<String, Double> then, Map<String, Double> now, List<Lever> levers) {
+    private static double[] steps(Map<String, Double> then, Map<String, Double> now, List<Lever> levers) {
         double[] steps = new double[levers.size()];
         for (int j = 0; j < steps.length; j++) {
             Lever lever = levers.get(j);

@@ -14,12 +14,22 @@ import org.evenfall.machine.Lever;
 final class ResponseModel implements MoveOutlook {
 
     /** @param probability of the assumption after the tests; all have the sum 1 */
-    record Case(Directions directions, AmplitudeModel.Fit centre, double probability) {}
+    private record Case(Directions directions, AmplitudeModel.Fit centre, double probability) {}
 
-    private final List<Case> cases;
+    /** Assumption: what the trays show of the centre-overlap shape is off the model by this in a forecast, % of the mean. */
+    private static final double CENTRE_ERROR_PERCENT = 5;
+
+    /** Assumption: the same for the quarter-point shape. */
+    private static final double QUARTER_ERROR_PERCENT = 4;
+
+    /** Assumption: each part of the machine check that was not looked at adds this share to the squares of these errors. */
+    private static final double ERROR_OF_SKIPPED = 0.1;
+
     private final AmplitudeModel centre;
     private final AmplitudeModel quarter;
     private final AmplitudeModel.Fit quarterFit;
+    private final List<Case> cases;
+    private final double lessCertain;
     private final Forecast field;
     private final Forecast reading;
 
@@ -28,20 +38,23 @@ final class ResponseModel implements MoveOutlook {
      *
      * @param done at least one test, oldest first, the last with separate shapes; its settings are those of the machine now
      * @param now the last setting with its repeats
+     * @param shape its shapes
      * @param levers levers that may be moved
      * @param skippedParts how many parts of the machine check were not looked at
      */
     ResponseModel(
             List<AdviceInput.DoneTest> done,
             Uniformity now,
+            Diagnosis shape,
             List<Lever> levers,
             Tramlines tramlines,
             int skippedParts) {
+        lessCertain = 1 + ERROR_OF_SKIPPED * skippedParts;
         List<Observation> tests = Observation.of(done, levers);
         List<double[]> settings = tests.stream().map(Observation::steps).toList();
         List<Directions> directions = Directions.all(levers, moved(settings, levers.size()));
         centre = new AmplitudeModel(
-                AmplitudePrior.CENTRE.lessCertain(skippedParts),
+                AmplitudePrior.CENTRE,
                 directions.get(0).slopeVariance(),
                 settings,
                 numbers(tests, Observation::centreVariance));
@@ -50,16 +63,15 @@ final class ResponseModel implements MoveOutlook {
         double[] quarterVariance = new double[levers.size()];
         Arrays.fill(quarterVariance, AmplitudePrior.QUARTER.slope() * AmplitudePrior.QUARTER.slope());
         quarter = new AmplitudeModel(
-                AmplitudePrior.QUARTER.lessCertain(skippedParts),
-                quarterVariance,
-                settings,
-                numbers(tests, Observation::quarterVariance));
+                AmplitudePrior.QUARTER, quarterVariance, settings, numbers(tests, Observation::quarterVariance));
         quarterFit = quarter.fit(numbers(tests, Observation::quarterPercent), quarterSlope);
         double fieldPercent = now.field().medianPercent();
-        double shapes = square(EvenShapeVariance.ofField(0), new double[levers.size()]);
+        double ofField = Math.max(1, square(EvenShapeVariance.ofField(0), new double[levers.size()]));
         field = new Forecast(
-                EvenShapeVariance.ofField(Math.max(0, fieldPercent * fieldPercent - shapes)), 0, now.trays());
-        reading = new Forecast(EvenShapeVariance.of(now, tramlines), now.cv().noisePercent(), now.trays());
+                EvenShapeVariance.ofField(Math.max(0, fieldPercent * fieldPercent - ofField)), ofField, 0, now.trays());
+        EvenShapeVariance ofTrays = EvenShapeVariance.of(now, shape, tramlines);
+        reading = new Forecast(
+                ofTrays, Math.max(1, ofTrays.evenSquare(shape)), now.cv().noisePercent(), now.trays());
     }
 
     private static double[] numbers(List<Observation> tests, ToDoubleFunction<Observation> number) {
@@ -99,12 +111,7 @@ final class ResponseModel implements MoveOutlook {
 
     @Override
     public double expectedSquare(int[] move) {
-        return expectedSquare(steps(move));
-    }
-
-    /** Expected square of the field CV at a setting so many steps of each lever from the settings now, %². */
-    double expectedSquare(double[] steps) {
-        return square(field.shapes(), steps);
+        return square(field.shapes(), steps(move));
     }
 
     private double square(EvenShapeVariance variance, double[] steps) {
@@ -123,6 +130,16 @@ final class ResponseModel implements MoveOutlook {
     public double probabilityWiderUp(int lever) {
         return cases.stream()
                 .mapToDouble(one -> one.probability() * one.directions().widerUp()[lever])
+                .sum();
+    }
+
+    @Override
+    public double probabilityEmptiesMiddle(int lever) {
+        return cases.stream()
+                .mapToDouble(one -> one.probability()
+                        * (one.directions().folded()
+                                ? 1 - one.directions().widerUp()[lever]
+                                : one.directions().widerUp()[lever]))
                 .sum();
     }
 
@@ -146,14 +163,18 @@ final class ResponseModel implements MoveOutlook {
 
     private ExpectedCv expected(Forecast forecast, double[] steps) {
         CvDistribution distribution = new CvDistribution();
-        double error = Math.sqrt(centre.variance(steps));
-        Forecast.Amplitude ofQuarter =
-                new Forecast.Amplitude(quarter.mean(quarterFit, steps), Math.sqrt(quarter.variance(steps)));
+        double error = error(centre.variance(steps), CENTRE_ERROR_PERCENT);
+        Forecast.Amplitude ofQuarter = new Forecast.Amplitude(
+                quarter.mean(quarterFit, steps), error(quarter.variance(steps), QUARTER_ERROR_PERCENT));
         for (Case one : cases) {
             Forecast.Amplitude ofCentre = new Forecast.Amplitude(centre.mean(one.centre(), steps), error);
             forecast.add(distribution, one.probability(), ofCentre, ofQuarter);
         }
         return distribution.expected();
+    }
+
+    private double error(double variance, double modelError) {
+        return Math.sqrt(variance + lessCertain * modelError * modelError);
     }
 
     private static double[] steps(int[] move) {

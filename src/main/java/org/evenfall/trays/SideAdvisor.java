@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 final class SideAdvisor {
 
     /** Assumption: below this share of CV² the sides are not what is wrong first. */
-    private static final double LEAST_SHARE = 0.1;
+    private static final double LEAST_SHARE = 0.01;
 
     private final AdviceInput input;
     private final Uniformity evenness;

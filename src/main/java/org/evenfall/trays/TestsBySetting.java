@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 /** Tests grouped by the settings of the levers: repeats of one setting count as one test with less noise. */
 final class TestsBySetting {
 
-    /** Assumption: an earlier setting is clearly better when its CV is below this share of the CV now. */
-    private static final double CLEARLY_BETTER_SHARE = 0.9;
+    /** Assumption: an earlier setting is clearly better when its field CV is lower with this chance. */
+    static final double CLEARLY_BETTER_CHANCE = 0.8;
 
     private final AdviceInput input;
 
@@ -43,14 +43,15 @@ final class TestsBySetting {
                 .toList();
     }
 
-    /** A test of the setting with the least CV, where that is clearly better than the last; else null. */
+    /** A test of the setting whose field CV is most surely lower than the last, where that is clear; else null. */
     AdviceInput.@Nullable DoneTest clearlyBetterThan(AdviceInput.DoneTest last) {
-        double leastPercent = CLEARLY_BETTER_SHARE * pool(last).evenness().cvPercent();
+        FieldCv now = pool(last).evenness().field();
+        double chance = CLEARLY_BETTER_CHANCE;
         AdviceInput.DoneTest best = null;
         for (AdviceInput.DoneTest test : input.tests()) {
-            double cvPercent = pool(test).evenness().cvPercent();
-            if (!same(test.settings(), last.settings()) && cvPercent < leastPercent) {
-                leastPercent = cvPercent;
+            double lower = pool(test).evenness().field().chanceLowerThan(now);
+            if (!same(test.settings(), last.settings()) && lower >= chance) {
+                chance = lower;
                 best = test;
             }
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.TitledPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -148,25 +149,36 @@ final class TraysOutcome {
     }
 
     Node advice() {
-        VBox reasons = new VBox();
-        reasons.getStyleClass().add("attempts");
-        Lines.of(form, reasons, this::reasons, reason -> FindingView.line(form.words(), reason));
+        VBox decisive = new VBox();
+        Lines.of(form, decisive, this::decisive, reason -> FindingView.line(form.words(), reason));
+        VBox others = new VBox();
+        others.getStyleClass().add("attempts");
+        Lines.of(form, others, this::others, reason -> FindingView.line(form.words(), reason));
+        TitledPane why = new TitledPane(form.words().text("trays.why"), others);
+        why.setAnimated(false);
+        why.setExpanded(false);
         Label next = VisibleWhen.sentence(form, "figure-line", () -> AdviceLines.headline(form.words(), advised()));
         next.getStyleClass().add("next");
         return form.group(
                 "trays.next",
                 next,
-                reasons,
+                decisive,
                 VisibleWhen.sentence(form, "figure-line", () -> AdviceLines.expected(form.words(), advised())),
+                VisibleWhen.when(form, () -> !others().isEmpty(), why),
                 VisibleWhen.when(
                         form,
                         () -> form.model().assessment().machine().levers().size() > 1,
                         form.choice(TrayPaths.TWO_LEVERS)));
     }
 
-    private List<Finding> reasons() {
+    private List<Finding> decisive() {
         Advice advice = advised();
-        return advice == null ? List.of() : AdviceFindings.of(advice);
+        return advice == null ? List.of() : List.of(AdviceFindings.decisive(advice));
+    }
+
+    private List<Finding> others() {
+        Advice advice = advised();
+        return advice == null ? List.of() : AdviceFindings.others(advice);
     }
 
     private @Nullable Advice advised() {

@@ -177,7 +177,8 @@ class ResultLinesTest {
                 .startsWith("Turn “long vane” from 9 to ")
                 .endsWith("wider.");
         assertThat(AdviceLines.expected(WORDS, trays.advice()))
-                .startsWith("The next test is expected to read a tray CV of about ");
+                .startsWith("Expected then: a field CV of about ")
+                .contains("; the next test reads about ");
     }
 
     private static String heading(AdviceKind kind, Integer moreRuns, AdviceReason.Kind reason, String subject) {
@@ -187,6 +188,7 @@ class ResultLinesTest {
                 new Advice(
                         kind,
                         List.of(),
+                        null,
                         null,
                         List.of(new AdviceReason(reason, numbers, subject)),
                         false,

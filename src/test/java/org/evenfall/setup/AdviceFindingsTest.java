@@ -26,8 +26,7 @@ class AdviceFindingsTest {
     private static Finding finding(Kind kind, String lever, double... numbers) {
         AdviceReason reason =
                 new AdviceReason(kind, DoubleStream.of(numbers).boxed().toList(), lever);
-        return AdviceFindings.of(new Advice(AdviceKind.KEEP, List.of(), null, List.of(reason)))
-                .get(0);
+        return AdviceFindings.of(new Advice(AdviceKind.KEEP, List.of(reason))).get(0);
     }
 
     private static Finding finding(Kind kind) {
@@ -66,6 +65,8 @@ class AdviceFindingsTest {
         "NO_LEVER, WARNING, noLever",
         "END_STOP, WARNING, endStop",
         "NO_BETTER, NOTE, noBetter",
+        "BETTER_EXPECTED, NOTE, betterExpected",
+        "PAST_NEIGHBOUR, NOTE, pastNeighbour",
         "DIRECTION, WARNING, direction",
         "BACK, NOTE, back",
         "ONE_LEVER, NOTE, oneLever",

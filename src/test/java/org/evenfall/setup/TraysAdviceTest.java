@@ -2,36 +2,24 @@ package org.evenfall.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.evenfall.setup.TraysAssessorTest.IN_ORDER;
-import static org.evenfall.setup.TraysAssessorTest.MACHINE;
 import static org.evenfall.setup.TraysAssessorTest.advice;
-import static org.evenfall.setup.TraysAssessorTest.assess;
 import static org.evenfall.setup.TraysAssessorTest.caught;
 import static org.evenfall.setup.TraysAssessorTest.ground;
 import static org.evenfall.setup.TraysAssessorTest.set;
 
-import java.util.List;
-import java.util.Map;
-import org.evenfall.flight.DrivingPattern;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.Advice;
-import org.evenfall.trays.AdviceInput;
 import org.evenfall.trays.AdviceKind;
-import org.evenfall.trays.Advisor;
-import org.evenfall.trays.LeverRules;
 import org.evenfall.trays.MachineOrder;
-import org.evenfall.trays.Tramlines;
-import org.evenfall.trays.WindLimits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What the advice of step 6 is made from: tests, order of the machineand levers. */
+/** What the advice of step 6 is made from: tests, order of the machine and levers. */
 class TraysAdviceTest {
 
     private static final TypedSetup POINTED = set(caught(ground(), 0, "60", "98", "150", "101", "58"), 0, "27", "4");
-
-    private static final ProductResult UNKNOWN = TypedSetup.product(null, null);
 
     /** Left gets more than twice of right: the machine is put in order before a lever is moved. */
     @ParameterizedTest
@@ -60,26 +48,16 @@ class TraysAdviceTest {
         });
     }
 
-    /** What the advisor says of the one test, with these levers. */
-    private static Advice expected(boolean twoLevers) {
-        // the granules also set the noise of the test
-        var test = assess(POINTED, UNKNOWN, IN_ORDER).present().last();
-        return Advisor.advise(
-                new AdviceInput(
-                        List.of(new AdviceInput.DoneTest(
-                                test.evenness(), Map.of("long vane", 27.0, "drop point", 4.0), null)),
-                        new LeverRules(MACHINE.levers(), twoLevers),
-                        IN_ORDER,
-                        new Tramlines(24, DrivingPattern.BACK_AND_FORTH),
-                        WindLimits.USUAL));
-    }
-
+    /** Both levers have room for one step only, and the tests say that this is too little. */
     @Test
     void twoLeversAreMovedOnlyWhenTheOwnerAllowsIt() {
-        assertThat(advice(POINTED.choose(TrayPaths.TWO_LEVERS, YesNo.NO), IN_ORDER))
-                .isEqualTo(expected(false));
-        assertThat(advice(POINTED.choose(TrayPaths.TWO_LEVERS, YesNo.YES), IN_ORDER))
-                .isEqualTo(expected(true))
-                .isNotEqualTo(expected(false));
+        TypedSetup first = set(caught(ground(), 0, "40", "88", "190", "92", "38"), 0, "38.5", "0.75");
+        TypedSetup both = set(caught(first, 1, "60", "98", "150", "101", "58"), 1, "39.5", "0.25");
+        assertThat(advice(both, IN_ORDER).moves()).hasSize(1);
+        assertThat(advice(both.choose(TrayPaths.TWO_LEVERS, YesNo.NO), IN_ORDER).moves())
+                .hasSize(1);
+        assertThat(advice(both.choose(TrayPaths.TWO_LEVERS, YesNo.YES), IN_ORDER)
+                        .moves())
+                .hasSize(2);
     }
 }

@@ -21,14 +21,13 @@ class KnownFaultRatesTest {
     private static final int MACHINES = 100;
 
     private static Advice advise(LobeMachine machine, MachineOrder order, TrayCatches test, Double windMPerS) {
-        return Advisor.advise(
-                new AdviceInput(
-                        List.of(new AdviceInput.DoneTest(
-                                UniformityCalculator.of(test), Map.of(TestFields.LEVER, 10.0), windMPerS)),
-                        new LeverRules(List.of(TestFields.lever(Widening.HIGHER)), false),
-                        order,
-                        machine.tramlines(),
-                        WindLimits.USUAL));
+        return Advisor.advise(new AdviceInput(
+                List.of(new AdviceInput.DoneTest(
+                        UniformityCalculator.of(test), Map.of(TestFields.LEVER, 10.0), windMPerS)),
+                new LeverRules(List.of(TestFields.lever(Widening.HIGHER)), false),
+                order,
+                machine.tramlines(),
+                WindLimits.USUAL));
     }
 
     /** The kind of the fault in all tests that are not even, KEEP with the fault as a reason in all that are. */

@@ -161,13 +161,13 @@ class LeverAdvisorTest {
         for (Widening widening : List.of(Widening.HIGHER, Widening.LOWER, Widening.UNKNOWN)) {
             Lever twoSettings = new Lever(LEVER, "mark", 10, 12, 2, widening);
             AdviceInput.DoneTest better = at(10, stated(12, 2, 0, 1, 1));
-            Advice advice = advise(List.of(twoSettings), IN_ORDER, better, at(12, stated(18, 2, 0, 1, 1)));
+            Advice advice = advise(List.of(twoSettings), IN_ORDER, better, at(12, stated(26, 2, 0, 1, 1)));
             assertThat(advice.kind()).isEqualTo(AdviceKind.MOVE_LEVER);
             assertThat(advice.moves())
                     .containsExactly(new LeverMove(LEVER, "mark", 12, 10, -1, widening == Widening.LOWER));
             assertThat(advice.expected()).isEqualTo(new ExpectedCv(12, new Interval(6, 24)));
-            assertThat(kinds(advice)).containsExactly(AdviceReason.Kind.NO_SHAPE, AdviceReason.Kind.BACK);
-            assertThat(advice.reasons().get(1).numbers()).containsExactly(12.0);
+            assertThat(kinds(advice)).containsExactly(AdviceReason.Kind.BACK);
+            assertThat(advice.reasons().get(0).numbers()).containsExactly(12.0);
         }
     }
 
@@ -193,21 +193,23 @@ class LeverAdvisorTest {
         assertThat(advice.moves().get(0).wider()).isTrue();
     }
 
+    /** Each has room for one step only, and one step is far too little. */
     @Test
     void twoLeversOnlyWhereTheOwnerAllowsIt() {
         List<Lever> levers = List.of(
                 new Lever("short", "", 0, 10, 1, Widening.HIGHER), new Lever("long", "", 0, 10, 1, Widening.HIGHER));
-        // each has room for one step only
-        AdviceInput.DoneTest uneven =
-                new AdviceInput.DoneTest(TestFields.uniformity(CENTRE_HEAVY), Map.of("short", 9.0, "long", 9.0), null);
+        Map<String, Double> before = Map.of("short", 7.0, "long", 7.0);
+        Map<String, Double> now = Map.of("short", 9.0, "long", 9.0);
         for (boolean two : new boolean[] {false, true}) {
-            Advice advice = Advisor.advise(
-                    new AdviceInput(
-                            List.of(uneven),
-                            new LeverRules(levers, two),
-                            IN_ORDER,
-                            TestFields.BACK_AND_FORTH,
-                            WindLimits.USUAL));
+            Advice advice = Advisor.advise(new AdviceInput(
+                    List.of(
+                            new AdviceInput.DoneTest(
+                                    TestFields.uniformity(5, 7.5, 12.5, 18, 12.5, 7.5, 5), before, null),
+                            new AdviceInput.DoneTest(TestFields.uniformity(CENTRE_HEAVY), now, null)),
+                    new LeverRules(levers, two),
+                    IN_ORDER,
+                    TestFields.BACK_AND_FORTH,
+                    WindLimits.USUAL));
             assertThat(advice.moves()).hasSize(two ? 2 : 1);
             assertThat(kinds(advice)).contains(two ? AdviceReason.Kind.TWO_LEVERS : AdviceReason.Kind.ONE_LEVER);
         }

@@ -38,8 +38,13 @@ class MoveChooserTest {
         }
 
         @Override
-        public double probabilityWiderUp(int lever) {
+        public double probabilityEmptiesMiddle(int lever) {
             return widerUp;
+        }
+
+        @Override
+        public double probabilityWiderUp(int lever) {
+            return lever == 0 ? widerUp : 1 - widerUp;
         }
     }
 
@@ -85,16 +90,16 @@ class MoveChooserTest {
         assertThat(best(outlook)).isEqualTo(other ? List.of(0, 1) : List.of(1, 0));
     }
 
-    /** A step taken wrongly may be taken back and three more the other way. */
+    /** A step taken wrongly may be taken back and six more the other way; B has room for five. */
     @ParameterizedTest
-    @CsvSource({"2, -5, 3", "-2, -3, 5", "0, -3, 3"})
+    @CsvSource({"2, -8, 6", "-2, -6, 8", "0, -6, 6"})
     void whatWasMovedLastMayBeTakenBack(int last, int lowest, int highest) {
         StatedOutlook outlook = new StatedOutlook().move(100, 0, 0);
         MoveChooser chooser = new MoveChooser(TWO_LEVERS, MIDDLE, new int[] {last, 0}, outlook);
         chooser.best(false, 0.7);
         assertThat(outlook.asked)
-                .contains(List.of(lowest, 0), List.of(highest, 0), List.of(0, -3), List.of(0, 3))
-                .noneMatch(move -> move.get(0) < lowest || move.get(0) > highest || Math.abs(move.get(1)) > 3);
+                .contains(List.of(lowest, 0), List.of(highest, 0), List.of(0, -5), List.of(0, 5))
+                .noneMatch(move -> move.get(0) < lowest || move.get(0) > highest || Math.abs(move.get(1)) > 5);
         assertThat(chooser.takesBack(new int[] {1, 0})).isEqualTo(last < 0);
         assertThat(chooser.takesBack(new int[] {-1, 1})).isEqualTo(last > 0);
     }
@@ -120,30 +125,36 @@ class MoveChooserTest {
     }
 
     @Test
-    void threeStepsAtMostEitherWayAndOneLeverUnlessTwoAreAllowed() {
+    void sixStepsAtMostEitherWayAndOneLeverUnlessTwoAreAllowed() {
         StatedOutlook one = new StatedOutlook().move(100, 0, 0);
         best(one, false);
-        assertThat(one.asked.subList(1, one.asked.size()))
-                .containsExactlyInAnyOrder(
-                        List.of(1, 0),
-                        List.of(-1, 0),
-                        List.of(0, 1),
-                        List.of(0, -1),
-                        List.of(2, 0),
-                        List.of(-2, 0),
-                        List.of(0, 2),
-                        List.of(0, -2),
-                        List.of(3, 0),
-                        List.of(-3, 0),
-                        List.of(0, 3),
-                        List.of(0, -3));
+        // B has room for five steps each way
+        List<List<Integer>> expected = new ArrayList<>();
+        for (int steps = 1; steps <= 6; steps++) {
+            expected.add(List.of(steps, 0));
+            expected.add(List.of(-steps, 0));
+            if (steps <= 5) {
+                expected.add(List.of(0, steps));
+                expected.add(List.of(0, -steps));
+            }
+        }
+        assertThat(one.asked.subList(1, one.asked.size())).containsExactlyInAnyOrderElementsOf(expected);
         StatedOutlook two = new StatedOutlook().move(100, 0, 0);
         best(two, true);
         assertThat(two.asked.subList(1, two.asked.size()))
-                .hasSize(12 + 12)
+                .hasSize(22 + 4 * 15)
                 .doesNotHaveDuplicates()
-                .allMatch(move -> Math.abs(move.get(0)) + Math.abs(move.get(1)) <= 3)
-                .contains(List.of(1, 1), List.of(1, -2), List.of(-2, 1), List.of(-1, -1));
+                .allMatch(move -> Math.abs(move.get(0)) + Math.abs(move.get(1)) <= 6)
+                .contains(List.of(1, 1), List.of(1, -5), List.of(-5, 1), List.of(-3, -3));
+    }
+
+    /** Two levers must be a quarter better than one, apart from the other shares. */
+    @ParameterizedTest
+    @CsvSource({"34.3, false", "34.1, false", "28.1, false", "27.9, true"})
+    void aPairMustBeMuchBetter(double both, boolean pair) {
+        StatedOutlook outlook =
+                new StatedOutlook().move(100, 0, 0).move(40, 2, 0).move(both, 1, 1);
+        assertThat(best(outlook, true)).isEqualTo(pair ? List.of(1, 1) : List.of(2, 0));
     }
 
     @Test
@@ -182,7 +193,9 @@ class MoveChooserTest {
 
     @Test
     void movesAreGivenInTheOwnersScale() {
-        MoveChooser chooser = new MoveChooser(TWO_LEVERS, MIDDLE, NOT_MOVED, new StatedOutlook());
+        StatedOutlook outlook = new StatedOutlook();
+        outlook.widerUp = 0.9;
+        MoveChooser chooser = new MoveChooser(TWO_LEVERS, MIDDLE, NOT_MOVED, outlook);
         assertThat(chooser.moves(new int[] {-1, 2}))
                 .containsExactly(new LeverMove("A", "", 10, 9, -1, false), new LeverMove("B", "mm", 10, 14, 2, false));
         assertThat(chooser.moves(new int[] {0, -3})).containsExactly(new LeverMove("B", "mm", 10, 4, -3, true));

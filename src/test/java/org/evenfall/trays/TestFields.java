@@ -110,8 +110,8 @@ final class TestFields {
     }
 
     static Advice advise(List<Lever> levers, MachineOrder order, AdviceInput.DoneTest... tests) {
-        return Advisor.advise(
-                new AdviceInput(List.of(tests), new LeverRules(levers, false), order, BACK_AND_FORTH, WindLimits.USUAL));
+        return Advisor.advise(new AdviceInput(
+                List.of(tests), new LeverRules(levers, false), order, BACK_AND_FORTH, WindLimits.USUAL));
     }
 
     /** One lever that goes wider up its scale, machine in order. */

@@ -24,10 +24,10 @@ class TestsBySettingTest {
                 WindLimits.USUAL));
     }
 
-    /** Clearly better is below nine tenths of the CV now. */
+    /** Clearly better is with a chance of four in five: with intervals from half to twice, 1.65 times better. */
     @ParameterizedTest
-    @CsvSource({"17.9, true", "17.99, true", "18, false", "18.01, false", "25, false"})
-    void anEarlierSettingIsClearlyBetterBelowNineTenths(double earlierCv, boolean better) {
+    @CsvSource({"11, true", "12.1, true", "12.13, false", "15, false", "25, false"})
+    void anEarlierSettingIsClearlyBetterWithEightyPercent(double earlierCv, boolean better) {
         AdviceInput.DoneTest earlier = at(10, stated(earlierCv, 1, 0, 5, 0));
         AdviceInput.DoneTest last = at(11, stated(20, 1, 0, 5, 0));
         assertThat(of(earlier, last).clearlyBetterThan(last)).isEqualTo(better ? earlier : null);

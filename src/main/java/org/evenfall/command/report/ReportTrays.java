@@ -84,8 +84,9 @@ final class ReportTrays {
     private static List<ResultLine> advice(Advice advice, Sentences words) {
         List<ResultLine> lines = new ArrayList<>();
         ResultLine.addSentence(lines, AdviceLines.headline(words, advice));
-        AdviceFindings.of(advice).forEach(reason -> ResultLine.addSentence(lines, words.of(reason)));
+        ResultLine.addSentence(lines, words.of(AdviceFindings.decisive(advice)));
         ResultLine.addSentence(lines, AdviceLines.expected(words, advice));
+        AdviceFindings.others(advice).forEach(reason -> ResultLine.addSentence(lines, words.of(reason)));
         return lines;
     }
 }

@@ -28,12 +28,7 @@ final class Asking {
 
     static Advice advice(
             Site site, List<AdviceInput.DoneTest> tests, List<Lever> typed, boolean twoLevers, MachineOrder order) {
-        return Advisor.advise(
-                new AdviceInput(
-                        tests,
-                        new LeverRules(typed, twoLevers),
-                        order,
-                        site.job().tramlines(),
-                        WindLimits.USUAL));
+        return Advisor.advise(new AdviceInput(
+                tests, new LeverRules(typed, twoLevers), order, site.job().tramlines(), WindLimits.USUAL));
     }
 }
