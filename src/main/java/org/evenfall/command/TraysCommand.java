@@ -13,7 +13,7 @@ import picocli.CommandLine.TypeConversionException;
 @Command(
         name = "trays",
         mixinStandardHelpOptions = true,
-        description = "Plan a tray test; lay one pass over itself; compare two.")
+        description = "Plan a tray test; lay one pass over itself; compare two; the first move on paper.")
 final class TraysCommand implements Runnable {
 
     @Spec
@@ -24,12 +24,13 @@ final class TraysCommand implements Runnable {
         line.addSubcommand(new TraysPlanCommand(context));
         line.addSubcommand(new TraysOverlapCommand(context));
         line.addSubcommand(new TraysCompareCommand(context));
+        line.addSubcommand(new TraysFirstMoveCommand(context));
         return line;
     }
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "say plan, overlap or compare");
+        throw new ParameterException(spec.commandLine(), "say plan, overlap, compare or first-move");
     }
 
     /** How the passes follow each other, as it is written on the command line. */

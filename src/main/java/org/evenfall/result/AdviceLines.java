@@ -70,7 +70,7 @@ public final class AdviceLines {
                 Arg.text(move.unit()));
     }
 
-    private static int decimals(double value) {
+    static int decimals(double value) {
         return value == Math.rint(value) ? 0 : 1;
     }
 

@@ -374,7 +374,7 @@ class CommandFaceTest {
                 "flight --drag-per-m 0.1 --speed-m-s 300 --angle-deg 0 --height-m 1|--speed-m-s: 300.0|0 to 200",
                 "flight drag --reynolds -5|--reynolds: -5.0|0.0001 to 200000",
                 "flight --diameter-mm x|evenfall flight|x",
-                "trays|evenfall trays|plan, overlap or compare",
+                "trays|evenfall trays|plan, overlap, compare or first-move",
                 "trays plan|--width-m|4 to 60",
                 "trays plan --width-m 28 --rate-kg-ha 2|--rate-kg-ha: 2.0|5 to 1000",
                 "trays plan --width-m 28 --rate-kg-ha 150 --trays 4|--trays: 4.0|5 to 33",
@@ -496,6 +496,28 @@ class CommandFaceTest {
                                 / Math.sqrt(12)
                                 / json().at("/plan/catchPerRunG").doubleValue(),
                         within(1e-6));
+    }
+
+    @Test
+    void theFirstMoveIsPrintedForTheField() throws Exception {
+        assertThat(run("trays", "first-move", DEMO)).isZero();
+        assertThat(out.toString())
+                .contains(
+                        "First move",
+                        "If trays 3 + 4 + 5 hold more than ",
+                        "If trays 1 + 2 + 3 and trays 5 + 6 + 7 differ",
+                        ": turn “long vane” from 10.5 to 11.5.",
+                        "One move only.");
+        fresh();
+        assertThat(run("trays", "first-move", DEMO, "--json")).isZero();
+        assertThat(json().at("/firstMove/aboveG").doubleValue())
+                .isGreaterThan(json().at("/firstMove/belowG").doubleValue());
+        assertThat(json().at("/firstMove/whenAbove/wider").asBoolean()).isTrue();
+        assertThat(json().at("/firstMove/whenBelow/wider").asBoolean()).isFalse();
+        fresh();
+        assertThat(run("trays", "first-move", DEMO.replace("setup.json", "unfinished.json")))
+                .isEqualTo(CommandFace.WRONG);
+        assertThat(err.toString()).contains("First give tramline width, rate and tray");
     }
 
     @Test

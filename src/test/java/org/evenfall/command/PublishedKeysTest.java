@@ -244,7 +244,7 @@ class PublishedKeysTest {
         assertThat(advice.at("/kind").textValue()).isEqualTo("PTO_SPEED");
         assertThat(advice.at("/reasons/0/field").textValue()).isEqualTo("/yard/ptoMeasured");
         assertThat(advice.at("/reasons/0/message").textValue())
-                .isEqualTo("The PTO speed is 480 rpm, wanted are 540 rpm; up to 3 % off is good.");
+                .isEqualTo("The PTO speed is 480 rpm; 540 rpm is wanted. Up to 3 % off is good.");
     }
 
     @Test
