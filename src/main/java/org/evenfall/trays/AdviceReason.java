@@ -97,7 +97,7 @@ public record AdviceReason(Kind kind, List<Double> numbers, String subject) {
         END_STOP(0),
         /** No small move is expected to be better. */
         NO_BETTER(0),
-        /** No shape stands out, but the tests together say that the move is better. */
+        /** No shape is significant, but the tests together say that the move is better. */
         BETTER_EXPECTED(0),
         /** The throw probably reaches past the neighbouring tramline, so that wider fills the centre. */
         PAST_NEIGHBOUR(0),

@@ -7,10 +7,11 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 
 /**
- * What the tests teach of one amplitude at settings of the levers: the posterior of a Gaussian process (Rasmussen and
- * Williams, Gaussian Processes for Machine Learning, 2006, chapter 2; from memory). With the covariance K of the tests, their
+ * What the tests teach of one amplitude at settings of the levers: the posterior of a Gaussian process. With the covariance K of the tests, their
  * noise included, the covariances k of a setting with them, and y the tests less the line that was expected of them, the mean
  * at the setting is the line + kᵀK⁻¹y and its variance k₀ − kᵀK⁻¹k.
+ *
+ * <p>Source (from memory): Rasmussen and Williams, Gaussian Processes for Machine Learning, 2006, chapter 2.
  */
 final class AmplitudeModel {
 

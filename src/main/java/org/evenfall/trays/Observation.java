@@ -20,7 +20,7 @@ import org.evenfall.machine.Lever;
 record Observation(
         double centrePercent, double centreVariance, double quarterPercent, double quarterVariance, double[] steps) {
 
-    /** Assumption: least noise of an amplitude, % of the mean: trays do not stand, nor hang, better than that. */
+    /** Assumption: least noise of an amplitude, % of the mean. */
     private static final double LEAST_NOISE_PERCENT = 0.5;
 
     /**

@@ -515,8 +515,8 @@ class CommandFaceTest {
         assertThat(json().at("/firstMove/whenAbove/wider").asBoolean()).isTrue();
         assertThat(json().at("/firstMove/whenBelow/wider").asBoolean()).isFalse();
         fresh();
-        assertThat(run("trays", "first-move", DEMO.replace("setup.json", "unfinished.json")))
-                .isEqualTo(CommandFace.WRONG);
+        Path empty = Files.writeString(folder.resolve("empty.json"), "{\"evenfall\": 1}");
+        assertThat(run("trays", "first-move", empty.toString())).isEqualTo(CommandFace.WRONG);
         assertThat(err.toString()).contains("First give tramline width, rate and tray");
     }
 

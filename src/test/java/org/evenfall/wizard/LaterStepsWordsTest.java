@@ -162,7 +162,8 @@ class LaterStepsWordsTest {
                 .startsWith("Turn “long vane” from 9 to ")
                 .endsWith("wider.");
         assertThat(AdviceLines.expected(WORDS, trays.advice()))
-                .startsWith("The next test is expected to read a tray CV of about ");
+                .startsWith("Expected then: a field CV of about ")
+                .contains("; the next test reads about ");
         assertThat(AdviceLines.headline(WORDS, null)).isEqualTo("Do the tray test");
         var good = Assessor.assess(demo()).trays();
         assertThat(AdviceLines.headline(WORDS, good.advice())).isEqualTo("Keep the settings");
