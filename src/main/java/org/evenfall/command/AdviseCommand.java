@@ -6,8 +6,8 @@ import org.evenfall.finding.Finding;
 import org.evenfall.quantity.Unit;
 import org.evenfall.result.AdviceLines;
 import org.evenfall.setup.AdviceFindings;
-import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
+import org.evenfall.setup.FieldResult;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.path.StartPaths;
 import org.evenfall.store.InputFileException;
@@ -29,20 +29,20 @@ final class AdviseCommand extends AnswerCommand {
     @Override
     Answer answer(Setup setup) {
         ObjectNode result = context().json().mapper().createObjectNode();
-        Assessment assessment = Assessor.assess(setup);
+        FieldResult field = Assessor.assessField(setup);
         ResultJson json = new ResultJson(context());
-        result.set("advice", json.advice(assessment));
-        result.set("unreadable", json.findings(ResultJson.unreadable(assessment)));
+        result.set("advice", json.advice(field.trays().advice()));
+        result.set("unreadable", json.findings(field.unreadable()));
         return new Answer(result, CommandFace.OK);
     }
 
     @Override
     void print(Setup setup, String file) throws InputFileException {
-        Assessment assessment = Assessor.assess(setup);
-        for (Finding unreadable : ResultJson.unreadable(assessment)) {
+        FieldResult field = Assessor.assessField(setup);
+        for (Finding unreadable : field.unreadable()) {
             context().out().println(context().words().of(unreadable));
         }
-        Advice advice = assessment.trays().advice();
+        Advice advice = field.trays().advice();
         if (advice == null) {
             throw new InputFileException(
                     file, StartPaths.TRAMLINE_WIDTH.pointer(), context().words().text("missing.widthFirst"));

@@ -15,6 +15,7 @@ import org.evenfall.finding.FindingKind;
 import org.evenfall.result.ResultSource;
 import org.evenfall.setup.AdviceFindings;
 import org.evenfall.setup.Assessment;
+import org.evenfall.trays.Advice;
 import org.evenfall.trays.ExpectedCv;
 import org.jspecify.annotations.Nullable;
 
@@ -46,7 +47,7 @@ final class ResultJson {
         trays.set("tests", tree(assessment.trays().tests()));
         trays.set("comparisons", tree(assessment.trays().comparisons()));
         trays.set("loss", tree(assessment.trays().loss()));
-        trays.set("advice", advice(assessment));
+        trays.set("advice", advice(assessment.trays().advice()));
         trays.set("line", tree(assessment.trays().line()));
         json.set("card", tree(assessment.card()));
         json.set("findings", findings(assessment.findings()));
@@ -87,8 +88,7 @@ final class ResultJson {
     }
 
     /** The next move with its reasons in words; null while there is none. */
-    JsonNode advice(Assessment assessment) {
-        var advice = assessment.trays().advice();
+    JsonNode advice(@Nullable Advice advice) {
         if (advice == null) {
             return NullNode.instance;
         }
@@ -114,13 +114,6 @@ final class ResultJson {
         json.set(
                 name + "HighPercent",
                 tree(cv == null ? null : cv.intervalPercent().high()));
-    }
-
-    /** What is typed but could not be read, so that the advice does without it. */
-    static List<Finding> unreadable(Assessment assessment) {
-        return assessment.read().findings().stream()
-                .filter(finding -> finding.kind() == FindingKind.STOP)
-                .toList();
     }
 
     ArrayNode findings(List<Finding> findings) {

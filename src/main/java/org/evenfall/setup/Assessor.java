@@ -30,15 +30,15 @@ public final class Assessor {
         return new Assessor().assessment(ReadingPass.read(setup), options);
     }
 
-    private Assessment assessment(ReadSetup read, AssessOptions options) {
-        findings.addAll(read.findings());
+    /** Only what the advice after the tray tests follows from: quicker than the whole assessment. */
+    public static FieldResult assessField(Setup setup) {
+        return new Assessor().field(ReadingPass.read(setup));
+    }
+
+    private FieldResult field(ReadSetup read) {
         MachineProfile machine = take(MachineAssessor.assess(read));
         ProductResult product = take(ProductAssessor.assess(read, machine));
-        MatchResult match = takeOrNull(MatchAssessor.assess(read, machine, product, options));
         Double widthM = read.number(StartPaths.TRAMLINE_WIDTH);
-        findings.addAll(ReachFindings.ofProduct(match, widthM));
-        findings.addAll(NitrogenLossFindings.of(read));
-        findings.addAll(StorageFindings.of(read));
         ReadSettings start = take(SettingsAssessor.assess(read, MatchPaths.SETTINGS.only(), machine));
         MachineCheckResult check = take(MachineCheckAssessor.assess(read, machine, start.ptoRpm()));
         HeightResult height = takeOrNull(HeightAssessor.assess(read, machine, product, start.heightOverCropM()));
@@ -52,8 +52,25 @@ public final class Assessor {
                 now,
                 OrderOfCure.of(read, machine, check, rate, start.ptoRpm()),
                 check.blocksFieldTest()));
+        return new FieldResult(read, machine, widthM, product, start, check, height, rate, now, trays);
+    }
+
+    private Assessment assessment(ReadSetup read, AssessOptions options) {
+        findings.addAll(read.findings());
+        FieldResult field = field(read);
+        MachineProfile machine = field.machine();
+        ProductResult product = field.product();
+        Double widthM = field.tramlineWidthM();
+        HeightResult height = field.height();
+        RateResult rate = field.rate();
+        TraysResult trays = field.trays();
+        MatchResult match = takeOrNull(MatchAssessor.assess(read, machine, product, options));
+        findings.addAll(ReachFindings.ofProduct(match, widthM));
+        findings.addAll(NitrogenLossFindings.of(read));
+        findings.addAll(StorageFindings.of(read));
         findings.addAll(SwitchFindings.againstDense(match));
-        FinalSettings settings = CardAssessor.settings(machine, start, check, height, rate, trays);
+        FinalSettings settings =
+                CardAssessor.settings(machine, field.start(), field.machineCheck(), height, rate, trays);
         if (!rate.bucketIndexes().isEmpty()) {
             int last = rate.bucketIndexes().get(rate.bucketIndexes().size() - 1);
             findings.addAll(new BucketConditions(read, last).settings(machine, settings, product.density()));
@@ -70,10 +87,10 @@ public final class Assessor {
                 StepState.of(all, card),
                 machine,
                 widthM,
-                now == null ? null : now.conditions(),
+                field.now() == null ? null : field.now().conditions(),
                 product,
                 match,
-                check,
+                field.machineCheck(),
                 height,
                 rate,
                 trays,
