@@ -84,7 +84,7 @@ public final class Flight {
         double cosine = level == 0 ? 1 : along / level;
         double sine = level == 0 ? 0 : -windAcross / level;
         Trajectory.State end = Trajectory.integrateToGround(
-                rate, gravity, launch.heightM(), level, launch.speedMPerS() * Math.sin(angle));
+                rate, gravity, launch.heightM(), level, launch.speedMPerS() * Math.sin(angle), Trajectory.FINE_STEP);
         double groundAlong = end.u() * cosine + windAlong;
         double groundAcross = end.u() * sine + windAcross;
         // without wind across, a granule that comes down against the throw has a negative speed

@@ -38,8 +38,8 @@ final class ThrowCurve {
         for (int i = 0; i < flights; i++) {
             double chebyshev = Math.cos(Math.PI * (2 * i + 1) / (2.0 * flights));
             speeds[i] = 0.5 * (slowest + fastest) - 0.5 * (fastest - slowest) * chebyshev;
-            Trajectory.State landed =
-                    Trajectory.integrateToGround(rate, Flight.GRAVITY_M_PER_S2, heightM, speeds[i], upMPerS);
+            Trajectory.State landed = Trajectory.integrateToGround(
+                    rate, Flight.GRAVITY_M_PER_S2, heightM, speeds[i], upMPerS, Trajectory.PATTERN_STEP);
             distances[i] = landed.x();
             times[i] = landed.timeS();
         }

@@ -2,18 +2,23 @@ package org.evenfall.flight;
 
 /**
  * A flight in the plane of its start, in the frame of the air: level speed u, upward speed w, drag K v² against the motion.
- * Classical fourth-order Runge-Kutta steps of {@value #STEP} in s with ds = (1/T + {@value #BASE_RATE_PER_S} per s) dt,
+ * Classical fourth-order Runge-Kutta steps in s with ds = (1/T + {@value #BASE_RATE_PER_S} per s) dt,
  * where T = 1/(K v) is the momentum relaxation time: a strong drag shortens the steps in time, so no step control is
  * needed. Landing distances are within about 1e-4 of the exact solution, relative.
  */
 final class Trajectory {
 
-    // in units of s; the last step is cut until the cut is below LANDED
-    private static final double STEP = 0.1;
+    /** Step of a single flight, in units of s. */
+    static final double FINE_STEP = 0.1;
+
+    /** Step of the many flights of a pattern: their distances are within 1e-4 of those of fine steps. */
+    static final double PATTERN_STEP = 0.3;
+
+    // the last step is cut until the cut is below this, in units of s
     private static final double LANDED = 1e-7;
     private static final int MOST_STEPS = 10_000_000;
 
-    /** Limits a step to 0.1 s where the drag is weak. */
+    /** Limits a step in time where the drag is weak, to the step of s. */
     private static final double BASE_RATE_PER_S = 1;
 
     private static final double[] WEIGHTS = {1.0 / 6, 1.0 / 3, 1.0 / 3, 1.0 / 6};
@@ -38,16 +43,17 @@ final class Trajectory {
         return speedSquare -> scale * DragTable.coefficientTimesReynolds(square * speedSquare);
     }
 
-    /** From a height over the landing plane to the plane; the state at the landing. */
-    static State integrateToGround(RelaxationRate rate, double gravity, double heightM, double u, double w) {
+    /** From a height over the landing plane to the plane, in steps of s; the state at the landing. */
+    static State integrateToGround(
+            RelaxationRate rate, double gravity, double heightM, double u, double w, double stepOfS) {
         State state = new State(0, heightM, u, w, 0, 0);
         if (heightM == 0 && w <= 0) {
             return state;
         }
         for (int i = 0; i < MOST_STEPS; i++) {
-            State next = step(rate, gravity, state, STEP);
+            State next = step(rate, gravity, state, stepOfS);
             if (next.y <= 0 && next.w < 0) {
-                return land(rate, gravity, state, next);
+                return land(rate, gravity, state, next, stepOfS);
             }
             state = next;
         }
@@ -55,10 +61,10 @@ final class Trajectory {
     }
 
     /** Cuts the last step by Newton's method; the height is concave, so it comes from below the ground without fail. */
-    private static State land(RelaxationRate rate, double gravity, State before, State below) {
+    private static State land(RelaxationRate rate, double gravity, State before, State below, double stepOfS) {
         State landed = below;
-        double step = STEP;
-        double cut = STEP;
+        double step = stepOfS;
+        double cut = stepOfS;
         while (Math.abs(cut) > LANDED) {
             cut = landed.y / (landed.w * landed.unitS);
             step -= cut;

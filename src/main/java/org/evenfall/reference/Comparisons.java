@@ -1,6 +1,8 @@
 package org.evenfall.reference;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.evenfall.flight.ThrowModel;
 import org.jspecify.annotations.Nullable;
 
@@ -12,20 +14,27 @@ import org.jspecify.annotations.Nullable;
  * @param speedMPerS outlet speed, m/s
  * @param alone its properties with gaps filled with usual figures
  * @param aloneThrow its throw with these
+ * @param models the landing models set so far, each for its product
  */
 record Comparisons(
         Candidate candidate,
         RankContext context,
         double speedMPerS,
         EstimatedProperties alone,
-        ProductThrow aloneThrow) {
+        ProductThrow aloneThrow,
+        Map<EstimatedProperties, ReferencePatternModel> models) {
 
     /** The new product alone. */
     static Comparisons of(Candidate candidate, RankContext context) {
         double speed = ThrowModel.outletSpeedMPerS(context.discRadiusM(), context.discRpm());
         EstimatedProperties alone = estimate(candidate, null);
         return new Comparisons(
-                candidate, context, speed, alone, ProductThrow.of(alone, speed, context.heightOverCropM()));
+                candidate,
+                context,
+                speed,
+                alone,
+                ProductThrow.of(alone, speed, context.heightOverCropM()),
+                new HashMap<>());
     }
 
     /** The new product compared with each reference, in their order. */
@@ -72,9 +81,12 @@ record Comparisons(
         return product.equals(alone) ? aloneThrow : ProductThrow.of(product, speedMPerS, context.heightOverCropM());
     }
 
-    /** The landing model set for a product at the tramline width. */
+    /** The landing model set for a product at the tramline width; computed once for each product. */
     ReferencePatternModel modelFor(EstimatedProperties product) {
-        return ReferencePatternModel.best(product, speedMPerS, context.heightOverCropM(), context.tramlineWidthM());
+        return models.computeIfAbsent(
+                product,
+                each -> ReferencePatternModel.best(
+                        each, speedMPerS, context.heightOverCropM(), context.tramlineWidthM()));
     }
 
     /** A gap is filled from the other product where the two may be of one form, else with what is usual for its own. */
