@@ -15,6 +15,11 @@ record Forecast(EvenShapeVariance shapes, double evenSquareNow, double noisePerc
     /** Five equally likely values with the mean 0 and the standard deviation 1 of a normal number. */
     private static final double[] NORMAL_NODES = {-1.47, -0.55, 0, 0.55, 1.47};
 
+    /** The same, finer: a CV is least where the centre amplitude crosses 0. */
+    private static final double[] CENTRE_NODES = {
+        -1.85, -1.29, -0.97, -0.73, -0.53, -0.34, -0.17, 0, 0.17, 0.34, 0.53, 0.73, 0.97, 1.29, 1.85
+    };
+
     /**
      * Assumption: what the two shapes do not explain is, at another setting, one of these multiples of what is expected, in
      * squares, equally likely.
@@ -37,7 +42,7 @@ record Forecast(EvenShapeVariance shapes, double evenSquareNow, double noisePerc
 
     /** Adds what these amplitudes make to a distribution, with a weight above 0. */
     void add(CvDistribution distribution, double weight, Amplitude centre, Amplitude quarter) {
-        for (double c : NORMAL_NODES) {
+        for (double c : CENTRE_NODES) {
             for (double q : NORMAL_NODES) {
                 add(
                         distribution,

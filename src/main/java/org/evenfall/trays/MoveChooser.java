@@ -57,11 +57,11 @@ final class MoveChooser {
      * @param worthPercent what a move must be expected to take off the field CV, points
      */
     int @Nullable [] best(boolean twoLevers, double worthPercent) {
-        double worth = Math.max(0, Math.sqrt(outlook.expectedSquare(new int[levers.size()])) - worthPercent);
+        double worth = Math.max(0, Math.sqrt(outlook.squareAhead(new int[levers.size()])) - worthPercent);
         double least = worth * worth;
         int[] best = null;
         for (int[] move : candidates(twoLevers)) {
-            double square = outlook.expectedSquare(move);
+            double square = outlook.squareAhead(move);
             if (square < (best == null ? least : least * (1 - gainWanted(move, best)))) {
                 least = square;
                 best = move;

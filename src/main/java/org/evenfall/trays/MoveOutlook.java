@@ -4,11 +4,12 @@ package org.evenfall.trays;
 interface MoveOutlook {
 
     /**
-     * Expected square of the field CV after a move, %².
+     * Square of the field CV that a move leads to, looking one test further: what the test of the move will show can be
+     * mended by the next, %².
      *
      * @param move whole steps up the scale of each lever; all 0 for the settings now
      */
-    double expectedSquare(int[] move);
+    double squareAhead(int[] move);
 
     /**
      * Probability that a step up the scale of a lever takes from the middle, 0 to 1: it throws wider, and the throw does not

@@ -19,8 +19,17 @@ final class ResponseModel implements MoveOutlook {
     /** Assumption: what the trays show of the centre-overlap shape is off the model by this in a forecast, % of the mean. */
     private static final double CENTRE_ERROR_PERCENT = 5;
 
+    /** Assumption: and by this share of the change that the model expects. */
+    private static final double CHANGE_ERROR_SHARE = 0.3;
+
     /** Assumption: the same for the quarter-point shape. */
     private static final double QUARTER_ERROR_PERCENT = 4;
+
+    /**
+     * Assumption: so much of the variance of what a move does is still there after the move that follows it; the rest is found
+     * by the test and mended by that one.
+     */
+    private static final double UNCERTAIN = 0.5;
 
     /** Assumption: each part of the machine check that was not looked at adds this share to the squares of these errors. */
     private static final double ERROR_OF_SKIPPED = 0.1;
@@ -66,7 +75,7 @@ final class ResponseModel implements MoveOutlook {
                 AmplitudePrior.QUARTER, quarterVariance, settings, numbers(tests, Observation::quarterVariance));
         quarterFit = quarter.fit(numbers(tests, Observation::quarterPercent), quarterSlope);
         double fieldPercent = now.field().medianPercent();
-        double ofField = Math.max(1, square(EvenShapeVariance.ofField(0), new double[levers.size()]));
+        double ofField = Math.max(1, square(EvenShapeVariance.ofField(0), new double[levers.size()], 1));
         field = new Forecast(
                 EvenShapeVariance.ofField(Math.max(0, fieldPercent * fieldPercent - ofField)), ofField, 0, now.trays());
         EvenShapeVariance ofTrays = EvenShapeVariance.of(now, shape, tramlines);
@@ -110,20 +119,24 @@ final class ResponseModel implements MoveOutlook {
     }
 
     @Override
-    public double expectedSquare(int[] move) {
-        return square(field.shapes(), steps(move));
+    public double squareAhead(int[] move) {
+        return square(field.shapes(), steps(move), UNCERTAIN);
     }
 
-    private double square(EvenShapeVariance variance, double[] steps) {
+    /** @param uncertain share of the variance that counts */
+    private double square(EvenShapeVariance variance, double[] steps, double uncertain) {
         double quarterMean = quarter.mean(quarterFit, steps);
-        double square = variance.residualVariance()
-                + variance.quarterShare() * (quarterMean * quarterMean + quarter.variance(steps))
-                + variance.centreShare() * centre.variance(steps);
+        double mean = 0;
+        double meanSquare = 0;
         for (Case one : cases) {
-            double mean = centre.mean(one.centre(), steps);
-            square += one.probability() * variance.centreShare() * mean * mean;
+            double ofCase = centre.mean(one.centre(), steps);
+            mean += one.probability() * ofCase;
+            meanSquare += one.probability() * ofCase * ofCase;
         }
-        return square;
+        double centreVariance = centre.variance(steps) + meanSquare - mean * mean;
+        return variance.cvSquare(mean, quarterMean)
+                + uncertain
+                        * (variance.centreShare() * centreVariance + variance.quarterShare() * quarter.variance(steps));
     }
 
     @Override
@@ -163,18 +176,21 @@ final class ResponseModel implements MoveOutlook {
 
     private ExpectedCv expected(Forecast forecast, double[] steps) {
         CvDistribution distribution = new CvDistribution();
-        double error = error(centre.variance(steps), CENTRE_ERROR_PERCENT);
+        double[] here = new double[steps.length];
         Forecast.Amplitude ofQuarter = new Forecast.Amplitude(
-                quarter.mean(quarterFit, steps), error(quarter.variance(steps), QUARTER_ERROR_PERCENT));
+                quarter.mean(quarterFit, steps),
+                Math.sqrt(quarter.variance(steps) + lessCertain * QUARTER_ERROR_PERCENT * QUARTER_ERROR_PERCENT));
         for (Case one : cases) {
-            Forecast.Amplitude ofCentre = new Forecast.Amplitude(centre.mean(one.centre(), steps), error);
-            forecast.add(distribution, one.probability(), ofCentre, ofQuarter);
+            double mean = centre.mean(one.centre(), steps);
+            double changeError = CHANGE_ERROR_SHARE * (mean - centre.mean(one.centre(), here));
+            double modelError = CENTRE_ERROR_PERCENT * CENTRE_ERROR_PERCENT + changeError * changeError;
+            forecast.add(
+                    distribution,
+                    one.probability(),
+                    new Forecast.Amplitude(mean, Math.sqrt(centre.variance(steps) + lessCertain * modelError)),
+                    ofQuarter);
         }
         return distribution.expected();
-    }
-
-    private double error(double variance, double modelError) {
-        return Math.sqrt(variance + lessCertain * modelError * modelError);
     }
 
     private static double[] steps(int[] move) {

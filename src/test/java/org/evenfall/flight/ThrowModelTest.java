@@ -66,10 +66,9 @@ class ThrowModelTest {
         }
         ThrowCurve one = ThrowCurve.of(granule, 30, 30, 5, 3, 0.75);
         Launch launch = new Launch(Math.hypot(30, 3), Math.toDegrees(Math.atan2(3, 30)), 0.75);
-        assertThat(one.distanceM(30))
-                .isCloseTo(
-                        Flight.fly(granule, launch, 0, Flight.GRAVITY_M_PER_S2, Air.STANDARD)
-                                .landingM(),
-                        within(1e-9));
+        double landingM = Flight.fly(granule, launch, 0, Flight.GRAVITY_M_PER_S2, Air.STANDARD)
+                .landingM();
+        // one flight, in longer steps
+        assertThat(one.distanceM(30)).isCloseTo(landingM, within(1e-4 * landingM));
     }
 }

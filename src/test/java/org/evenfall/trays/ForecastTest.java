@@ -29,7 +29,7 @@ class ForecastTest {
     void anUnknownShapeWidensTheInterval() {
         Forecast forecast = new Forecast(EvenShapeVariance.ofField(0), 100, 0, 7);
         assertThat(expected(forecast, 28.3, 3).intervalPercent().width()).isBetween(4.0, 8.0);
-        assertThat(expected(forecast, 28.3, 9).intervalPercent().width()).isBetween(15.0, 21.0);
+        assertThat(expected(forecast, 28.3, 9).intervalPercent().width()).isBetween(18.0, 25.0);
     }
 
     /** A reading has the noise of the trays in it: more of it, and more widely with fewer trays. */

@@ -33,7 +33,7 @@ class LeverAdvisorTest {
             assertThat(move.from()).isEqualTo(10);
             assertThat(Math.signum(move.to() - move.from())).isEqualTo(widening == Widening.HIGHER ? 1 : -1);
             assertThat(move.to() - move.from()).isEqualTo(move.steps());
-            assertThat(Math.abs(move.steps())).isEqualTo(3);
+            assertThat(Math.abs(move.steps())).isEqualTo(4);
             assertThat(advice.expected().percent()).isLessThan(20);
             assertThat(kinds(advice))
                     .containsExactly(

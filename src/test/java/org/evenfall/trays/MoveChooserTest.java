@@ -31,7 +31,7 @@ class MoveChooserTest {
         }
 
         @Override
-        public double expectedSquare(int[] move) {
+        public double squareAhead(int[] move) {
             List<Integer> steps = Arrays.stream(move).boxed().toList();
             asked.add(steps);
             return squares.getOrDefault(steps, 1000.0);

@@ -42,7 +42,7 @@ class ResponseModelTest {
     void withoutAMoveTheSquareIsThatOfTheField() {
         Uniformity test = shaped(2, 12, 20, -6);
         double fieldPercent = test.field().medianPercent();
-        assertThat(Math.sqrt(model(Widening.HIGHER, at(10, test)).expectedSquare(new int[] {0})))
+        assertThat(Math.sqrt(model(Widening.HIGHER, at(10, test)).squareAhead(new int[] {0})))
                 .isCloseTo(fieldPercent, within(0.4));
     }
 
@@ -50,10 +50,10 @@ class ResponseModelTest {
     @Test
     void aCentreHeavyTestImprovesTowardsWider() {
         ResponseModel model = model(Widening.HIGHER, at(10, shaped(2, 0, 20, 0)));
-        double now = model.expectedSquare(new int[] {0});
-        assertThat(model.expectedSquare(new int[] {2})).isLessThan(0.75 * now);
-        assertThat(model.expectedSquare(new int[] {-2})).isGreaterThan(1.5 * now);
-        assertThat(model.expectedSquare(new int[] {12})).isGreaterThan(now);
+        double now = model.squareAhead(new int[] {0});
+        assertThat(model.squareAhead(new int[] {2})).isLessThan(0.75 * now);
+        assertThat(model.squareAhead(new int[] {-2})).isGreaterThan(1.5 * now);
+        assertThat(model.squareAhead(new int[] {12})).isGreaterThan(now);
         assertThat(model.expected(new int[] {2}).percent())
                 .isLessThan(model.expected(new int[] {0}).percent());
         assertThat(model.expectedField(new int[] {2}).percent())
