@@ -13,9 +13,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 /**
  * A small run of {@link Ground}, 20 machines a family; {@link GroundProofTest} prints the whole tables.
  *
- * <p>Assumption: the limits are what 160 machines a family gave (within three adjustments 87 % on the mean of the families,
- * the naive rule 56; tests 0.59 of its; worse 0.2 %; kept above 12 % 2 %; forecast of the tray CV true 76 %), less two
- * standard errors of 80 machines: they notice a broken advice, not a slightly worse one.
+ * <p>Assumption: the limits are what 160 machines a family gave (within three adjustments 92 % on the mean of the families,
+ * directions unknown 86, all typed wrong 85, the naive rule 56, the plain learner 92; tests 0.58 of the naive rule's; worse
+ * 0.2 %; kept above 12 % 1 %; forecast of the tray CV true 86 %), less two standard errors of 80 machines: they notice a
+ * broken advice, not a slightly worse one.
  */
 @Tag("slow")
 class GroundTest {
@@ -25,6 +26,9 @@ class GroundTest {
     private static final List<Site> ALL = new ArrayList<>();
     private static final List<Loop> ADVICE = new ArrayList<>();
     private static final List<Loop> NAIVE = new ArrayList<>();
+    private static final List<Loop> LINEAR = new ArrayList<>();
+    private static final List<Loop> UNKNOWN = new ArrayList<>();
+    private static final List<Loop> WRONG = new ArrayList<>();
 
     @BeforeAll
     static void run() {
@@ -33,6 +37,9 @@ class GroundTest {
         }
         ADVICE.addAll(Rules.ADVICE.run(ALL));
         NAIVE.addAll(Rules.NAIVE.run(ALL));
+        LINEAR.addAll(Rules.LINEAR.run(ALL));
+        UNKNOWN.addAll(Rules.UNKNOWN.run(ALL));
+        WRONG.addAll(Rules.WRONG.run(ALL));
     }
 
     @Test
@@ -49,13 +56,13 @@ class GroundTest {
                 .isLessThan(6);
     }
 
-    /** An advice that forecasts anything at all is right more often than not. */
+    /** Stated as 90 %. */
     @Test
-    void theForecastComesTrueMoreOftenThanNot() {
+    void theForecastComesTrue() {
         List<Loop.Forecast> forecasts =
                 ADVICE.stream().flatMap(loop -> loop.forecasts().stream()).toList();
         assertThat(forecasts).hasSizeGreaterThan(ALL.size());
-        assertThat(LoopTable.share(forecasts, Loop.Forecast::tray)).isGreaterThan(66);
+        assertThat(LoopTable.share(forecasts, Loop.Forecast::tray)).isBetween(78.0, 96.0);
     }
 
     @Test
