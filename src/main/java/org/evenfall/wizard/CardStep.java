@@ -2,6 +2,7 @@ package org.evenfall.wizard;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
@@ -18,6 +19,7 @@ import org.evenfall.sign.KeyException;
 import org.evenfall.wizard.form.FindingView;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Lines;
+import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.form.VisibleWhen;
 import org.evenfall.wizard.picture.CardPreview;
 
@@ -57,8 +59,49 @@ final class CardStep implements StepView {
     }
 
     @Override
-    public Node picture() {
-        return picture;
+    public List<Prompt> prompts() {
+        return List.of(
+                new CardPrompt("7b", () -> new VBox(who(), sheet()), false),
+                new CardPrompt("7c", () -> new VBox(sign(), keyForm.node(), checkForm.node()), true));
+    }
+
+    /** A prompt beside the preview of the card. */
+    private final class CardPrompt implements Prompt {
+
+        private final String id;
+        private final Supplier<Node> made;
+        private final boolean optional;
+
+        CardPrompt(String id, Supplier<Node> made, boolean optional) {
+            this.id = id;
+            this.made = made;
+            this.optional = optional;
+        }
+
+        @Override
+        public String id() {
+            return id;
+        }
+
+        @Override
+        public Node entries() {
+            return made.get();
+        }
+
+        @Override
+        public Node picture() {
+            return picture;
+        }
+
+        @Override
+        public boolean optional() {
+            return optional;
+        }
+
+        @Override
+        public void shown() {
+            CardStep.this.shown();
+        }
     }
 
     @Override
@@ -67,16 +110,10 @@ final class CardStep implements StepView {
         return allowed ? form.words().text("card.ready") : "";
     }
 
-    @Override
-    public void shown() {
+    private void shown() {
         front = true;
         draw();
         keyForm.refresh();
-    }
-
-    @Override
-    public Node entries() {
-        return new VBox(who(), sheet(), sign(), keyForm.node(), checkForm.node());
     }
 
     private Node who() {

@@ -1,18 +1,15 @@
 package org.evenfall.wizard;
 
-import javafx.scene.Node;
-import javafx.scene.layout.VBox;
+import java.util.List;
 import org.evenfall.finding.Step;
 import org.evenfall.machine.HeightResult;
 import org.evenfall.quantity.Unit;
-import org.evenfall.result.HeightLines;
-import org.evenfall.setup.path.HeightPaths;
-import org.evenfall.wizard.form.EntryTable;
-import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.SourceLine;
-import org.evenfall.wizard.form.VisibleWhen;
+import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.picture.HeightPicture;
+import org.evenfall.wizard.step.height.ChainPrompt;
+import org.evenfall.wizard.step.height.CropPrompt;
+import org.evenfall.wizard.step.height.SetHeightPrompt;
 
 /** Step 4: height over the top of the crop. */
 final class HeightStep implements StepView {
@@ -34,47 +31,14 @@ final class HeightStep implements StepView {
     }
 
     @Override
-    public Node picture() {
-        return picture;
+    public List<Prompt> prompts() {
+        return List.of(
+                new CropPrompt(form, picture), new SetHeightPrompt(form, picture), new ChainPrompt(form, picture));
     }
 
     @Override
     public String result() {
         HeightResult height = form.model().assessment().height();
         return height == null ? "" : form.words().number(100 * height.overGroundM(), 0, Unit.CM);
-    }
-
-    @Override
-    public Node entries() {
-        return new VBox(
-                form.group(
-                        "height.crop",
-                        EntryTable.values(form, HeightPaths.CROP_HEIGHTS).node(),
-                        form.quantity(HeightPaths.GROWTH)),
-                form.group(
-                        "height.machine",
-                        form.sentence("height.machineHow"),
-                        form.row(
-                                form.quantity(HeightPaths.WANTED),
-                                form.text(HeightPaths.REFERENCE_POINT),
-                                form.quantity(HeightPaths.CHAIN_POINT))),
-                form.group(
-                        "height.now",
-                        form.row(
-                                form.quantity(HeightPaths.LEFT),
-                                form.quantity(HeightPaths.RIGHT),
-                                form.quantity(HeightPaths.FRONT),
-                                form.quantity(HeightPaths.REAR)),
-                        FigureRow.of(
-                                form,
-                                () -> HeightLines.figures(
-                                        form.words(), form.model().assessment().height())),
-                        VisibleWhen.sentence(form, "figure-line", this::tenCentimetres),
-                        SourceLine.when(form, () -> !tenCentimetres().isEmpty(), "source.flightModel")));
-    }
-
-    private String tenCentimetres() {
-        return HeightLines.tenCentimetres(
-                form.words(), form.model().assessment().height());
     }
 }

@@ -1,21 +1,19 @@
 package org.evenfall.wizard;
 
 import java.util.List;
-import javafx.scene.Node;
-import javafx.scene.control.Button;
-import javafx.scene.layout.VBox;
 import org.evenfall.finding.Step;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.PatternOverlay;
 import org.evenfall.result.MatchLines;
-import org.evenfall.setup.FirstGuess;
-import org.evenfall.setup.path.MatchPaths;
-import org.evenfall.setup.path.TodayPaths;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.VisibleWhen;
+import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.picture.MatchPicture;
 import org.evenfall.wizard.picture.PatternPicture;
 import org.evenfall.wizard.picture.PictureStack;
+import org.evenfall.wizard.step.match.ClosestPrompt;
+import org.evenfall.wizard.step.match.StartSettingsPrompt;
+import org.evenfall.wizard.step.match.TestedProductsPrompt;
+import org.evenfall.wizard.step.match.TodayPrompt;
 
 /** Step 2: the closest tested product and the settings to start from. */
 final class MatchStep implements StepView {
@@ -68,55 +66,17 @@ final class MatchStep implements StepView {
     }
 
     @Override
-    public Node picture() {
-        return picture;
+    public List<Prompt> prompts() {
+        return List.of(
+                new TodayPrompt(form, picture),
+                new TestedProductsPrompt(form, picture, new LibraryForm(form, document).node()),
+                new ClosestPrompt(form, picture),
+                new StartSettingsPrompt(form, picture));
     }
 
     @Override
     public String result() {
         MatchResult match = form.model().assessment().match();
         return match == null ? "" : form.words().choice(match.verdict());
-    }
-
-    @Override
-    public Node entries() {
-        Node settings = SettingsForm.of(form, MatchPaths.SETTINGS.only());
-        return new VBox(
-                new RankedForm(form).node(),
-                form.group(
-                        "match.without",
-                        form.row(
-                                form.choice(MatchPaths.START_WITHOUT_REFERENCE),
-                                form.choice(MatchPaths.TRAY_TEST_ONLY))),
-                form.group("match.settings", form.sentence("match.settingsWhy"), settings, firstGuess()),
-                today(),
-                new LibraryForm(form, document).node());
-    }
-
-    /** Today's settings with the product spread so far. */
-    private Node today() {
-        return form.group(
-                "today.title",
-                form.sentence("today.how"),
-                form.row(
-                        form.choice(TodayPaths.FORM),
-                        form.quantity(TodayPaths.BULK_DENSITY),
-                        form.choice(TodayPaths.EVENNESS),
-                        form.quantity(TodayPaths.TESTED_CV)),
-                SettingsForm.of(form, TodayPaths.SETTINGS.only()));
-    }
-
-    /** Fills in the first guess, while there is one. */
-    private Node firstGuess() {
-        Button button = form.button(
-                "match.start.fill",
-                () -> form.model()
-                        .change(setup -> FirstGuess.filledIn(setup, form.model().assessment(), form::numberText)));
-        button.setId("match.start.fill");
-        return VisibleWhen.when(
-                form,
-                () -> form.model().assessment().findings().stream()
-                        .anyMatch(finding -> finding.source().equals(FirstGuess.SOURCE)),
-                button);
     }
 }

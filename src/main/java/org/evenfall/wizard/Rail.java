@@ -3,6 +3,7 @@ package org.evenfall.wizard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.DoubleProperty;
@@ -20,7 +21,10 @@ import org.evenfall.finding.Step;
 import org.evenfall.setup.StepState;
 import org.evenfall.wizard.form.FindingView;
 
-/** The steps at the left: number, name, state by shape and word, one line of result. Made once, then only updated. */
+/**
+ * The steps at the left: number, name, state by shape and word, one line of result; below the step in front its prompts.
+ * Made once, then only updated.
+ */
 final class Rail extends VBox {
 
     private static final PseudoClass FRONT = PseudoClass.getPseudoClass("front");
@@ -34,10 +38,13 @@ final class Rail extends VBox {
     private final Sentences words;
     private final DoubleProperty wrapWidth = new SimpleDoubleProperty();
     private final List<Line> lines = new ArrayList<>();
+    private final List<PromptLine> prompts = new ArrayList<>();
 
     private record Line(StepView view, Button button, HBox graphic, Text name, Text detail) {}
 
-    Rail(Sentences words, List<StepView> views, IntConsumer go) {
+    private record PromptLine(PromptPage page, Button button, HBox graphic, Text name) {}
+
+    Rail(Sentences words, List<StepView> views, List<PromptPage> pages, IntConsumer go, Consumer<String> show) {
         this.words = words;
         getStyleClass().add("rail");
         for (int i = 0; i < views.size(); i++) {
@@ -55,7 +62,26 @@ final class Rail extends VBox {
             button.setOnAction(event -> go.accept(index));
             lines.add(new Line(views.get(i), button, graphic, name, detail));
             getChildren().add(button);
+            pages.stream()
+                    .filter(page -> page.step() == views.get(index).step())
+                    .forEach(page -> getChildren().add(promptButton(page, show)));
         }
+    }
+
+    private Button promptButton(PromptPage page, Consumer<String> show) {
+        String id = page.prompt().id();
+        Text name = text("rail-prompt");
+        HBox graphic = new HBox(mark(StepState.OPEN), name);
+        graphic.getStyleClass().add("rail-line");
+        Button button = new Button();
+        button.setGraphic(graphic);
+        button.setMaxWidth(Double.MAX_VALUE);
+        button.setId("rail-" + id);
+        button.getStyleClass().addAll("rail-button", "rail-prompt-button");
+        button.setFocusTraversable(false);
+        button.setOnAction(event -> show.accept(id));
+        prompts.add(new PromptLine(page, button, graphic, name));
+        return button;
     }
 
     private Text text(String style) {
@@ -65,25 +91,52 @@ final class Rail extends VBox {
         return text;
     }
 
-    /** Shows the state of every step, and which one is in front. */
-    void update(Map<Step, StepState> states, int front, boolean numbersOnly, double em) {
-        for (int i = 0; i < lines.size(); i++) {
-            Line line = lines.get(i);
+    /**
+     * Shows the state of every step and of the prompts of the step in front.
+     *
+     * @param front index of the prompt in front
+     * @param ofPrompts state of each prompt of the step in front, as many as there are prompts in all
+     */
+    void update(
+            Map<Step, StepState> states,
+            int front,
+            List<StepState> ofPrompts,
+            boolean numbersOnly,
+            boolean withoutDetails,
+            double em) {
+        Step step = prompts.get(front).page().step();
+        for (Line line : lines) {
             StepState state = states.getOrDefault(line.view().step(), StepState.OPEN);
             String result = line.view().result();
             String name = words.choice(line.view().step());
             String detail = words.choice(state) + (result.isBlank() ? "" : " · " + result);
             line.name().setText(line.view().step().number() + (numbersOnly ? "" : "  " + name));
-            line.detail().setText(numbersOnly ? "" : detail);
-            line.detail().setManaged(!numbersOnly);
-            if (!state.equals(line.graphic().getUserData())) {
-                line.graphic().setUserData(state);
-                line.graphic().getChildren().set(0, mark(state));
-            }
+            line.detail().setText(withoutDetails ? "" : detail);
+            line.detail().setManaged(!withoutDetails);
+            mark(line.graphic(), state);
             line.button().setAccessibleText(name + ", " + detail);
+            line.button().pseudoClassStateChanged(FRONT, line.view().step() == step);
+        }
+        for (int i = 0; i < prompts.size(); i++) {
+            PromptLine line = prompts.get(i);
+            boolean shown = line.page().step() == step && line.page().prompt().asked();
+            String id = line.page().prompt().id();
+            String name = words.text("prompt." + id + ".name");
+            line.button().setVisible(shown);
+            line.button().setManaged(shown);
+            line.name().setText(numbersOnly ? id : id + "  " + name);
+            mark(line.graphic(), ofPrompts.get(i));
+            line.button().setAccessibleText(id + ", " + name + ", " + words.choice(ofPrompts.get(i)));
             line.button().pseudoClassStateChanged(FRONT, i == front);
         }
         wrap((numbersOnly ? NUMBER_PADDING_EM : MARK_AND_PADDING_EM) * em, em);
+    }
+
+    private static void mark(HBox graphic, StepState state) {
+        if (!state.equals(graphic.getUserData())) {
+            graphic.setUserData(state);
+            graphic.getChildren().set(0, mark(state));
+        }
     }
 
     /** A button does not ask its graphic for its height at a width, so the text gets the width at which it wraps. */

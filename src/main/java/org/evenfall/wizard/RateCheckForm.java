@@ -21,6 +21,7 @@ import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Lines;
 import org.evenfall.wizard.form.RepeatedPart;
+import org.evenfall.wizard.form.SettingsForm;
 import org.evenfall.wizard.form.VisibleWhen;
 import org.jspecify.annotations.Nullable;
 

@@ -1,11 +1,12 @@
 package org.evenfall.wizard;
 
-import javafx.scene.Node;
+import java.util.List;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.RatePlan;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.picture.BucketPicture;
 
 /** Step 5: the plan, the speed, the bucket. */
@@ -28,27 +29,20 @@ final class RateStep implements StepView {
     }
 
     @Override
-    public Node picture() {
-        return picture;
+    public List<Prompt> prompts() {
+        RatePlanForm plan = new RatePlanForm(form);
+        RateCheckForm check = new RateCheckForm(form);
+        return List.of(
+                new GroupPrompt("5a", () -> new VBox(plan.amounts(), plan.season()), picture, false),
+                new GroupPrompt("5c", plan::money, picture, true),
+                new GroupPrompt("5d", check::speed, picture, true),
+                new GroupPrompt(
+                        "5e", () -> new VBox(check.buckets(), check.attempts(), check.hopper()), picture, false));
     }
 
     @Override
     public String result() {
         RatePlan plan = form.model().assessment().rate().plan();
         return plan == null ? "" : form.words().number(plan.amounts().productKgPerHa(), 0, Unit.KG_PER_HA);
-    }
-
-    @Override
-    public Node entries() {
-        RatePlanForm plan = new RatePlanForm(form);
-        RateCheckForm check = new RateCheckForm(form);
-        return new VBox(
-                plan.amounts(),
-                plan.season(),
-                plan.money(),
-                check.speed(),
-                check.buckets(),
-                check.attempts(),
-                check.hopper());
     }
 }

@@ -1,32 +1,38 @@
 package org.evenfall.wizard;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
-import javafx.scene.layout.VBox;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Sentences;
+import org.evenfall.setup.StepState;
+import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.form.SetupModel;
 
 /**
- * The wizard's frame: the steps at the left, the entries of the step in front in the middle, its picture and findings at
- * the right, what it means and the way on at the foot. Knows the list of steps and nothing of what is in them.
+ * The wizard's frame: the steps with the prompts of the one in front at the left, the prompt in front in the middle, its
+ * picture and findings at the right, what it means and the way on at the foot. Knows the list of steps and prompts and
+ * nothing of what is in them.
  */
 final class Shell extends BorderPane {
 
     /** Width from which the picture has room at the right of the entries, in lines of text. */
     private static final double ROOM_FOR_PICTURE_EM = 72;
 
-    /** Width from which the rail has room for the steps' names; on a projector it shows their numbers. */
+    /** Width from which the rail has room for names; on a projector it shows numbers. */
     private static final double ROOM_FOR_NAMES_EM = 55;
+
+    /** Height from which the rail has room for a line of result for each step. */
+    private static final double ROOM_FOR_DETAILS_EM = 52;
 
     private final SetupModel model;
     private final Sentences words;
-    private final List<StepView> views;
-    private final List<VBox> pages;
+    private final List<PromptPage> pages = new ArrayList<>();
     private final Rail rail;
     private final ScrollPane middle = new ScrollPane();
     private final StackPane pictures = new StackPane();
@@ -36,15 +42,20 @@ final class Shell extends BorderPane {
     private int front;
     private boolean pictureAtRight = true;
     private boolean numbersOnly;
+    private boolean withoutDetails;
 
     Shell(SetupModel model, Sentences words, List<StepView> views) {
         this.model = model;
         this.words = words;
-        this.views = views;
-        this.pages = views.stream().map(view -> StepPage.of(words, view)).toList();
-        this.rail = new Rail(words, views, this::go);
+        for (StepView view : views) {
+            List<Prompt> prompts = view.prompts();
+            for (int i = 0; i < prompts.size(); i++) {
+                pages.add(new PromptPage(words, view.step(), prompts.get(i), i == 0));
+            }
+        }
+        this.rail = new Rail(words, views, pages, this::go, this::show);
         this.findings = new StepFindings(words);
-        this.foot = new Foot(words, model::undo, () -> go(front - 1), () -> go(front + 1));
+        this.foot = new Foot(words, model::undo, this::back, this::next);
         getStyleClass().add("shell");
         middle.setContent(new StackPane(pages.toArray(new Node[0])));
         middle.setFitToWidth(true);
@@ -56,62 +67,155 @@ final class Shell extends BorderPane {
         setBottom(foot);
         model.follow(this::refresh);
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+        addEventHandler(KeyEvent.KEY_PRESSED, this::enter);
         new FocusScroll(this, middle, () -> pages.get(front), this::em).install();
         widthProperty().addListener((property, old, width) -> fit());
         go(0);
     }
 
-    /** A sentence at the foot, until the next change of step; empty removes it. */
+    /** A sentence at the foot, until the next change of prompt; empty removes it. */
     void showNotice(String sentence) {
         foot.showNotice(sentence);
     }
 
-    /** Index of the step in front. */
+    /** Number of the step in front. */
     int front() {
-        return front;
+        return pages.get(front).step().number();
     }
 
-    /** Brings a step to the front; an index that is none does nothing. */
-    void go(int index) {
-        if (index < 0 || index >= views.size()) {
-            return;
+    /** Id of the prompt in front. */
+    String prompt() {
+        return pages.get(front).prompt().id();
+    }
+
+    /** Brings the first prompt of a step to the front; a number that is none does nothing. */
+    void go(int step) {
+        for (int i = 0; i < pages.size(); i++) {
+            if (pages.get(i).step().number() == step) {
+                bring(i);
+                return;
+            }
         }
+    }
+
+    /** Brings a prompt to the front by its id; one that is none does nothing. */
+    void show(String id) {
+        for (int i = 0; i < pages.size(); i++) {
+            if (pages.get(i).prompt().id().equals(id)) {
+                bring(i);
+                return;
+            }
+        }
+    }
+
+    /** Brings the prompt to the front in which a place of the file is typed; false where there is none. */
+    boolean open(String pointer) {
+        if (pages.get(front).has(pointer)) {
+            return true;
+        }
+        for (int i = 0; i < pages.size(); i++) {
+            if (pages.get(i).has(pointer)) {
+                bring(i);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Brings the prompt to the front that a node belongs to; nothing for one that belongs to none. */
+    void show(Node node) {
+        for (Node up = node; up != null; up = up.getParent()) {
+            if (up instanceof PromptPage page && pages.indexOf(page) != front) {
+                bring(pages.indexOf(page));
+            }
+        }
+    }
+
+    private void next() {
+        move(1);
+    }
+
+    private void back() {
+        move(-1);
+    }
+
+    /** To the next prompt, or the one before, that is asked in this setup. */
+    private void move(int way) {
+        for (int i = front + way; i >= 0 && i < pages.size(); i += way) {
+            if (pages.get(i).prompt().asked()) {
+                bring(i);
+                return;
+            }
+        }
+    }
+
+    private void bring(int index) {
         front = index;
         showNotice("");
         for (int i = 0; i < pages.size(); i++) {
-            // pages stay in the scene, so that a change of step need not style them anew
+            // pages stay in the scene, so that a change need not style them anew
             pages.get(i).setVisible(i == index);
             pages.get(i).setManaged(i == index);
         }
         middle.setVvalue(0);
         placePicture();
-        views.get(index).shown();
+        pages.get(index).prompt().shown();
         refresh();
         if (getScene() != null) {
-            focusFirst(pages.get(index));
+            EntryOrder.first(pages.get(index)).ifPresent(Node::requestFocus);
         }
     }
 
-    private static void focusFirst(Node page) {
-        Node first = page.lookup(".text-field");
-        if (first != null) {
-            first.requestFocus();
+    /** Enter goes to the next entry, from the last one to the next prompt; what uses Enter itself consumes it before. */
+    private void enter(KeyEvent event) {
+        if (event.getCode() == KeyCode.ENTER && event.getTarget() instanceof Node at && inFront(at)) {
+            event.consume();
+            EntryOrder.after(pages.get(front), at).ifPresentOrElse(Node::requestFocus, this::next);
         }
+    }
+
+    private boolean inFront(Node node) {
+        for (Node up = node; up != null; up = up.getParent()) {
+            if (up.equals(pages.get(front))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Findings of a page; those about no entry are shown with the last prompt of their step. */
+    private List<Finding> own(int index) {
+        PromptPage page = pages.get(index);
+        List<Finding> all = model.assessment().findings();
+        List<Finding> own = new ArrayList<>(page.own(all));
+        boolean last = index + 1 == pages.size() || pages.get(index + 1).step() != page.step();
+        if (last) {
+            List<Finding> placed = pages.stream()
+                    .filter(other -> other.step() == page.step())
+                    .flatMap(other -> other.own(all).stream())
+                    .toList();
+            all.stream()
+                    .filter(finding -> finding.step() == page.step() && !placed.contains(finding))
+                    .forEach(own::add);
+        }
+        return own;
     }
 
     private void refresh() {
-        rail.update(model.assessment().states(), front, numbersOnly, em());
-        List<Finding> own = model.assessment().findings().stream()
-                .filter(finding -> finding.step() == views.get(front).step())
-                .toList();
+        List<StepState> states = new ArrayList<>();
+        for (int i = 0; i < pages.size(); i++) {
+            states.add(pages.get(i).step() == pages.get(front).step() ? PromptState.of(own(i)) : StepState.OPEN);
+        }
+        rail.update(model.assessment().states(), front, states, numbersOnly, numbersOnly || withoutDetails, em());
+        List<Finding> own = own(front);
         findings.show(own);
-        foot.update(findings.meaning(own), model.canUndo(), front > 0, front < views.size() - 1);
+        foot.update(findings.meaning(own), model.canUndo(), front > 0, front < pages.size() - 1);
     }
 
     private void key(KeyEvent event) {
         switch (ShellKey.of(event)) {
-            case NEXT -> go(front + 1);
-            case BACK -> go(front - 1);
+            case NEXT -> next();
+            case BACK -> back();
             case STEP -> go(ShellKey.digit(event));
             case UNDO -> showNotice(model.undo() ? "" : words.text("shell.nothingToUndo"));
             case REDO -> showNotice(model.redo() ? "" : words.text("shell.nothingToUndo"));
@@ -128,8 +232,10 @@ final class Shell extends BorderPane {
         boolean room = width > ROOM_FOR_PICTURE_EM * em();
         boolean narrow = width < ROOM_FOR_NAMES_EM * em();
         rail.setPrefWidth(narrow ? 5 * em() : Math.min(15 * em(), width * 0.20));
-        if (narrow != numbersOnly) {
+        boolean low = getHeight() < ROOM_FOR_DETAILS_EM * em();
+        if (narrow != numbersOnly || low != withoutDetails) {
             numbersOnly = narrow;
+            withoutDetails = low;
             refresh();
         }
         right.setPrefWidth(Math.max(22 * em(), width * 0.30));
@@ -140,8 +246,8 @@ final class Shell extends BorderPane {
     }
 
     private void placePicture() {
-        VBox page = pages.get(front);
-        Node picture = views.get(front).picture();
+        PromptPage page = pages.get(front);
+        Node picture = page.prompt().picture();
         if (pictureAtRight) {
             if (!pictures.getChildren().contains(picture)) {
                 pictures.getChildren().add(picture);
@@ -152,10 +258,11 @@ final class Shell extends BorderPane {
             page.getChildren().removeAll(findings, picture);
             page.getChildren().addAll(findings, picture);
         }
-        for (StepView view : views) {
-            boolean shown = !pictureAtRight || view.picture().equals(picture);
-            view.picture().setVisible(shown);
-            view.picture().setManaged(shown);
+        for (PromptPage other : pages) {
+            Node its = other.prompt().picture();
+            boolean shown = its.equals(picture);
+            its.setVisible(shown);
+            its.setManaged(shown);
         }
         right.setVisible(pictureAtRight);
         right.setManaged(pictureAtRight);

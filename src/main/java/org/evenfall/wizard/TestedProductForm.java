@@ -10,6 +10,7 @@ import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.SettingsForm;
 
 /** One tested product: what it is, its density, its sizes as a median or as sieve classes, its settings. */
 final class TestedProductForm {

@@ -21,6 +21,7 @@ import org.evenfall.trays.TrayLayouts;
 import org.evenfall.wizard.form.CatchLine;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.RepeatedPart;
+import org.evenfall.wizard.form.SettingsForm;
 import org.evenfall.wizard.form.VisibleWhen;
 
 /** Step 6, while testing: every test with the settings of the machine and the catches. */

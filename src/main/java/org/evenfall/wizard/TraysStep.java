@@ -1,5 +1,6 @@
 package org.evenfall.wizard;
 
+import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
@@ -9,6 +10,7 @@ import org.evenfall.setup.TraysResult;
 import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.Uniformity;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.picture.CvPicture;
 import org.evenfall.wizard.picture.PictureStack;
 import org.evenfall.wizard.picture.TrayPlanPicture;
@@ -44,8 +46,19 @@ final class TraysStep implements StepView {
     }
 
     @Override
-    public Node picture() {
-        return picture;
+    public List<Prompt> prompts() {
+        TraysBeforeForm before = new TraysBeforeForm(form);
+        TraysOutcome outcome = new TraysOutcome(form);
+        return List.of(
+                new GroupPrompt("6a", () -> new VBox(before.trays(), before.ground()), picture, false),
+                new GroupPrompt(
+                        "6c",
+                        () -> new VBox(new TrayTestForm(form).tests(), outcome.result(), outcome.advice()),
+                        picture,
+                        false),
+                new GroupPrompt("6e", new SinglePassForm(form)::node, picture, true),
+                new GroupPrompt("6f", new TestComparisonForm(form, context, document)::node, picture, true),
+                new GroupPrompt("6g", this::edges, picture, true));
     }
 
     @Override
@@ -54,21 +67,6 @@ final class TraysStep implements StepView {
         return last == null
                 ? ""
                 : form.words().text("trays.cvShort", Arg.number(last.field().medianPercent(), 0, Unit.PERCENT));
-    }
-
-    @Override
-    public Node entries() {
-        TraysBeforeForm before = new TraysBeforeForm(form);
-        TraysOutcome outcome = new TraysOutcome(form);
-        return new VBox(
-                before.trays(),
-                before.ground(),
-                new TrayTestForm(form).tests(),
-                outcome.result(),
-                outcome.advice(),
-                new TestComparisonForm(form, context, document).node(),
-                new SinglePassForm(form).node(),
-                edges());
     }
 
     private Node edges() {

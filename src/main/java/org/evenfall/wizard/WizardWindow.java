@@ -9,10 +9,12 @@ import java.util.Objects;
 import java.util.Optional;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.text.Font;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import org.evenfall.finding.Arg;
 import org.evenfall.quantity.NumberFormats;
@@ -31,6 +33,9 @@ final class WizardWindow {
         "AtkinsonHyperlegibleNext_700Bold.ttf",
         "DejaVuSans.ttf"
     };
+
+    private static final double FIRST_WIDTH = 1366;
+    private static final double FIRST_HEIGHT = 860;
 
     private final WizardContext context;
     private final AutoSaver saver;
@@ -101,8 +106,18 @@ final class WizardWindow {
         stage.setScene(scene);
         stage.setMinWidth(1024);
         stage.setMinHeight(700);
+        size(stage);
         stage.show();
         shell.go(shell.front());
+    }
+
+    /** A sensible first size on any screen, unless one was given. */
+    private static void size(Stage stage) {
+        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+        if (Double.isNaN(stage.getWidth())) {
+            stage.setWidth(Math.min(FIRST_WIDTH, screen.getWidth()));
+            stage.setHeight(Math.min(FIRST_HEIGHT, screen.getHeight()));
+        }
     }
 
     private void key(KeyEvent event) {

@@ -21,8 +21,14 @@ final class Typing {
         this.robot = robot;
     }
 
-    /** An entry of the step in front, by the pointer of its place in the file. */
+    /** An entry, by the pointer of its place in the file; its prompt is brought to the front. */
     Node node(String id) {
+        if (!there(id)) {
+            Shell shell = robot.lookup(".shell").queryAs(Shell.class);
+            Nodes.find(shell, node -> id.equals(node.getId()))
+                    .ifPresent(node -> robot.interact(() -> shell.show(node)));
+            WaitForAsyncUtils.waitForFxEvents();
+        }
         return robot.lookup((Node node) -> id.equals(node.getId()) && shown(node))
                 .query();
     }
@@ -43,15 +49,17 @@ final class Typing {
     }
 
     void type(String id, String text) {
-        robot.interact(() -> node(id).requestFocus());
-        robot.interact(() -> ((TextInputControl) node(id)).selectAll());
+        Node field = node(id);
+        robot.interact(field::requestFocus);
+        robot.interact(((TextInputControl) field)::selectAll);
         robot.write(text, 0);
         WaitForAsyncUtils.waitForFxEvents();
     }
 
     /** Types each text and Enter, from one entry on, wherever Enter leads. */
     void typeOn(String id, String... texts) {
-        robot.interact(() -> node(id).requestFocus());
+        Node at = node(id);
+        robot.interact(at::requestFocus);
         for (String text : texts) {
             robot.write(text, 0);
             robot.type(KeyCode.ENTER);
@@ -61,8 +69,9 @@ final class Typing {
 
     /** Puts the keyboard on a button and presses Space. */
     void press(String id) {
-        robot.interact(() -> node(id).requestFocus());
-        assertThat(node(id)).isInstanceOf(ButtonBase.class);
+        Node at = node(id);
+        robot.interact(at::requestFocus);
+        assertThat(at).isInstanceOf(ButtonBase.class);
         robot.type(KeyCode.SPACE);
         WaitForAsyncUtils.waitForFxEvents();
     }

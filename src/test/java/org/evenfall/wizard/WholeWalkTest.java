@@ -8,9 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.Node;
-import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ChoiceBox;
-import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.evenfall.finding.Step;
@@ -45,35 +43,26 @@ class WholeWalkTest {
     }
 
     private Node node(FxRobot robot, String id) {
-        return robot.lookup((Node node) -> id.equals(node.getId())).query();
+        return new Typing(robot).node(id);
     }
 
     private void type(FxRobot robot, String id, String text) {
-        robot.interact(() -> node(robot, id).requestFocus());
-        robot.interact(() -> ((TextInputControl) node(robot, id)).selectAll());
-        robot.write(text, 0);
-        WaitForAsyncUtils.waitForFxEvents();
+        new Typing(robot).type(id, text);
     }
 
     /** Types, presses Enter, and goes on typing where the keyboard then is. */
     private void typeDown(FxRobot robot, String id, String... texts) {
-        robot.interact(() -> node(robot, id).requestFocus());
-        for (String text : texts) {
-            robot.write(text, 0);
-            robot.type(KeyCode.ENTER);
-            WaitForAsyncUtils.waitForFxEvents();
-        }
+        new Typing(robot).typeOn(id, texts);
     }
 
     private void press(FxRobot robot, String id) {
-        robot.interact(() -> node(robot, id).requestFocus());
-        assertThat(node(robot, id)).isInstanceOf(ButtonBase.class);
-        robot.type(KeyCode.SPACE);
-        WaitForAsyncUtils.waitForFxEvents();
+        new Typing(robot).press(id);
     }
 
+    /** The first prompt of the step after the one in front. */
     private void next(FxRobot robot) {
-        robot.press(KeyCode.ALT).type(KeyCode.RIGHT).release(KeyCode.ALT);
+        int step = window.shell().front() + 1;
+        robot.press(KeyCode.ALT).type(KeyCode.valueOf("DIGIT" + step)).release(KeyCode.ALT);
         WaitForAsyncUtils.waitForFxEvents();
     }
 

@@ -1,4 +1,4 @@
-package org.evenfall.wizard;
+package org.evenfall.wizard.step.match;
 
 import java.util.List;
 import javafx.scene.Node;

@@ -1,4 +1,4 @@
-package org.evenfall.wizard;
+package org.evenfall.wizard.form;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,16 +9,14 @@ import org.evenfall.setup.entry.SettingsEntries;
 import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.QuantityMap;
 import org.evenfall.setup.path.SettingsPaths;
-import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Slot;
 
 /** The settings of the machine: each lever by its owner's label, shaft speed, height, tilt. */
-final class SettingsForm {
+public final class SettingsForm {
 
     private SettingsForm() {}
 
     /** The entries, made anew whenever the machine has other levers. */
-    static Node of(Form form, EntryPath<SettingsEntries> place) {
+    public static Node of(Form form, EntryPath<SettingsEntries> place) {
         return Slot.rebuiltOn(
                 form,
                 () -> form.model().assessment().machine().levers().stream()

@@ -1,4 +1,4 @@
-package org.evenfall.wizard;
+package org.evenfall.wizard.step.match;
 
 import javafx.scene.Node;
 import javafx.scene.control.Button;

@@ -1,4 +1,4 @@
-package org.evenfall.wizard;
+package org.evenfall.wizard.step.match;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

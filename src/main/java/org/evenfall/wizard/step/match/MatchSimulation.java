@@ -1,4 +1,4 @@
-package org.evenfall.wizard;
+package org.evenfall.wizard.step.match;
 
 import javafx.concurrent.Task;
 import org.evenfall.reference.MatchResult;

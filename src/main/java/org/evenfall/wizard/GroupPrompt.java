@@ -1,0 +1,14 @@
+package org.evenfall.wizard;
+
+import java.util.function.Supplier;
+import javafx.scene.Node;
+import org.evenfall.wizard.form.Prompt;
+
+/** A prompt of entries made elsewhere. */
+record GroupPrompt(String id, Supplier<Node> made, Node picture, boolean optional) implements Prompt {
+
+    @Override
+    public Node entries() {
+        return made.get();
+    }
+}

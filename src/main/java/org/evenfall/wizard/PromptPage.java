@@ -1,0 +1,112 @@
+package org.evenfall.wizard;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.FindingKind;
+import org.evenfall.finding.Sentences;
+import org.evenfall.finding.Step;
+import org.evenfall.wizard.form.FindingView;
+import org.evenfall.wizard.form.Prompt;
+
+/** The page of a prompt: its name and question, how or why, the caution of the step before its first prompt, the entries. */
+final class PromptPage extends VBox {
+
+    private final Step step;
+    private final Prompt prompt;
+
+    /** @param first it is the first of its step */
+    PromptPage(Sentences words, Step step, Prompt prompt, boolean first) {
+        this.step = step;
+        this.prompt = prompt;
+        String key = "prompt." + prompt.id();
+        Label name = new Label(prompt.id());
+        name.getStyleClass().add("prompt-name");
+        Label question = new Label(words.text(key + ".question"));
+        question.getStyleClass().add("question");
+        question.setWrapText(true);
+        HBox heading = new HBox(name, question);
+        heading.getStyleClass().add("heading");
+        Label how = new Label(words.text(key + ".how"));
+        how.getStyleClass().add("why");
+        how.setWrapText(true);
+        getStyleClass().add("page");
+        getChildren().addAll(heading, how);
+        String caution = "step." + step.name().toLowerCase(Locale.ROOT) + ".caution";
+        if (first && words.has(caution)) {
+            getChildren().add(caution(words.text(caution)));
+        }
+        Node entries = prompt.entries();
+        entries.getStyleClass().add("entries");
+        getChildren().add(entries);
+        if (words.has(key + ".without")) {
+            Label without = new Label(words.text(key + ".without"));
+            without.setWrapText(true);
+            without.getStyleClass().add("sentence");
+            getChildren().add(without);
+        }
+    }
+
+    private static Node caution(String sentence) {
+        Label text = new Label(sentence);
+        text.setWrapText(true);
+        HBox band = new HBox(FindingView.mark(FindingKind.WARNING), text);
+        HBox.setHgrow(text, Priority.ALWAYS);
+        band.getStyleClass().add("caution");
+        return band;
+    }
+
+    Step step() {
+        return step;
+    }
+
+    Prompt prompt() {
+        return prompt;
+    }
+
+    /** Whether a place in the file is typed on this page, or a list or a record around it. */
+    boolean has(String pointer) {
+        return ids(this).stream()
+                .anyMatch(id -> id.equals(pointer) || pointer.startsWith(id + "/") || id.startsWith(pointer + "/"));
+    }
+
+    /** Those of the findings that are about something on this page. */
+    List<Finding> own(List<Finding> findings) {
+        List<String> ids = ids(this);
+        return findings.stream()
+                .filter(finding -> finding.step() == step)
+                .filter(finding -> ids.stream()
+                        .anyMatch(id -> id.equals(finding.field())
+                                || finding.field().startsWith(id + "/")
+                                || (!finding.field().isEmpty() && id.startsWith(finding.field() + "/"))))
+                .toList();
+    }
+
+    /** Pointers of the places that are typed below a node. */
+    private static List<String> ids(Node node) {
+        List<String> ids = new ArrayList<>();
+        collect(node, ids);
+        return ids;
+    }
+
+    private static void collect(Node node, List<String> ids) {
+        if (node.getId() != null && node.getId().startsWith("/")) {
+            ids.add(node.getId());
+        }
+        if (node instanceof ScrollPane pane) {
+            if (pane.getContent() != null) {
+                collect(pane.getContent(), ids);
+            }
+        } else if (node instanceof Parent parent) {
+            parent.getChildrenUnmodifiable().forEach(child -> collect(child, ids));
+        }
+    }
+}

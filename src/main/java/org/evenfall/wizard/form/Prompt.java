@@ -1,0 +1,32 @@
+package org.evenfall.wizard.form;
+
+import javafx.scene.Node;
+
+/**
+ * One task of the guide on one page: a question, its entries, its picture. Keys {@code prompt.ID.question} and {@code
+ * prompt.ID.how} head it. A new prompt is one class in a package of its step and one line in the list of the steps.
+ */
+public interface Prompt {
+
+    /** Its permanent name, for example 1f: the number of the step and a letter. */
+    String id();
+
+    /** The entries, made once; they follow the model by themselves. */
+    Node entries();
+
+    /** The picture, made once; it follows the model by itself. Prompts of a step may share one. */
+    Node picture();
+
+    /** Whether it is asked in this setup. */
+    default boolean asked() {
+        return true;
+    }
+
+    /** Whether one can go on without it; key {@code prompt.ID.without} says what that means. */
+    default boolean optional() {
+        return false;
+    }
+
+    /** Called when it comes to the front. */
+    default void shown() {}
+}

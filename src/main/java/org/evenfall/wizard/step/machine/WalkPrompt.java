@@ -1,0 +1,88 @@
+package org.evenfall.wizard.step.machine;
+
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+import org.evenfall.machine.CheckAnswer;
+import org.evenfall.machine.CheckItem;
+import org.evenfall.setup.CheckAnswers;
+import org.evenfall.setup.entry.CheckEntry;
+import org.evenfall.setup.entry.MachineCheckEntries;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.MachineCheckPaths;
+import org.evenfall.wizard.form.Choices;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.TextEntry;
+
+/** The walk round the machine. */
+public final class WalkPrompt implements Prompt {
+
+    private final Form form;
+    private final Node picture;
+    private static final EntryPath<MachineCheckEntries> CHECK = MachineCheckPaths.MACHINE_CHECK.only();
+
+    /** @param picture of the step */
+    public WalkPrompt(Form form, Node picture) {
+        this.form = form;
+        this.picture = picture;
+    }
+
+    @Override
+    public String id() {
+        return "3a";
+    }
+
+    @Override
+    public Node entries() {
+        return new VBox(checks(), form.findings(MachineCheckPaths.CHECKS.pointer()));
+    }
+
+    @Override
+    public Node picture() {
+        return picture;
+    }
+
+    private Node checks() {
+        GridPane grid = new GridPane();
+        grid.setId(MachineCheckPaths.CHECKS.pointer());
+        grid.getStyleClass().add("rows");
+        int row = 0;
+        for (CheckItem item : CheckItem.values()) {
+            // by item, wherever in the list its answer is kept
+            EntryPath<CheckEntry> place = CHECK.then(
+                            MachineCheckPaths.CHECKS.name(), checks -> checks, (old, checks) -> checks)
+                    .then(item.name(), checks -> CheckAnswers.of(checks, item), CheckAnswers::with);
+            Label name = new Label(form.words().choice(item));
+            name.setWrapText(true);
+            grid.add(name, 0, row);
+            grid.add(
+                    new Choices<>(form, MachineCheckPaths.CHECK_ANSWER.at(place)).buttons(CheckAnswers.answers(item)),
+                    1,
+                    row);
+            if (CheckAnswers.mayBeOverridden(item)) {
+                TextField reason = TextEntry.field(
+                        form,
+                        form.words().text(MachineCheckPaths.CHECK_OVERRIDE_REASON.labelKey()),
+                        MachineCheckPaths.CHECK_OVERRIDE_REASON.at(place),
+                        14);
+                reason.setPromptText(reason.getAccessibleText());
+                form.follow(() -> {
+                    boolean failed = place.get(form.model().setup()).answer() == CheckAnswer.FAILED;
+                    reason.setVisible(failed);
+                    reason.setManaged(failed);
+                });
+                grid.add(reason, 2, row);
+            }
+            row++;
+        }
+        Button all = form.button(
+                "yard.restGood",
+                () -> form.model()
+                        .set(CHECK, CheckAnswers.restGood(CHECK.get(form.model().setup()))));
+        return new VBox(8, grid, all);
+    }
+}

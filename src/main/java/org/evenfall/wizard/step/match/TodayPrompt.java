@@ -1,0 +1,47 @@
+package org.evenfall.wizard.step.match;
+
+import javafx.scene.Node;
+import javafx.scene.layout.VBox;
+import org.evenfall.setup.path.TodayPaths;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.SettingsForm;
+
+/** Today's settings with the product spread so far. */
+public final class TodayPrompt implements Prompt {
+
+    private final Form form;
+    private final Node picture;
+
+    /** @param picture of the step */
+    public TodayPrompt(Form form, Node picture) {
+        this.form = form;
+        this.picture = picture;
+    }
+
+    @Override
+    public String id() {
+        return "2a";
+    }
+
+    @Override
+    public Node entries() {
+        return new VBox(
+                form.row(
+                        form.choice(TodayPaths.FORM),
+                        form.quantity(TodayPaths.BULK_DENSITY),
+                        form.choice(TodayPaths.EVENNESS),
+                        form.quantity(TodayPaths.TESTED_CV)),
+                SettingsForm.of(form, TodayPaths.SETTINGS.only()));
+    }
+
+    @Override
+    public Node picture() {
+        return picture;
+    }
+
+    @Override
+    public boolean optional() {
+        return true;
+    }
+}
