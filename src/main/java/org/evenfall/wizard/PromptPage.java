@@ -9,6 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.FindingKind;
@@ -30,6 +31,7 @@ final class PromptPage extends VBox {
         String key = "prompt." + prompt.id();
         Label name = new Label(prompt.id());
         name.getStyleClass().add("prompt-name");
+        name.setMinWidth(Region.USE_PREF_SIZE);
         Label question = new Label(words.text(key + ".question"));
         question.getStyleClass().add("question");
         question.setWrapText(true);

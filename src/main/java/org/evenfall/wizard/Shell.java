@@ -83,6 +83,11 @@ final class Shell extends BorderPane {
         return pages.get(front).step().number();
     }
 
+    /** The pages of all prompts, in their order. */
+    List<PromptPage> pages() {
+        return List.copyOf(pages);
+    }
+
     /** Id of the prompt in front. */
     String prompt() {
         return pages.get(front).prompt().id();

@@ -28,7 +28,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
-/** Writes a picture of every step to target/tour, and looks for text that is cut off. */
+/** Writes a picture of every prompt to target/tour, and looks for text that is cut off. */
 @ExtendWith(ApplicationExtension.class)
 class TourTest {
 
@@ -97,8 +97,10 @@ class TourTest {
                 })
                 .get();
         Files.createDirectories(TOUR);
-        for (Step step : Step.values()) {
-            WaitForAsyncUtils.asyncFx(() -> window.shell().go(step.ordinal())).get();
+        for (PromptPage page : window.shell().pages()) {
+            String id = page.prompt().id();
+            Step step = page.step();
+            WaitForAsyncUtils.asyncFx(() -> window.shell().show(id)).get();
             WaitForAsyncUtils.waitForFxEvents();
             if (step == Step.CARD) {
                 WaitForAsyncUtils.waitFor(
@@ -109,16 +111,16 @@ class TourTest {
                                 || name.equals("-projector"));
                 WaitForAsyncUtils.waitForFxEvents();
             }
-            picture(step.ordinal() + "-" + step.name().toLowerCase(java.util.Locale.ROOT) + name);
+            picture(id + name);
             assertThat(WaitForAsyncUtils.asyncFx(() -> cutOff(window.shell())).get())
                     .isEmpty();
             assertThat(WaitForAsyncUtils.asyncFx(this::tooWide).get())
-                    .as(step + " is wider than its place")
+                    .as(id + " is wider than its place")
                     .isLessThan(2);
             boolean more = WaitForAsyncUtils.asyncFx(this::scrollDown).get();
-            for (int page = 2; more && page < 5; page++) {
+            for (int part = 2; more && part < 5; part++) {
                 WaitForAsyncUtils.waitForFxEvents();
-                picture(step.ordinal() + "-" + step.name().toLowerCase(java.util.Locale.ROOT) + name + "-" + page);
+                picture(id + name + "-" + part);
                 more = WaitForAsyncUtils.asyncFx(this::scrollDown).get();
             }
         }

@@ -23,7 +23,7 @@ final class Typing {
 
     /** An entry, by the pointer of its place in the file; its prompt is brought to the front. */
     Node node(String id) {
-        if (!there(id)) {
+        if (!inFront(id)) {
             Shell shell = robot.lookup(".shell").queryAs(Shell.class);
             Nodes.find(shell, node -> id.equals(node.getId()))
                     .ifPresent(node -> robot.interact(() -> shell.show(node)));
@@ -33,10 +33,31 @@ final class Typing {
                 .query();
     }
 
+    /** Whether it is asked in any prompt of the step in front. */
     boolean there(String id) {
+        return robot.lookup((Node node) -> id.equals(node.getId()) && inStep(node))
+                .tryQuery()
+                .isPresent();
+    }
+
+    private boolean inFront(String id) {
         return robot.lookup((Node node) -> id.equals(node.getId()) && shown(node))
                 .tryQuery()
                 .isPresent();
+    }
+
+    /** Shown, or would be if its prompt were the one in front of its step. */
+    private boolean inStep(Node node) {
+        int front = robot.lookup(".shell").queryAs(Shell.class).front();
+        for (Node up = node; up != null; up = up.getParent()) {
+            boolean page = up instanceof PromptPage prompt
+                    && prompt.step().number() == front
+                    && prompt.prompt().asked();
+            if (!page && !up.isVisible()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean shown(Node node) {
@@ -76,11 +97,11 @@ final class Typing {
         WaitForAsyncUtils.waitForFxEvents();
     }
 
-    /** All words to be read in the step in front, with plain blanks. */
+    /** All words to be read in the prompts of the step in front, with plain blanks. */
     Set<String> words() {
         WaitForAsyncUtils.waitForFxEvents();
         return robot
-                .lookup((Node node) -> node instanceof Labeled labeled && shown(labeled))
+                .lookup((Node node) -> node instanceof Labeled labeled && inStep(labeled))
                 .<Labeled>queryAll()
                 .stream()
                 .map(labeled -> String.valueOf(labeled.getText()).replace('\u00a0', ' '))
