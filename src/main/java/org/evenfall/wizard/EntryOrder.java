@@ -9,6 +9,7 @@ import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.control.ToggleButton;
+import org.evenfall.wizard.form.GridKeys;
 import org.jspecify.annotations.Nullable;
 
 /** The entries of a page in the order in which Enter goes through them: fields, and one button of each choice. */
@@ -26,7 +27,11 @@ final class EntryOrder {
         List<Node> entries = entries(page);
         for (int i = 0; i < entries.size(); i++) {
             if (entries.get(i).equals(at) || sameChoice(entries.get(i), at)) {
-                return i + 1 < entries.size() ? Optional.of(entries.get(i + 1)) : Optional.empty();
+                // a grid goes through its own cells
+                return entries.stream()
+                        .skip(i + 1)
+                        .filter(next -> !GridKeys.sameGrid(at, next))
+                        .findFirst();
             }
         }
         return Optional.empty();

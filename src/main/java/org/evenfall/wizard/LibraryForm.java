@@ -19,6 +19,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import org.evenfall.finding.Arg;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.KeptProducts;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TestedProductEntry;
@@ -28,6 +29,7 @@ import org.evenfall.store.InputFileException;
 import org.evenfall.store.LibraryCsv;
 import org.evenfall.wizard.form.Choices;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.HorizontalScrollPane;
 import org.evenfall.wizard.form.Slot;
 
 /** The library of tested products: search, sort, add, edit, delete with undo, import, keep the product just proved. */
@@ -81,7 +83,7 @@ final class LibraryForm {
                 form.row(form.button("library.add", this::add), form.button("match.import", this::chooseTable), keep),
                 form.row(search, new Label(form.words().text("library.order")), order),
                 form.findings(LIBRARY.pointer()),
-                list,
+                new HorizontalScrollPane(list),
                 deleted,
                 editor);
     }
@@ -140,13 +142,16 @@ final class LibraryForm {
         list.addRow(
                 row,
                 entry.source().isBlank() ? name : new VBox(name, source),
-                new Label(entry.width().isBlank() ? "–" : entry.width().toString()),
-                new Label(
-                        entry.bulkDensity().isBlank()
-                                ? "–"
-                                : entry.bulkDensity().toString()),
+                figure(entry.width()),
+                figure(entry.bulkDensity()),
                 edit,
                 delete);
+    }
+
+    private static Label figure(EnteredQuantity typed) {
+        Label label = new Label(typed.isBlank() ? "–" : typed.toString());
+        label.setMinWidth(Region.USE_PREF_SIZE);
+        return label;
     }
 
     private void add() {

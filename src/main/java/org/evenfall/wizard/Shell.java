@@ -22,7 +22,10 @@ import org.evenfall.wizard.form.SetupModel;
 final class Shell extends BorderPane {
 
     /** Width from which the picture has room at the right of the entries, in lines of text. */
-    private static final double ROOM_FOR_PICTURE_EM = 72;
+    private static final double ROOM_FOR_PICTURE_EM = 66;
+
+    /** Width from which the picture has two fifths of it. */
+    private static final double ROOM_FOR_LARGE_PICTURE_EM = 85;
 
     /** Width from which the rail has room for names; on a projector it shows numbers. */
     private static final double ROOM_FOR_NAMES_EM = 55;
@@ -243,7 +246,7 @@ final class Shell extends BorderPane {
             withoutDetails = low;
             refresh();
         }
-        right.setPrefWidth(Math.max(22 * em(), width * 0.30));
+        right.setPrefWidth(Math.max(22 * em(), width * (width < ROOM_FOR_LARGE_PICTURE_EM * em() ? 0.30 : 0.40)));
         if (room != pictureAtRight) {
             pictureAtRight = room;
             placePicture();

@@ -3,7 +3,7 @@ package org.evenfall.wizard;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
-/** The keys of the frame: Alt with an arrow or a digit changes the step, Ctrl+Z undoes, with Shift it redoes. */
+/** The keys of the frame: Alt with an arrow or a digit changes the step, Ctrl+Z undoes, Ctrl+Y or with Shift redoes. */
 enum ShellKey {
     NEXT,
     BACK,
@@ -25,6 +25,9 @@ enum ShellKey {
         }
         if (event.isShortcutDown() && event.getCode() == KeyCode.Z) {
             return event.isShiftDown() ? REDO : UNDO;
+        }
+        if (event.isShortcutDown() && event.getCode() == KeyCode.Y) {
+            return REDO;
         }
         return NONE;
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.TitledPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -21,9 +20,11 @@ import org.evenfall.setup.TraysResult;
 import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.Uniformity;
+import org.evenfall.wizard.form.Disclosure;
 import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.FindingView;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.HorizontalScrollPane;
 import org.evenfall.wizard.form.Lines;
 import org.evenfall.wizard.form.SourceLine;
 import org.evenfall.wizard.form.VisibleWhen;
@@ -108,7 +109,7 @@ final class TraysOutcome {
             }
         });
         return VisibleWhen.when(
-                form, () -> form.model().assessment().trays().tests().size() > 1, grid);
+                form, () -> form.model().assessment().trays().tests().size() > 1, new HorizontalScrollPane(grid));
     }
 
     /** Levers of a test as they were typed. */
@@ -154,9 +155,7 @@ final class TraysOutcome {
         VBox others = new VBox();
         others.getStyleClass().add("attempts");
         Lines.of(form, others, this::others, reason -> FindingView.line(form.words(), reason));
-        TitledPane why = new TitledPane(form.words().text("trays.why"), others);
-        why.setAnimated(false);
-        why.setExpanded(false);
+        Disclosure why = new Disclosure(form, "trays.why", others);
         Label next = VisibleWhen.sentence(form, "figure-line", () -> AdviceLines.headline(form.words(), advised()));
         next.getStyleClass().add("next");
         return form.group(

@@ -5,6 +5,8 @@ import atlantafx.base.theme.PrimerLight;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import javafx.application.Application;
@@ -34,6 +36,31 @@ final class WizardWindow {
         "DejaVuSans.ttf"
     };
 
+    /** Size of plain text, px. */
+    private static final double USUAL_PX = 15;
+
+    /** The same in a hall, share of the height of the window; what matters is half as large again. */
+    private static final double HALL_SHARE_OF_HEIGHT = 0.03;
+
+    private static final int USUAL_PERCENT = 100;
+    private static final int LEAST_PERCENT = 80;
+    private static final int MOST_PERCENT = 200;
+
+    /** Ctrl with one of these makes the text larger or smaller. */
+    private static final Map<KeyCode, Integer> TEXT_SIZE_STEPS = Map.of(
+            KeyCode.PLUS,
+            1,
+            KeyCode.EQUALS,
+            1,
+            KeyCode.ADD,
+            1,
+            KeyCode.MINUS,
+            -1,
+            KeyCode.SUBTRACT,
+            -1,
+            KeyCode.DIGIT0,
+            0);
+
     private static final double FIRST_WIDTH = 1366;
     private static final double FIRST_HEIGHT = 860;
 
@@ -44,6 +71,7 @@ final class WizardWindow {
     private final Scene scene;
     private boolean dark;
     private boolean projector;
+    private int textPercent = USUAL_PERCENT;
 
     WizardWindow(WizardContext context, Optional<Path> file) throws InputFileException {
         this.context = context;
@@ -78,6 +106,7 @@ final class WizardWindow {
                 .add(Objects.requireNonNull(WizardWindow.class.getResource("/org/evenfall/wizard/evenfall.css"))
                         .toExternalForm());
         scene.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+        scene.heightProperty().addListener((property, old, height) -> applySize());
         applyTheme();
     }
 
@@ -123,6 +152,12 @@ final class WizardWindow {
     private void key(KeyEvent event) {
         if (event.getCode() == KeyCode.F11) {
             projector(!projector);
+            if (scene.getWindow() instanceof Stage stage) {
+                stage.setFullScreen(projector);
+            }
+            event.consume();
+        } else if (event.isShortcutDown() && TEXT_SIZE_STEPS.containsKey(event.getCode())) {
+            textSize(TEXT_SIZE_STEPS.get(event.getCode()));
             event.consume();
         } else if (event.getCode() == KeyCode.F9) {
             dark(!dark);
@@ -130,10 +165,24 @@ final class WizardWindow {
         }
     }
 
-    /** Larger for a hall: about three times the usual text on a screen of 1 080 lines. */
+    /** Larger for a hall, by the height of the window. */
     void projector(boolean on) {
         projector = on;
         applyTheme();
+    }
+
+    /** Changes the size of the text by so many steps of a tenth; 0 is the usual size. */
+    private void textSize(int steps) {
+        textPercent =
+                steps == 0 ? USUAL_PERCENT : Math.max(LEAST_PERCENT, Math.min(MOST_PERCENT, textPercent + 10 * steps));
+        applySize();
+    }
+
+    private void applySize() {
+        double px = projector
+                ? HALL_SHARE_OF_HEIGHT * (scene.getHeight() > 0 ? scene.getHeight() : FIRST_HEIGHT)
+                : USUAL_PX;
+        shell.setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", px * textPercent / 100));
     }
 
     void dark(boolean on) {
@@ -152,6 +201,7 @@ final class WizardWindow {
             classes.add("projector");
         }
         shell.getStyleClass().setAll(classes);
+        applySize();
         shell.requestLayout();
     }
 }

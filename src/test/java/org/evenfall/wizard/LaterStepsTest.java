@@ -228,8 +228,8 @@ class LaterStepsTest {
                 robot,
                 Step.TRAYS,
                 setup -> setup.withStart(setup.start().withTramlineWidth(new EnteredQuantity("24", Unit.M))));
-        typing.typeOn("/trays/line/0/position", "-24", "-18", "-12", "-6", "0", "6", "12", "18", "24");
-        typing.typeOn("/trays/line/0/amount", "0", "5", "10", "15", "20", "15", "10", "5", "0");
+        // a row each: position, Enter, amount, Enter
+        typing.typeOn("/trays/line/0/position", ("-24 0 -18 5 -12 10 -6 15 0 20 6 15 12 10 18 5 24 0").split(" "));
         var line = window.model().assessment().trays().line();
         assertThat(line.overlap().cvPercent()).isCloseTo(0, offset(1e-9));
         assertThat(line.overlap().halfRateWidth()).isCloseTo(24, offset(1e-9));

@@ -81,7 +81,7 @@ class WholeWalkTest {
         type(robot, "/start/crop", "spring barley");
         type(robot, "/start/tramlineWidth", "28");
         press(robot, "/start/drivingPattern/BACK_AND_FORTH");
-        type(robot, "/machine/name", "Blue broadcaster");
+        type(robot, "/machine/name", "The farm’s broadcaster");
         type(robot, "/machine/discRadius", "42");
         type(robot, "/machine/discSpeedAt540", "900");
         type(robot, "/machine/wantedHeight", "75");

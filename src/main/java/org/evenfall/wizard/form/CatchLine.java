@@ -28,13 +28,19 @@ public final class CatchLine {
     private final String label;
     private final EntryPath<List<EnteredQuantity>> list;
     private final IntFunction<String> names;
+    private final boolean grows;
     private final List<TextField> fields = new ArrayList<>();
     private final FlowPane line = new FlowPane();
     private final VBox box;
 
     private CatchLine(
-            Form form, QuantityList<?> entry, EntryPath<List<EnteredQuantity>> list, IntFunction<String> names) {
+            Form form,
+            QuantityList<?> entry,
+            EntryPath<List<EnteredQuantity>> list,
+            IntFunction<String> names,
+            boolean grows) {
         this.form = form;
+        this.grows = grows;
         this.entry = entry;
         this.label = form.words().text(entry.labelKey());
         this.list = list;
@@ -48,7 +54,7 @@ public final class CatchLine {
 
     /** Repeats of the record that is at a place: one blank field more than there are catches, at least two. */
     public static <R> CatchLine repeats(Form form, QuantityList<R> entry, EntryPath<R> record) {
-        CatchLine line = new CatchLine(form, entry, entry.at(record), i -> "");
+        CatchLine line = new CatchLine(form, entry, entry.at(record), i -> "", true);
         form.follow(() ->
                 line.fill(Math.max(2, line.list.get(form.model().setup()).size() + 1)));
         return line;
@@ -57,7 +63,7 @@ public final class CatchLine {
     /** A fixed number of fields, each under its own name, of the record that is at a place. */
     public static <R> CatchLine named(
             Form form, QuantityList<R> entry, EntryPath<R> record, int count, IntFunction<String> names) {
-        CatchLine line = new CatchLine(form, entry, entry.at(record), names);
+        CatchLine line = new CatchLine(form, entry, entry.at(record), names, false);
         line.fill(count);
         return line;
     }
@@ -115,8 +121,10 @@ public final class CatchLine {
 
     private void key(KeyEvent event, int index) {
         if (event.getCode() == KeyCode.ENTER) {
-            event.consume();
-            if (index + 1 < fields.size()) {
+            // after the last, or on an empty one that only waits for more, the frame goes on
+            if (index + 1 < fields.size()
+                    && !(grows && fields.get(index).getText().isBlank())) {
+                event.consume();
                 fields.get(index + 1).requestFocus();
             }
         } else if (event.isShortcutDown() && event.getCode() == KeyCode.V) {

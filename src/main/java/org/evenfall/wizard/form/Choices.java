@@ -27,13 +27,18 @@ public record Choices<E extends Enum<E>>(Form form, EntryPath<E> path) {
     /** More choices than this wrap, fewer are one segmented button. */
     private static final int MOST_IN_A_ROW = 3;
 
+    /** More letters in all than this wrap too. */
+    private static final int MOST_LETTERS = 32;
+
     /** A button for each choice. */
     public Node buttons(List<E> choices) {
         List<ToggleButton> buttons = choices.stream().map(this::toggle).toList();
         form.follow(() -> buttons.forEach(button -> button.setSelected(
                 Objects.equals(button.getUserData(), path.get(form.model().setup())))));
         Pane holder;
-        if (buttons.size() > MOST_IN_A_ROW) {
+        int letters =
+                buttons.stream().mapToInt(button -> button.getText().length()).sum();
+        if (buttons.size() > MOST_IN_A_ROW || letters > MOST_LETTERS) {
             holder = new FlowPane(6, 6);
             holder.getChildren().addAll(buttons);
         } else {

@@ -30,7 +30,7 @@ public final class EntryTable<R> {
     private final List<Column<R>> columns;
     private final boolean grows;
     private final GridPane grid = new GridPane();
-    private final GridKeys keys = new GridKeys(grid);
+    private final GridKeys keys;
     private final VBox box = new VBox(new HorizontalScrollPane(grid));
     private final List<Form> rows = new ArrayList<>();
 
@@ -47,6 +47,7 @@ public final class EntryTable<R> {
         this.blank = blank;
         this.grows = grows;
         this.columns = List.copyOf(columns);
+        this.keys = new GridKeys(grid, columns.size() > 1, this::remove);
         grid.getStyleClass().add("rows");
         box.setId(list.pointer());
         box.getStyleClass().add("rows-box");
@@ -162,14 +163,20 @@ public final class EntryTable<R> {
         }
     }
 
+    private void remove(int r) {
+        if (grows && r < list.get(form.model().setup()).size()) {
+            form.model().change(setup -> {
+                List<R> rest = new ArrayList<>(list.get(setup));
+                rest.remove(r);
+                return list.set(setup, rest);
+            });
+        }
+    }
+
     private void removeButton(int r) {
-        Button remove = form.button(
-                "form.removeShort",
-                () -> form.model().change(setup -> {
-                    List<R> rest = new ArrayList<>(list.get(setup));
-                    rest.remove(r);
-                    return list.set(setup, rest);
-                }));
+        Button remove = form.button("form.removeShort", () -> remove(r));
+        // by the mouse, or by Ctrl+Delete in the row
+        remove.setFocusTraversable(false);
         remove.setAccessibleText(form.words().text("form.remove"));
         remove.setTooltip(new Tooltip(form.words().text("form.remove")));
         remove.getStyleClass().add("quiet");

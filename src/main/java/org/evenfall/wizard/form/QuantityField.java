@@ -50,17 +50,27 @@ public record QuantityField(Form form, Measured kind, EntryPath<EnteredQuantity>
         choice.setConverter(Choices.converter(Unit::symbol));
         choice.setAccessibleText(label + ": " + form.words().text("form.unit"));
         choice.setMinWidth(Region.USE_PREF_SIZE);
+        // the unit is typed in the field; the box is for the mouse
+        choice.setFocusTraversable(false);
         form.follow(() -> {
-            Unit unit = path.get(form.model().setup()).unit();
-            choice.setValue(unit == Unit.NONE ? unit() : unit);
+            choice.setValue(shown(path.get(form.model().setup())));
         });
         choice.valueProperty().addListener((property, old, unit) -> {
             EnteredQuantity now = path.get(form.model().setup());
-            if (unit != null && now.unit() != unit && !(now.unit() == Unit.NONE && unit == unit())) {
+            if (unit != null && unit != shown(now)) {
                 form.model().set(path, now.withUnit(unit));
             }
         });
         return choice;
+    }
+
+    /** The unit that was typed behind the number, else the one chosen, else the usual one. */
+    private Unit shown(EnteredQuantity typed) {
+        Unit behind = EnteredQuantity.parse(typed.text()).unit();
+        if (behind != Unit.NONE && units().contains(behind)) {
+            return behind;
+        }
+        return typed.unit() == Unit.NONE ? unit() : typed.unit();
     }
 
     /** Connects a field to its place: what is typed goes in with the unit in use, other changes come back. */

@@ -50,9 +50,7 @@ final class SieveForm {
     }
 
     Node node() {
-        return form.group(
-                "product.sieveTitle",
-                form.sentence("product.sieveHow"),
+        return new VBox(
                 form.choice(ProductPaths.SIEVE_AMOUNTS),
                 EntryTable.values(form, ProductPaths.APERTURES, APERTURES, true).node(),
                 Slot.rebuiltOn(form, this::shape, part -> new SieveForm(part).amounts(shape())),
@@ -68,7 +66,7 @@ final class SieveForm {
         GridPane grid = new GridPane();
         grid.setId(SIEVINGS.pointer());
         grid.getStyleClass().add("rows");
-        GridKeys keys = new GridKeys(grid);
+        GridKeys keys = new GridKeys(grid, false, row -> {});
         for (int sample = 0; sample < shape.samples(); sample++) {
             Label header = new Label(sampleName(sample) + ", " + unit);
             header.getStyleClass().add("column-header");
