@@ -69,7 +69,7 @@ final class MatchStep implements StepView {
     public List<Prompt> prompts() {
         return List.of(
                 new TodayPrompt(form, picture),
-                new TestedProductsPrompt(form, picture, new LibraryForm(form, document).node()),
+                new TestedProductsPrompt(new LibraryForm(form, document).node(), picture),
                 new ClosestPrompt(form, picture),
                 new StartSettingsPrompt(form, picture));
     }

@@ -7,10 +7,13 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Sentences;
 import org.evenfall.setup.StepState;
+import org.evenfall.wizard.form.FocusedFindings;
 import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.form.SetupModel;
 
@@ -65,7 +68,8 @@ final class Shell extends BorderPane {
         middle.getStyleClass().add("middle");
         right.getStyleClass().add("right");
         setLeft(rail);
-        setCenter(middle);
+        VBox.setVgrow(middle, Priority.ALWAYS);
+        setCenter(new VBox(middle, new FocusedFindings(model, words)));
         setRight(right);
         setBottom(foot);
         model.follow(this::refresh);
@@ -84,6 +88,11 @@ final class Shell extends BorderPane {
     /** Number of the step in front. */
     int front() {
         return pages.get(front).step().number();
+    }
+
+    /** Where the page in front scrolls. */
+    ScrollPane middle() {
+        return middle;
     }
 
     /** The pages of all prompts, in their order. */

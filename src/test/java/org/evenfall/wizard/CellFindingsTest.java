@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
-import javafx.scene.Parent;
 import javafx.scene.control.Label;
-import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import org.evenfall.finding.Step;
 import org.junit.jupiter.api.AfterAll;
@@ -68,35 +66,20 @@ class CellFindingsTest {
         assertThat(typing.node(pointer)).as("the field being typed in stays").isSameAs(cell);
         assertThat(cell.getPseudoClassStates()).contains(STOP);
         assertThat(cell.getAccessibleHelp()).contains("abc");
-        assertThat(below(cell))
+        assertThat(below(robot))
                 .filteredOn(line -> line.contains("“abc” is not a number"))
                 .hasSize(1)
                 .allMatch(line -> line.startsWith(cellName + ": "));
         typing.type(pointer, before);
         assertThat(cell.getPseudoClassStates()).doesNotContain(STOP);
         assertThat(cell.getAccessibleHelp()).isNull();
-        assertThat(below(cell)).noneMatch(line -> line.contains("abc"));
+        assertThat(below(robot)).noneMatch(line -> line.contains("abc"));
     }
 
-    /** The lines of findings in the nearest box around a cell that has any place for them. */
-    private static List<String> below(Node cell) {
-        for (Parent around = cell.getParent(); around != null; around = around.getParent()) {
-            for (Node child : around.getChildrenUnmodifiable()) {
-                Node box = !child.getStyleClass().contains("told")
-                                && child instanceof VBox holder
-                                && holder.getChildren().size() == 1
-                        ? holder.getChildren().get(0)
-                        : child;
-                if (box.getStyleClass().contains("told")) {
-                    return box.lookupAll(".label").stream()
-                            .map(label -> ((Label) label)
-                                    .getText()
-                                    .replace('\u00a0', ' ')
-                                    .replace('\u2212', '-'))
-                            .toList();
-                }
-            }
-        }
-        return List.of();
+    /** The lines in the place for the findings of the entry with the keyboard. */
+    private List<String> below(FxRobot robot) {
+        return robot.lookup(".focused-findings").query().lookupAll(".label").stream()
+                .map(label -> ((Label) label).getText().replace('\u00a0', ' ').replace('\u2212', '-'))
+                .toList();
     }
 }

@@ -1,7 +1,6 @@
 package org.evenfall.wizard;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import javafx.scene.control.Label;
 import javafx.scene.paint.Color;

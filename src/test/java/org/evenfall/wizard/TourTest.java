@@ -128,14 +128,14 @@ class TourTest {
 
     /** How much the entries stick out of their place, px. */
     private double tooWide() {
-        ScrollPane middle = (ScrollPane) window.shell().getCenter();
+        ScrollPane middle = window.shell().middle();
         return middle.getContent().getLayoutBounds().getWidth()
                 - middle.getViewportBounds().getWidth();
     }
 
     /** One screen further down in the middle; false at its end. */
     private boolean scrollDown() {
-        ScrollPane middle = (ScrollPane) window.shell().getCenter();
+        ScrollPane middle = window.shell().middle();
         double content = middle.getContent().getLayoutBounds().getHeight();
         double view = middle.getViewportBounds().getHeight();
         if (content <= view + 1 || middle.getVvalue() >= 0.999) {

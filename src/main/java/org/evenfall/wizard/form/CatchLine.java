@@ -47,7 +47,8 @@ public final class CatchLine {
         this.names = names;
         Label above = VisibleWhen.sentence(form, "entry-label", this::title);
         line.getStyleClass().add("catch-line");
-        box = new VBox(above, line, new VBox(form.findingsOfCells(list.pointer(), fields, this::cellName)));
+        box = new VBox(above, line);
+        form.mark(fields, this::cellName);
         box.setId(list.pointer());
         box.getStyleClass().add("entry");
     }

@@ -52,7 +52,7 @@ public final class EntryTable<R> {
         box.setId(list.pointer());
         box.getStyleClass().add("rows-box");
         form.follow(this::update);
-        box.getChildren().add(form.findingsOfCells(list.pointer(), grid.getChildren(), this::cellName));
+        form.mark(grid.getChildren(), this::cellName);
     }
 
     /** A table of records, for a list that a setup has once. */

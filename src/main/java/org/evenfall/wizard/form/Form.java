@@ -3,6 +3,7 @@ package org.evenfall.wizard.form;
 import java.util.List;
 import java.util.function.Function;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
@@ -185,26 +186,34 @@ public final class Form {
             box.getChildren().add(usual);
         }
         if (!pointer.isEmpty()) {
-            box.getChildren().add(findings(pointer));
+            mark(List.of(field(entry, pointer)), each -> "");
         }
         HBox.setHgrow(box, Priority.SOMETIMES);
         return box;
     }
 
-    /** The findings about one entry, to be placed below it; takes no room without any. */
+    /** The node that is marked: the field inside an entry with its unit, else the entry. */
+    private static Node field(Node entry, String pointer) {
+        return entry instanceof Parent parent
+                ? parent.getChildrenUnmodifiable().stream()
+                        .filter(child -> pointer.equals(child.getId()))
+                        .findFirst()
+                        .orElse(entry)
+                : entry;
+    }
+
+    /** The findings about one place, to be placed below a group; takes no room without any. */
     public VBox findings(String pointer) {
         return PlaceFindings.of(this, pointer);
     }
 
     /**
-     * The findings about a list and all in it, to be placed below it, each with the name of its cell; the cells are marked.
+     * Marks entries by the findings about them; the words stand where the keyboard is ({@link FocusedFindings}).
      *
-     * @param pointer JSON pointer of the list
-     * @param cells the cells, a live list; the id of each is its pointer
-     * @param cellName what the cell of a pointer is called; empty for a pointer that is no cell
+     * @param entries the entries, a live list; the id of each is its pointer
+     * @param name what the entry of a pointer is called in a sentence; empty where its label says it
      */
-    public VBox findingsOfCells(String pointer, List<? extends Node> cells, Function<String, String> cellName) {
-        PlaceFindings.mark(this, cells);
-        return PlaceFindings.within(this, pointer, cellName);
+    public void mark(List<? extends Node> entries, Function<String, String> name) {
+        PlaceFindings.mark(this, entries, name);
     }
 }

@@ -85,9 +85,8 @@ final class SieveForm {
             form.follow(() -> name.setText(className(row)));
             grid.add(name, 0, at + 1);
         }
-        return new VBox(
-                grid,
-                form.findingsOfCells(SIEVINGS.pointer(), grid.getChildren(), pointer -> cellName(shape, pointer)));
+        form.mark(grid.getChildren(), pointer -> cellName(shape, pointer));
+        return grid;
     }
 
     private static EntryPath<EnteredQuantity> amount(int sample, int at) {
