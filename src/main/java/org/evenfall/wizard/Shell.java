@@ -11,6 +11,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Finding;
+import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
 import org.evenfall.setup.StepState;
 import org.evenfall.wizard.form.FocusedFindings;
@@ -225,8 +226,16 @@ final class Shell extends BorderPane {
         }
         rail.update(model.assessment().states(), front, states, numbersOnly, numbersOnly || withoutDetails, em());
         List<Finding> own = own(front);
-        findings.show(own);
-        foot.update(findings.meaning(own), model.canUndo(), front > 0, front < pages.size() - 1);
+        List<Finding> wrong = pages.get(front).own(own).stream()
+                .filter(finding -> finding.kind() == FindingKind.STOP)
+                .toList();
+        // what cannot be read is shown once, where the keyboard is
+        findings.show(own.stream().filter(finding -> !wrong.contains(finding)).toList());
+        foot.update(
+                wrong.isEmpty() ? findings.meaning(own) : words.text("shell.mend"),
+                model.canUndo(),
+                front > 0,
+                front < pages.size() - 1);
     }
 
     private void key(KeyEvent event) {

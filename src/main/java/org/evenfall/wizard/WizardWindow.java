@@ -143,9 +143,14 @@ final class WizardWindow {
     /** A sensible first size on any screen, unless one was given. */
     private static void size(Stage stage) {
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
-        if (Double.isNaN(stage.getWidth())) {
-            stage.setWidth(Math.min(FIRST_WIDTH, screen.getWidth()));
-            stage.setHeight(Math.min(FIRST_HEIGHT, screen.getHeight()));
+        if (!Double.isNaN(stage.getWidth())) {
+            return;
+        }
+        if (screen.getWidth() <= FIRST_WIDTH || screen.getHeight() <= FIRST_HEIGHT) {
+            stage.setMaximized(true);
+        } else {
+            stage.setWidth(FIRST_WIDTH);
+            stage.setHeight(FIRST_HEIGHT);
         }
     }
 
