@@ -34,7 +34,11 @@ final class DemoCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         String text = demo();
+        // a copy of its own each time: what somebody typed in an earlier one stays
         Path copy = context.user().setups().resolve("demo.json");
+        for (int number = 2; Files.exists(copy); number++) {
+            copy = context.user().setups().resolve("demo-" + number + ".json");
+        }
         Files.createDirectories(copy.getParent());
         WholeFileWriter.write(copy, text.getBytes(StandardCharsets.UTF_8));
         Optional<String> why = context.window().open(Optional.of(copy));

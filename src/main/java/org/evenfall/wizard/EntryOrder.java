@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
@@ -17,9 +18,23 @@ final class EntryOrder {
 
     private EntryOrder() {}
 
-    /** The first entry that is shown. */
+    /** The first entry that is shown; on a page without entries its first button. */
     static Optional<Node> first(Parent page) {
-        return entries(page).stream().findFirst();
+        return entries(page).stream().findFirst().or(() -> button(page));
+    }
+
+    private static Optional<Node> button(Node node) {
+        if (!node.isVisible() || node.isDisabled()) {
+            return Optional.empty();
+        }
+        if (node instanceof Button && node.isFocusTraversable()) {
+            return Optional.of(node);
+        }
+        return node instanceof Parent parent
+                ? parent.getChildrenUnmodifiable().stream()
+                        .flatMap(child -> button(child).stream())
+                        .findFirst()
+                : Optional.empty();
     }
 
     /** The entry after the one that a node is or belongs to; empty after the last. */

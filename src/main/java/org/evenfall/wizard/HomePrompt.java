@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.layout.FlowPane;
@@ -20,8 +22,11 @@ final class HomePrompt implements Prompt {
     private final Form form;
     private final Node picture;
     private final SetupDocument document;
+    private final RecentSetups recent;
+    private final VBox tiles = new VBox();
 
-    HomePrompt(Form form, Node picture, SetupDocument document) {
+    HomePrompt(Form form, Node picture, SetupDocument document, RecentSetups recent) {
+        this.recent = recent;
         this.form = form;
         this.picture = picture;
         this.document = document;
@@ -34,7 +39,8 @@ final class HomePrompt implements Prompt {
 
     @Override
     public Node entries() {
-        return new VBox(files(), changed());
+        tiles.getStyleClass().add("tiles");
+        return new VBox(tiles, files(), changed());
     }
 
     @Override
@@ -45,6 +51,25 @@ final class HomePrompt implements Prompt {
     @Override
     public boolean optional() {
         return true;
+    }
+
+    @Override
+    public void shown() {
+        tiles.getChildren().setAll(recent.tiles().stream().map(this::tile).toList());
+    }
+
+    private Node tile(RecentSetups.Tile tile) {
+        Label name = new Label(tile.name());
+        name.getStyleClass().add("tile-name");
+        Label state = new Label(tile.state());
+        state.getStyleClass().add("beneath");
+        Button open = new Button();
+        open.setGraphic(new VBox(name, state));
+        open.setAccessibleText(tile.name() + ", " + tile.state());
+        open.setMaxWidth(Double.MAX_VALUE);
+        open.getStyleClass().add("tile");
+        open.setOnAction(event -> document.open(tile.file()));
+        return open;
     }
 
     private Node files() {

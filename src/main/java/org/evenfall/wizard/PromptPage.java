@@ -7,6 +7,8 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -78,6 +80,25 @@ final class PromptPage extends VBox {
     boolean has(String pointer) {
         return ids(this).stream()
                 .anyMatch(id -> id.equals(pointer) || pointer.startsWith(id + "/") || id.startsWith(pointer + "/"));
+    }
+
+    /** Whether something is typed or chosen here, or there is nothing to type. */
+    boolean begun() {
+        return ids(this).isEmpty() || typed(this);
+    }
+
+    private static boolean typed(Node node) {
+        if (node instanceof TextInputControl field) {
+            return !field.getText().isBlank();
+        }
+        if (node instanceof ToggleButton toggle) {
+            return toggle.isSelected();
+        }
+        if (node instanceof ScrollPane pane) {
+            return pane.getContent() != null && typed(pane.getContent());
+        }
+        return node instanceof Parent parent
+                && parent.getChildrenUnmodifiable().stream().anyMatch(PromptPage::typed);
     }
 
     /** Those of the findings that are about something on this page. */

@@ -10,14 +10,18 @@ final class PromptState {
 
     private PromptState() {}
 
-    static StepState of(List<Finding> own) {
+    /** @param begun something is typed or chosen, or there is nothing to type */
+    static StepState of(List<Finding> own, boolean begun) {
         if (has(own, FindingKind.STOP)) {
             return StepState.STOPPED;
         }
         if (has(own, FindingKind.MISSING)) {
             return StepState.OPEN;
         }
-        return has(own, FindingKind.WARNING) ? StepState.WARNED : StepState.DONE;
+        if (has(own, FindingKind.WARNING)) {
+            return StepState.WARNED;
+        }
+        return begun ? StepState.DONE : StepState.OPEN;
     }
 
     private static boolean has(List<Finding> own, FindingKind kind) {

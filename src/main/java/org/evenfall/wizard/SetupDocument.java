@@ -65,6 +65,11 @@ final class SetupDocument {
         return context.user().recent();
     }
 
+    /** Whether it is the file that the open setup is saved in. */
+    boolean isOpen(Path file) {
+        return saver.file().equals(file);
+    }
+
     /** What a setup is called in a list: farm, crop, product, or its file name. */
     String name(Path file) {
         String fileName = String.valueOf(file.getFileName());

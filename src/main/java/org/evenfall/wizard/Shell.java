@@ -222,7 +222,10 @@ final class Shell extends BorderPane {
     private void refresh() {
         List<StepState> states = new ArrayList<>();
         for (int i = 0; i < pages.size(); i++) {
-            states.add(pages.get(i).step() == pages.get(front).step() ? PromptState.of(own(i)) : StepState.OPEN);
+            states.add(
+                    pages.get(i).step() == pages.get(front).step()
+                            ? PromptState.of(own(i), pages.get(i).begun())
+                            : StepState.OPEN);
         }
         rail.update(model.assessment().states(), front, states, numbersOnly, numbersOnly || withoutDetails, em());
         List<Finding> own = own(front);

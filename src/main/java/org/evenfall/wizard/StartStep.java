@@ -18,9 +18,11 @@ final class StartStep implements StepView {
 
     private final Form form;
     private final SetupDocument document;
+    private final RecentSetups recent;
     private final StartPicture picture;
 
-    StartStep(Form form, SetupDocument document) {
+    StartStep(Form form, SetupDocument document, RecentSetups recent) {
+        this.recent = recent;
         this.form = form;
         this.document = document;
         this.picture = new StartPicture(form.words());
@@ -35,7 +37,7 @@ final class StartStep implements StepView {
     @Override
     public List<Prompt> prompts() {
         return List.of(
-                new HomePrompt(form, picture, document),
+                new HomePrompt(form, picture, document, recent),
                 new JobPrompt(form, picture),
                 new MachinePrompt(form, picture),
                 new DiscsPrompt(form, picture),

@@ -10,7 +10,7 @@ final class StepViews {
 
     static List<StepView> all(Form form, WizardContext context, SetupDocument document) {
         return List.of(
-                new StartStep(form, document),
+                new StartStep(form, document, new RecentSetups(document, context)),
                 new ProductStep(form),
                 new MatchStep(form, document),
                 new MachineCheckStep(form),
