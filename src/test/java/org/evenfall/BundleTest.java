@@ -39,7 +39,8 @@ class BundleTest {
             "card.stop.",
             "card.caution.",
             "match.noReference.",
-            "product.reach.");
+            "product.reach.",
+            "prompt.");
 
     /** A key with this at its end belongs to the key without it. */
     private static final String OVERRIDDEN = "Overridden";

@@ -65,7 +65,7 @@ final class CardStep implements StepView {
                 new CardPrompt("7c", () -> new VBox(sign(), keyForm.node(), checkForm.node()), true));
     }
 
-    /** A prompt beside the preview of the card. */
+    /** A prompt next to the preview of the card. */
     private final class CardPrompt implements Prompt {
 
         private final String id;

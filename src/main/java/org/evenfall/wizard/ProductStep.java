@@ -31,15 +31,15 @@ final class ProductStep implements StepView {
         this.form = form;
         this.sieve = new SievePicture(form.words());
         this.density = new DensityPicture(form.words());
-        DensityPicture densityBeside = new DensityPicture(form.words());
-        SievePicture sieveBelow = new SievePicture(form.words());
-        this.picture = new PictureStack(densityBeside, sieveBelow);
+        DensityPicture densityInStack = new DensityPicture(form.words());
+        SievePicture sieveInStack = new SievePicture(form.words());
+        this.picture = new PictureStack(densityInStack, sieveInStack);
         form.follow(() -> {
             ProductResult product = form.model().assessment().product();
             sieve.show(product.sieve(), product.bands());
             density.show(product.density(), product.bands());
-            sieveBelow.show(product.sieve(), product.bands());
-            densityBeside.show(product.density(), product.bands());
+            sieveInStack.show(product.sieve(), product.bands());
+            densityInStack.show(product.density(), product.bands());
         });
     }
 

@@ -45,6 +45,7 @@ final class Shell extends BorderPane {
     private final StackPane pictures = new StackPane();
     private final BorderPane right = new BorderPane(pictures);
     private final StepFindings findings;
+    private final FocusedFindings focused;
     private final Foot foot;
     private int front;
     private boolean pictureAtRight = true;
@@ -62,6 +63,7 @@ final class Shell extends BorderPane {
         }
         this.rail = new Rail(words, views, pages, this::go, this::show);
         this.findings = new StepFindings(words);
+        this.focused = new FocusedFindings(model, words);
         this.foot = new Foot(words, model::undo, this::back, this::next);
         getStyleClass().add("shell");
         middle.setContent(new StackPane(pages.toArray(new Node[0])));
@@ -70,7 +72,7 @@ final class Shell extends BorderPane {
         right.getStyleClass().add("right");
         setLeft(rail);
         VBox.setVgrow(middle, Priority.ALWAYS);
-        setCenter(new VBox(middle, new FocusedFindings(model, words)));
+        setCenter(new VBox(middle, focused));
         setRight(right);
         setBottom(foot);
         model.follow(this::refresh);
@@ -181,6 +183,7 @@ final class Shell extends BorderPane {
         refresh();
         if (getScene() != null) {
             EntryOrder.first(pages.get(index)).ifPresent(Node::requestFocus);
+            middle.setVvalue(0);
         }
     }
 
@@ -233,6 +236,7 @@ final class Shell extends BorderPane {
                 .filter(finding -> finding.kind() == FindingKind.STOP)
                 .toList();
         // what cannot be read is shown once, where the keyboard is
+        focused.otherwise(wrong);
         findings.show(own.stream().filter(finding -> !wrong.contains(finding)).toList());
         foot.update(
                 wrong.isEmpty() ? findings.meaning(own) : words.text("shell.mend"),

@@ -24,6 +24,9 @@ import org.evenfall.setup.path.EntryPath;
  */
 public record Choices<E extends Enum<E>>(Form form, EntryPath<E> path) {
 
+    /** Name of the choice that is no answer, in every kind of choice that has one. */
+    private static final String UNANSWERED = "UNANSWERED";
+
     /** More choices than this wrap, fewer are one segmented button. */
     private static final int MOST_IN_A_ROW = 3;
 
@@ -67,7 +70,9 @@ public record Choices<E extends Enum<E>>(Form form, EntryPath<E> path) {
         ChoiceBox<E> box = new ChoiceBox<>();
         box.setId(path.pointer());
         box.getItems().setAll(type.getEnumConstants());
-        box.setConverter(converter(form.words()::choice));
+        // short where nothing is answered: a table has little room
+        box.setConverter(converter(
+                choice -> choice.name().equals(UNANSWERED) ? "–" : form.words().choice(choice)));
         box.setAccessibleText(label);
         box.setMinWidth(Region.USE_PREF_SIZE);
         form.follow(() -> box.setValue(path.get(form.model().setup())));

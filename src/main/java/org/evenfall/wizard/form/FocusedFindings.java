@@ -25,6 +25,7 @@ public final class FocusedFindings extends VBox {
     private final SetupModel model;
     private final Sentences words;
     private final List<Finding> shown = new ArrayList<>();
+    private List<Finding> otherwise = List.of();
     private String place = "";
     private @Nullable Node focused;
 
@@ -40,6 +41,12 @@ public final class FocusedFindings extends VBox {
         });
     }
 
+    /** What is shown while nothing is found about the entry with the keyboard: the first of these. */
+    public void otherwise(List<Finding> findings) {
+        otherwise = List.copyOf(findings);
+        refresh();
+    }
+
     private void refresh() {
         Node at = focused;
         String pointer = at == null ? "" : pointer(at);
@@ -48,11 +55,13 @@ public final class FocusedFindings extends VBox {
                 ? List.of()
                 : model.assessment().findings().stream()
                         .filter(finding -> finding.kind() != FindingKind.MISSING)
-                        .filter(finding -> !finding.field().isEmpty()
-                                && (pointer.equals(finding.field()) || pointer.startsWith(finding.field() + "/")))
+                        .filter(finding -> about(pointer, finding.field()))
                         .sorted(Comparator.comparing(Finding::kind, Comparator.comparingInt(FindingKind::weight)))
                         .limit(MOST)
                         .toList();
+        if (now.isEmpty()) {
+            now = otherwise.stream().limit(1).toList();
+        }
         if (!now.equals(shown) || !name.equals(place)) {
             shown.clear();
             shown.addAll(now);
@@ -63,6 +72,11 @@ public final class FocusedFindings extends VBox {
                                     FindingView.line(words, pointer.equals(finding.field()) ? name : "", finding))
                             .toList());
         }
+    }
+
+    /** About the entry, or about the row or list that it is in; not about a whole step. */
+    private static boolean about(String pointer, String field) {
+        return pointer.equals(field) || (field.lastIndexOf('/') > 0 && pointer.startsWith(field + "/"));
     }
 
     /** The pointer of an entry: its own id, for a button of a choice that of the choice. */

@@ -208,7 +208,7 @@ public final class Form {
     }
 
     /**
-     * Marks entries by the findings about them; the words stand where the keyboard is ({@link FocusedFindings}).
+     * Marks entries by the findings about them; the words are where the keyboard is ({@link FocusedFindings}).
      *
      * @param entries the entries, a live list; the id of each is its pointer
      * @param name what the entry of a pointer is called in a sentence; empty where its label says it
