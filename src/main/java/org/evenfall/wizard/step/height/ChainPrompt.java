@@ -3,33 +3,19 @@ package org.evenfall.wizard.step.height;
 import javafx.scene.Node;
 import org.evenfall.setup.path.HeightPaths;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.FormPrompt;
 
 /** A chain that shows the height. */
-public final class ChainPrompt implements Prompt {
-
-    private final Form form;
-    private final Node picture;
+public final class ChainPrompt extends FormPrompt {
 
     /** @param picture of the step */
     public ChainPrompt(Form form, Node picture) {
-        this.form = form;
-        this.picture = picture;
-    }
-
-    @Override
-    public String id() {
-        return "4c";
+        super("4c", form, picture);
     }
 
     @Override
     public Node entries() {
-        return form.quantity(HeightPaths.CHAIN_POINT);
-    }
-
-    @Override
-    public Node picture() {
-        return picture;
+        return form().quantity(HeightPaths.CHAIN_POINT);
     }
 
     @Override

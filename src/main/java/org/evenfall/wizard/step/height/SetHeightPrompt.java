@@ -6,51 +6,37 @@ import org.evenfall.result.HeightLines;
 import org.evenfall.setup.path.HeightPaths;
 import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.FormPrompt;
 import org.evenfall.wizard.form.SourceLine;
 import org.evenfall.wizard.form.VisibleWhen;
 
 /** The height over the crop. */
-public final class SetHeightPrompt implements Prompt {
-
-    private final Form form;
-    private final Node picture;
+public final class SetHeightPrompt extends FormPrompt {
 
     /** @param picture of the step */
     public SetHeightPrompt(Form form, Node picture) {
-        this.form = form;
-        this.picture = picture;
-    }
-
-    @Override
-    public String id() {
-        return "4b";
+        super("4b", form, picture);
     }
 
     @Override
     public Node entries() {
         return new VBox(
-                form.row(form.quantity(HeightPaths.WANTED), form.text(HeightPaths.REFERENCE_POINT)),
-                form.row(
-                        form.quantity(HeightPaths.LEFT),
-                        form.quantity(HeightPaths.RIGHT),
-                        form.quantity(HeightPaths.FRONT),
-                        form.quantity(HeightPaths.REAR)),
+                form().row(form().quantity(HeightPaths.WANTED), form().text(HeightPaths.REFERENCE_POINT)),
+                form().row(
+                                form().quantity(HeightPaths.LEFT),
+                                form().quantity(HeightPaths.RIGHT),
+                                form().quantity(HeightPaths.FRONT),
+                                form().quantity(HeightPaths.REAR)),
                 FigureRow.of(
-                        form,
+                        form(),
                         () -> HeightLines.figures(
-                                form.words(), form.model().assessment().height())),
-                VisibleWhen.sentence(form, "figure-line", this::tenCentimetres),
-                SourceLine.when(form, () -> !tenCentimetres().isEmpty(), "source.flightModel"));
-    }
-
-    @Override
-    public Node picture() {
-        return picture;
+                                form().words(), form().model().assessment().height())),
+                VisibleWhen.sentence(form(), "figure-line", this::tenCentimetres),
+                SourceLine.when(form(), () -> !tenCentimetres().isEmpty(), "source.flightModel"));
     }
 
     private String tenCentimetres() {
         return HeightLines.tenCentimetres(
-                form.words(), form.model().assessment().height());
+                form().words(), form().model().assessment().height());
     }
 }

@@ -4,37 +4,25 @@ import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.MachineCheckPaths;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.FormPrompt;
 
 /** Level and tyres. */
-public final class LevelPrompt implements Prompt {
-
-    private final Form form;
-    private final Node picture;
+public final class LevelPrompt extends FormPrompt {
 
     /** @param picture of the step */
     public LevelPrompt(Form form, Node picture) {
-        this.form = form;
-        this.picture = picture;
-    }
-
-    @Override
-    public String id() {
-        return "3c";
+        super("3c", form, picture);
     }
 
     @Override
     public Node entries() {
         return new VBox(
-                form.row(
-                        form.quantity(MachineCheckPaths.HEIGHT_LEFT),
-                        form.quantity(MachineCheckPaths.HEIGHT_RIGHT),
-                        form.quantity(MachineCheckPaths.TILT)),
-                form.row(form.quantity(MachineCheckPaths.TYRE_LEFT), form.quantity(MachineCheckPaths.TYRE_RIGHT)));
-    }
-
-    @Override
-    public Node picture() {
-        return picture;
+                form().row(
+                                form().quantity(MachineCheckPaths.HEIGHT_LEFT),
+                                form().quantity(MachineCheckPaths.HEIGHT_RIGHT),
+                                form().quantity(MachineCheckPaths.TILT)),
+                form().row(
+                                form().quantity(MachineCheckPaths.TYRE_LEFT),
+                                form().quantity(MachineCheckPaths.TYRE_RIGHT)));
     }
 }

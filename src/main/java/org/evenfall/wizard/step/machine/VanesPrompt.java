@@ -7,45 +7,31 @@ import org.evenfall.setup.path.MachineCheckPaths;
 import org.evenfall.wizard.form.Column;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.FormPrompt;
 
 /** Each vane. */
-public final class VanesPrompt implements Prompt {
-
-    private final Form form;
-    private final Node picture;
+public final class VanesPrompt extends FormPrompt {
 
     /** @param picture of the step */
     public VanesPrompt(Form form, Node picture) {
-        this.form = form;
-        this.picture = picture;
-    }
-
-    @Override
-    public String id() {
-        return "3b";
+        super("3b", form, picture);
     }
 
     @Override
     public Node entries() {
-        return new VBox(vanes(), form.text(MachineCheckPaths.VANE_OVERRIDE_REASON));
-    }
-
-    @Override
-    public Node picture() {
-        return picture;
+        return new VBox(vanes(), form().text(MachineCheckPaths.VANE_OVERRIDE_REASON));
     }
 
     private Node vanes() {
         return EntryTable.rows(
-                        form,
+                        form(),
                         MachineCheckPaths.VANES,
                         List.of(
-                                Column.choice(form, MachineCheckPaths.VANE_DISC),
-                                Column.text(form, MachineCheckPaths.VANE_LABEL, 7),
-                                Column.quantity(form, MachineCheckPaths.VANE_LENGTH),
-                                Column.quantity(form, MachineCheckPaths.VANE_LENGTH_NEW),
-                                Column.choice(form, MachineCheckPaths.VANE_STRAIGHT_SMOOTH_UNHOLED)))
+                                Column.choice(form(), MachineCheckPaths.VANE_DISC),
+                                Column.text(form(), MachineCheckPaths.VANE_LABEL, 7),
+                                Column.quantity(form(), MachineCheckPaths.VANE_LENGTH),
+                                Column.quantity(form(), MachineCheckPaths.VANE_LENGTH_NEW),
+                                Column.choice(form(), MachineCheckPaths.VANE_STRAIGHT_SMOOTH_UNHOLED)))
                 .node();
     }
 }

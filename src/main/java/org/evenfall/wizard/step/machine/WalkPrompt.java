@@ -15,35 +15,22 @@ import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.MachineCheckPaths;
 import org.evenfall.wizard.form.Choices;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.FormPrompt;
 import org.evenfall.wizard.form.TextEntry;
 
 /** The walk round the machine. */
-public final class WalkPrompt implements Prompt {
+public final class WalkPrompt extends FormPrompt {
 
-    private final Form form;
-    private final Node picture;
     private static final EntryPath<MachineCheckEntries> CHECK = MachineCheckPaths.MACHINE_CHECK.only();
 
     /** @param picture of the step */
     public WalkPrompt(Form form, Node picture) {
-        this.form = form;
-        this.picture = picture;
-    }
-
-    @Override
-    public String id() {
-        return "3a";
+        super("3a", form, picture);
     }
 
     @Override
     public Node entries() {
-        return new VBox(checks(), form.findings(MachineCheckPaths.CHECKS.pointer()));
-    }
-
-    @Override
-    public Node picture() {
-        return picture;
+        return new VBox(checks(), form().findings(MachineCheckPaths.CHECKS.pointer()));
     }
 
     private Node checks() {
@@ -56,22 +43,22 @@ public final class WalkPrompt implements Prompt {
             EntryPath<CheckEntry> place = CHECK.then(
                             MachineCheckPaths.CHECKS.name(), checks -> checks, (old, checks) -> checks)
                     .then(item.name(), checks -> CheckAnswers.of(checks, item), CheckAnswers::with);
-            Label name = new Label(form.words().choice(item));
+            Label name = new Label(form().words().choice(item));
             name.setWrapText(true);
             grid.add(name, 0, row);
             grid.add(
-                    new Choices<>(form, MachineCheckPaths.CHECK_ANSWER.at(place)).buttons(CheckAnswers.answers(item)),
+                    new Choices<>(form(), MachineCheckPaths.CHECK_ANSWER.at(place)).buttons(CheckAnswers.answers(item)),
                     1,
                     row);
             if (CheckAnswers.mayBeOverridden(item)) {
                 TextField reason = TextEntry.field(
-                        form,
-                        form.words().text(MachineCheckPaths.CHECK_OVERRIDE_REASON.labelKey()),
+                        form(),
+                        form().words().text(MachineCheckPaths.CHECK_OVERRIDE_REASON.labelKey()),
                         MachineCheckPaths.CHECK_OVERRIDE_REASON.at(place),
                         14);
                 reason.setPromptText(reason.getAccessibleText());
-                form.follow(() -> {
-                    boolean failed = place.get(form.model().setup()).answer() == CheckAnswer.FAILED;
+                form().follow(() -> {
+                    boolean failed = place.get(form().model().setup()).answer() == CheckAnswer.FAILED;
                     reason.setVisible(failed);
                     reason.setManaged(failed);
                 });
@@ -79,10 +66,13 @@ public final class WalkPrompt implements Prompt {
             }
             row++;
         }
-        Button all = form.button(
-                "yard.restGood",
-                () -> form.model()
-                        .set(CHECK, CheckAnswers.restGood(CHECK.get(form.model().setup()))));
+        Button all = form().button(
+                        "yard.restGood",
+                        () -> form().model()
+                                .set(
+                                        CHECK,
+                                        CheckAnswers.restGood(
+                                                CHECK.get(form().model().setup()))));
         return new VBox(8, grid, all);
     }
 }

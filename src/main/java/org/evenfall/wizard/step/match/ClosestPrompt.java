@@ -4,34 +4,22 @@ import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.FormPrompt;
 
 /** The closest of them. */
-public final class ClosestPrompt implements Prompt {
-
-    private final Form form;
-    private final Node picture;
+public final class ClosestPrompt extends FormPrompt {
 
     /** @param picture of the step */
     public ClosestPrompt(Form form, Node picture) {
-        this.form = form;
-        this.picture = picture;
-    }
-
-    @Override
-    public String id() {
-        return "2c";
+        super("2c", form, picture);
     }
 
     @Override
     public Node entries() {
         return new VBox(
-                new RankedForm(form).node(),
-                form.row(form.choice(MatchPaths.START_WITHOUT_REFERENCE), form.choice(MatchPaths.TRAY_TEST_ONLY)));
-    }
-
-    @Override
-    public Node picture() {
-        return picture;
+                new RankedForm(form()).node(),
+                form().row(
+                                form().choice(MatchPaths.START_WITHOUT_REFERENCE),
+                                form().choice(MatchPaths.TRAY_TEST_ONLY)));
     }
 }

@@ -5,47 +5,33 @@ import javafx.scene.layout.VBox;
 import org.evenfall.setup.FirstGuess;
 import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.FormPrompt;
 import org.evenfall.wizard.form.SettingsForm;
 import org.evenfall.wizard.form.VisibleWhen;
 
 /** The settings to start from. */
-public final class StartSettingsPrompt implements Prompt {
-
-    private final Form form;
-    private final Node picture;
+public final class StartSettingsPrompt extends FormPrompt {
 
     /** @param picture of the step */
     public StartSettingsPrompt(Form form, Node picture) {
-        this.form = form;
-        this.picture = picture;
-    }
-
-    @Override
-    public String id() {
-        return "2d";
+        super("2d", form, picture);
     }
 
     @Override
     public Node entries() {
-        return new VBox(SettingsForm.of(form, MatchPaths.SETTINGS.only()), firstGuess());
-    }
-
-    @Override
-    public Node picture() {
-        return picture;
+        return new VBox(SettingsForm.of(form(), MatchPaths.SETTINGS.only()), firstGuess());
     }
 
     /** Fills in the first guess, while there is one. */
     private Node firstGuess() {
         return VisibleWhen.when(
-                form,
-                () -> form.model().assessment().findings().stream()
+                form(),
+                () -> form().model().assessment().findings().stream()
                         .anyMatch(finding -> finding.source().equals(FirstGuess.SOURCE)),
-                form.button(
-                        "match.start.fill",
-                        () -> form.model()
-                                .change(setup ->
-                                        FirstGuess.filledIn(setup, form.model().assessment(), form::numberText))));
+                form().button(
+                                "match.start.fill",
+                                () -> form().model()
+                                        .change(setup -> FirstGuess.filledIn(
+                                                setup, form().model().assessment(), form()::numberText))));
     }
 }

@@ -4,40 +4,26 @@ import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.TodayPaths;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.FormPrompt;
 import org.evenfall.wizard.form.SettingsForm;
 
 /** Today's settings with the product spread so far. */
-public final class TodayPrompt implements Prompt {
-
-    private final Form form;
-    private final Node picture;
+public final class TodayPrompt extends FormPrompt {
 
     /** @param picture of the step */
     public TodayPrompt(Form form, Node picture) {
-        this.form = form;
-        this.picture = picture;
-    }
-
-    @Override
-    public String id() {
-        return "2a";
+        super("2a", form, picture);
     }
 
     @Override
     public Node entries() {
         return new VBox(
-                form.row(
-                        form.choice(TodayPaths.FORM),
-                        form.quantity(TodayPaths.BULK_DENSITY),
-                        form.choice(TodayPaths.EVENNESS),
-                        form.quantity(TodayPaths.TESTED_CV)),
-                SettingsForm.of(form, TodayPaths.SETTINGS.only()));
-    }
-
-    @Override
-    public Node picture() {
-        return picture;
+                form().row(
+                                form().choice(TodayPaths.FORM),
+                                form().quantity(TodayPaths.BULK_DENSITY),
+                                form().choice(TodayPaths.EVENNESS),
+                                form().quantity(TodayPaths.TESTED_CV)),
+                SettingsForm.of(form(), TodayPaths.SETTINGS.only()));
     }
 
     @Override

@@ -4,32 +4,18 @@ import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.FormPrompt;
 
 /** What was in the machine before. */
-public final class BeforePrompt implements Prompt {
-
-    private final Form form;
-    private final Node picture;
+public final class BeforePrompt extends FormPrompt {
 
     /** @param picture of the step */
     public BeforePrompt(Form form, Node picture) {
-        this.form = form;
-        this.picture = picture;
-    }
-
-    @Override
-    public String id() {
-        return "1d";
+        super("1d", form, picture);
     }
 
     @Override
     public Node entries() {
-        return new VBox(form.choice(ProductPaths.NITRATE_BEFORE), form.choice(ProductPaths.CLEAN_AND_DRY));
-    }
-
-    @Override
-    public Node picture() {
-        return picture;
+        return new VBox(form().choice(ProductPaths.NITRATE_BEFORE), form().choice(ProductPaths.CLEAN_AND_DRY));
     }
 }

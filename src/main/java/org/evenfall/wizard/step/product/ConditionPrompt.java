@@ -4,32 +4,18 @@ import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.FormPrompt;
 
 /** How it runs out of the bag. */
-public final class ConditionPrompt implements Prompt {
-
-    private final Form form;
-    private final Node picture;
+public final class ConditionPrompt extends FormPrompt {
 
     /** @param picture of the step */
     public ConditionPrompt(Form form, Node picture) {
-        this.form = form;
-        this.picture = picture;
-    }
-
-    @Override
-    public String id() {
-        return "1c";
+        super("1c", form, picture);
     }
 
     @Override
     public Node entries() {
-        return new VBox(form.choice(ProductPaths.CONDITION), form.choice(ProductPaths.BLEND));
-    }
-
-    @Override
-    public Node picture() {
-        return picture;
+        return new VBox(form().choice(ProductPaths.CONDITION), form().choice(ProductPaths.BLEND));
     }
 }

@@ -6,41 +6,29 @@ import org.evenfall.result.ProductLines;
 import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.FormPrompt;
 import org.evenfall.wizard.form.VisibleWhen;
 
 /** The bulk density. */
-public final class DensityPrompt implements Prompt {
-
-    private final Form form;
-    private final Node picture;
+public final class DensityPrompt extends FormPrompt {
 
     /** @param picture of the step */
     public DensityPrompt(Form form, Node picture) {
-        this.form = form;
-        this.picture = picture;
-    }
-
-    @Override
-    public String id() {
-        return "1f";
+        super("1f", form, picture);
     }
 
     @Override
     public Node entries() {
         return new VBox(
-                form.row(form.quantity(ProductPaths.CONTAINER_VOLUME), form.quantity(ProductPaths.CONTAINER_EMPTY)),
-                EntryTable.values(form, ProductPaths.CONTAINER_FULL).node(),
+                form().row(
+                                form().quantity(ProductPaths.CONTAINER_VOLUME),
+                                form().quantity(ProductPaths.CONTAINER_EMPTY)),
+                EntryTable.values(form(), ProductPaths.CONTAINER_FULL).node(),
                 VisibleWhen.sentence(
-                        form,
+                        form(),
                         "figure-line",
                         () -> ProductLines.density(
-                                form.words(),
-                                form.model().assessment().product().density())));
-    }
-
-    @Override
-    public Node picture() {
-        return picture;
+                                form().words(),
+                                form().model().assessment().product().density())));
     }
 }

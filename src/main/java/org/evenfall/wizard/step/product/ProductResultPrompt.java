@@ -4,46 +4,32 @@ import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.result.ProductLines;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.FormPrompt;
 import org.evenfall.wizard.form.VisibleWhen;
 
 /** What this product is: nothing to type. */
-public final class ProductResultPrompt implements Prompt {
-
-    private final Form form;
-    private final Node picture;
+public final class ProductResultPrompt extends FormPrompt {
 
     /** @param picture of the step */
     public ProductResultPrompt(Form form, Node picture) {
-        this.form = form;
-        this.picture = picture;
-    }
-
-    @Override
-    public String id() {
-        return "1h";
+        super("1h", form, picture);
     }
 
     @Override
     public Node entries() {
         return new VBox(
                 VisibleWhen.sentence(
-                        form,
+                        form(),
                         "figure-line",
                         () -> ProductLines.density(
-                                form.words(),
-                                form.model().assessment().product().density())),
+                                form().words(),
+                                form().model().assessment().product().density())),
                 VisibleWhen.sentence(
-                        form,
+                        form(),
                         "figure-line",
                         () -> ProductLines.sieve(
-                                form.words(),
-                                form.model().assessment().product().sieve())));
-    }
-
-    @Override
-    public Node picture() {
-        return picture;
+                                form().words(),
+                                form().model().assessment().product().sieve())));
     }
 
     @Override

@@ -3,33 +3,19 @@ package org.evenfall.wizard.step.product;
 import javafx.scene.Node;
 import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.FormPrompt;
 
 /** How many bags the sample is from. */
-public final class SamplePrompt implements Prompt {
-
-    private final Form form;
-    private final Node picture;
+public final class SamplePrompt extends FormPrompt {
 
     /** @param picture of the step */
     public SamplePrompt(Form form, Node picture) {
-        this.form = form;
-        this.picture = picture;
-    }
-
-    @Override
-    public String id() {
-        return "1e";
+        super("1e", form, picture);
     }
 
     @Override
     public Node entries() {
-        return form.row(form.quantity(ProductPaths.BAGS_DELIVERED), form.quantity(ProductPaths.BAGS_SAMPLED));
-    }
-
-    @Override
-    public Node picture() {
-        return picture;
+        return form().row(form().quantity(ProductPaths.BAGS_DELIVERED), form().quantity(ProductPaths.BAGS_SAMPLED));
     }
 
     @Override

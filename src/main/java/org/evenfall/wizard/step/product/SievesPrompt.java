@@ -2,33 +2,19 @@ package org.evenfall.wizard.step.product;
 
 import javafx.scene.Node;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.FormPrompt;
 
 /** The sizes of the granules. */
-public final class SievesPrompt implements Prompt {
-
-    private final Form form;
-    private final Node picture;
+public final class SievesPrompt extends FormPrompt {
 
     /** @param picture of the step */
     public SievesPrompt(Form form, Node picture) {
-        this.form = form;
-        this.picture = picture;
-    }
-
-    @Override
-    public String id() {
-        return "1g";
+        super("1g", form, picture);
     }
 
     @Override
     public Node entries() {
-        return new SieveForm(form).node();
-    }
-
-    @Override
-    public Node picture() {
-        return picture;
+        return new SieveForm(form()).node();
     }
 
     @Override

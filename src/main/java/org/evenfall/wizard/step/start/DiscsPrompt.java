@@ -5,37 +5,23 @@ import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.MachinePaths;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.FormPrompt;
 
 /** Discs and shaft, as the handbook says. */
-public final class DiscsPrompt implements Prompt {
-
-    private final Form form;
-    private final Node picture;
+public final class DiscsPrompt extends FormPrompt {
 
     /** @param picture of the step */
     public DiscsPrompt(Form form, Node picture) {
-        this.form = form;
-        this.picture = picture;
-    }
-
-    @Override
-    public String id() {
-        return "0d";
+        super("0d", form, picture);
     }
 
     @Override
     public Node entries() {
         return new VBox(
-                form.row(form.quantity(MachinePaths.DISC_RADIUS), form.quantity(MachinePaths.DISC_SPEED_AT540)),
-                form.row(form.quantity(MachinePaths.PTO_LOWEST), form.quantity(MachinePaths.PTO_HIGHEST)),
-                form.row(form.quantity(MachinePaths.OUTLETS), form.quantity(MachinePaths.WANTED_HEIGHT)),
-                EntryTable.values(form, MachinePaths.WORKING_WIDTHS).node());
-    }
-
-    @Override
-    public Node picture() {
-        return picture;
+                form().row(form().quantity(MachinePaths.DISC_RADIUS), form().quantity(MachinePaths.DISC_SPEED_AT540)),
+                form().row(form().quantity(MachinePaths.PTO_LOWEST), form().quantity(MachinePaths.PTO_HIGHEST)),
+                form().row(form().quantity(MachinePaths.OUTLETS), form().quantity(MachinePaths.WANTED_HEIGHT)),
+                EntryTable.values(form(), MachinePaths.WORKING_WIDTHS).node());
     }
 
     @Override

@@ -4,35 +4,21 @@ import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.StartPaths;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.FormPrompt;
 
 /** Where, what and how wide. */
-public final class JobPrompt implements Prompt {
-
-    private final Form form;
-    private final Node picture;
+public final class JobPrompt extends FormPrompt {
 
     /** @param picture of the step */
     public JobPrompt(Form form, Node picture) {
-        this.form = form;
-        this.picture = picture;
-    }
-
-    @Override
-    public String id() {
-        return "0b";
+        super("0b", form, picture);
     }
 
     @Override
     public Node entries() {
         return new VBox(
-                form.row(form.text(StartPaths.FARM), form.text(StartPaths.FIELD)),
-                form.row(form.text(StartPaths.CROP), form.text(StartPaths.SEASON)),
-                form.row(form.quantity(StartPaths.TRAMLINE_WIDTH), form.choice(StartPaths.DRIVING_PATTERN)));
-    }
-
-    @Override
-    public Node picture() {
-        return picture;
+                form().row(form().text(StartPaths.FARM), form().text(StartPaths.FIELD)),
+                form().row(form().text(StartPaths.CROP), form().text(StartPaths.SEASON)),
+                form().row(form().quantity(StartPaths.TRAMLINE_WIDTH), form().choice(StartPaths.DRIVING_PATTERN)));
     }
 }

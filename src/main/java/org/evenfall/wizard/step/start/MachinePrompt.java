@@ -3,32 +3,18 @@ package org.evenfall.wizard.step.start;
 import javafx.scene.Node;
 import org.evenfall.setup.path.MachinePaths;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.FormPrompt;
 
 /** Which machine. */
-public final class MachinePrompt implements Prompt {
-
-    private final Form form;
-    private final Node picture;
+public final class MachinePrompt extends FormPrompt {
 
     /** @param picture of the step */
     public MachinePrompt(Form form, Node picture) {
-        this.form = form;
-        this.picture = picture;
-    }
-
-    @Override
-    public String id() {
-        return "0c";
+        super("0c", form, picture);
     }
 
     @Override
     public Node entries() {
-        return form.row(form.text(MachinePaths.NAME), form.text(MachinePaths.HANDBOOK));
-    }
-
-    @Override
-    public Node picture() {
-        return picture;
+        return form().row(form().text(MachinePaths.NAME), form().text(MachinePaths.HANDBOOK));
     }
 }

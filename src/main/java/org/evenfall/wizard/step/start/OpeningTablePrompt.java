@@ -7,46 +7,34 @@ import org.evenfall.setup.path.MachinePaths;
 import org.evenfall.wizard.form.Column;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.FormPrompt;
 
 /** The opening table of the handbook. */
-public final class OpeningTablePrompt implements Prompt {
-
-    private final Form form;
-    private final Node picture;
+public final class OpeningTablePrompt extends FormPrompt {
 
     /** @param picture of the step */
     public OpeningTablePrompt(Form form, Node picture) {
-        this.form = form;
-        this.picture = picture;
-    }
-
-    @Override
-    public String id() {
-        return "0g";
+        super("0g", form, picture);
     }
 
     @Override
     public Node entries() {
         return new VBox(
-                form.row(form.choice(MachinePaths.FLOW_TABLE_BASIS), form.quantity(MachinePaths.FLOW_TABLE_DENSITY)),
+                form().row(
+                                form().choice(MachinePaths.FLOW_TABLE_BASIS),
+                                form().quantity(MachinePaths.FLOW_TABLE_DENSITY)),
                 EntryTable.rows(
-                                form,
+                                form(),
                                 MachinePaths.OPENINGS,
                                 List.of(
-                                        Column.quantity(form, MachinePaths.OPENING_OPENING),
-                                        Column.quantity(form, MachinePaths.OPENING_FLOW)))
+                                        Column.quantity(form(), MachinePaths.OPENING_OPENING),
+                                        Column.quantity(form(), MachinePaths.OPENING_FLOW)))
                         .node());
     }
 
     @Override
-    public Node picture() {
-        return picture;
-    }
-
-    @Override
     public boolean asked() {
-        return !form.model().setup().machine().rateSetting().byFactor();
+        return !form().model().setup().machine().rateSetting().byFactor();
     }
 
     @Override

@@ -4,38 +4,24 @@ import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.MachinePaths;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.FormPrompt;
 import org.evenfall.wizard.form.VisibleWhen;
 
 /** How the rate is set. */
-public final class RateSettingPrompt implements Prompt {
-
-    private final Form form;
-    private final Node picture;
+public final class RateSettingPrompt extends FormPrompt {
 
     /** @param picture of the step */
     public RateSettingPrompt(Form form, Node picture) {
-        this.form = form;
-        this.picture = picture;
-    }
-
-    @Override
-    public String id() {
-        return "0e";
+        super("0e", form, picture);
     }
 
     @Override
     public Node entries() {
         return new VBox(
-                form.choice(MachinePaths.RATE_SETTING),
+                form().choice(MachinePaths.RATE_SETTING),
                 VisibleWhen.when(
-                        form,
-                        () -> form.model().setup().machine().rateSetting().byFactor(),
-                        form.choice(MachinePaths.FACTOR_RULE)));
-    }
-
-    @Override
-    public Node picture() {
-        return picture;
+                        form(),
+                        () -> form().model().setup().machine().rateSetting().byFactor(),
+                        form().choice(MachinePaths.FACTOR_RULE)));
     }
 }
