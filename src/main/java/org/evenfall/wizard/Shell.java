@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
@@ -246,6 +247,13 @@ final class Shell extends BorderPane {
     }
 
     private void key(KeyEvent event) {
+        if (event.getTarget() instanceof ToggleButton) {
+            // a choice is made by Space; Enter goes on
+            enter(event);
+            if (event.isConsumed()) {
+                return;
+            }
+        }
         switch (ShellKey.of(event)) {
             case NEXT -> next();
             case BACK -> back();

@@ -80,7 +80,7 @@ final class SieveForm {
         }
         for (int at = 0; at <= shape.sieves(); at++) {
             Label name = new Label();
-            name.getStyleClass().add("row-number");
+            name.getStyleClass().addAll("row-number", "class-name");
             int row = at;
             form.follow(() -> name.setText(className(row)));
             grid.add(name, 0, at + 1);
