@@ -25,8 +25,10 @@ public final class FirstMoveLines {
                 grams(move.expectedG()),
                 grams(move.lowG()),
                 grams(move.highG())));
-        lines.add(
-                words.text("firstMove.sides", trays(move.leftTrays()), trays(move.rightTrays()), grams(move.sidesG())));
+        if (!move.leftTrays().isEmpty()) {
+            lines.add(words.text(
+                    "firstMove.sides", trays(move.leftTrays()), trays(move.rightTrays()), grams(move.sidesG())));
+        }
         lines.add(words.text(
                 "firstMove.above", trays(move.middleTrays()), grams(move.aboveG()), turn(words, move.whenAbove())));
         lines.add(words.text(

@@ -3,8 +3,6 @@ package org.evenfall.trays;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
-import org.evenfall.flight.DrivingPattern;
 import org.evenfall.machine.Lever;
 import org.jspecify.annotations.Nullable;
 
@@ -22,9 +20,6 @@ public final class FirstMoves {
 
     /** Half-way from the tramline to the overlap, share of the width: nearer trays are the middle ones. */
     private static final double MIDDLE = 0.25;
-
-    /** Largest distance of a tray from the mirrored place of its partner, m. Assumption: as for {@link MirrorPairs}. */
-    private static final double TOLERANCE_M = MirrorPairs.TOLERANCE_M;
 
     private final TrayLayout layout;
     private final Tramlines tramlines;
@@ -64,11 +59,10 @@ public final class FirstMoves {
             if (Math.abs(places.get(i)) < MIDDLE * tramlines.widthM()) {
                 middle.add(i + 1);
             }
-            int partner = partner(places.get(i));
-            if (partner >= 0) {
-                left.add(i + 1);
-                right.add(partner + 1);
-            }
+        }
+        for (MirrorPairs.Partners two : MirrorPairs.partners(places, tramlines)) {
+            left.add(two.left() + 1);
+            right.add(two.right() + 1);
         }
         double sumG = middle.size() * expectedG;
         double limitG = ERRORS * noise * expectedG * Math.sqrt(middle.size());
@@ -103,7 +97,7 @@ public final class FirstMoves {
     private @Nullable LeverMove best(
             List<Lever> levers, Map<String, Double> settings, double granuleG, int runs, double amplitude) {
         List<Double> catchesG = layout.positionsM().stream()
-                .map(x -> expectedG * (1 + amplitude * ShapeKind.CENTRE_OVERLAP.at(x, tramlines)))
+                .map(x -> expectedG * Math.max(0, 1 + amplitude * ShapeKind.CENTRE_OVERLAP.at(x, tramlines)))
                 .toList();
         Uniformity test = UniformityCalculator.of(new TrayCatches(
                 layout.positionsM(),
@@ -123,17 +117,5 @@ public final class FirstMoves {
         MoveChooser chooser = new MoveChooser(levers, settings, new int[levers.size()], model);
         int[] move = chooser.best(false, 0);
         return move == null ? null : chooser.moves(move).get(0);
-    }
-
-    /** Index of the tray that mirrors one left of the tramline; −1 where there is none. */
-    private int partner(double xM) {
-        boolean midway = tramlines.widthM() / 2 + xM < TOLERANCE_M;
-        if (xM > -TOLERANCE_M || (midway && tramlines.pattern() == DrivingPattern.ROUND_AND_ROUND)) {
-            return -1;
-        }
-        return IntStream.range(0, layout.positionsM().size())
-                .filter(i -> Math.abs(layout.positionsM().get(i) + xM) <= TOLERANCE_M)
-                .findFirst()
-                .orElse(-1);
     }
 }

@@ -76,26 +76,35 @@ record MirrorPairs(int pairs, double chiSquared, double sideSquare, double leftL
     private static List<Pair> pairs(Uniformity test, Tramlines tramlines) {
         List<Double> places = test.positionsM();
         double noise = test.cv().noisePercent() / 100;
-        boolean[] used = new boolean[places.size()];
         List<Pair> pairs = new ArrayList<>();
-        for (int left = 0; left < places.size(); left++) {
-            if (!paired(places.get(left), tramlines)) {
-                continue;
-            }
-            int right = partner(places, left, used);
-            if (right >= 0) {
-                used[right] = true;
-                double one = test.relativePercent().get(left) / 100;
-                double other = test.relativePercent().get(right) / 100;
-                double slope = SLOPE_A_METRE * (places.get(left) + places.get(right));
-                double variance = FieldCvData.noiseVariance(one, noise)
-                        + FieldCvData.noiseVariance(other, noise)
-                        + UNLIKE * UNLIKE
-                        + slope * slope;
-                pairs.add(new Pair(other - one, variance, (places.get(right) - places.get(left)) / 2));
-            }
+        for (Partners two : partners(places, tramlines)) {
+            double one = test.relativePercent().get(two.left()) / 100;
+            double other = test.relativePercent().get(two.right()) / 100;
+            double slope = SLOPE_A_METRE * (places.get(two.left()) + places.get(two.right()));
+            double variance = FieldCvData.noiseVariance(one, noise)
+                    + FieldCvData.noiseVariance(other, noise)
+                    + UNLIKE * UNLIKE
+                    + slope * slope;
+            pairs.add(new Pair(other - one, variance, (places.get(two.right()) - places.get(two.left())) / 2));
         }
         return pairs;
+    }
+
+    /** Indexes of two trays at mirrored places. */
+    record Partners(int left, int right) {}
+
+    /** The pairs of trays that a machine with two equal sides would fill alike. */
+    static List<Partners> partners(List<Double> places, Tramlines tramlines) {
+        boolean[] used = new boolean[places.size()];
+        List<Partners> partners = new ArrayList<>();
+        for (int left = 0; left < places.size(); left++) {
+            int right = paired(places.get(left), tramlines) ? partner(places, left, used) : -1;
+            if (right >= 0) {
+                used[right] = true;
+                partners.add(new Partners(left, right));
+            }
+        }
+        return partners;
     }
 
     /** Whether a place is left of the tramline and tells the sides apart. */

@@ -61,8 +61,8 @@ final class CardStep implements StepView {
     @Override
     public List<Prompt> prompts() {
         return List.of(
-                new CardPrompt("7b", () -> new VBox(who(), sheet()), false),
-                new CardPrompt("7c", () -> new VBox(sign(), keyForm.node(), checkForm.node()), true));
+                new CardPrompt("7b", () -> new VBox(who(), sheet())),
+                new CardPrompt("7c", () -> new VBox(sign(), keyForm.node(), checkForm.node())));
     }
 
     /** A prompt next to the preview of the card. */
@@ -70,12 +70,10 @@ final class CardStep implements StepView {
 
         private final String id;
         private final Supplier<Node> made;
-        private final boolean optional;
 
-        CardPrompt(String id, Supplier<Node> made, boolean optional) {
+        CardPrompt(String id, Supplier<Node> made) {
             this.id = id;
             this.made = made;
-            this.optional = optional;
         }
 
         @Override
@@ -91,11 +89,6 @@ final class CardStep implements StepView {
         @Override
         public Node picture() {
             return picture;
-        }
-
-        @Override
-        public boolean optional() {
-            return optional;
         }
 
         @Override

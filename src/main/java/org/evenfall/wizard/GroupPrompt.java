@@ -5,7 +5,7 @@ import javafx.scene.Node;
 import org.evenfall.wizard.form.Prompt;
 
 /** A prompt of entries made elsewhere. */
-record GroupPrompt(String id, Supplier<Node> made, Node picture, boolean optional) implements Prompt {
+record GroupPrompt(String id, Supplier<Node> made, Node picture) implements Prompt {
 
     @Override
     public Node entries() {

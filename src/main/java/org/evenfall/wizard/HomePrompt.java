@@ -49,11 +49,6 @@ final class HomePrompt implements Prompt {
     }
 
     @Override
-    public boolean optional() {
-        return true;
-    }
-
-    @Override
     public void shown() {
         tiles.getChildren().setAll(recent.tiles().stream().map(this::tile).toList());
     }

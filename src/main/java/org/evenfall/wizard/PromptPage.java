@@ -76,12 +76,6 @@ final class PromptPage extends VBox {
         return prompt;
     }
 
-    /** Whether a place in the file is typed on this page, or a list or a record around it. */
-    boolean has(String pointer) {
-        return ids(this).stream()
-                .anyMatch(id -> id.equals(pointer) || pointer.startsWith(id + "/") || id.startsWith(pointer + "/"));
-    }
-
     /** Whether something is typed or chosen here, or there is nothing to type. */
     boolean begun() {
         return ids(this).isEmpty() || typed(this);

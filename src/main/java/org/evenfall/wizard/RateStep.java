@@ -33,11 +33,10 @@ final class RateStep implements StepView {
         RatePlanForm plan = new RatePlanForm(form);
         RateCheckForm check = new RateCheckForm(form);
         return List.of(
-                new GroupPrompt("5a", () -> new VBox(plan.amounts(), plan.season()), picture, false),
-                new GroupPrompt("5c", plan::money, picture, true),
-                new GroupPrompt("5d", check::speed, picture, true),
-                new GroupPrompt(
-                        "5e", () -> new VBox(check.buckets(), check.attempts(), check.hopper()), picture, false));
+                new GroupPrompt("5a", () -> new VBox(plan.amounts(), plan.season()), picture),
+                new GroupPrompt("5c", plan::money, picture),
+                new GroupPrompt("5d", check::speed, picture),
+                new GroupPrompt("5e", () -> new VBox(check.buckets(), check.attempts(), check.hopper()), picture));
     }
 
     @Override

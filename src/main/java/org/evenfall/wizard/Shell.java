@@ -129,20 +129,6 @@ final class Shell extends BorderPane {
         }
     }
 
-    /** Brings the prompt to the front in which a place of the file is typed; false where there is none. */
-    boolean open(String pointer) {
-        if (pages.get(front).has(pointer)) {
-            return true;
-        }
-        for (int i = 0; i < pages.size(); i++) {
-            if (pages.get(i).has(pointer)) {
-                bring(i);
-                return true;
-            }
-        }
-        return false;
-    }
-
     /** Brings the prompt to the front that a node belongs to; nothing for one that belongs to none. */
     void show(Node node) {
         for (Node up = node; up != null; up = up.getParent()) {

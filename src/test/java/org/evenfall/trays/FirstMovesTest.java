@@ -97,4 +97,18 @@ class FirstMovesTest {
         assertThat(move(13, DrivingPattern.BACK_AND_FORTH, AT_10).middleTrays()).containsExactly(5, 6, 7, 8, 9);
         assertThat(move(5, DrivingPattern.BACK_AND_FORTH, AT_10).middleTrays()).containsExactly(3);
     }
+
+    /** Noise so large that the shape at the limit would empty a tray: still an answer. */
+    @Test
+    void muchNoiseIsNoError() {
+        CatchPlan noisy = CatchPlans.of(5, 0.01, GRANULE_G, 1);
+        FirstMove move = FirstMoves.of(
+                TrayLayouts.even(28, 7, 0.01, DrivingPattern.BACK_AND_FORTH),
+                new Tramlines(28, DrivingPattern.BACK_AND_FORTH),
+                noisy,
+                List.of(lever("A", Widening.HIGHER)),
+                AT_10,
+                GRANULE_G);
+        assertThat(move.aboveG()).isGreaterThan(move.belowG());
+    }
 }

@@ -4,7 +4,7 @@ import javafx.scene.Node;
 
 /**
  * One task of the guide on one page: a question, its entries, its picture. Keys {@code prompt.ID.question} and {@code
- * prompt.ID.how} head it. A new prompt is one class in a package of its step and one line in the list of the steps.
+ * prompt.ID.how} head it; where one can go on without it, {@code prompt.ID.without} says what that means. A new prompt is one class in a package of its step and one line in the list of the steps.
  */
 public interface Prompt {
 
@@ -20,11 +20,6 @@ public interface Prompt {
     /** Whether it is asked in this setup. */
     default boolean asked() {
         return true;
-    }
-
-    /** Whether one can go on without it; key {@code prompt.ID.without} says what that means. */
-    default boolean optional() {
-        return false;
     }
 
     /** Called when it comes to the front. */

@@ -17,9 +17,4 @@ public final class ChainPrompt extends FormPrompt {
     public Node entries() {
         return form().quantity(HeightPaths.CHAIN_POINT);
     }
-
-    @Override
-    public boolean optional() {
-        return true;
-    }
 }

@@ -15,9 +15,4 @@ public record TestedProductsPrompt(Node entries, Node picture) implements Prompt
     public String id() {
         return "2b";
     }
-
-    @Override
-    public boolean optional() {
-        return true;
-    }
 }

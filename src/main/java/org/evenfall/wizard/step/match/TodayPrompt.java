@@ -25,9 +25,4 @@ public final class TodayPrompt extends FormPrompt {
                                 form().quantity(TodayPaths.TESTED_CV)),
                 SettingsForm.of(form(), TodayPaths.SETTINGS.only()));
     }
-
-    @Override
-    public boolean optional() {
-        return true;
-    }
 }

@@ -31,9 +31,4 @@ public final class ProductResultPrompt extends FormPrompt {
                                 form().words(),
                                 form().model().assessment().product().sieve())));
     }
-
-    @Override
-    public boolean optional() {
-        return true;
-    }
 }

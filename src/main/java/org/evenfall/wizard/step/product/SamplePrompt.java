@@ -17,9 +17,4 @@ public final class SamplePrompt extends FormPrompt {
     public Node entries() {
         return form().row(form().quantity(ProductPaths.BAGS_DELIVERED), form().quantity(ProductPaths.BAGS_SAMPLED));
     }
-
-    @Override
-    public boolean optional() {
-        return true;
-    }
 }

@@ -16,9 +16,4 @@ public final class SievesPrompt extends FormPrompt {
     public Node entries() {
         return new SieveForm(form()).node();
     }
-
-    @Override
-    public boolean optional() {
-        return true;
-    }
 }

@@ -23,9 +23,4 @@ public final class DiscsPrompt extends FormPrompt {
                 form().row(form().quantity(MachinePaths.OUTLETS), form().quantity(MachinePaths.WANTED_HEIGHT)),
                 EntryTable.values(form(), MachinePaths.WORKING_WIDTHS).node());
     }
-
-    @Override
-    public boolean optional() {
-        return true;
-    }
 }

@@ -36,9 +36,4 @@ public final class OpeningTablePrompt extends FormPrompt {
     public boolean asked() {
         return !form().model().setup().machine().rateSetting().byFactor();
     }
-
-    @Override
-    public boolean optional() {
-        return true;
-    }
 }
