@@ -2,11 +2,13 @@ package org.evenfall.store;
 
 import com.fasterxml.jackson.databind.BeanDescription;
 import com.fasterxml.jackson.databind.DeserializationConfig;
+import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.JsonDeserializer;
 import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.SerializationConfig;
 import com.fasterxml.jackson.databind.deser.Deserializers;
+import com.fasterxml.jackson.databind.deser.std.StringDeserializer;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.ser.Serializers;
 import java.lang.reflect.RecordComponent;
@@ -22,6 +24,7 @@ final class EntriesModule extends SimpleModule {
     EntriesModule() {
         addSerializer(EnteredQuantity.class, new EnteredQuantityJson.Writer());
         addDeserializer(EnteredQuantity.class, new EnteredQuantityJson.Reader());
+        addDeserializer(String.class, new TextReader());
     }
 
     @Override
@@ -42,6 +45,17 @@ final class EntriesModule extends SimpleModule {
                 return isEntries(type.getRawClass()) ? new EntriesSerializer() : null;
             }
         });
+    }
+
+    /** A text; {@code null} is not yet typed. */
+    private static final class TextReader extends StringDeserializer {
+
+        private static final long serialVersionUID = 1;
+
+        @Override
+        public String getNullValue(DeserializationContext context) {
+            return "";
+        }
     }
 
     private static boolean isEntries(Class<?> type) {

@@ -136,12 +136,11 @@ class EntriesJsonTest {
     /** The same with at least one item, in a list or map that can be changed. */
     private static Object copy(Object value, RecordComponent component) {
         if (value instanceof List<?>) {
+            Class<?> inner = EntryTypes.inner(component.getGenericType());
             return new ArrayList<>(List.of(
-                    EntryTypes.inner(component.getGenericType()) == EnteredQuantity.class
-                            ? EnteredQuantity.EMPTY
-                            : EntryTypes.random(
-                                    EntryTypes.inner(component.getGenericType()).asSubclass(Record.class),
-                                    new Random(1))));
+                    EntryTypes.isEntries(inner)
+                            ? EntryTypes.random(inner.asSubclass(Record.class), new Random(1))
+                            : Blank.value(inner)));
         }
         return value instanceof Map<?, ?> ? new LinkedHashMap<>(Map.of("long vane", EnteredQuantity.EMPTY)) : value;
     }
