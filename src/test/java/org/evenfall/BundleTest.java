@@ -40,7 +40,8 @@ class BundleTest {
             "card.caution.",
             "match.noReference.",
             "product.reach.",
-            "prompt.");
+            "prompt.",
+            "term.");
 
     /** A key with this at its end belongs to the key without it. */
     private static final String OVERRIDDEN = "Overridden";

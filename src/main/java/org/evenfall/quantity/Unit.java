@@ -19,6 +19,8 @@ public enum Unit {
     FT("ft", Dimension.LENGTH, 0.3048),
     /** Inch. */
     IN("in", Dimension.LENGTH, 0.0254),
+    /** Size guide number: hundredths of a millimetre of the median size. */
+    SGN("SGN", Dimension.LENGTH, 0.00001),
     /** Kilogram. */
     KG("kg", Dimension.MASS, 1),
     /** Gram. */

@@ -135,11 +135,11 @@ final class HeightAssessor {
     private record PerTenCm(double usualM, Interval rangeM) {}
 
     private static @Nullable PerTenCm throwPer10Cm(ProductResult product, double wantedM) {
-        if (product.particle() == null || product.sieve() == null || product.flight() == null) {
+        if (product.particle() == null || product.sizes() == null || product.flight() == null) {
             return null;
         }
         double speed = product.flight().outletSpeedMPerS();
-        double d50 = product.sieve().distribution().d50Mm();
+        double d50 = product.sizes().d50Mm();
         double density = product.particle().kgPerM3();
         ToDoubleFunction<ThrowAssumptions> change =
                 assumed -> ThrowModel.distanceM(d50, density, speed, wantedM + FIVE_CM_M, assumed)

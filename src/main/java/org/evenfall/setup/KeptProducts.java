@@ -59,7 +59,7 @@ public final class KeptProducts {
                         : sieve.sharesPercent().stream()
                                 .map(share -> typed(share, Unit.PERCENT))
                                 .toList(),
-                EnteredQuantity.EMPTY,
+                sieve == null ? setup.product().medianSize() : EnteredQuantity.EMPTY,
                 typed(evenness.cvPercent(), Unit.PERCENT),
                 test.settings().withUnknownKeys(UnknownKeys.NONE),
                 (OWN_TEST + " " + test.date()).strip(),

@@ -48,7 +48,7 @@ final class MatchAssessor {
                         read.get(ProductPaths.FORM),
                         product.density().meanKgPerL(),
                         product.density().standardErrorKgPerL(),
-                        product.sieve() == null ? null : product.sieve().distribution()),
+                        product.sizes()),
                 references,
                 context(machine, tramlineWidthM, chosen),
                 options.seed(),

@@ -14,6 +14,7 @@ import org.evenfall.granule.ProductForm;
 import org.evenfall.granule.PublishedBands;
 import org.evenfall.granule.Sampling;
 import org.evenfall.granule.SieveResult;
+import org.evenfall.granule.SizeDistribution;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.YesNo;
@@ -34,6 +35,7 @@ final class ProductAssessor {
         findings.addAll(sieve.findings());
         ProductForm form = read.get(ProductPaths.FORM);
         ParticleDensity particle = density.result() == null ? null : ParticleDensities.fromBulk(density.result(), form);
+        SizeDistribution sizes = sizes(read, sieve.result());
         if (particle != null) {
             packing(particle, findings);
         }
@@ -41,9 +43,10 @@ final class ProductAssessor {
                 new ProductResult(
                         density.result(),
                         sieve.result(),
+                        sizes,
                         particle,
                         read.number(ProductPaths.NITROGEN),
-                        flight(particle, sieve.result(), MachineDefaults.of(machine)),
+                        flight(particle, sizes, MachineDefaults.of(machine)),
                         PublishedBands.of(form, read.get(ProductPaths.BLEND) == YesNo.YES),
                         bagsToSample),
                 findings);
@@ -68,12 +71,20 @@ final class ProductAssessor {
         }
     }
 
+    /** What is sieved counts more than what the bag says. */
+    private static @Nullable SizeDistribution sizes(ReadSetup read, @Nullable SieveResult sieve) {
+        Double named = read.number(ProductPaths.MEDIAN_SIZE);
+        if (sieve != null) {
+            return sieve.distribution();
+        }
+        return named == null ? null : SizeDistribution.medianOnly(named);
+    }
+
     private static @Nullable Throw flight(
-            @Nullable ParticleDensity particle, @Nullable SieveResult sieve, MachineDefaults machine) {
-        return particle == null || sieve == null
+            @Nullable ParticleDensity particle, @Nullable SizeDistribution sizes, MachineDefaults machine) {
+        return particle == null || sizes == null
                 ? null
-                : ThrowModel.of(
-                        machine.throwOf(sieve.distribution(), particle.kgPerM3()), particle.standardErrorKgPerM3());
+                : ThrowModel.of(machine.throwOf(sizes, particle.kgPerM3()), particle.standardErrorKgPerM3());
     }
 
     /** How many bags should be sampled; null while the number delivered is not known. */

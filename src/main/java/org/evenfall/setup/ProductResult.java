@@ -6,6 +6,7 @@ import org.evenfall.granule.BulkDensity;
 import org.evenfall.granule.ParticleDensity;
 import org.evenfall.granule.PublishedBand;
 import org.evenfall.granule.SieveResult;
+import org.evenfall.granule.SizeDistribution;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param density null until one filling can be read
  * @param sieve null until one sample can be read
+ * @param sizes sizes of the granules from the sieves, else from the median that the bag names; null without both
  * @param particle null without density
  * @param nitrogenPercent nitrogen share
  * @param flight throw by the model; null without density, size or disc
@@ -22,6 +24,7 @@ import org.jspecify.annotations.Nullable;
 public record ProductResult(
         @Nullable BulkDensity density,
         @Nullable SieveResult sieve,
+        @Nullable SizeDistribution sizes,
         @Nullable ParticleDensity particle,
         @Nullable Double nitrogenPercent,
         @Nullable Throw flight,

@@ -49,7 +49,9 @@ final class SieveAssessor {
         boolean anyAmount = read.get(ProductPaths.SIEVINGS).stream()
                 .anyMatch(sieving -> !ProductPaths.SIEVING_AMOUNTS.isBlank(sieving.amounts()));
         if (apertures == null || !anyAmount) {
-            findings.add(Finding.note(Step.PRODUCT, "missing.sieve").at(AT));
+            if (read.isBlank(ProductPaths.MEDIAN_SIZE)) {
+                findings.add(Finding.note(Step.PRODUCT, "missing.sieve").at(AT));
+            }
             return null;
         }
         List<List<Double>> samples = new ArrayList<>();

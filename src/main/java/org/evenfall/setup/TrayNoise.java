@@ -19,10 +19,9 @@ record TrayNoise(double granuleG, double stepG) {
     private static final double USUAL_GRANULE_G = CatchPlans.meanGranuleG(SizeDistribution.exact(3.2, 1.2), 1260);
 
     static TrayNoise of(ReadSetup read, ProductResult product) {
-        double granuleG = product.sieve() == null || product.particle() == null
+        double granuleG = product.sizes() == null || product.particle() == null
                 ? USUAL_GRANULE_G
-                : CatchPlans.meanGranuleG(
-                        product.sieve().distribution(), product.particle().kgPerM3());
+                : CatchPlans.meanGranuleG(product.sizes(), product.particle().kgPerM3());
         return new TrayNoise(granuleG, stepG(read, product));
     }
 

@@ -19,11 +19,14 @@ final class Foot extends HBox {
     private final Button back;
     private final Button next;
 
-    Foot(Sentences words, Runnable undoing, Runnable goingBack, Runnable goingOn) {
+    Foot(Sentences words, Runnable undoing, Runnable helping, Runnable goingBack, Runnable goingOn) {
         this.words = words;
         undo = button("shell.undo", undoing);
         undo.getStyleClass().add("quiet");
         undo.setFocusTraversable(false);
+        Button help = button("shell.help", helping);
+        help.getStyleClass().add("quiet");
+        help.setFocusTraversable(false);
         back = button("shell.back", goingBack);
         next = button("shell.next", goingOn);
         next.getStyleClass().add("primary");
@@ -34,7 +37,7 @@ final class Foot extends HBox {
         notice.setManaged(false);
         VBox sentences = new VBox(meaning, notice);
         HBox.setHgrow(sentences, Priority.ALWAYS);
-        getChildren().setAll(sentences, undo, back, next);
+        getChildren().setAll(sentences, undo, help, back, next);
         setAlignment(Pos.CENTER_LEFT);
         getStyleClass().add("foot");
     }

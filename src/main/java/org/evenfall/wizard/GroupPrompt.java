@@ -4,8 +4,12 @@ import java.util.function.Supplier;
 import javafx.scene.Node;
 import org.evenfall.wizard.form.Prompt;
 
-/** A prompt of entries made elsewhere. */
-record GroupPrompt(String id, Supplier<Node> made, Node picture) implements Prompt {
+/** A prompt of entries made elsewhere, where nobody can be hurt unless it says so. */
+record GroupPrompt(String id, Supplier<Node> made, Node picture, boolean mayHurt) implements Prompt {
+
+    GroupPrompt(String id, Supplier<Node> made, Node picture) {
+        this(id, made, picture, false);
+    }
 
     @Override
     public Node entries() {

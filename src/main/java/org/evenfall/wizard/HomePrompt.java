@@ -49,6 +49,11 @@ final class HomePrompt implements Prompt {
     }
 
     @Override
+    public boolean alone() {
+        return true;
+    }
+
+    @Override
     public void shown() {
         tiles.getChildren().setAll(recent.tiles().stream().map(this::tile).toList());
     }

@@ -19,15 +19,16 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Step;
 import org.evenfall.wizard.form.FindingView;
 import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.SetupModel;
 
-/** The page of a prompt: its name and question, how or why, the caution of the step before its first prompt, the entries. */
+/** The page of a prompt: its name and question, how or why, one line of caution, the entries, the way on without them. */
 final class PromptPage extends VBox {
 
     private final Step step;
     private final Prompt prompt;
 
-    /** @param first it is the first of its step */
-    PromptPage(Sentences words, Step step, Prompt prompt, boolean first) {
+    /** @param model the setup, for what is skipped */
+    PromptPage(SetupModel model, Sentences words, Step step, Prompt prompt) {
         this.step = step;
         this.prompt = prompt;
         String key = "prompt." + prompt.id();
@@ -44,24 +45,21 @@ final class PromptPage extends VBox {
         how.setWrapText(true);
         getStyleClass().add("page");
         getChildren().addAll(heading, how);
-        String caution = "step." + step.name().toLowerCase(Locale.ROOT) + ".caution";
-        if (first && words.has(caution)) {
-            getChildren().add(caution(words.text(caution)));
+        if (prompt.mayHurt()) {
+            getChildren().add(caution(words.text("step." + step.name().toLowerCase(Locale.ROOT) + ".cautionLine")));
         }
         Node entries = prompt.entries();
         entries.getStyleClass().add("entries");
         getChildren().add(entries);
         if (words.has(key + ".without")) {
-            Label without = new Label(words.text(key + ".without"));
-            without.setWrapText(true);
-            without.getStyleClass().add("sentence");
-            getChildren().add(without);
+            getChildren().add(new SkipLine(model, words, prompt.id()));
         }
     }
 
     private static Node caution(String sentence) {
         Label text = new Label(sentence);
         text.setWrapText(true);
+        text.setMinHeight(Region.USE_PREF_SIZE);
         HBox band = new HBox(FindingView.mark(FindingKind.WARNING), text);
         HBox.setHgrow(text, Priority.ALWAYS);
         band.getStyleClass().add("caution");
@@ -78,7 +76,12 @@ final class PromptPage extends VBox {
 
     /** Whether something is typed or chosen here, or there is nothing to type. */
     boolean begun() {
-        return ids(this).isEmpty() || typed(this);
+        return ids(this).isEmpty() || typed();
+    }
+
+    /** Whether something is typed or chosen here. */
+    boolean typed() {
+        return typed(this);
     }
 
     private static boolean typed(Node node) {

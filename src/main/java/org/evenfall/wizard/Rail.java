@@ -12,14 +12,10 @@ import javafx.css.PseudoClass;
 import javafx.scene.control.Button;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-import javafx.scene.shape.Circle;
-import javafx.scene.shape.Shape;
 import javafx.scene.text.Text;
-import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Step;
 import org.evenfall.setup.StepState;
-import org.evenfall.wizard.form.FindingView;
 
 /**
  * The steps at the left: number, name, state by shape and word, one line of result; below the step in front its prompts.
@@ -51,7 +47,7 @@ final class Rail extends VBox {
             int index = i;
             Text name = text("rail-name");
             Text detail = text("rail-detail");
-            HBox graphic = new HBox(mark(StepState.OPEN), new VBox(name, detail));
+            HBox graphic = new HBox(StateMark.of(PromptState.OPEN), new VBox(name, detail));
             graphic.getStyleClass().add("rail-line");
             Button button = new Button();
             button.setGraphic(graphic);
@@ -71,7 +67,7 @@ final class Rail extends VBox {
     private Button promptButton(PromptPage page, Consumer<String> show) {
         String id = page.prompt().id();
         Text name = text("rail-prompt");
-        HBox graphic = new HBox(mark(StepState.OPEN), name);
+        HBox graphic = new HBox(StateMark.of(PromptState.OPEN), name);
         graphic.getStyleClass().add("rail-line");
         Button button = new Button();
         button.setGraphic(graphic);
@@ -100,7 +96,7 @@ final class Rail extends VBox {
     void update(
             Map<Step, StepState> states,
             int front,
-            List<StepState> ofPrompts,
+            List<PromptState> ofPrompts,
             boolean numbersOnly,
             boolean withoutDetails,
             double em) {
@@ -113,7 +109,7 @@ final class Rail extends VBox {
             line.name().setText(line.view().step().number() + (numbersOnly ? "" : "  " + name));
             line.detail().setText(withoutDetails ? "" : detail);
             line.detail().setManaged(!withoutDetails);
-            mark(line.graphic(), state);
+            mark(line.graphic(), PromptState.of(state));
             line.button().setAccessibleText(name + ", " + detail);
             line.button().pseudoClassStateChanged(FRONT, line.view().step() == step);
         }
@@ -132,10 +128,10 @@ final class Rail extends VBox {
         wrap((numbersOnly ? NUMBER_PADDING_EM : MARK_AND_PADDING_EM) * em, em);
     }
 
-    private static void mark(HBox graphic, StepState state) {
+    private static void mark(HBox graphic, PromptState state) {
         if (!state.equals(graphic.getUserData())) {
             graphic.setUserData(state);
-            graphic.getChildren().set(0, mark(state));
+            graphic.getChildren().set(0, StateMark.of(state));
         }
     }
 
@@ -143,19 +139,5 @@ final class Rail extends VBox {
     private void wrap(double padding, double em) {
         wrapWidth.unbind();
         wrapWidth.bind(Bindings.max(em, prefWidthProperty().subtract(padding)));
-    }
-
-    /** The shape of a state: filled circle, ring, triangle or square. */
-    private static Shape mark(StepState state) {
-        return switch (state) {
-            case DONE -> {
-                Shape circle = new Circle(6);
-                circle.getStyleClass().addAll("mark", "done");
-                yield circle;
-            }
-            case OPEN -> FindingView.mark(FindingKind.NOTE);
-            case WARNED -> FindingView.mark(FindingKind.WARNING);
-            case STOPPED -> FindingView.mark(FindingKind.STOP);
-        };
     }
 }

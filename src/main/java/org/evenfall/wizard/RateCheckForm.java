@@ -130,7 +130,7 @@ final class RateCheckForm {
     private Node remove(int index) {
         var button = form.button(
                 "form.removeTest",
-                () -> form.model().change(setup -> {
+                () -> form.model().remove(setup -> {
                     List<BucketEntry> rest = new ArrayList<>(TESTS.get(setup));
                     rest.remove(index);
                     return TESTS.set(setup, rest);

@@ -35,8 +35,9 @@ final class RateStep implements StepView {
         return List.of(
                 new GroupPrompt("5a", () -> new VBox(plan.amounts(), plan.season()), picture),
                 new GroupPrompt("5c", plan::money, picture),
-                new GroupPrompt("5d", check::speed, picture),
-                new GroupPrompt("5e", () -> new VBox(check.buckets(), check.attempts(), check.hopper()), picture));
+                new GroupPrompt("5d", check::speed, picture, true),
+                new GroupPrompt(
+                        "5e", () -> new VBox(check.buckets(), check.attempts(), check.hopper()), picture, true));
     }
 
     @Override

@@ -2,7 +2,9 @@ package org.evenfall.wizard;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
@@ -14,9 +16,7 @@ import javafx.scene.layout.VBox;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
-import org.evenfall.setup.StepState;
 import org.evenfall.wizard.form.FocusedFindings;
-import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.form.SetupModel;
 
 /**
@@ -40,46 +40,51 @@ final class Shell extends BorderPane {
 
     private final SetupModel model;
     private final Sentences words;
-    private final List<PromptPage> pages = new ArrayList<>();
+    private final PromptPages pages;
     private final Rail rail;
     private final ScrollPane middle = new ScrollPane();
-    private final StackPane pictures = new StackPane();
-    private final BorderPane right = new BorderPane(pictures);
+    private final CautionPage caution;
+    private final SidePane side;
     private final StepFindings findings;
     private final FocusedFindings focused;
     private final Foot foot;
     private int front;
-    private boolean pictureAtRight = true;
+    private boolean room = true;
     private boolean numbersOnly;
     private boolean withoutDetails;
 
     Shell(SetupModel model, Sentences words, List<StepView> views) {
         this.model = model;
         this.words = words;
-        for (StepView view : views) {
-            List<Prompt> prompts = view.prompts();
-            for (int i = 0; i < prompts.size(); i++) {
-                pages.add(new PromptPage(words, view.step(), prompts.get(i), i == 0));
-            }
-        }
-        this.rail = new Rail(words, views, pages, this::go, this::show);
+        this.pages = new PromptPages(
+                model,
+                views.stream()
+                        .flatMap(view -> view.prompts().stream()
+                                .map(prompt -> new PromptPage(model, words, view.step(), prompt)))
+                        .toList());
+        this.rail = new Rail(words, views, pages.all(), this::go, this::show);
         this.findings = new StepFindings(words);
         this.focused = new FocusedFindings(model, words);
-        this.foot = new Foot(words, model::undo, this::back, this::next);
+        this.caution = new CautionPage(words, this::cautionRead);
+        this.side = new SidePane(pages.all(), findings, new HelpPane(words));
+        this.foot = new Foot(words, model::undo, this::help, this::back, this::next);
         getStyleClass().add("shell");
-        middle.setContent(new StackPane(pages.toArray(new Node[0])));
+        StackPane stack = new StackPane(pages.all().toArray(new Node[0]));
+        stack.getChildren().add(caution);
+        middle.setContent(stack);
         middle.setFitToWidth(true);
         middle.getStyleClass().add("middle");
-        right.getStyleClass().add("right");
         setLeft(rail);
         VBox.setVgrow(middle, Priority.ALWAYS);
         setCenter(new VBox(middle, focused));
-        setRight(right);
+        setRight(side);
         setBottom(foot);
         model.follow(this::refresh);
+        model.onRemoval(() -> showNotice(words.text("shell.removed")));
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         addEventHandler(KeyEvent.KEY_PRESSED, this::enter);
         new FocusScroll(this, middle, () -> pages.get(front), this::em).install();
+        sceneProperty().flatMap(scene -> scene.focusOwnerProperty()).subscribe(owner -> model.endEdit());
         widthProperty().addListener((property, old, width) -> fit());
         go(0);
     }
@@ -101,41 +106,36 @@ final class Shell extends BorderPane {
 
     /** The pages of all prompts, in their order. */
     List<PromptPage> pages() {
-        return List.copyOf(pages);
+        return pages.all();
     }
 
     /** Id of the prompt in front. */
     String prompt() {
-        return pages.get(front).prompt().id();
+        return pages.prompt(front).id();
     }
 
     /** Brings the first prompt of a step to the front; a number that is none does nothing. */
     void go(int step) {
-        for (int i = 0; i < pages.size(); i++) {
-            if (pages.get(i).step().number() == step) {
-                bring(i);
-                return;
-            }
-        }
+        pages.first(step).ifPresent(this::bring);
     }
 
     /** Brings a prompt to the front by its id; one that is none does nothing. */
     void show(String id) {
-        for (int i = 0; i < pages.size(); i++) {
-            if (pages.get(i).prompt().id().equals(id)) {
-                bring(i);
-                return;
-            }
-        }
+        pages.of(id).ifPresent(this::bring);
     }
 
     /** Brings the prompt to the front that a node belongs to; nothing for one that belongs to none. */
     void show(Node node) {
-        for (Node up = node; up != null; up = up.getParent()) {
-            if (up instanceof PromptPage page && pages.indexOf(page) != front) {
-                bring(pages.indexOf(page));
+        pages.of(node).ifPresent(index -> {
+            if (index != front) {
+                bring(index);
             }
-        }
+        });
+    }
+
+    /** Brings the first prompt to the front that is still open, else the last one. */
+    void showNext() {
+        bring(pages.firstOpen().orElse(pages.all().size() - 1));
     }
 
     private void next() {
@@ -148,30 +148,59 @@ final class Shell extends BorderPane {
 
     /** To the next prompt, or the one before, that is asked in this setup. */
     private void move(int way) {
-        for (int i = front + way; i >= 0 && i < pages.size(); i += way) {
-            if (pages.get(i).prompt().asked()) {
-                bring(i);
-                return;
-            }
-        }
+        pages.next(front, way).ifPresent(this::bring);
     }
 
     private void bring(int index) {
         front = index;
         showNotice("");
-        for (int i = 0; i < pages.size(); i++) {
+        side.help(pages.prompt(front), false);
+        boolean toRead = cautionUnread();
+        for (int i = 0; i < pages.all().size(); i++) {
             // pages stay in the scene, so that a change need not style them anew
-            pages.get(i).setVisible(i == index);
-            pages.get(i).setManaged(i == index);
+            pages.get(i).setVisible(i == index && !toRead);
+            pages.get(i).setManaged(i == index && !toRead);
+        }
+        caution.setVisible(toRead);
+        caution.setManaged(toRead);
+        if (toRead) {
+            caution.show(pages.get(index).step());
         }
         middle.setVvalue(0);
-        placePicture();
-        pages.get(index).prompt().shown();
+        place();
+        pages.prompt(index).shown();
         refresh();
         if (getScene() != null) {
-            EntryOrder.first(pages.get(index)).ifPresent(Node::requestFocus);
+            if (toRead) {
+                caution.focus();
+            } else {
+                EntryOrder.first(pages.get(index)).ifPresent(Node::requestFocus);
+            }
             middle.setVvalue(0);
         }
+    }
+
+    /** Whether the cautions of the step come now: before its first prompt that can hurt, and every one after it. */
+    private boolean cautionUnread() {
+        OptionalInt before = pages.cautionOf(pages.get(front).step());
+        return before.isPresent()
+                && front >= before.getAsInt()
+                && !model.setup()
+                        .guide()
+                        .cautionsRead()
+                        .contains(pages.prompt(before.getAsInt()).id());
+    }
+
+    private void cautionRead() {
+        pages.cautionOf(pages.get(front).step())
+                .ifPresent(before -> model.note(setup -> setup.withGuide(
+                        setup.guide().withCautionRead(pages.prompt(before).id()))));
+        bring(front);
+    }
+
+    private void help() {
+        side.help(pages.prompt(front), !side.helping());
+        place();
     }
 
     /** Enter goes to the next entry, from the last one to the next prompt; what uses Enter itself consumes it before. */
@@ -191,34 +220,14 @@ final class Shell extends BorderPane {
         return false;
     }
 
-    /** Findings of a page; those about no entry are shown with the last prompt of their step. */
-    private List<Finding> own(int index) {
-        PromptPage page = pages.get(index);
-        List<Finding> all = model.assessment().findings();
-        List<Finding> own = new ArrayList<>(page.own(all));
-        boolean last = index + 1 == pages.size() || pages.get(index + 1).step() != page.step();
-        if (last) {
-            List<Finding> placed = pages.stream()
-                    .filter(other -> other.step() == page.step())
-                    .flatMap(other -> other.own(all).stream())
-                    .toList();
-            all.stream()
-                    .filter(finding -> finding.step() == page.step() && !placed.contains(finding))
-                    .forEach(own::add);
-        }
-        return own;
-    }
-
     private void refresh() {
-        List<StepState> states = new ArrayList<>();
-        for (int i = 0; i < pages.size(); i++) {
-            states.add(
-                    pages.get(i).step() == pages.get(front).step()
-                            ? PromptState.of(own(i), pages.get(i).begun())
-                            : StepState.OPEN);
+        List<PromptState> states = new ArrayList<>();
+        for (int i = 0; i < pages.all().size(); i++) {
+            boolean inStep = pages.get(i).step() == pages.get(front).step();
+            states.add(inStep ? pages.state(i) : PromptState.OPEN);
         }
         rail.update(model.assessment().states(), front, states, numbersOnly, numbersOnly || withoutDetails, em());
-        List<Finding> own = own(front);
+        List<Finding> own = pages.findings(front);
         List<Finding> wrong = pages.get(front).own(own).stream()
                 .filter(finding -> finding.kind() == FindingKind.STOP)
                 .toList();
@@ -229,10 +238,15 @@ final class Shell extends BorderPane {
                 wrong.isEmpty() ? findings.meaning(own) : words.text("shell.mend"),
                 model.canUndo(),
                 front > 0,
-                front < pages.size() - 1);
+                front < pages.all().size() - 1);
     }
 
     private void key(KeyEvent event) {
+        if (event.getCode() == KeyCode.ESCAPE && side.helping()) {
+            help();
+            event.consume();
+            return;
+        }
         if (event.getTarget() instanceof ToggleButton) {
             // a choice is made by Space; Enter goes on
             enter(event);
@@ -244,6 +258,8 @@ final class Shell extends BorderPane {
             case NEXT -> next();
             case BACK -> back();
             case STEP -> go(ShellKey.digit(event));
+            case HELP -> help();
+            case SKIP -> skip();
             case UNDO -> showNotice(model.undo() ? "" : words.text("shell.nothingToUndo"));
             case REDO -> showNotice(model.redo() ? "" : words.text("shell.nothingToUndo"));
             case NONE -> {
@@ -256,7 +272,6 @@ final class Shell extends BorderPane {
     /** The picture is at the right where there is room for it, else below the entries. */
     private void fit() {
         double width = getWidth();
-        boolean room = width > ROOM_FOR_PICTURE_EM * em();
         boolean narrow = width < ROOM_FOR_NAMES_EM * em();
         rail.setPrefWidth(narrow ? 5 * em() : Math.min(15 * em(), width * 0.20));
         boolean low = getHeight() < ROOM_FOR_DETAILS_EM * em();
@@ -265,34 +280,29 @@ final class Shell extends BorderPane {
             withoutDetails = low;
             refresh();
         }
-        right.setPrefWidth(Math.max(22 * em(), width * (width < ROOM_FOR_LARGE_PICTURE_EM * em() ? 0.30 : 0.40)));
-        if (room != pictureAtRight) {
-            pictureAtRight = room;
-            placePicture();
+        side.setPrefWidth(Math.max(22 * em(), width * (width < ROOM_FOR_LARGE_PICTURE_EM * em() ? 0.30 : 0.40)));
+        boolean now = width > ROOM_FOR_PICTURE_EM * em();
+        if (now != room) {
+            room = now;
+            place();
         }
     }
 
-    private void placePicture() {
-        PromptPage page = pages.get(front);
-        Node picture = page.prompt().picture();
-        if (pictureAtRight) {
-            if (!pictures.getChildren().contains(picture)) {
-                pictures.getChildren().add(picture);
-            }
-            right.setBottom(findings);
-        } else {
-            right.setBottom(null);
-            page.getChildren().removeAll(findings, picture);
-            page.getChildren().addAll(findings, picture);
+    /** The steps at the left and the picture, unless the prompt in front takes the whole window. */
+    private void place() {
+        boolean alone = pages.prompt(front).alone();
+        rail.setVisible(!alone);
+        rail.setManaged(!alone);
+        focused.setVisible(!alone);
+        focused.setManaged(!alone);
+        side.place(pages.get(front), room && !caution.isVisible());
+    }
+
+    private void skip() {
+        Node button = lookup("#skip-" + prompt());
+        if (button instanceof Button skip) {
+            skip.fire();
         }
-        for (PromptPage other : pages) {
-            Node its = other.prompt().picture();
-            boolean shown = its.equals(picture);
-            its.setVisible(shown);
-            its.setManaged(shown);
-        }
-        right.setVisible(pictureAtRight);
-        right.setManaged(pictureAtRight);
     }
 
     /** Height of a line of text, px. */

@@ -3,13 +3,16 @@ package org.evenfall.wizard;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
-/** The keys of the frame: Alt with an arrow or a digit changes the step, Ctrl+Z undoes, Ctrl+Y or with Shift redoes. */
+/** The keys of the frame: Alt with an arrow or a digit changes the step, Ctrl+Z undoes, Ctrl+Y or
+ * with Shift redoes, F1 helps, Ctrl+K goes on without. */
 enum ShellKey {
     NEXT,
     BACK,
     STEP,
     UNDO,
     REDO,
+    HELP,
+    SKIP,
     NONE;
 
     /** What a key pressed asks for. */
@@ -22,6 +25,12 @@ enum ShellKey {
                 return BACK;
             }
             return event.getCode().isDigitKey() ? STEP : NONE;
+        }
+        if (event.getCode() == KeyCode.F1) {
+            return HELP;
+        }
+        if (event.isShortcutDown() && event.getCode() == KeyCode.K) {
+            return SKIP;
         }
         if (event.isShortcutDown() && event.getCode() == KeyCode.Z) {
             return event.isShiftDown() ? REDO : UNDO;

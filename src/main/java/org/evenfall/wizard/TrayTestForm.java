@@ -187,7 +187,7 @@ final class TrayTestForm {
     private Node remove(int index) {
         Button button = form.button(
                 "form.removeTest",
-                () -> form.model().change(setup -> {
+                () -> form.model().remove(setup -> {
                     List<TrayTestEntry> rest = new ArrayList<>(TESTS.get(setup));
                     rest.remove(index);
                     return TESTS.set(setup, rest);

@@ -50,8 +50,8 @@ final class TraysStep implements StepView {
         TraysBeforeForm before = new TraysBeforeForm(form);
         TraysOutcome outcome = new TraysOutcome(form);
         return List.of(
-                new GroupPrompt("6a", () -> new VBox(before.trays(), before.ground()), picture),
-                new GroupPrompt("6c", new TrayTestForm(form)::tests, picture),
+                new GroupPrompt("6a", () -> new VBox(before.trays(), before.ground()), picture, true),
+                new GroupPrompt("6c", new TrayTestForm(form)::tests, picture, true),
                 new GroupPrompt("6d", () -> new VBox(outcome.result(), outcome.advice()), picture),
                 new GroupPrompt("6e", new SinglePassForm(form)::node, picture),
                 new GroupPrompt("6f", new TestComparisonForm(form, context, document)::node, picture),

@@ -28,7 +28,8 @@ class HeightAssessorTest {
 
     private static ProductResult product(
             @Nullable ParticleDensity particle, @Nullable SieveResult sieve, @Nullable Throw flight) {
-        return new ProductResult(null, sieve, particle, null, flight, List.of(), null);
+        return new ProductResult(
+                null, sieve, sieve == null ? null : sieve.distribution(), particle, null, flight, List.of(), null);
     }
 
     private static Entered measured(String left, String right) {

@@ -59,7 +59,8 @@ class MatchAssessorTest {
     private static final MachineProfile MACHINE = machine(900.0, 600.0, Widening.UNKNOWN, Widening.LOWER);
 
     private static ProductResult product(@Nullable BulkDensity density, @Nullable SieveResult sieve) {
-        return new ProductResult(density, sieve, null, null, null, List.of(), null);
+        return new ProductResult(
+                density, sieve, sieve == null ? null : sieve.distribution(), null, null, null, List.of(), null);
     }
 
     private static Entered field() {

@@ -115,7 +115,7 @@ record TypedSetup(Setup setup) {
 
     /** A product of which only density and nitrogen are known, or not even those. */
     static ProductResult product(Double kgPerL, Double nitrogenPercent) {
-        return new ProductResult(density(kgPerL), null, null, nitrogenPercent, null, List.of(), null);
+        return new ProductResult(density(kgPerL), null, null, null, nitrogenPercent, null, List.of(), null);
     }
 
     /** A product whose granules are known: median, geometric standard deviation, granule density. */
@@ -145,7 +145,15 @@ record TypedSetup(Setup setup) {
         ParticleDensity particle = granuleKgPerM3 == null
                 ? null
                 : new ParticleDensity(granuleKgPerM3, 20, 0.58, true, granuleKgPerM3, false);
-        return new ProductResult(density(kgPerL), sieve, particle, 46.0, null, List.of(), null);
+        return new ProductResult(
+                density(kgPerL),
+                sieve,
+                sieve == null ? null : sieve.distribution(),
+                particle,
+                46.0,
+                null,
+                List.of(),
+                null);
     }
 
     private static BulkDensity density(Double kgPerL) {

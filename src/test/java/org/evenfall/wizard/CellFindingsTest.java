@@ -50,7 +50,7 @@ class CellFindingsTest {
     @ParameterizedTest
     @CsvSource({
         "PRODUCT, /product/containerFull/0, 'Row 1, Weight, filled'",
-        "PRODUCT, /product/sievings/0/amounts/1, 'Sample 1, on 2.00 mm'",
+        "PRODUCT, /product/sievings/0/amounts/1, 'Sample 1, On sieve 1'",
         "MACHINE, /yard/vanes/1/length, 'Row 2, Length now'",
         "START, /machine/levers/1/lowest, 'Row 2, Lowest'",
         "RATE, /rate/bucketTests/1/left/0, No. 1",

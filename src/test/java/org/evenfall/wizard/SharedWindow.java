@@ -18,7 +18,7 @@ final class SharedWindow {
 
     private SharedWindow(WizardWindow window, Path folder) {
         this.window = window;
-        this.demo = window.model().setup();
+        this.demo = cautionsRead(window, window.model().setup());
         this.folder = folder;
     }
 
@@ -28,6 +28,14 @@ final class SharedWindow {
         Path copy = folder.resolve("demo.json");
         Files.copy(Path.of("demo", "setup.json"), copy);
         return new SharedWindow(new WizardWindow(Stage0.context(folder), Optional.of(copy)), folder);
+    }
+
+    /** The same setup with all cautions read, so that no page of cautions comes first. */
+    static Setup cautionsRead(WizardWindow window, Setup setup) {
+        return setup.withGuide(setup.guide()
+                .withCautionsRead(window.shell().pages().stream()
+                        .map(page -> page.prompt().id())
+                        .toList()));
     }
 
     /** Shows the window anew, with the demo; on the window's thread. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Set;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextInputControl;
@@ -28,9 +29,18 @@ final class Typing {
             Nodes.find(shell, node -> id.equals(node.getId()))
                     .ifPresent(node -> robot.interact(() -> shell.show(node)));
             WaitForAsyncUtils.waitForFxEvents();
+            readCautions();
         }
         return robot.lookup((Node node) -> id.equals(node.getId()) && shown(node))
                 .query();
+    }
+
+    /** Goes on from a page of cautions, where one is in front. */
+    void readCautions() {
+        robot.lookup((Node node) -> "caution.goOn".equals(node.getId()) && shown(node))
+                .tryQuery()
+                .ifPresent(node -> robot.interact(() -> ((Button) node).fire()));
+        WaitForAsyncUtils.waitForFxEvents();
     }
 
     /** Whether it is asked in any prompt of the step in front. */

@@ -27,6 +27,7 @@ import org.evenfall.quantity.EnteredQuantity;
  * @param apertures sieve apertures, finest first, mm or in; 2 to 8
  * @param sieveAmounts how the sieve classes were measured: MASS, PERCENT or HEIGHT
  * @param sievings sieved samples, one or more
+ * @param medianSize median size that the bag or its specification sheet names, mm or SGN; counts while nothing is sieved
  * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
@@ -50,6 +51,7 @@ public record ProductEntries(
         List<EnteredQuantity> apertures,
         AmountKind sieveAmounts,
         List<SievingEntry> sievings,
+        EnteredQuantity medianSize,
         UnknownKeys unknownKeys)
         implements ProductEntriesBuilder.With {
 

@@ -152,5 +152,13 @@ public final class ProductPaths {
                     SievingEntry::amounts,
                     SievingEntry::withAmounts);
 
+    /** Median size that the bag or its specification sheet names, mm or SGN; it counts while nothing is sieved. */
+    public static final Quantity<ProductEntries> MEDIAN_SIZE = PRODUCT.quantity(
+            "medianSize",
+            "product.medianSize",
+            Ranges.MEDIAN_DIAMETER,
+            ProductEntries::medianSize,
+            ProductEntries::withMedianSize);
+
     private ProductPaths() {}
 }

@@ -57,7 +57,7 @@ final class Ranges {
 
     static final Range SIEVE_HEIGHT = range("field.sieveHeight", MM, List.of(MM, CM), 0, 1000, 0, 300, 0);
 
-    static final Range MEDIAN_DIAMETER = range("field.medianDiameter", MM, List.of(MM), 0.5, 8, 1, 5, 2);
+    static final Range MEDIAN_DIAMETER = range("field.medianDiameter", MM, List.of(MM, SGN), 0.5, 8, 1, 5, 2);
 
     static final Range CV = range("field.cv", PERCENT, List.of(PERCENT), 0, 100, 0, 30, 0);
 

@@ -165,7 +165,7 @@ public final class EntryTable<R> {
 
     private void remove(int r) {
         if (grows && r < list.get(form.model().setup()).size()) {
-            form.model().change(setup -> {
+            form.model().remove(setup -> {
                 List<R> rest = new ArrayList<>(list.get(setup));
                 rest.remove(r);
                 return list.set(setup, rest);

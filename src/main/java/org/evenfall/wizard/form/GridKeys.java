@@ -12,8 +12,8 @@ import javafx.scene.layout.GridPane;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The keyboard in a grid of cells. Enter goes along the row and then to the next row, or down the column; on an empty last
- * row it leaves the grid, for the frame to go on. The arrows go up and down, Ctrl+Delete removes a row. Numbers pasted as
+ * The keyboard in a grid of cells. Enter goes along the row and then to the next row, or down the column and, from its end or
+ * an empty cell, to the next column; from an empty last row or the last column it leaves the grid, for the frame to go on. The arrows go up and down, Ctrl+Delete removes a row. Numbers pasted as
  * a line or a block fill the cells from there on.
  */
 public final class GridKeys {
@@ -65,10 +65,17 @@ public final class GridKeys {
 
     /** False where Enter leaves the grid. */
     private boolean enter(int row, int column) {
-        if (isBlank(row) && at(row + 1, 0) == null) {
-            return false;
+        if (alongRows) {
+            boolean end = isBlank(row) && at(row + 1, 0) == null;
+            return !end && (focus(row, column + 1) || focus(row + 1, 0));
         }
-        return alongRows ? focus(row, column + 1) || focus(row + 1, 0) : focus(row + 1, column) || focus(0, column + 1);
+        boolean end =
+                at(row, column) instanceof TextField field && field.getText().isBlank();
+        return (!end && focus(row + 1, column)) || focus(0, column + 1) || focus(1, column + 1);
+    }
+
+    private static boolean isEmpty(@Nullable Node cell) {
+        return cell == null || (cell instanceof TextField field && field.getText().isBlank());
     }
 
     /** Whether nothing is typed in a row; what is chosen does not count, since a choice always shows a word. */
@@ -125,7 +132,10 @@ public final class GridKeys {
 
     private @Nullable Node at(int row, int column) {
         for (Node cell : grid.getChildren()) {
-            if (GridPane.getRowIndex(cell) == row + 1 && GridPane.getColumnIndex(cell) == column + 1) {
+            if (cell.isVisible()
+                    && !cell.isDisabled()
+                    && GridPane.getRowIndex(cell) == row + 1
+                    && GridPane.getColumnIndex(cell) == column + 1) {
                 return cell;
             }
         }

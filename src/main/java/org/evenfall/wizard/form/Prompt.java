@@ -22,6 +22,21 @@ public interface Prompt {
         return true;
     }
 
+    /** Whether somebody can be hurt here: the cautions of the step come before the first such prompt. */
+    default boolean mayHurt() {
+        return false;
+    }
+
+    /** Whether it takes the whole window, without steps and picture. */
+    default boolean alone() {
+        return false;
+    }
+
+    /** Sources and terms of its help; why and how are texts under its id. */
+    default Help help() {
+        return Help.NONE;
+    }
+
     /** Called when it comes to the front. */
     default void shown() {}
 }

@@ -1,7 +1,9 @@
 package org.evenfall.wizard.form;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
+import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
@@ -29,6 +31,10 @@ public final class SetupModel {
     private int followers;
     private final Deque<Setup> before = new ArrayDeque<>();
     private final Deque<Setup> after = new ArrayDeque<>();
+    private final List<Runnable> removals = new ArrayList<>();
+
+    /** Pointer of the entry that is being edited: all that is typed there is one change. Empty while none is. */
+    private String edited = "";
 
     /**
      * @param first the setup to begin with
@@ -102,27 +108,66 @@ public final class SetupModel {
 
     /** Changes the setup; a change that leaves it equal is none. */
     public void change(UnaryOperator<Setup> how) {
+        change("", how);
+    }
+
+    /** Keeps something that is no answer of the person's: it cannot be undone and stays when an answer is. */
+    public void note(UnaryOperator<Setup> how) {
+        noted(before, how);
+        noted(after, how);
+        show(how.apply(setup.get()));
+    }
+
+    private static void noted(Deque<Setup> setups, UnaryOperator<Setup> how) {
+        List<Setup> all = setups.stream().map(how).toList();
+        setups.clear();
+        setups.addAll(all);
+    }
+
+    /** Puts a value at its place in the setup. What is typed at one place until {@link #endEdit} is undone at once. */
+    public <T> void set(EntryPath<T> path, T value) {
+        change(path.pointer(), current -> path.set(current, value));
+    }
+
+    /** Takes something out of the setup, such as a row; a change of its own that is announced. */
+    public void remove(UnaryOperator<Setup> how) {
+        change(how);
+        removals.forEach(Runnable::run);
+    }
+
+    /** Runs after something was taken out, so that the way back can be offered. */
+    public void onRemoval(Runnable announce) {
+        removals.add(announce);
+    }
+
+    /** The keyboard leaves the entry: what is typed next is a change of its own, also at the same place. */
+    public void endEdit() {
+        edited = "";
+    }
+
+    private void change(String edit, UnaryOperator<Setup> how) {
         Setup changed = how.apply(setup.get());
-        if (!changed.equals(setup.get())) {
-            Setup next = completion.complete(changed, setup.get(), assessment);
+        if (changed.equals(setup.get())) {
+            return;
+        }
+        Setup next = completion.complete(changed, setup.get(), assessment);
+        boolean continued = !edit.isEmpty() && edit.equals(edited) && !before.isEmpty();
+        if (!continued) {
             before.push(setup.get());
             if (before.size() > MOST_UNDO) {
                 before.removeLast();
             }
-            after.clear();
-            show(next);
         }
-    }
-
-    /** Puts a value at its place in the setup. */
-    public <T> void set(EntryPath<T> path, T value) {
-        change(current -> path.set(current, value));
+        edited = edit;
+        after.clear();
+        show(next);
     }
 
     /** Another setup, with nothing to undo. */
     public void open(Setup other) {
         before.clear();
         after.clear();
+        endEdit();
         show(other);
     }
 
@@ -147,6 +192,7 @@ public final class SetupModel {
             return false;
         }
         to.push(setup.get());
+        endEdit();
         show(earlier);
         return true;
     }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import org.evenfall.quantity.EnteredQuantity;
-import org.evenfall.setup.DefaultSieves;
 import org.evenfall.setup.entry.ProductEntries;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.SievingEntry;
@@ -70,11 +69,11 @@ class EntryPathTest {
 
     @Test
     void thePlaceReadInAnotherWayKeepsItsPointer() {
-        EntryPath<List<EnteredQuantity>> sieves = ProductPaths.APERTURES
-                .path()
-                .as(typed -> typed.isEmpty() ? DefaultSieves.APERTURES : typed, (old, typed) -> typed);
+        List<EnteredQuantity> usual = List.of(EnteredQuantity.parse("2 mm"));
+        EntryPath<List<EnteredQuantity>> sieves =
+                ProductPaths.APERTURES.path().as(typed -> typed.isEmpty() ? usual : typed, (old, typed) -> typed);
         assertThat(sieves.pointer()).isEqualTo(ProductPaths.APERTURES.pointer());
-        assertThat(sieves.get(Setup.EMPTY)).isEqualTo(DefaultSieves.APERTURES);
+        assertThat(sieves.get(Setup.EMPTY)).isEqualTo(usual);
         assertThat(sieves.set(Setup.EMPTY, List.of()).product().apertures()).isEmpty();
     }
 }

@@ -45,6 +45,7 @@ class SetupModelTest {
     @Test
     void undoAndRedoGoStepByStep() {
         model.set(FARM, "a");
+        model.endEdit();
         model.set(FARM, "ab");
         assertThat(model.undo()).isTrue();
         assertThat(farm()).isEqualTo("a");
@@ -57,6 +58,47 @@ class SetupModelTest {
         assertThat(model.redo()).isFalse();
         // every step is saved like a change
         assertThat(saved).hasSize(6);
+    }
+
+    @Test
+    void whatIsTypedAtOnePlaceIsUndoneAtOnce() {
+        model.set(FARM, "a");
+        model.set(FARM, "ab");
+        model.set(StartPaths.CROP.path(), "w");
+        model.set(StartPaths.CROP.path(), "wh");
+        model.set(FARM, "abc");
+        model.undo();
+        assertThat(farm()).as("typed there again, later").isEqualTo("ab");
+        model.undo();
+        assertThat(model.setup().start().crop()).isEmpty();
+        model.undo();
+        assertThat(farm()).isEmpty();
+        assertThat(model.canUndo()).isFalse();
+        assertThat(model.redo() && model.redo() && model.redo()).isTrue();
+        assertThat(farm()).isEqualTo("abc");
+    }
+
+    @Test
+    void typingAfterUndoIsAChangeOfItsOwn() {
+        model.set(FARM, "a");
+        model.endEdit();
+        model.set(FARM, "ab");
+        model.undo();
+        model.set(FARM, "ax");
+        model.undo();
+        assertThat(farm()).isEqualTo("a");
+    }
+
+    @Test
+    void aRemovalIsAnnouncedAndAChangeOfItsOwn() {
+        List<String> announced = new ArrayList<>();
+        model.onRemoval(() -> announced.add(farm()));
+        model.set(FARM, "a");
+        assertThat(announced).isEmpty();
+        model.remove(setup -> FARM.set(setup, ""));
+        assertThat(announced).containsExactly("");
+        model.undo();
+        assertThat(farm()).isEqualTo("a");
     }
 
     @Test
@@ -80,6 +122,7 @@ class SetupModelTest {
                 (next, before, assessment) -> next.withStart(
                         next.start().withCrop("after " + before.start().farm())));
         filled.set(FARM, "a");
+        filled.endEdit();
         filled.set(FARM, "b");
         assertThat(filled.setup().start().crop()).isEqualTo("after a");
         filled.undo();
@@ -95,6 +138,7 @@ class SetupModelTest {
         SetupModel fast = new SetupModel(Setup.EMPTY, setup -> always, setup -> {});
         for (int i = 1; i <= SetupModel.MOST_UNDO + 1; i++) {
             fast.set(FARM, "farm " + i);
+            fast.endEdit();
         }
         int undone = 0;
         while (fast.undo()) {
@@ -108,6 +152,7 @@ class SetupModelTest {
     @Test
     void anotherSetupHasNothingToUndoOrRedo() {
         model.set(FARM, "a");
+        model.endEdit();
         model.set(FARM, "b");
         model.undo();
         Setup other = FARM.set(Setup.EMPTY, "other");

@@ -4,6 +4,7 @@ import javafx.scene.Node;
 import org.evenfall.setup.path.HeightPaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 
 /** A chain that shows the height. */
 public final class ChainPrompt extends FormPrompt {
@@ -16,5 +17,15 @@ public final class ChainPrompt extends FormPrompt {
     @Override
     public Node entries() {
         return form().quantity(HeightPaths.CHAIN_POINT);
+    }
+
+    @Override
+    public boolean mayHurt() {
+        return true;
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("chain");
     }
 }

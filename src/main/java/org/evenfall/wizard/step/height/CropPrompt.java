@@ -6,6 +6,7 @@ import org.evenfall.setup.path.HeightPaths;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 
 /** How high the crop is. */
 public final class CropPrompt extends FormPrompt {
@@ -19,5 +20,10 @@ public final class CropPrompt extends FormPrompt {
     public Node entries() {
         return new VBox(
                 EntryTable.values(form(), HeightPaths.CROP_HEIGHTS).node(), form().quantity(HeightPaths.GROWTH));
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("cropTop").from("source.height");
     }
 }

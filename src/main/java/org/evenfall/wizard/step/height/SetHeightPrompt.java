@@ -7,6 +7,7 @@ import org.evenfall.setup.path.HeightPaths;
 import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 import org.evenfall.wizard.form.SourceLine;
 import org.evenfall.wizard.form.VisibleWhen;
 
@@ -33,6 +34,16 @@ public final class SetHeightPrompt extends FormPrompt {
                                 form().words(), form().model().assessment().height())),
                 VisibleWhen.sentence(form(), "figure-line", this::tenCentimetres),
                 SourceLine.when(form(), () -> !tenCentimetres().isEmpty(), "source.flightModel"));
+    }
+
+    @Override
+    public boolean mayHurt() {
+        return true;
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("referencePoint", "tilt").from("source.height", "source.flightModel");
     }
 
     private String tenCentimetres() {

@@ -5,6 +5,7 @@ import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.MachineCheckPaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 
 /** Level and tyres. */
 public final class LevelPrompt extends FormPrompt {
@@ -24,5 +25,15 @@ public final class LevelPrompt extends FormPrompt {
                 form().row(
                                 form().quantity(MachineCheckPaths.TYRE_LEFT),
                                 form().quantity(MachineCheckPaths.TYRE_RIGHT)));
+    }
+
+    @Override
+    public boolean mayHurt() {
+        return true;
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("tilt").from("source.level", "source.tyres");
     }
 }

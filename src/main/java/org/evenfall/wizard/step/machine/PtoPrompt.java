@@ -5,6 +5,7 @@ import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.MachineCheckPaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 
 /** The PTO speed. */
 public final class PtoPrompt extends FormPrompt {
@@ -21,5 +22,15 @@ public final class PtoPrompt extends FormPrompt {
                                 form().quantity(MachineCheckPaths.PTO_MEASURED),
                                 form().text(MachineCheckPaths.PTO_INSTRUMENT)),
                 form().text(MachineCheckPaths.LEVEL_OVERRIDE_REASON));
+    }
+
+    @Override
+    public boolean mayHurt() {
+        return true;
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("ptoSpeed").from("source.pto");
     }
 }

@@ -8,6 +8,7 @@ import org.evenfall.wizard.form.Column;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 
 /** Each vane. */
 public final class VanesPrompt extends FormPrompt {
@@ -20,6 +21,16 @@ public final class VanesPrompt extends FormPrompt {
     @Override
     public Node entries() {
         return new VBox(vanes(), form().text(MachineCheckPaths.VANE_OVERRIDE_REASON));
+    }
+
+    @Override
+    public boolean mayHurt() {
+        return true;
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("vane").from("source.vaneWear");
     }
 
     private Node vanes() {

@@ -16,6 +16,7 @@ import org.evenfall.setup.path.MachineCheckPaths;
 import org.evenfall.wizard.form.Choices;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 import org.evenfall.wizard.form.TextEntry;
 
 /** The walk round the machine. */
@@ -31,6 +32,16 @@ public final class WalkPrompt extends FormPrompt {
     @Override
     public Node entries() {
         return new VBox(checks(), form().findings(MachineCheckPaths.CHECKS.pointer()));
+    }
+
+    @Override
+    public boolean mayHurt() {
+        return true;
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("agitator", "shutter").from("source.practice");
     }
 
     private Node checks() {

@@ -5,6 +5,7 @@ import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 
 /** The closest of them. */
 public final class ClosestPrompt extends FormPrompt {
@@ -21,5 +22,11 @@ public final class ClosestPrompt extends FormPrompt {
                 form().row(
                                 form().choice(MatchPaths.START_WITHOUT_REFERENCE),
                                 form().choice(MatchPaths.TRAY_TEST_ONLY)));
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("closest", "trayCv", "model")
+                .from("source.flightModel", "source.landingModel", "source.verdict");
     }
 }

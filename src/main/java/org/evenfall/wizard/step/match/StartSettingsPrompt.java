@@ -6,6 +6,7 @@ import org.evenfall.setup.FirstGuess;
 import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 import org.evenfall.wizard.form.SettingsForm;
 import org.evenfall.wizard.form.VisibleWhen;
 
@@ -20,6 +21,11 @@ public final class StartSettingsPrompt extends FormPrompt {
     @Override
     public Node entries() {
         return new VBox(SettingsForm.of(form(), MatchPaths.SETTINGS.only()), firstGuess());
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("lever", "ptoSpeed").from("source.firstGuess");
     }
 
     /** Fills in the first guess, while there is one. */

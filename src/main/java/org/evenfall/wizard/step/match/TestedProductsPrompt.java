@@ -1,6 +1,7 @@
 package org.evenfall.wizard.step.match;
 
 import javafx.scene.Node;
+import org.evenfall.wizard.form.Help;
 import org.evenfall.wizard.form.Prompt;
 
 /**
@@ -14,5 +15,10 @@ public record TestedProductsPrompt(Node entries, Node picture) implements Prompt
     @Override
     public String id() {
         return "2b";
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("testedProduct");
     }
 }

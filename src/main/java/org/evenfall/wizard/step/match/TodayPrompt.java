@@ -5,6 +5,7 @@ import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.TodayPaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 import org.evenfall.wizard.form.SettingsForm;
 
 /** Today's settings with the product spread so far. */
@@ -24,5 +25,10 @@ public final class TodayPrompt extends FormPrompt {
                                 form().choice(TodayPaths.EVENNESS),
                                 form().quantity(TodayPaths.TESTED_CV)),
                 SettingsForm.of(form(), TodayPaths.SETTINGS.only()));
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("lever", "trayCv").from("source.today");
     }
 }

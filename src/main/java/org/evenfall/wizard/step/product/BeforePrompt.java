@@ -5,6 +5,7 @@ import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 
 /** What was in the machine before. */
 public final class BeforePrompt extends FormPrompt {
@@ -17,5 +18,15 @@ public final class BeforePrompt extends FormPrompt {
     @Override
     public Node entries() {
         return new VBox(form().choice(ProductPaths.NITRATE_BEFORE), form().choice(ProductPaths.CLEAN_AND_DRY));
+    }
+
+    @Override
+    public boolean mayHurt() {
+        return true;
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("nitrateProduct").from("source.humidity");
     }
 }

@@ -5,6 +5,7 @@ import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 
 /** How it runs out of the bag. */
 public final class ConditionPrompt extends FormPrompt {
@@ -17,5 +18,10 @@ public final class ConditionPrompt extends FormPrompt {
     @Override
     public Node entries() {
         return new VBox(form().choice(ProductPaths.CONDITION), form().choice(ProductPaths.BLEND));
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("blend", "caked").from("source.humidityUrea");
     }
 }

@@ -7,6 +7,7 @@ import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 import org.evenfall.wizard.form.VisibleWhen;
 
 /** The bulk density. */
@@ -30,5 +31,16 @@ public final class DensityPrompt extends FormPrompt {
                         () -> ProductLines.density(
                                 form().words(),
                                 form().model().assessment().product().density())));
+    }
+
+    @Override
+    public boolean mayHurt() {
+        return true;
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("bulkDensity", "strike")
+                .from("source.fillings", "source.ureaDensity", "source.nitrateDensity");
     }
 }

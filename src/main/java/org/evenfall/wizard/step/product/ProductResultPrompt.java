@@ -5,6 +5,7 @@ import javafx.scene.layout.VBox;
 import org.evenfall.result.ProductLines;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 import org.evenfall.wizard.form.VisibleWhen;
 
 /** What this product is: nothing to type. */
@@ -30,5 +31,11 @@ public final class ProductResultPrompt extends FormPrompt {
                         () -> ProductLines.sieve(
                                 form().words(),
                                 form().model().assessment().product().sieve())));
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("bulkDensity", "medianSize", "model")
+                .from("source.flightModel", "source.reach", "source.packing");
     }
 }

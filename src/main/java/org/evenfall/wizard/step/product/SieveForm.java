@@ -9,28 +9,35 @@ import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.result.ProductLines;
-import org.evenfall.setup.DefaultSieves;
+import org.evenfall.setup.SieveTable;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.ProductEntries;
 import org.evenfall.setup.entry.SievingEntry;
 import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.setup.path.QuantityList;
-import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.GridKeys;
 import org.evenfall.wizard.form.QuantityField;
 import org.evenfall.wizard.form.Slot;
 import org.evenfall.wizard.form.VisibleWhen;
 
-/** Step 1: the sieves, and what was found on each of them in every sample. */
+/**
+ * The sieves and what was found on each of them: one row a class, the finest first, the aperture of its sieve and the amount
+ * of every sample. Enter goes down the apertures and then down the amounts.
+ */
 final class SieveForm {
 
+    private static final int MOST_SIEVES = 8;
+
+    /** So many rows of sieves are always there, so that nothing moves while the first are typed. */
+    private static final int FEWEST_ROWS = 5;
+
     private static final EntryPath<ProductEntries> PRODUCT = ProductPaths.PRODUCT.only();
-    private static final EntryPath<List<EnteredQuantity>> APERTURES =
-            PRODUCT.then(ProductPaths.APERTURES.name(), DefaultSieves::apertures, ProductEntries::withApertures);
-    private static final EntryPath<List<SievingEntry>> SIEVINGS =
-            PRODUCT.then(ProductPaths.SIEVINGS.name(), ProductEntries::sievings, DefaultSieves::withSievings);
+    private static final EntryPath<List<EnteredQuantity>> APERTURES = PRODUCT.then(
+            ProductPaths.APERTURES.name(),
+            ProductEntries::apertures,
+            (product, typed) -> product.withApertures(SieveTable.withoutBlankEnd(typed)));
 
     private final Form form;
 
@@ -38,67 +45,109 @@ final class SieveForm {
         this.form = form;
     }
 
-    /** What the grid of amounts depends on. */
-    private record Shape(int sieves, int samples, AmountKind kind) {}
+    /** What the grid is made for. */
+    private record Shape(int samples, AmountKind kind) {}
 
     private Shape shape() {
         ProductEntries product = form.model().setup().product();
-        return new Shape(
-                DefaultSieves.apertures(product).size(),
-                Math.max(1, product.sievings().size()),
-                product.sieveAmounts());
+        return new Shape(Math.max(1, product.sievings().size()), product.sieveAmounts());
     }
 
     Node node() {
         return new VBox(
                 form.choice(ProductPaths.SIEVE_AMOUNTS),
-                EntryTable.values(form, ProductPaths.APERTURES, APERTURES, true).node(),
-                Slot.rebuiltOn(form, this::shape, part -> new SieveForm(part).amounts(shape())),
-                form.row(form.button(
-                        "product.moreSamples", () -> form.model().change(DefaultSieves::withOneSampleMore))),
+                Slot.rebuiltOn(form, this::shape, part -> new SieveForm(part).grid(shape())),
+                form.row(
+                        form.alignedButton(form.button(
+                                "product.moreSamples", () -> form.model().change(SieveTable::withOneSampleMore))),
+                        form.quantity(ProductPaths.MEDIAN_SIZE)),
                 VisibleWhen.sentence(form, "figure-line", this::result));
     }
 
-    /** One row a class, the finest first, one column a sample. The sieves shown are kept with the first amount. */
-    private Node amounts(Shape shape) {
-        String unit =
-                ProductPaths.SIEVING_AMOUNTS.units(form.model().setup()).get(0).symbol();
+    private Node grid(Shape shape) {
         GridPane grid = new GridPane();
-        grid.setId(SIEVINGS.pointer());
-        grid.getStyleClass().add("rows");
+        grid.setId(ProductPaths.SIEVINGS.pointer());
+        grid.getStyleClass().addAll("rows", "sieves");
         GridKeys keys = new GridKeys(grid, false, row -> {});
+        header(grid, form.words().text("field.aperture") + ", " + unit(ProductPaths.APERTURES), 1);
         for (int sample = 0; sample < shape.samples(); sample++) {
-            Label header = new Label(sampleName(sample) + ", " + unit);
-            header.getStyleClass().add("column-header");
-            grid.add(header, sample + 1, 0);
-            for (int at = 0; at <= shape.sieves(); at++) {
-                TextField field = new TextField();
-                field.setPrefColumnCount(6);
-                new QuantityField(form, ProductPaths.SIEVING_AMOUNTS, amount(sample, at)).bind(field);
-                keys.add(field, at, sample);
-            }
+            header(grid, sampleName(sample) + ", " + unit(ProductPaths.SIEVING_AMOUNTS), sample + 2);
         }
-        for (int at = 0; at <= shape.sieves(); at++) {
-            Label name = new Label();
-            name.getStyleClass().addAll("row-number", "class-name");
-            int row = at;
-            form.follow(() -> name.setText(className(row)));
-            grid.add(name, 0, at + 1);
+        for (int row = 0; row <= MOST_SIEVES; row++) {
+            row(grid, keys, shape, row);
         }
         form.mark(grid.getChildren(), pointer -> cellName(shape, pointer));
         return grid;
     }
 
+    private void row(GridPane grid, GridKeys keys, Shape shape, int row) {
+        Label name = new Label(form.words().text(row == 0 ? "product.finest" : "product.onSieve", Arg.count(row)));
+        name.getStyleClass().addAll("row-number", "class-name");
+        grid.add(name, 0, row + 1);
+        if (row > 0) {
+            TextField aperture = field(ProductPaths.APERTURES, QuantityList.item(APERTURES, row - 1));
+            keys.add(aperture, row, 0);
+            form.follow(() -> shown(row, name, aperture));
+        }
+        for (int sample = 0; sample < shape.samples(); sample++) {
+            TextField amount = field(ProductPaths.SIEVING_AMOUNTS, amount(sample, row));
+            keys.add(amount, row, sample + 1);
+            form.follow(() -> {
+                shown(row, amount);
+                // the class of a sieve is there once the sieve is
+                amount.setDisable(row > sieves() && amount.getText().isEmpty());
+            });
+        }
+    }
+
+    private int sieves() {
+        return APERTURES.get(form.model().setup()).size();
+    }
+
+    private void shown(int row, Node... nodes) {
+        boolean shown = row <= Math.max(FEWEST_ROWS, sieves() + 1);
+        for (Node node : nodes) {
+            node.setVisible(shown);
+            node.setManaged(shown);
+        }
+    }
+
+    private TextField field(QuantityList<?> entry, EntryPath<EnteredQuantity> path) {
+        TextField field = new TextField();
+        field.setPrefColumnCount(6);
+        new QuantityField(form, entry, path).bind(field);
+        return field;
+    }
+
+    private static void header(GridPane grid, String text, int column) {
+        Label header = new Label(text);
+        header.getStyleClass().add("column-header");
+        grid.add(header, column, 0);
+    }
+
+    private String unit(QuantityList<?> entry) {
+        return entry.units(form.model().setup()).get(0).symbol();
+    }
+
     private static EntryPath<EnteredQuantity> amount(int sample, int at) {
-        EntryPath<SievingEntry> sieving = ProductPaths.SIEVINGS.item(SIEVINGS, sample);
-        return QuantityList.item(ProductPaths.SIEVING_AMOUNTS.at(sieving), at);
+        EntryPath<SievingEntry> sieving = ProductPaths.SIEVINGS.item(sample);
+        return QuantityList.item(
+                sieving.then(
+                        ProductPaths.SIEVING_AMOUNTS.name(),
+                        SievingEntry::amounts,
+                        (old, typed) -> old.withAmounts(SieveTable.withoutBlankEnd(typed))),
+                at);
     }
 
     private String cellName(Shape shape, String pointer) {
-        for (int sample = 0; sample < shape.samples(); sample++) {
-            for (int at = 0; at <= shape.sieves(); at++) {
-                if (pointer.equals(amount(sample, at).pointer())) {
-                    return sampleName(sample) + ", " + className(at);
+        for (int row = 0; row <= MOST_SIEVES; row++) {
+            String name = form.words().text(row == 0 ? "product.finest" : "product.onSieve", Arg.count(row));
+            if (row > 0 && pointer.equals(QuantityList.item(APERTURES, row - 1).pointer())) {
+                return name;
+            }
+            for (int sample = 0; sample < shape.samples(); sample++) {
+                if (pointer.equals(amount(sample, row).pointer())) {
+                    return sampleName(sample) + ", " + name;
                 }
             }
         }
@@ -107,18 +156,6 @@ final class SieveForm {
 
     private String sampleName(int sample) {
         return form.words().text("product.sample", Arg.count(sample + 1L));
-    }
-
-    private String className(int at) {
-        List<EnteredQuantity> apertures =
-                DefaultSieves.apertures(form.model().setup().product());
-        if (at == 0) {
-            return form.words()
-                    .text("product.through", Arg.text(apertures.get(0).text()));
-        }
-        return at <= apertures.size()
-                ? form.words().text("product.on", Arg.text(apertures.get(at - 1).text()))
-                : "";
     }
 
     private String result() {

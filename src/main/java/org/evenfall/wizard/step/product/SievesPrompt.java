@@ -3,6 +3,7 @@ package org.evenfall.wizard.step.product;
 import javafx.scene.Node;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 
 /** The sizes of the granules. */
 public final class SievesPrompt extends FormPrompt {
@@ -15,5 +16,16 @@ public final class SievesPrompt extends FormPrompt {
     @Override
     public Node entries() {
         return new SieveForm(form()).node();
+    }
+
+    @Override
+    public boolean mayHurt() {
+        return true;
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("aperture", "medianSize", "spreadIndex", "sgn")
+                .from("source.sieveFit", "source.sievesFarApart", "source.ureaSize");
     }
 }

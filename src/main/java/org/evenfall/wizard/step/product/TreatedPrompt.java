@@ -5,6 +5,7 @@ import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 
 /** Whether it is treated against the loss of nitrogen. */
 public final class TreatedPrompt extends FormPrompt {
@@ -19,5 +20,10 @@ public final class TreatedPrompt extends FormPrompt {
         return new VBox(
                 form().choice(ProductPaths.TREATED),
                 form().row(form().text(ProductPaths.INHIBITOR), form().text(ProductPaths.USE_BY)));
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("inhibitor").from("source.loss", "source.lossTreated");
     }
 }

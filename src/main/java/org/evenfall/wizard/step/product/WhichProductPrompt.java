@@ -5,6 +5,7 @@ import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 
 /** Which product it is. */
 public final class WhichProductPrompt extends FormPrompt {
@@ -20,5 +21,10 @@ public final class WhichProductPrompt extends FormPrompt {
                 form().choice(ProductPaths.FORM),
                 form().row(form().text(ProductPaths.NAME), form().quantity(ProductPaths.NITROGEN)),
                 form().text(ProductPaths.DELIVERY));
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("granular", "prilled", "nitrogenContent", "delivery").from("source.ureaNitrogen");
     }
 }

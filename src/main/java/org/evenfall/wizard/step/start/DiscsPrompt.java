@@ -6,6 +6,7 @@ import org.evenfall.setup.path.MachinePaths;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 
 /** Discs and shaft, as the handbook says. */
 public final class DiscsPrompt extends FormPrompt {
@@ -22,5 +23,10 @@ public final class DiscsPrompt extends FormPrompt {
                 form().row(form().quantity(MachinePaths.PTO_LOWEST), form().quantity(MachinePaths.PTO_HIGHEST)),
                 form().row(form().quantity(MachinePaths.OUTLETS), form().quantity(MachinePaths.WANTED_HEIGHT)),
                 EntryTable.values(form(), MachinePaths.WORKING_WIDTHS).node());
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("vane", "ptoSpeed", "outlet").from("source.flightModel");
     }
 }

@@ -5,6 +5,7 @@ import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.StartPaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 
 /** Where, what and how wide. */
 public final class JobPrompt extends FormPrompt {
@@ -20,5 +21,10 @@ public final class JobPrompt extends FormPrompt {
                 form().row(form().text(StartPaths.FARM), form().text(StartPaths.FIELD)),
                 form().row(form().text(StartPaths.CROP), form().text(StartPaths.SEASON)),
                 form().row(form().quantity(StartPaths.TRAMLINE_WIDTH), form().choice(StartPaths.DRIVING_PATTERN)));
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("tramline", "drivingPattern");
     }
 }

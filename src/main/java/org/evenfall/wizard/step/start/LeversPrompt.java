@@ -7,6 +7,7 @@ import org.evenfall.wizard.form.Column;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 
 /** What changes the pattern. */
 public final class LeversPrompt extends FormPrompt {
@@ -28,5 +29,10 @@ public final class LeversPrompt extends FormPrompt {
                                 Column.quantity(form(), MachinePaths.LEVER_STEP),
                                 Column.choice(form(), MachinePaths.LEVER_WIDER_WHEN)))
                 .node();
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("lever", "vane").from("source.firstGuess");
     }
 }

@@ -4,6 +4,7 @@ import javafx.scene.Node;
 import org.evenfall.setup.path.MachinePaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 
 /** Which machine. */
 public final class MachinePrompt extends FormPrompt {
@@ -16,5 +17,10 @@ public final class MachinePrompt extends FormPrompt {
     @Override
     public Node entries() {
         return form().row(form().text(MachinePaths.NAME), form().text(MachinePaths.HANDBOOK));
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("broadcaster");
     }
 }

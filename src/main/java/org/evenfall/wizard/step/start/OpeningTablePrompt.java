@@ -8,6 +8,7 @@ import org.evenfall.wizard.form.Column;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 
 /** The opening table of the handbook. */
 public final class OpeningTablePrompt extends FormPrompt {
@@ -30,6 +31,11 @@ public final class OpeningTablePrompt extends FormPrompt {
                                         Column.quantity(form(), MachinePaths.OPENING_OPENING),
                                         Column.quantity(form(), MachinePaths.OPENING_FLOW)))
                         .node());
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("opening", "outlet");
     }
 
     @Override

@@ -5,6 +5,7 @@ import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.MachinePaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
 import org.evenfall.wizard.form.VisibleWhen;
 
 /** How the rate is set. */
@@ -23,5 +24,10 @@ public final class RateSettingPrompt extends FormPrompt {
                         form(),
                         () -> form().model().setup().machine().rateSetting().byFactor(),
                         form().choice(MachinePaths.FACTOR_RULE)));
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("opening", "factor");
     }
 }

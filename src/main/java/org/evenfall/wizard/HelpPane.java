@@ -1,0 +1,70 @@
+package org.evenfall.wizard;
+
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.evenfall.finding.Sentences;
+import org.evenfall.result.SourceText;
+import org.evenfall.wizard.form.Prompt;
+
+/** Help about the prompt in front: why it is asked, how to measure, what it means to go on without, sources, terms. */
+final class HelpPane extends ScrollPane {
+
+    private final Sentences words;
+    private final VBox lines = new VBox();
+
+    HelpPane(Sentences words) {
+        this.words = words;
+        lines.getStyleClass().add("help-lines");
+        setContent(lines);
+        setFitToWidth(true);
+        setFocusTraversable(false);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        getStyleClass().add("help");
+    }
+
+    /** Shows the help of a prompt. */
+    void show(Prompt prompt) {
+        String key = "prompt." + prompt.id();
+        lines.getChildren().setAll(line(words.text(key + ".question"), "help-title"));
+        part("help.why", List.of(words.text(key + ".how")), "help-text");
+        part("help.how", optional(key + ".help"), "help-text");
+        part("help.without", optional(key + ".without"), "help-text");
+        part(
+                "help.terms",
+                prompt.help().terms().stream()
+                        .map(name -> words.text("term." + name))
+                        .toList(),
+                "help-text");
+        part(
+                "help.sources",
+                prompt.help().sources().stream()
+                        .map(source -> SourceText.line(words, source))
+                        .toList(),
+                "source");
+        lines.getChildren().add(line(words.text("help.close"), "hint"));
+        setVvalue(0);
+    }
+
+    private List<String> optional(String key) {
+        return words.has(key) ? List.of(words.text(key)) : List.of();
+    }
+
+    private void part(String titleKey, List<String> texts, String style) {
+        if (!texts.isEmpty()) {
+            lines.getChildren().add(line(words.text(titleKey), "entry-label"));
+            texts.forEach(text -> lines.getChildren().add(line(text, style)));
+        }
+    }
+
+    private static Node line(String text, String style) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        label.getStyleClass().add(style);
+        return label;
+    }
+}

@@ -1,0 +1,109 @@
+package org.evenfall.wizard;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import javafx.scene.Node;
+import org.evenfall.finding.Finding;
+import org.evenfall.finding.Step;
+import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.SetupModel;
+
+/** The pages of all prompts in their order, and which findings and which state each has. */
+final class PromptPages {
+
+    private final SetupModel model;
+    private final List<PromptPage> all;
+
+    PromptPages(SetupModel model, List<PromptPage> all) {
+        this.model = model;
+        this.all = List.copyOf(all);
+    }
+
+    List<PromptPage> all() {
+        return all;
+    }
+
+    PromptPage get(int index) {
+        return all.get(index);
+    }
+
+    Prompt prompt(int index) {
+        return all.get(index).prompt();
+    }
+
+    /** The first page of a step. */
+    OptionalInt first(int step) {
+        return IntStream.range(0, all.size())
+                .filter(i -> all.get(i).step().number() == step)
+                .findFirst();
+    }
+
+    /** The page of a prompt by its id. */
+    OptionalInt of(String id) {
+        return IntStream.range(0, all.size())
+                .filter(i -> prompt(i).id().equals(id))
+                .findFirst();
+    }
+
+    /** The page that a node is on. */
+    OptionalInt of(Node node) {
+        for (Node up = node; up != null; up = up.getParent()) {
+            if (up instanceof PromptPage page) {
+                return OptionalInt.of(all.indexOf(page));
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    /** The page after another, or before it, that is asked in this setup. */
+    OptionalInt next(int index, int way) {
+        return IntStream.iterate(index + way, i -> i >= 0 && i < all.size(), i -> i + way)
+                .filter(i -> prompt(i).asked())
+                .findFirst();
+    }
+
+    /** The prompt before which the cautions of its step are read: the first that may hurt; empty without. */
+    OptionalInt cautionOf(Step step) {
+        return IntStream.range(0, all.size())
+                .filter(i -> all.get(i).step() == step && prompt(i).mayHurt())
+                .findFirst();
+    }
+
+    /** Findings of a page; those about no entry belong to the last page of their step. */
+    List<Finding> findings(int index) {
+        PromptPage page = all.get(index);
+        List<Finding> every = model.assessment().findings();
+        List<Finding> own = new ArrayList<>(page.own(every));
+        boolean last = index + 1 == all.size() || all.get(index + 1).step() != page.step();
+        if (last) {
+            List<Finding> placed = all.stream()
+                    .filter(other -> other.step() == page.step())
+                    .flatMap(other -> other.own(every).stream())
+                    .toList();
+            every.stream()
+                    .filter(finding -> finding.step() == page.step() && !placed.contains(finding))
+                    .forEach(own::add);
+        }
+        return own;
+    }
+
+    /** The state of a page. */
+    PromptState state(int index) {
+        PromptPage page = all.get(index);
+        boolean skipped = model.setup().guide().skipped().contains(prompt(index).id());
+        return PromptState.of(findings(index), page.begun(), skipped && !page.typed());
+    }
+
+    /** The first page that is asked and still open or stopped; empty when none is. */
+    OptionalInt firstOpen() {
+        return IntStream.range(1, all.size())
+                .filter(i -> prompt(i).asked() && needs(state(i)))
+                .findFirst();
+    }
+
+    private static boolean needs(PromptState state) {
+        return state == PromptState.OPEN || state == PromptState.STOPPED;
+    }
+}
