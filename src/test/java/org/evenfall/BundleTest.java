@@ -41,7 +41,8 @@ class BundleTest {
             "match.noReference.",
             "product.reach.",
             "prompt.",
-            "term.");
+            "term.",
+            "day.");
 
     /** A key with this at its end belongs to the key without it. */
     private static final String OVERRIDDEN = "Overridden";

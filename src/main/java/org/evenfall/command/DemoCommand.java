@@ -3,15 +3,17 @@ package org.evenfall.command;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.evenfall.command.report.Report;
 import org.evenfall.publish.CardService;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
+import org.evenfall.setup.Seasons;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.store.FreeNames;
 import org.evenfall.store.WholeFileWriter;
 import picocli.CommandLine.Command;
 
@@ -35,11 +37,7 @@ final class DemoCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         String text = demo();
         // a copy of its own each time: what somebody typed in an earlier one stays
-        Path copy = context.user().setups().resolve("demo.json");
-        for (int number = 2; Files.exists(copy); number++) {
-            copy = context.user().setups().resolve("demo-" + number + ".json");
-        }
-        Files.createDirectories(copy.getParent());
+        Path copy = FreeNames.in(context.user().season(Seasons.of(LocalDate.now(context.clock()))), "demo", ".json");
         WholeFileWriter.write(copy, text.getBytes(StandardCharsets.UTF_8));
         Optional<String> why = context.window().open(Optional.of(copy));
         if (why.isEmpty()) {

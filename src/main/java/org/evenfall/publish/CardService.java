@@ -139,17 +139,26 @@ public final class CardService {
         return card.resolveSibling(stem + FINDING + ENDING);
     }
 
+    /** Whether the folder of cards has a card of this setup, by its name: farm, delivery and date. */
+    public boolean hasCard(Setup setup) {
+        return Files.exists(user.cards().resolve(stem(setup) + ENDING));
+    }
+
     /**
      * A file in the folder of cards that does not exist yet, named after farm, delivery and date.
      *
      * @param finding whether it is a finding sheet, not a card
      */
     public Path freeFile(Setup setup, boolean finding) {
-        String name = (setup.start().farm() + " " + setup.product().delivery() + " "
+        String name = stem(setup);
+        return FreeNames.in(user.cards(), finding ? name + FINDING : name, ENDING);
+    }
+
+    private static String stem(Setup setup) {
+        return (setup.start().farm() + " " + setup.product().delivery() + " "
                         + setup.card().date())
                 .strip()
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("[^\\p{L}\\p{N}]+", "-");
-        return FreeNames.in(user.cards(), finding ? name + FINDING : name, ENDING);
     }
 }

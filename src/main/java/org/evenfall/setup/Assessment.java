@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.machine.HeightResult;
@@ -48,5 +49,13 @@ public record Assessment(
     public Assessment {
         findings = List.copyOf(findings);
         states = Collections.unmodifiableMap(new EnumMap<>(states));
+    }
+
+    /** The first step that is still open or stopped, else the card. */
+    public Step nextStep() {
+        return Stream.of(Step.values())
+                .filter(step -> states.get(step) == StepState.OPEN || states.get(step) == StepState.STOPPED)
+                .findFirst()
+                .orElse(Step.CARD);
     }
 }

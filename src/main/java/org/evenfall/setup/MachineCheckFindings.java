@@ -19,6 +19,14 @@ import org.jspecify.annotations.Nullable;
 /** Step 3 in findings: what was not checked, what failed, what was overridden with which reason. */
 final class MachineCheckFindings {
 
+    private static final String LEVEL = "yard.level";
+    private static final String TYRES = "yard.tyres";
+    private static final String PTO = "yard.pto";
+    private static final List<String> MEASURES = List.of(LEVEL, TYRES, PTO);
+
+    /** Added to a key where a reason to go on is typed. */
+    private static final String WITH_REASON = "Overridden";
+
     /** Rounding room in which a difference still counts as within its limit. */
     private static final double ROUNDING = 1e-9;
 
@@ -43,12 +51,12 @@ final class MachineCheckFindings {
         result.vanes().stream().filter(VaneCheck::failed).forEach(this::vane);
         limit(
                 new Difference(result.levelDifferenceM(), MachineCheck.WORST_LEVEL_M, Unit.M, Unit.CM),
-                "yard.level",
+                LEVEL,
                 "source.level",
                 MachineCheckPaths.HEIGHT_LEFT);
         limit(
                 new Difference(result.tyreDifferenceBar(), MachineCheck.WORST_TYRE_BAR, Unit.BAR, Unit.BAR),
-                "yard.tyres",
+                TYRES,
                 "source.tyres",
                 MachineCheckPaths.TYRE_LEFT);
         limit(
@@ -57,7 +65,7 @@ final class MachineCheckFindings {
                         MachineCheck.WORST_PTO_PERCENT,
                         Unit.PERCENT,
                         Unit.PERCENT),
-                "yard.pto",
+                PTO,
                 "source.pto",
                 MachineCheckPaths.PTO_MEASURED);
         if (result.ptoRpm() != null && SettingsAssessor.beyond(machine, result.ptoRpm())) {
@@ -65,6 +73,12 @@ final class MachineCheckFindings {
                     .at(MachineCheckPaths.PTO_MEASURED.pointer()));
         }
         return findings;
+    }
+
+    /** Whether a finding says that level, tyres or PTO speed is off, with a reason to go on or without. */
+    static boolean isMeasureOff(Finding finding) {
+        return MEASURES.stream()
+                .anyMatch(key -> finding.key().equals(key) || finding.key().equals(key + WITH_REASON));
     }
 
     private void missing(boolean missing, String key, Entry<?, ?> entry) {
@@ -142,7 +156,7 @@ final class MachineCheckFindings {
         Arg allowed = difference.shown(difference.worst());
         findings.add((reason.isBlank()
                         ? Finding.stop(Step.MACHINE, key, found, allowed)
-                        : Finding.warn(Step.MACHINE, key + "Overridden", found, allowed, Arg.text(reason)))
+                        : Finding.warn(Step.MACHINE, key + WITH_REASON, found, allowed, Arg.text(reason)))
                 .from(source)
                 .at(entry.pointer()));
     }

@@ -9,16 +9,30 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /**
- * The user's folder of Evenfall: setups, cards and keys.
+ * Where Evenfall keeps its files: what belongs to the person in the folder for settings, what belongs to the farm in a
+ * folder that everybody sees, with one folder for each season, one for machines, tested products and cards.
  *
- * @param root the folder
+ * @param root folder of keys and preferences
+ * @param farm folder of the farm
  */
-public record UserFolder(Path root) {
+public record UserFolder(Path root, Path farm) {
+
+    private static final String MACHINES = "machines";
+    private static final String TESTED_PRODUCTS = "tested-products";
+    private static final String CARDS = "cards";
+
+    /** Where setups were kept before there were folders for seasons; they are still found there. */
+    private static final String EARLIER_SETUPS = "setups";
+
+    /** One folder for both. */
+    public UserFolder(Path root) {
+        this(root, root);
+    }
 
     /**
-     * The folder that {@code EVENFALL_HOME} names; else the usual folder of the system for settings of a program.
-     * Source (from memory): XDG Base Directory Specification for {@code XDG_CONFIG_HOME}; Windows: {@code APPDATA}; macOS:
-     * {@code Library/Application Support}.
+     * The folder that {@code EVENFALL_HOME} names; else the usual folder of the system for settings of a program, and
+     * {@code Evenfall} in the home folder for the farm. Source (from memory): XDG Base Directory Specification for {@code
+     * XDG_CONFIG_HOME}; Windows: {@code APPDATA}; macOS: {@code Library/Application Support}.
      *
      * @param environment environment variables
      * @param osName system property {@code os.name}
@@ -26,39 +40,72 @@ public record UserFolder(Path root) {
      */
     public static UserFolder of(Map<String, String> environment, String osName, Path home) {
         String own = environment.get("EVENFALL_HOME");
-        if (own != null && !own.isBlank()) {
-            return new UserFolder(Path.of(own));
-        }
-        if (osName.startsWith("Windows") && environment.get("APPDATA") != null) {
-            return new UserFolder(Path.of(environment.get("APPDATA"), "Evenfall"));
-        }
-        if (osName.startsWith("Mac")) {
-            return new UserFolder(
-                    home.resolve("Library").resolve("Application Support").resolve("Evenfall"));
-        }
-        String config = environment.get("XDG_CONFIG_HOME");
-        return new UserFolder(
-                (config == null || config.isBlank() ? home.resolve(".config") : Path.of(config)).resolve("evenfall"));
+        return own != null && !own.isBlank()
+                ? new UserFolder(Path.of(own))
+                : new UserFolder(settings(environment, osName, home), home.resolve("Evenfall"));
     }
 
-    /** The folder of the setups; it need not exist. */
-    public Path setups() {
-        return root.resolve("setups");
+    private static Path settings(Map<String, String> environment, String osName, Path home) {
+        if (osName.startsWith("Windows") && environment.get("APPDATA") != null) {
+            return Path.of(environment.get("APPDATA"), "Evenfall");
+        }
+        if (osName.startsWith("Mac")) {
+            return home.resolve("Library").resolve("Application Support").resolve("Evenfall");
+        }
+        String config = environment.get("XDG_CONFIG_HOME");
+        return (config == null || config.isBlank() ? home.resolve(".config") : Path.of(config)).resolve("evenfall");
+    }
+
+    /** The folder of the setups of a season; it need not exist. */
+    public Path season(int year) {
+        return farm.resolve(Integer.toString(year));
+    }
+
+    /** Folder of the machines. */
+    public Path machines() {
+        return farm.resolve(MACHINES);
+    }
+
+    /** Folder of the tested products of each machine. */
+    public Path testedProducts() {
+        return farm.resolve(TESTED_PRODUCTS);
     }
 
     /** Folder of the cards that the wizard writes. */
     public Path cards() {
-        return root.resolve("cards");
+        return farm.resolve(CARDS);
     }
 
-    /** The setups of this folder, the one changed last first; empty where there are none or the folder cannot be read. */
+    /** The setups of all seasons, the one changed last first; empty where there are none or nothing can be read. */
     public List<Path> recent() {
-        if (!Files.isDirectory(setups())) {
+        return Stream.concat(seasons().stream(), Stream.of(root.resolve(EARLIER_SETUPS)))
+                .distinct()
+                .flatMap(folder -> jsonFiles(folder).stream())
+                .sorted(Comparator.comparingLong(UserFolder::changed).reversed())
+                .toList();
+    }
+
+    private List<Path> seasons() {
+        if (!Files.isDirectory(farm)) {
             return List.of();
         }
-        try (Stream<Path> files = Files.list(setups())) {
+        try (Stream<Path> folders = Files.list(farm)) {
+            return folders.filter(Files::isDirectory)
+                    .filter(folder -> folder.getFileName().toString().matches("\\d{4}"))
+                    .toList();
+        } catch (IOException unreadable) {
+            return List.of();
+        }
+    }
+
+    /** The JSON files of a folder; empty where it is not there or cannot be read. */
+    static List<Path> jsonFiles(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file -> file.toString().endsWith(".json"))
-                    .sorted(Comparator.comparingLong(UserFolder::changed).reversed())
+                    .sorted()
                     .toList();
         } catch (IOException unreadable) {
             return List.of();

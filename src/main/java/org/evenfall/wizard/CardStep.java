@@ -45,7 +45,7 @@ final class CardStep implements StepView {
         this.work = new CardWork(context, this::failed);
         this.checkForm = new CheckForm(form, context, work);
         this.keyForm = new KeyForm(form, context, work, () -> {
-            document.showNotice("");
+            document.frame().showNotice("");
             keyChanged();
         });
         picture.setFitToWidth(true);
@@ -178,7 +178,7 @@ final class CardStep implements StepView {
         link.setGraphic(FindingView.mark(finding.kind()));
         link.setWrapText(true);
         link.getStyleClass().add("lead");
-        link.setOnAction(event -> document.go(finding.step()));
+        link.setOnAction(event -> document.frame().go(finding.step()));
         return link;
     }
 
@@ -189,7 +189,8 @@ final class CardStep implements StepView {
                     form.model().setup(),
                     form.model().assessment(),
                     preview::show,
-                    problem -> document.showNotice(form.words().text("card.noPreview", Arg.text(reason(problem)))));
+                    problem -> document.frame()
+                            .showNotice(form.words().text("card.noPreview", Arg.text(reason(problem)))));
         }
     }
 
@@ -215,14 +216,14 @@ final class CardStep implements StepView {
     }
 
     private void written(String file, String code) {
-        document.showNotice(form.words().text("card.written", Arg.text(file), Arg.text(code)));
+        document.frame().showNotice(form.words().text("card.written", Arg.text(file), Arg.text(code)));
         keyForm.refresh();
         keyChanged();
     }
 
     private void print() {
         work.print(form.model().setup(), form.model().assessment(), done -> {
-            document.showNotice(form.words().text(done ? "card.printed" : "card.notPrinted"));
+            document.frame().showNotice(form.words().text(done ? "card.printed" : "card.notPrinted"));
             keyForm.refresh();
         });
     }
@@ -234,12 +235,12 @@ final class CardStep implements StepView {
 
     private void failed(Throwable problem) {
         if (problem instanceof KeyException trouble) {
-            document.showNotice(form.words().choice(trouble.kind()));
+            document.frame().showNotice(form.words().choice(trouble.kind()));
             keyForm.refresh();
         } else if (problem instanceof NoPrinter) {
-            document.showNotice(form.words().text("card.noPrinter"));
+            document.frame().showNotice(form.words().text("card.noPrinter"));
         } else {
-            document.showNotice(form.words().text("card.notWritten", Arg.text(reason(problem))));
+            document.frame().showNotice(form.words().text("card.notWritten", Arg.text(reason(problem))));
         }
     }
 

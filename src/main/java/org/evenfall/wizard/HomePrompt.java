@@ -11,6 +11,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.Revisions;
 import org.evenfall.wizard.form.Form;
@@ -23,13 +24,15 @@ final class HomePrompt implements Prompt {
     private final Node picture;
     private final SetupDocument document;
     private final RecentSetups recent;
-    private final VBox tiles = new VBox();
+    private final FlowPane tiles = new FlowPane();
+    private final FarmLists lists;
 
     HomePrompt(Form form, Node picture, SetupDocument document, RecentSetups recent) {
         this.recent = recent;
         this.form = form;
         this.picture = picture;
         this.document = document;
+        this.lists = new FarmLists(form.words(), document);
     }
 
     @Override
@@ -40,7 +43,7 @@ final class HomePrompt implements Prompt {
     @Override
     public Node entries() {
         tiles.getStyleClass().add("tiles");
-        return new VBox(tiles, files(), changed());
+        return new VBox(tiles, begin(), changed(), lists, form.sentence("start.saves"));
     }
 
     @Override
@@ -55,33 +58,56 @@ final class HomePrompt implements Prompt {
 
     @Override
     public void shown() {
+        document.keepMachine();
         tiles.getChildren().setAll(recent.tiles().stream().map(this::tile).toList());
+        tiles.getChildren().add(demo());
+        lists.refresh();
     }
 
     private Node tile(RecentSetups.Tile tile) {
-        Label name = new Label(tile.name());
-        name.getStyleClass().add("tile-name");
-        Label state = new Label(tile.state());
-        state.getStyleClass().add("beneath");
-        Button open = new Button();
-        open.setGraphic(new VBox(name, state));
-        open.setAccessibleText(tile.name() + ", " + tile.state());
-        open.setMaxWidth(Double.MAX_VALUE);
-        open.getStyleClass().add("tile");
+        Button open = tile(tile.title(), tile.about(), tile.changed(), tile.state(), tile.next());
         open.setOnAction(event -> document.open(tile.file()));
         return open;
     }
 
-    private Node files() {
-        FlowPane buttons = form.row(
-                form.button("start.new", document::createNew),
-                recent("start.goOn", document::open),
-                recent("start.again", document::reopen),
-                form.button("start.demo", document::demo),
-                recent("start.borrowMachine", document::borrowMachine),
-                recent("start.borrowProduct", document::borrowProduct),
-                recent("start.borrowRate", document::borrowRate));
-        return form.group("start.begin", buttons, form.sentence("start.saves"));
+    private Node demo() {
+        Button open = tile(
+                form.words().text("start.demo"),
+                form.words().text("home.demo"),
+                form.words().text("home.demoCopy"),
+                PromptState.OPEN,
+                form.words().text("home.demoLook"));
+        open.setId("start.demo");
+        open.setOnAction(event -> document.demo());
+        return open;
+    }
+
+    private static Button tile(String title, String about, String changed, PromptState state, String next) {
+        HBox last = new HBox(StateMark.of(state), label(next, "tile-next"));
+        last.getStyleClass().add("rail-line");
+        Button open = new Button();
+        open.setGraphic(
+                new VBox(label(title, "tile-name"), label(about, "tile-about"), label(changed, "beneath"), last));
+        open.setAccessibleText(String.join(", ", title, about, changed, next));
+        open.getStyleClass().add("tile");
+        return open;
+    }
+
+    private static Label label(String text, String style) {
+        Label label = new Label(text);
+        label.getStyleClass().add(style);
+        return label;
+    }
+
+    private Node begin() {
+        Button begin = form.button("start.new", document::createNew);
+        begin.getStyleClass().add("primary");
+        return form.row(
+                begin,
+                menu("start.again", document::reopen),
+                form.button("day.title", () -> document.frame().showDay()),
+                menu("start.borrowProduct", document::borrowProduct),
+                menu("start.borrowRate", document::borrowRate));
     }
 
     /** Coming back: what changed opens again exactly what it makes void. Shown from the second revision on. */
@@ -102,7 +128,7 @@ final class HomePrompt implements Prompt {
         return group;
     }
 
-    private MenuButton recent(String key, Consumer<Path> chosen) {
+    private MenuButton menu(String key, Consumer<Path> chosen) {
         MenuButton menu = new MenuButton(form.words().text(key));
         menu.setId(key);
         menu.setOnShowing(event -> menu.getItems().setAll(items(chosen)));

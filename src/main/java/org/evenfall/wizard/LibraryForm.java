@@ -206,7 +206,7 @@ final class LibraryForm {
     private void keep() {
         kept().ifPresent(entry -> {
             form.model().change(setup -> LIBRARY.set(setup, KeptProducts.join(LIBRARY.get(setup), List.of(entry))));
-            document.showNotice(form.words().text("library.keptNow", Arg.text(entry.name())));
+            document.frame().showNotice(form.words().text("library.keptNow", Arg.text(entry.name())));
         });
     }
 
@@ -225,10 +225,11 @@ final class LibraryForm {
         try {
             List<TestedProductEntry> more = LibraryCsv.read(Files.readString(file), String.valueOf(file.getFileName()));
             form.model().change(setup -> LIBRARY.set(setup, KeptProducts.join(LIBRARY.get(setup), more)));
-            document.showNotice(form.words().text("match.imported", Arg.count(more.size())));
+            document.frame().showNotice(form.words().text("match.imported", Arg.count(more.size())));
         } catch (InputFileException | IOException problem) {
-            document.showNotice(
-                    form.words().text("document.unreadable", Arg.text(String.valueOf(problem.getMessage()))));
+            document.frame()
+                    .showNotice(
+                            form.words().text("document.unreadable", Arg.text(String.valueOf(problem.getMessage()))));
         }
     }
 }

@@ -9,6 +9,7 @@ import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.picture.MachineCheckPicture;
 import org.evenfall.wizard.step.machine.LevelPrompt;
 import org.evenfall.wizard.step.machine.PtoPrompt;
+import org.evenfall.wizard.step.machine.PutRightPrompt;
 import org.evenfall.wizard.step.machine.VanesPrompt;
 import org.evenfall.wizard.step.machine.WalkPrompt;
 
@@ -35,7 +36,8 @@ final class MachineCheckStep implements StepView {
                 new WalkPrompt(form, picture),
                 new VanesPrompt(form, picture),
                 new LevelPrompt(form, picture),
-                new PtoPrompt(form, picture));
+                new PtoPrompt(form, picture),
+                new PutRightPrompt(form, picture));
     }
 
     @Override

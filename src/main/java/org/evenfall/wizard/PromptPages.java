@@ -57,10 +57,10 @@ final class PromptPages {
         return OptionalInt.empty();
     }
 
-    /** The page after another, or before it, that is asked in this setup. */
+    /** The page after another, or before it, that is asked in this setup and not known already. */
     OptionalInt next(int index, int way) {
         return IntStream.iterate(index + way, i -> i >= 0 && i < all.size(), i -> i + way)
-                .filter(i -> prompt(i).asked())
+                .filter(i -> prompt(i).asked() && !prompt(i).known())
                 .findFirst();
     }
 
@@ -99,7 +99,7 @@ final class PromptPages {
     /** The first page that is asked and still open or stopped; empty when none is. */
     OptionalInt firstOpen() {
         return IntStream.range(1, all.size())
-                .filter(i -> prompt(i).asked() && needs(state(i)))
+                .filter(i -> prompt(i).asked() && !prompt(i).known() && needs(state(i)))
                 .findFirst();
     }
 

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -11,37 +13,41 @@ import java.util.stream.Stream;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Step;
+import org.evenfall.publish.CardService;
 import org.evenfall.setup.Assessment;
-import org.evenfall.setup.StepState;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.InputFileException;
 
-/** The setups that were open last, newest first, each with what it is about, when it was changed and what is next. */
+/** The setups that were changed last, newest first, each with what it is about, when it was changed and what is next. */
 final class RecentSetups {
 
     /** Assumption: nobody looks for an older one in tiles; the lists have all. */
-    private static final int MOST = 6;
+    private static final int MOST = 5;
 
     private final SetupDocument document;
     private final WizardContext context;
+    private final CardService cards;
 
     RecentSetups(SetupDocument document, WizardContext context) {
         this.document = document;
         this.context = context;
+        this.cards = new CardService(context.user(), context.words(), context.clock());
     }
 
     /**
      * One of them.
      *
-     * @param name farm, product, width and crop
-     * @param state when it was changed, and what is next
+     * @param title farm and field, or the name of the file
+     * @param about product, width and crop
+     * @param changed when it was changed
+     * @param state whether its card is made
+     * @param next what is next
      */
-    record Tile(Path file, String name, String state) {}
+    record Tile(Path file, String title, String about, String changed, PromptState state, String next) {}
 
-    /** Without the one that is open; what cannot be read is left out. */
+    /** What cannot be read is left out. */
     List<Tile> tiles() {
         return document.recent().stream()
-                .filter(file -> !document.isOpen(file))
                 .map(this::tile)
                 .flatMap(Optional::stream)
                 .limit(MOST)
@@ -50,34 +56,41 @@ final class RecentSetups {
 
     private Optional<Tile> tile(Path file) {
         try {
-            Setup setup = context.store().read(file);
-            String name = Stream.of(
-                            setup.start().farm(),
-                            setup.product().name(),
-                            setup.start().tramlineWidth().toString(),
-                            setup.start().crop())
-                    .filter(part -> !part.isBlank())
-                    .collect(Collectors.joining(" · "));
-            LocalDate changed = LocalDate.ofInstant(
-                    Files.getLastModifiedTime(file).toInstant(), context.clock().getZone());
+            Setup setup = document.load(file);
+            String title = joined(setup.start().farm(), setup.start().field());
+            Assessment assessment = context.assess().apply(setup);
+            boolean signed = assessment.nextStep() == Step.CARD && cards.hasCard(setup);
+            Sentences words = context.words();
             return Optional.of(new Tile(
                     file,
-                    name.isEmpty() ? String.valueOf(file.getFileName()) : name,
-                    state(context.assess().apply(setup), changed)));
+                    mark(setup, title.isEmpty() ? String.valueOf(file.getFileName()) : title),
+                    joined(
+                            setup.product().name(),
+                            setup.start().tramlineWidth().toString(),
+                            setup.start().crop()),
+                    words.text("home.changed", Arg.text(day(file))),
+                    signed ? PromptState.DONE : PromptState.OPEN,
+                    signed
+                            ? words.text("home.signed")
+                            : words.text("home.next", Arg.text(words.choice(assessment.nextStep())))));
         } catch (InputFileException | IOException unreadable) {
             return Optional.empty();
         }
     }
 
-    private String state(Assessment assessment, LocalDate changed) {
-        Sentences words = context.words();
-        String next = Stream.of(Step.values())
-                .filter(step -> step != Step.CARD)
-                .filter(step -> assessment.states().get(step) == StepState.OPEN
-                        || assessment.states().get(step) == StepState.STOPPED)
-                .findFirst()
-                .map(words::choice)
-                .orElse(words.choice(Step.CARD));
-        return words.text("home.state", Arg.text(changed.toString()), Arg.text(next));
+    private String mark(Setup setup, String title) {
+        return setup.guide().isInvented() ? context.words().text("home.invented", Arg.text(title)) : title;
+    }
+
+    private static String joined(String... parts) {
+        return Stream.of(parts).filter(part -> !part.isBlank()).collect(Collectors.joining(" · "));
+    }
+
+    private String day(Path file) throws IOException {
+        return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
+                .withLocale(context.words().locale())
+                .format(LocalDate.ofInstant(
+                        Files.getLastModifiedTime(file).toInstant(),
+                        context.clock().getZone()));
     }
 }

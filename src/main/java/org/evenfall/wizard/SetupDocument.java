@@ -1,63 +1,122 @@
 package org.evenfall.wizard;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
-import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.evenfall.finding.Arg;
-import org.evenfall.finding.Step;
 import org.evenfall.setup.Revisions;
+import org.evenfall.setup.Seasons;
+import org.evenfall.setup.entry.MachineEntries;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.store.FarmShelf;
 import org.evenfall.store.FreeNames;
 import org.evenfall.store.InputFileException;
 import org.evenfall.store.SetupJson;
 import org.evenfall.wizard.form.SetupModel;
+import org.evenfall.wizard.step.start.KnownMachines;
 import org.jspecify.annotations.Nullable;
 
 /** The setup that is open: which file it is saved in, which others there are. The wizard saves by itself. */
-final class SetupDocument {
+final class SetupDocument implements KnownMachines {
 
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT);
 
     private final WizardContext context;
     private final AutoSaver saver;
     private @Nullable SetupModel model;
-    private Consumer<String> notices = sentence -> {};
-    private Consumer<Step> navigation = step -> {};
+    private @Nullable Frame frame;
+    private final FarmShelf shelf;
+    private List<MachineEntries> machines = List.of();
 
     SetupDocument(WizardContext context, AutoSaver saver) {
         this.context = context;
         this.saver = saver;
+        this.shelf = new FarmShelf(context.store(), context.user());
+        readMachines();
     }
 
     /**
      * Connects the document with the window, once that is made.
      *
      * @param open the model that shows the open setup
-     * @param shown shows a sentence to the person
-     * @param steps brings a step to the front
+     * @param around the window around the pages
      */
-    void attach(SetupModel open, Consumer<String> shown, Consumer<Step> steps) {
+    void attach(SetupModel open, Frame around) {
         model = open;
-        notices = shown;
-        navigation = steps;
+        frame = around;
     }
 
-    /** Brings a step to the front. */
-    void go(Step step) {
-        navigation.accept(step);
+    /** As read last. */
+    @Override
+    public List<MachineEntries> all() {
+        return machines;
     }
 
-    /** Shows a sentence at the foot of the window. */
-    void showNotice(String sentence) {
-        notices.accept(sentence);
+    @Override
+    public boolean isKnown() {
+        SetupModel open = model;
+        return open != null && machines.contains(open.setup().machine());
+    }
+
+    /** The tested products of each machine of the farm. */
+    List<Setup> testedProducts() {
+        return shelf.testedProducts();
+    }
+
+    /** Reads the machines of the farm again. */
+    void readMachines() {
+        machines = shelf.machines();
+    }
+
+    /** Keeps the machine of the open setup and its tested products for later setups; says so where that fails. */
+    void keepMachine() {
+        SetupModel open = model;
+        if (open == null) {
+            return;
+        }
+        try {
+            shelf.keep(open.setup());
+            readMachines();
+        } catch (IOException notWritten) {
+            showNotice(context.words().text("document.notSaved", Arg.text(String.valueOf(notWritten.getMessage()))));
+        }
+    }
+
+    /** With its tested products where none are typed. */
+    @Override
+    public void choose(MachineEntries machine) {
+        SetupModel open = model;
+        if (open != null) {
+            open.change(setup -> withMachine(setup, machine));
+        }
+    }
+
+    private Setup withMachine(Setup setup, MachineEntries machine) {
+        Setup next = setup.withMachine(machine);
+        return next.match().library().isEmpty()
+                ? shelf.testedProducts(machine.name())
+                        .map(known -> next.withMatch(
+                                next.match().withLibrary(known.match().library())))
+                        .orElse(next)
+                : next;
+    }
+
+    /** The window around the pages, once it is made. */
+    Frame frame() {
+        return Objects.requireNonNull(frame, "attached before anything is pressed");
+    }
+
+    private void showNotice(String sentence) {
+        frame().showNotice(sentence);
     }
 
     /** Files opened or saved before, newest first. */
@@ -92,14 +151,28 @@ final class SetupDocument {
         return read(file);
     }
 
-    /** Opens an empty setup in a new file. */
+    /** Opens an empty setup in a new file, at its first prompt. */
     void createNew() {
         show(Setup.EMPTY, newFile("setup"));
+        frame().goOn();
     }
 
-    /** Opens a setup to go on with it. */
+    /** Opens a new setup with a machine of the farm. */
+    void createNew(MachineEntries machine) {
+        show(withMachine(dated(context, Setup.EMPTY), machine), newFile("setup"));
+        frame().goOn();
+    }
+
+    /** Opens a setup to go on with it, at the first prompt that is still open. */
     void open(Path file) {
-        read(file).ifPresent(setup -> show(setup, file));
+        if (isOpen(file)) {
+            frame().goOn();
+        } else {
+            read(file).ifPresent(setup -> {
+                show(setup, file);
+                frame().goOn();
+            });
+        }
     }
 
     /** Opens a finished setup again, as a new file and revision; the old file stays as it is. */
@@ -112,18 +185,11 @@ final class SetupDocument {
         context.demo().apply("setup.json").ifPresent(text -> {
             try {
                 show(new SetupJson().read(text, "demo"), newFile("demo"));
+                frame().goOn();
             } catch (InputFileException broken) {
                 showNotice(String.valueOf(broken.getMessage()));
             }
         });
-    }
-
-    /** Takes over the machine and the tested products of another setup. */
-    void borrowMachine(Path file) {
-        borrow(
-                file,
-                (own, other) -> own.withMachine(other.machine())
-                        .withMatch(own.match().withLibrary(other.match().library())));
     }
 
     /** Takes over the product of another setup. */
@@ -158,24 +224,26 @@ final class SetupDocument {
     }
 
     /** What is not written yet counts more than what is in the file. */
-    private Setup load(Path file) throws InputFileException {
+    Setup load(Path file) throws InputFileException {
         Optional<Setup> unsaved = saver.unsaved(file);
         return unsaved.isPresent() ? unsaved.get() : context.store().read(file);
     }
 
     private void show(Setup file, Path where) {
+        keepMachine();
         saver.open(where, file);
         if (model != null) {
             model.open(dated(context, file));
         }
     }
 
-    /** A card without a date gets today's. */
+    /** A card without a date gets today's; a setup in which nothing is typed the season of today. */
     static Setup dated(WizardContext context, Setup setup) {
-        return setup.card().date().isBlank()
-                ? setup.withCard(
-                        setup.card().withDate(LocalDate.now(context.clock()).toString()))
+        LocalDate today = LocalDate.now(context.clock());
+        Setup next = setup.equals(Setup.EMPTY)
+                ? setup.withStart(setup.start().withSeason(Integer.toString(Seasons.of(today))))
                 : setup;
+        return next.card().date().isBlank() ? next.withCard(next.card().withDate(today.toString())) : next;
     }
 
     private Path newFile(String kind) {
@@ -185,6 +253,6 @@ final class SetupDocument {
     /** A file name that is not in use: kind, date and time, and a number if need be. */
     static Path newFile(WizardContext context, String kind) {
         String stamp = kind + "-" + LocalDateTime.now(context.clock()).format(STAMP);
-        return FreeNames.in(context.user().setups(), stamp, ".json");
+        return FreeNames.in(context.user().season(Seasons.of(LocalDate.now(context.clock()))), stamp, ".json");
     }
 }

@@ -16,15 +16,17 @@ import javafx.scene.layout.VBox;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
+import org.evenfall.finding.Step;
 import org.evenfall.wizard.form.FocusedFindings;
 import org.evenfall.wizard.form.SetupModel;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The wizard's frame: the steps with the prompts of the one in front at the left, the prompt in front in the middle, its
  * picture and findings at the right, what it means and the way on at the foot. Knows the list of steps and prompts and
  * nothing of what is in them.
  */
-final class Shell extends BorderPane {
+final class Shell extends BorderPane implements Frame {
 
     /** Width from which the picture has room at the right of the entries, in lines of text. */
     private static final double ROOM_FOR_PICTURE_EM = 66;
@@ -44,11 +46,13 @@ final class Shell extends BorderPane {
     private final Rail rail;
     private final ScrollPane middle = new ScrollPane();
     private final CautionPage caution;
+    private final DayPage day;
     private final SidePane side;
     private final StepFindings findings;
     private final FocusedFindings focused;
     private final Foot foot;
     private int front;
+    private Runnable stepLeft = () -> {};
     private boolean room = true;
     private boolean numbersOnly;
     private boolean withoutDetails;
@@ -66,11 +70,12 @@ final class Shell extends BorderPane {
         this.findings = new StepFindings(words);
         this.focused = new FocusedFindings(model, words);
         this.caution = new CautionPage(words, this::cautionRead);
+        this.day = new DayPage(words, this::home);
         this.side = new SidePane(pages.all(), findings, new HelpPane(words));
         this.foot = new Foot(words, model::undo, this::help, this::back, this::next);
         getStyleClass().add("shell");
         StackPane stack = new StackPane(pages.all().toArray(new Node[0]));
-        stack.getChildren().add(caution);
+        stack.getChildren().addAll(caution, day);
         middle.setContent(stack);
         middle.setFitToWidth(true);
         middle.getStyleClass().add("middle");
@@ -89,8 +94,8 @@ final class Shell extends BorderPane {
         go(0);
     }
 
-    /** A sentence at the foot, until the next change of prompt; empty removes it. */
-    void showNotice(String sentence) {
+    @Override
+    public void showNotice(String sentence) {
         foot.showNotice(sentence);
     }
 
@@ -133,9 +138,32 @@ final class Shell extends BorderPane {
         });
     }
 
-    /** Brings the first prompt to the front that is still open, else the last one. */
-    void showNext() {
+    @Override
+    public void go(Step step) {
+        go(step.number());
+    }
+
+    @Override
+    public void goOn() {
         bring(pages.firstOpen().orElse(pages.all().size() - 1));
+    }
+
+    @Override
+    public void showDay() {
+        cover(day);
+        day.focus();
+    }
+
+    /** Shows a page in place of that of the prompt in front; null uncovers that. */
+    private void cover(@Nullable Node over) {
+        PromptPage page = pages.get(front);
+        for (Node one : List.of(page, caution, day)) {
+            boolean shown = one.equals(over == null ? page : over);
+            one.setVisible(shown);
+            one.setManaged(shown);
+        }
+        middle.setVvalue(0);
+        place();
     }
 
     private void next() {
@@ -151,23 +179,28 @@ final class Shell extends BorderPane {
         pages.next(front, way).ifPresent(this::bring);
     }
 
+    /** Runs whenever the person goes from one step to another. */
+    void onStepLeft(Runnable action) {
+        stepLeft = action;
+    }
+
     private void bring(int index) {
+        if (pages.get(index).step() != pages.get(front).step()) {
+            stepLeft.run();
+        }
         front = index;
         showNotice("");
         side.help(pages.prompt(front), false);
         boolean toRead = cautionUnread();
-        for (int i = 0; i < pages.all().size(); i++) {
+        for (PromptPage page : pages.all()) {
             // pages stay in the scene, so that a change need not style them anew
-            pages.get(i).setVisible(i == index && !toRead);
-            pages.get(i).setManaged(i == index && !toRead);
+            page.setVisible(false);
+            page.setManaged(false);
         }
-        caution.setVisible(toRead);
-        caution.setManaged(toRead);
         if (toRead) {
             caution.show(pages.get(index).step());
         }
-        middle.setVvalue(0);
-        place();
+        cover(toRead ? caution : null);
         pages.prompt(index).shown();
         refresh();
         if (getScene() != null) {
@@ -196,6 +229,10 @@ final class Shell extends BorderPane {
                 .ifPresent(before -> model.note(setup -> setup.withGuide(
                         setup.guide().withCautionRead(pages.prompt(before).id()))));
         bring(front);
+    }
+
+    private void home() {
+        bring(0);
     }
 
     private void help() {
@@ -242,8 +279,8 @@ final class Shell extends BorderPane {
     }
 
     private void key(KeyEvent event) {
-        if (event.getCode() == KeyCode.ESCAPE && side.helping()) {
-            help();
+        if (event.getCode() == KeyCode.ESCAPE && (side.helping() || day.isVisible())) {
+            bring(front);
             event.consume();
             return;
         }

@@ -8,6 +8,7 @@ import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.picture.StartPicture;
 import org.evenfall.wizard.step.start.DiscsPrompt;
 import org.evenfall.wizard.step.start.JobPrompt;
+import org.evenfall.wizard.step.start.KitPrompt;
 import org.evenfall.wizard.step.start.LeversPrompt;
 import org.evenfall.wizard.step.start.MachinePrompt;
 import org.evenfall.wizard.step.start.OpeningTablePrompt;
@@ -39,11 +40,12 @@ final class StartStep implements StepView {
         return List.of(
                 new HomePrompt(form, picture, document, recent),
                 new JobPrompt(form, picture),
-                new MachinePrompt(form, picture),
-                new DiscsPrompt(form, picture),
-                new RateSettingPrompt(form, picture),
-                new LeversPrompt(form, picture),
-                new OpeningTablePrompt(form, picture));
+                new MachinePrompt(form, picture, document),
+                new DiscsPrompt(form, picture, document),
+                new RateSettingPrompt(form, picture, document),
+                new LeversPrompt(form, picture, document),
+                new OpeningTablePrompt(form, picture, document),
+                new KitPrompt(form, picture));
     }
 
     @Override

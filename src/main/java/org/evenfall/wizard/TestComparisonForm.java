@@ -64,7 +64,7 @@ final class TestComparisonForm {
         item.setOnAction(event -> document.preview(file).ifPresent(setup -> {
             other = own(context.assess().apply(setup), document.name(file));
             if (other == null) {
-                document.showNotice(form.words().text("trays.beside.none"));
+                document.frame().showNotice(form.words().text("trays.beside.none"));
             }
             refresh();
         }));

@@ -88,7 +88,7 @@ public final class WizardLauncher {
             WizardWindow window = new WizardWindow(context, file);
             Stage stage = new Stage();
             stage.setOnHidden(event -> {
-                window.saver().close();
+                window.close();
                 closed.countDown();
             });
             window.show(stage);

@@ -11,20 +11,21 @@ import java.util.Objects;
 import java.util.Optional;
 import javafx.application.Application;
 import javafx.application.Platform;
-import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.text.Font;
-import javafx.stage.Screen;
 import javafx.stage.Stage;
 import org.evenfall.finding.Arg;
 import org.evenfall.quantity.NumberFormats;
 import org.evenfall.setup.ConditionDraft;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.InputFileException;
+import org.evenfall.store.Preferences;
+import org.evenfall.store.PreferencesFile;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.SetupModel;
+import org.jspecify.annotations.Nullable;
 
 /** The wizard in its window: theme, text size, keys, saving. */
 final class WizardWindow {
@@ -42,10 +43,6 @@ final class WizardWindow {
     /** The same in a hall, share of the height of the window; what matters is half as large again. */
     private static final double HALL_SHARE_OF_HEIGHT = 0.03;
 
-    private static final int USUAL_PERCENT = 100;
-    private static final int LEAST_PERCENT = 80;
-    private static final int MOST_PERCENT = 200;
-
     /** Ctrl with one of these makes the text larger or smaller. */
     private static final Map<KeyCode, Integer> TEXT_SIZE_STEPS = Map.of(
             KeyCode.PLUS,
@@ -61,8 +58,8 @@ final class WizardWindow {
             KeyCode.DIGIT0,
             0);
 
-    private static final double FIRST_WIDTH = 1366;
-    private static final double FIRST_HEIGHT = 860;
+    private static final double LEAST_WIDTH = 1024;
+    private static final double LEAST_HEIGHT = 700;
 
     private final WizardContext context;
     private final AutoSaver saver;
@@ -71,7 +68,11 @@ final class WizardWindow {
     private final Scene scene;
     private boolean dark;
     private boolean projector;
-    private int textPercent = USUAL_PERCENT;
+    private int textPercent;
+    private final SetupDocument document;
+    private final PreferencesFile preferencesFile;
+    private final Preferences preferences;
+    private @Nullable Stage stage;
 
     WizardWindow(WizardContext context, Optional<Path> file) throws InputFileException {
         this.context = context;
@@ -87,7 +88,11 @@ final class WizardWindow {
                 first,
                 problem -> Platform.runLater(() -> notSaved(problem)),
                 AutoSaver.Delays.USUAL);
-        SetupDocument document = new SetupDocument(context, saver);
+        document = new SetupDocument(context, saver);
+        preferencesFile = new PreferencesFile(context.user());
+        preferences = preferencesFile.read();
+        dark = preferences.dark();
+        textPercent = preferences.textPercent();
         model = new SetupModel(
                 SetupDocument.dated(context, first),
                 context.assess(),
@@ -100,7 +105,8 @@ final class WizardWindow {
                                 value, decimals, context.words().locale())));
         Form form = new Form(model, context.words());
         shell = new Shell(model, context.words(), StepViews.all(form, context, document));
-        document.attach(model, shell::showNotice, step -> shell.go(step.number()));
+        document.attach(model, shell);
+        shell.onStepLeft(document::keepMachine);
         scene = new Scene(shell, 1280, 800);
         scene.getStylesheets()
                 .add(Objects.requireNonNull(WizardWindow.class.getResource("/org/evenfall/wizard/evenfall.css"))
@@ -130,34 +136,31 @@ final class WizardWindow {
         return saver;
     }
 
-    void show(Stage stage) {
-        stage.setTitle(context.words().text("app.name"));
-        stage.setScene(scene);
-        stage.setMinWidth(1024);
-        stage.setMinHeight(700);
-        size(stage);
-        stage.show();
+    void show(Stage shown) {
+        stage = shown;
+        shown.setTitle(context.words().text("app.name"));
+        shown.setScene(scene);
+        shown.setMinWidth(LEAST_WIDTH);
+        shown.setMinHeight(LEAST_HEIGHT);
+        WindowPlace.put(shown, preferences);
+        shown.show();
         shell.go(shell.front());
     }
 
-    /** A sensible first size on any screen, unless one was given. */
-    private static void size(Stage stage) {
-        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
-        if (!Double.isNaN(stage.getWidth())) {
-            return;
+    /** Keeps what is to be kept: the machine, how the person likes the window, and what is not saved yet. */
+    void close() {
+        document.keepMachine();
+        Stage shown = stage;
+        if (shown != null) {
+            preferencesFile.keep(WindowPlace.of(shown, dark, textPercent, preferences));
         }
-        if (screen.getWidth() <= FIRST_WIDTH || screen.getHeight() <= FIRST_HEIGHT) {
-            stage.setMaximized(true);
-        } else {
-            stage.setWidth(FIRST_WIDTH);
-            stage.setHeight(FIRST_HEIGHT);
-        }
+        saver.close();
     }
 
     private void key(KeyEvent event) {
         if (event.getCode() == KeyCode.F11) {
             projector(!projector);
-            if (scene.getWindow() instanceof Stage stage) {
+            if (stage != null) {
                 stage.setFullScreen(projector);
             }
             event.consume();
@@ -178,14 +181,15 @@ final class WizardWindow {
 
     /** Changes the size of the text by so many steps of a tenth; 0 is the usual size. */
     private void textSize(int steps) {
-        textPercent =
-                steps == 0 ? USUAL_PERCENT : Math.max(LEAST_PERCENT, Math.min(MOST_PERCENT, textPercent + 10 * steps));
+        textPercent = steps == 0
+                ? Preferences.USUAL_PERCENT
+                : Math.max(Preferences.LEAST_PERCENT, Math.min(Preferences.MOST_PERCENT, textPercent + 10 * steps));
         applySize();
     }
 
     private void applySize() {
         double px = projector
-                ? HALL_SHARE_OF_HEIGHT * (scene.getHeight() > 0 ? scene.getHeight() : FIRST_HEIGHT)
+                ? HALL_SHARE_OF_HEIGHT * (scene.getHeight() > 0 ? scene.getHeight() : LEAST_HEIGHT)
                 : USUAL_PX;
         shell.setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", px * textPercent / 100));
     }

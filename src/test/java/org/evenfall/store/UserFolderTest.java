@@ -44,18 +44,28 @@ class UserFolderTest {
     }
 
     @Test
-    void theSetupChangedLastComesFirst(@TempDir Path folder) throws Exception {
-        UserFolder user = new UserFolder(folder);
+    void theFarmsFolderIsSeenUnlessAnOwnFolderIsNamed() {
+        assertThat(UserFolder.of(Map.of(), "Linux", HOME).farm()).isEqualTo(HOME.resolve("Evenfall"));
+        assertThat(UserFolder.of(Map.of("EVENFALL_HOME", "own"), "Linux", HOME).farm())
+                .isEqualTo(Path.of("own"));
+    }
+
+    @Test
+    void theSetupChangedLastComesFirstWhateverItsSeason(@TempDir Path folder) throws Exception {
+        UserFolder user = new UserFolder(folder.resolve("settings"), folder.resolve("farm"));
         assertThat(user.recent()).isEmpty();
-        Files.createDirectories(user.setups());
-        long[] changed = {2000, 9000, 5000};
+        long[] changed = {2000, 9000, 5000, 3000};
+        Path[] places = {user.season(2026), user.season(2027), user.season(2026), folder.resolve("settings/setups")};
         for (int i = 0; i < changed.length; i++) {
-            Path file = Files.writeString(user.setups().resolve("s" + i + ".json"), "{}");
+            Files.createDirectories(places[i]);
+            Path file = Files.writeString(places[i].resolve("s" + i + ".json"), "{}");
             Files.setLastModifiedTime(file, FileTime.fromMillis(changed[i]));
         }
-        Files.writeString(user.setups().resolve("notes.txt"), "x");
+        Files.writeString(user.season(2026).resolve("notes.txt"), "x");
+        Files.createDirectories(user.machines());
+        Files.writeString(user.machines().resolve("machine.json"), "{}");
         assertThat(user.recent())
                 .extracting(file -> file.getFileName().toString())
-                .containsExactly("s1.json", "s2.json", "s0.json");
+                .containsExactly("s1.json", "s2.json", "s3.json", "s0.json");
     }
 }

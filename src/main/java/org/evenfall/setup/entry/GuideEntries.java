@@ -9,10 +9,11 @@ import java.util.List;
  *
  * @param skipped ids of the prompts that the person goes on without, for example 1g
  * @param cautionsRead ids of the prompts whose cautions were read
+ * @param invented an invented example, such as the demo: its machine and products are kept nowhere else
  * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
-public record GuideEntries(List<String> skipped, List<String> cautionsRead, UnknownKeys unknownKeys)
+public record GuideEntries(List<String> skipped, List<String> cautionsRead, YesNo invented, UnknownKeys unknownKeys)
         implements GuideEntriesBuilder.With {
 
     /** Nothing skipped, nothing read. */
@@ -22,6 +23,11 @@ public record GuideEntries(List<String> skipped, List<String> cautionsRead, Unkn
     public GuideEntries {
         skipped = List.copyOf(skipped);
         cautionsRead = List.copyOf(cautionsRead);
+    }
+
+    /** Whether it is an invented example. */
+    public boolean isInvented() {
+        return invented == YesNo.YES;
     }
 
     /** The same with a prompt skipped, or asked again. */

@@ -149,7 +149,8 @@ public final class Form {
         return text(words.text(entry.labelKey()), entry.at(record));
     }
 
-    private Node text(String label, EntryPath<String> path) {
+    /** A line of text under a name of its own, for one of several places of a list. */
+    public Node text(String label, EntryPath<String> path) {
         return labelled(label, path.pointer(), "", TextEntry.field(this, label, path, TextEntry.COLUMNS));
     }
 

@@ -75,7 +75,8 @@ public final class GridKeys {
     }
 
     private static boolean isEmpty(@Nullable Node cell) {
-        return cell == null || (cell instanceof TextField field && field.getText().isBlank());
+        return cell == null
+                || (cell instanceof TextField field && field.getText().isBlank());
     }
 
     /** Whether nothing is typed in a row; what is chosen does not count, since a choice always shows a word. */

@@ -37,6 +37,11 @@ public interface Prompt {
         return Help.NONE;
     }
 
+    /** Whether its answers are known already, so that the way on passes it; the list of prompts still leads to it. */
+    default boolean known() {
+        return false;
+    }
+
     /** Called when it comes to the front. */
     default void shown() {}
 }

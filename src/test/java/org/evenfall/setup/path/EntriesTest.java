@@ -31,7 +31,7 @@ class EntriesTest {
 
     /** Components that no person types: the revision is counted, the part that is checked is given, the guide keeps its own. */
     private static final Set<String> NOT_TYPED =
-            Set.of("/card/revision", "/yard/checks/*/item", "/guide/skipped", "/guide/cautionsRead");
+            Set.of("/card/revision", "/yard/checks/*/item", "/guide/skipped", "/guide/cautionsRead", "/guide/invented");
 
     private static final Setup BY_FACTOR =
             Setup.EMPTY.withMachine(Setup.EMPTY.machine().withRateSetting(RateSetting.FACTOR));

@@ -17,11 +17,9 @@ public final class PtoPrompt extends FormPrompt {
 
     @Override
     public Node entries() {
-        return new VBox(
-                form().row(
-                                form().quantity(MachineCheckPaths.PTO_MEASURED),
-                                form().text(MachineCheckPaths.PTO_INSTRUMENT)),
-                form().text(MachineCheckPaths.LEVEL_OVERRIDE_REASON));
+        return new VBox(form().row(
+                        form().quantity(MachineCheckPaths.PTO_MEASURED),
+                        form().text(MachineCheckPaths.PTO_INSTRUMENT)));
     }
 
     @Override

@@ -20,7 +20,7 @@ public final class VanesPrompt extends FormPrompt {
 
     @Override
     public Node entries() {
-        return new VBox(vanes(), form().text(MachineCheckPaths.VANE_OVERRIDE_REASON));
+        return new VBox(vanes());
     }
 
     @Override

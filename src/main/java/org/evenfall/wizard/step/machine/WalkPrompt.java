@@ -3,10 +3,8 @@ package org.evenfall.wizard.step.machine;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
-import org.evenfall.machine.CheckAnswer;
 import org.evenfall.machine.CheckItem;
 import org.evenfall.setup.CheckAnswers;
 import org.evenfall.setup.entry.CheckEntry;
@@ -17,7 +15,6 @@ import org.evenfall.wizard.form.Choices;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
 import org.evenfall.wizard.form.Help;
-import org.evenfall.wizard.form.TextEntry;
 
 /** The walk round the machine. */
 public final class WalkPrompt extends FormPrompt {
@@ -61,20 +58,6 @@ public final class WalkPrompt extends FormPrompt {
                     new Choices<>(form(), MachineCheckPaths.CHECK_ANSWER.at(place)).buttons(CheckAnswers.answers(item)),
                     1,
                     row);
-            if (CheckAnswers.mayBeOverridden(item)) {
-                TextField reason = TextEntry.field(
-                        form(),
-                        form().words().text(MachineCheckPaths.CHECK_OVERRIDE_REASON.labelKey()),
-                        MachineCheckPaths.CHECK_OVERRIDE_REASON.at(place),
-                        14);
-                reason.setPromptText(reason.getAccessibleText());
-                form().follow(() -> {
-                    boolean failed = place.get(form().model().setup()).answer() == CheckAnswer.FAILED;
-                    reason.setVisible(failed);
-                    reason.setManaged(failed);
-                });
-                grid.add(reason, 2, row);
-            }
             row++;
         }
         Button all = form().button(

@@ -81,7 +81,7 @@ final class RankedForm {
             choose.setToggleGroup(group);
             choose.setSelected(
                     reference.id().equals(form.model().setup().match().chosen()));
-            choose.setOnAction(event -> form.model().change(setup -> TakeOverSettings.from(setup, reference.id())));
+            choose.setOnAction(event -> form.model().change(setup -> TakeOverSettings.choose(setup, reference.id())));
             Label verdict = new Label(form.words().choice(reference.verdict()));
             verdict.getStyleClass().add("beneath");
             grid.add(new VBox(choose, verdict), 0, r + 1);

@@ -11,9 +11,17 @@ import org.evenfall.wizard.form.Help;
 /** Discs and shaft, as the handbook says. */
 public final class DiscsPrompt extends FormPrompt {
 
+    private final KnownMachines machines;
+
     /** @param picture of the step */
-    public DiscsPrompt(Form form, Node picture) {
+    public DiscsPrompt(Form form, Node picture, KnownMachines machines) {
         super("0d", form, picture);
+        this.machines = machines;
+    }
+
+    @Override
+    public boolean known() {
+        return machines.isKnown();
     }
 
     @Override

@@ -12,9 +12,17 @@ import org.evenfall.wizard.form.Help;
 /** What changes the pattern. */
 public final class LeversPrompt extends FormPrompt {
 
+    private final KnownMachines machines;
+
     /** @param picture of the step */
-    public LeversPrompt(Form form, Node picture) {
+    public LeversPrompt(Form form, Node picture, KnownMachines machines) {
         super("0f", form, picture);
+        this.machines = machines;
+    }
+
+    @Override
+    public boolean known() {
+        return machines.isKnown();
     }
 
     @Override

@@ -13,9 +13,17 @@ import org.evenfall.wizard.form.Help;
 /** The opening table of the handbook. */
 public final class OpeningTablePrompt extends FormPrompt {
 
+    private final KnownMachines machines;
+
     /** @param picture of the step */
-    public OpeningTablePrompt(Form form, Node picture) {
+    public OpeningTablePrompt(Form form, Node picture, KnownMachines machines) {
         super("0g", form, picture);
+        this.machines = machines;
+    }
+
+    @Override
+    public boolean known() {
+        return machines.isKnown();
     }
 
     @Override

@@ -11,9 +11,17 @@ import org.evenfall.wizard.form.VisibleWhen;
 /** How the rate is set. */
 public final class RateSettingPrompt extends FormPrompt {
 
+    private final KnownMachines machines;
+
     /** @param picture of the step */
-    public RateSettingPrompt(Form form, Node picture) {
+    public RateSettingPrompt(Form form, Node picture, KnownMachines machines) {
         super("0e", form, picture);
+        this.machines = machines;
+    }
+
+    @Override
+    public boolean known() {
+        return machines.isKnown();
     }
 
     @Override

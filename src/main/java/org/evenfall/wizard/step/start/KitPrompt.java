@@ -1,0 +1,42 @@
+package org.evenfall.wizard.step.start;
+
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.evenfall.result.KitLines;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
+
+/** What to bring to yard and field: nothing to type. */
+public final class KitPrompt extends FormPrompt {
+
+    /** @param picture of the things */
+    public KitPrompt(Form form, Node picture) {
+        super("0h", form, picture);
+    }
+
+    @Override
+    public Node entries() {
+        VBox lines = new VBox();
+        lines.getStyleClass().add("kit");
+        form().follow(() -> lines.getChildren()
+                .setAll(KitLines.of(form().words(), form().model().assessment()).stream()
+                        .map(KitPrompt::line)
+                        .toList()));
+        return lines;
+    }
+
+    private static Label line(String text) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        return label;
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("trayTest", "ptoSpeed");
+    }
+}
