@@ -1,6 +1,8 @@
 package org.evenfall.wizard;
 
+import java.util.List;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -16,6 +18,7 @@ final class Foot extends HBox {
     private final Label meaning = new Label();
     private final Label notice = new Label();
     private final Button undo;
+    private final Button help;
     private final Button back;
     private final Button next;
 
@@ -24,7 +27,7 @@ final class Foot extends HBox {
         undo = button("shell.undo", undoing);
         undo.getStyleClass().add("quiet");
         undo.setFocusTraversable(false);
-        Button help = button("shell.help", helping);
+        help = button("shell.help", helping);
         help.getStyleClass().add("quiet");
         help.setFocusTraversable(false);
         back = button("shell.back", goingBack);
@@ -56,6 +59,14 @@ final class Foot extends HBox {
         undo.setDisable(!canUndo);
         back.setDisable(!canGoBack);
         next.setDisable(!canGoOn);
+    }
+
+    /** Whether there is a way on and back from here; on the first page there is none. */
+    void showWays(boolean shown) {
+        for (Node node : List.of(meaning, help, back, next)) {
+            node.setVisible(shown);
+            node.setManaged(shown);
+        }
     }
 
     /** A sentence below the meaning; an empty one takes no room. */

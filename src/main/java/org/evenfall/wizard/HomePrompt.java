@@ -25,6 +25,8 @@ final class HomePrompt implements Prompt {
     private final SetupDocument document;
     private final RecentSetups recent;
     private final FlowPane tiles = new FlowPane();
+    private final VBox box = new VBox();
+    private final Node begin;
     private final FarmLists lists;
 
     HomePrompt(Form form, Node picture, SetupDocument document, RecentSetups recent) {
@@ -33,6 +35,7 @@ final class HomePrompt implements Prompt {
         this.picture = picture;
         this.document = document;
         this.lists = new FarmLists(form.words(), document);
+        this.begin = begin();
     }
 
     @Override
@@ -43,7 +46,8 @@ final class HomePrompt implements Prompt {
     @Override
     public Node entries() {
         tiles.getStyleClass().add("tiles");
-        return new VBox(tiles, begin(), changed(), lists, form.sentence("start.saves"));
+        box.getChildren().setAll(begin, tiles, changed(), lists, form.sentence("start.saves"));
+        return box;
     }
 
     @Override
@@ -60,7 +64,11 @@ final class HomePrompt implements Prompt {
     public void shown() {
         document.keepMachine();
         tiles.getChildren().setAll(recent.tiles().stream().map(this::tile).toList());
+        // the keyboard begins at the setup changed last, or at a new one
+        boolean any = !tiles.getChildren().isEmpty();
         tiles.getChildren().add(demo());
+        box.getChildren().removeAll(begin, tiles);
+        box.getChildren().addAll(0, any ? List.of(tiles, begin) : List.of(begin, tiles));
         lists.refresh();
     }
 
@@ -84,7 +92,7 @@ final class HomePrompt implements Prompt {
 
     private static Button tile(String title, String about, String changed, PromptState state, String next) {
         HBox last = new HBox(StateMark.of(state), label(next, "tile-next"));
-        last.getStyleClass().add("rail-line");
+        last.getStyleClass().add("tile-state");
         Button open = new Button();
         open.setGraphic(
                 new VBox(label(title, "tile-name"), label(about, "tile-about"), label(changed, "beneath"), last));
@@ -100,10 +108,10 @@ final class HomePrompt implements Prompt {
     }
 
     private Node begin() {
-        Button begin = form.button("start.new", document::createNew);
-        begin.getStyleClass().add("primary");
+        Button first = form.button("start.new", document::createNew);
+        first.getStyleClass().add("primary");
         return form.row(
-                begin,
+                first,
                 menu("start.again", document::reopen),
                 form.button("day.title", () -> document.frame().showDay()),
                 menu("start.borrowProduct", document::borrowProduct),

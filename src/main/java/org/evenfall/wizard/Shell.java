@@ -332,6 +332,7 @@ final class Shell extends BorderPane implements Frame {
         rail.setManaged(!alone);
         focused.setVisible(!alone);
         focused.setManaged(!alone);
+        foot.showWays(!alone);
         side.place(pages.get(front), room && !caution.isVisible());
     }
 
