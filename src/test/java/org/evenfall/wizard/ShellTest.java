@@ -12,6 +12,7 @@ import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.path.StartPaths;
 import org.evenfall.store.PreferencesFile;
 import org.evenfall.store.UserFolder;
 import org.junit.jupiter.api.BeforeEach;
@@ -89,7 +90,7 @@ class ShellTest {
         show(robot, "3b");
         assertThat(cautions(robot)).as("another step").isTrue();
         // undo takes back answers, not what was read
-        window.model().set(org.evenfall.setup.path.StartPaths.FARM.path(), "x");
+        robot.interact(() -> window.model().set(StartPaths.FARM.path(), "x"));
         chord(robot, KeyCode.CONTROL, KeyCode.Z);
         assertThat(setup().guide().cautionsRead()).containsExactly("1d");
     }
