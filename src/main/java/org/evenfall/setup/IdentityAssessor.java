@@ -89,7 +89,7 @@ final class IdentityAssessor {
     private void nitrogen() {
         Double percent = read.number(ProductPaths.NITROGEN);
         if (percent != null && isUrea(read) && !UREA_NITROGEN_PERCENT.contain(percent)) {
-            findings.add(Finding.warn(Step.PRODUCT, "product.nitrogenOfUrea", Arg.number(percent, 1, Unit.PERCENT))
+            findings.add(Finding.warn(Step.PRODUCT, "product.nitrogenOfUrea", read.typed(ProductPaths.NITROGEN))
                     .from("source.ureaNitrogen")
                     .at(ProductPaths.NITROGEN.pointer()));
         }

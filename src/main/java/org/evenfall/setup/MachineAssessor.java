@@ -13,7 +13,6 @@ import org.evenfall.machine.FlowPoint;
 import org.evenfall.machine.Lever;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.machine.OpeningTable;
-import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.FlowTableBasis;
 import org.evenfall.setup.entry.LeverEntry;
 import org.evenfall.setup.entry.OpeningEntry;
@@ -85,7 +84,7 @@ final class MachineAssessor {
         if (tramlineWidthM != null
                 && !widthsM.isEmpty()
                 && widthsM.stream().allMatch(width -> width < tramlineWidthM - WIDTH_ROUNDING_M)) {
-            findings.add(Finding.warn(Step.START, "start.widthBeyondHandbook", Arg.number(tramlineWidthM, 0, Unit.M))
+            findings.add(Finding.warn(Step.START, "start.widthBeyondHandbook", read.typed(StartPaths.TRAMLINE_WIDTH))
                     .at(MachinePaths.WORKING_WIDTHS.pointer()));
         }
     }

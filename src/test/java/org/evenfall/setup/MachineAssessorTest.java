@@ -115,7 +115,7 @@ class MachineAssessorTest {
         assertThat(found)
                 .isEqualTo(
                         reported
-                                ? List.of("WARNING START start.widthBeyondHandbook /machine/workingWidths [28:0 m]")
+                                ? List.of("WARNING START start.widthBeyondHandbook /machine/workingWidths [28 m]")
                                 : List.of());
     }
 

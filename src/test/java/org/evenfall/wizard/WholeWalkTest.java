@@ -209,7 +209,7 @@ class WholeWalkTest {
         type(robot, "/start/tramlineWidth", "wide");
         assertThat(shown(robot, "is not a number")).isTrue();
         type(robot, "/start/tramlineWidth", "280");
-        assertThat(shown(robot, "280.0 m cannot be. Possible is 9 m to 60 m")).isTrue();
+        assertThat(shown(robot, "280 m is not possible. Enter 9 to 60 m")).isTrue();
         type(robot, "/start/tramlineWidth", "1,250");
         assertThat(shown(robot, "can be read two ways")).isTrue();
         type(robot, "/start/tramlineWidth", "28,0");

@@ -134,7 +134,10 @@ public final class Form {
     /** A measured value under a name that the owner of the machine gave it. */
     public Node quantity(String label, Measured kind, EntryPath<EnteredQuantity> path) {
         QuantityField entry = new QuantityField(this, kind, path);
-        VBox box = labelled(label, path.pointer(), entry.hint(), entry.box(label));
+        VBox box = labelled(label, path.pointer(), entry.box(label));
+        if (entry.hasHint()) {
+            box.getChildren().add(entry.hint());
+        }
         box.getChildren().add(entry.readings());
         return box;
     }
@@ -150,7 +153,7 @@ public final class Form {
     }
 
     private Node text(String label, EntryPath<String> path) {
-        return labelled(label, path.pointer(), "", TextEntry.field(this, label, path, TextEntry.COLUMNS));
+        return labelled(label, path.pointer(), TextEntry.field(this, label, path, TextEntry.COLUMNS));
     }
 
     /** One of a few words, in a row of buttons, for an entry that a setup has once. */
@@ -161,7 +164,7 @@ public final class Form {
     /** The same, kept in another way than as it is; for an entry whose change changes others. */
     public <E extends Enum<E>> Node choice(Choice<?, E> entry, EntryPath<E> path) {
         return labelled(
-                words.text(entry.labelKey()), path.pointer(), "", new Choices<>(this, path).buttons(entry.answers()));
+                words.text(entry.labelKey()), path.pointer(), new Choices<>(this, path).buttons(entry.answers()));
     }
 
     /** One of a few words of the record that is at a place. */
@@ -171,20 +174,15 @@ public final class Form {
 
     /** An entry that is not kept in the setup, under its label. */
     public VBox labelledNode(String labelKey, Node entry) {
-        return labelled(words.text(labelKey), "", "", entry);
+        return labelled(words.text(labelKey), "", entry);
     }
 
-    private VBox labelled(String label, String pointer, String hint, Node entry) {
+    private VBox labelled(String label, String pointer, Node entry) {
         Label above = new Label(label);
         above.getStyleClass().add("entry-label");
         above.setLabelFor(entry);
         VBox box = new VBox(above, entry);
         box.getStyleClass().add("entry");
-        if (!hint.isEmpty()) {
-            Label usual = new Label(hint);
-            usual.getStyleClass().add("hint");
-            box.getChildren().add(usual);
-        }
         if (!pointer.isEmpty()) {
             mark(List.of(field(entry, pointer)), each -> "");
         }
