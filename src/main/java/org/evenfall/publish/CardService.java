@@ -13,6 +13,7 @@ import org.evenfall.card.CardContents;
 import org.evenfall.card.CardPdf;
 import org.evenfall.finding.Sentences;
 import org.evenfall.page.PagePicture;
+import org.evenfall.quantity.DateText;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.sign.KeyException;
@@ -146,7 +147,7 @@ public final class CardService {
      */
     public Path freeFile(Setup setup, boolean finding) {
         String name = (setup.start().farm() + " " + setup.product().delivery() + " "
-                        + setup.card().date())
+                        + DateText.iso(setup.card().date()))
                 .strip()
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("[^\\p{L}\\p{N}]+", "-");

@@ -142,18 +142,19 @@ public final class Form {
         return box;
     }
 
-    /** A line of text, for an entry that a setup has once. */
+    /** A line of text, or a date with its calendar, for an entry that a setup has once. */
     public Node text(Text<?> entry) {
-        return text(words.text(entry.labelKey()), entry.path());
+        return text(words.text(entry.labelKey()), entry.path(), entry.isDate());
     }
 
     /** A line of text of the record that is at a place. */
     public <R> Node text(Text<R> entry, EntryPath<R> record) {
-        return text(words.text(entry.labelKey()), entry.at(record));
+        return text(words.text(entry.labelKey()), entry.at(record), entry.isDate());
     }
 
-    private Node text(String label, EntryPath<String> path) {
-        return labelled(label, path.pointer(), TextEntry.field(this, label, path, TextEntry.COLUMNS));
+    private Node text(String label, EntryPath<String> path, boolean date) {
+        Node entry = date ? new DateField(this, label, path) : TextEntry.field(this, label, path, TextEntry.COLUMNS);
+        return labelled(label, path.pointer(), entry);
     }
 
     /** One of a few words, in a row of buttons, for an entry that a setup has once. */
