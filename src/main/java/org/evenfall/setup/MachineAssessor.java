@@ -58,7 +58,7 @@ final class MachineAssessor {
         return new MachineProfile(
                 read.get(MachinePaths.NAME),
                 widths,
-                read.number(MachinePaths.DISC_RADIUS),
+                half(read.number(MachinePaths.DISC_DIAMETER)),
                 read.number(MachinePaths.DISC_SPEED_AT540),
                 low,
                 high,
@@ -69,6 +69,10 @@ final class MachineAssessor {
                 read.number(MachinePaths.FLOW_TABLE_DENSITY),
                 read.get(MachinePaths.RATE_SETTING),
                 factorRule());
+    }
+
+    private static @Nullable Double half(@Nullable Double number) {
+        return number == null ? null : Double.valueOf(number / 2);
     }
 
     /** The rule of the terminal; with a factor it must be known. */

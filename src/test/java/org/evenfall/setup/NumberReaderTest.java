@@ -80,8 +80,8 @@ class NumberReaderTest {
                 "11 in; 12~0 62in~0"
             })
     void aSmallLimitIsNotRoundedAway(String typed, String args) {
-        assertThat(read(MachinePaths.DISC_RADIUS, typed)).isNull();
-        reports("STOP START entry.impossible at /machine/discRadius field.discRadius " + args);
+        assertThat(read(MachinePaths.DISC_DIAMETER, typed)).isNull();
+        reports("STOP START entry.impossible at /machine/discDiameter field.discDiameter '" + typed + "' " + args);
     }
 
     /** Area 0.01 to 20 000 ha: not 0.0 to 20000.0; a volume of 0.1 to 50 L has one decimal, its usual limits too. */

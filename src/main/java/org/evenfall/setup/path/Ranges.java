@@ -17,7 +17,7 @@ final class Ranges {
 
     static final Range WORKING_WIDTH = range("field.workingWidth", M, List.of(M, FT), 6, 60, 9, 54);
 
-    static final Range DISC_RADIUS = range("field.discRadius", M, List.of(CM, MM, M, IN), 0.15, 0.8, 0.2, 0.6);
+    static final Range DISC_DIAMETER = range("field.discDiameter", M, List.of(CM, MM, M, IN), 0.3, 1.6, 0.4, 1.2);
 
     static final Range DISC_SPEED = range("field.discSpeed", RPM, List.of(RPM), 200, 2500, 500, 1300);
 
