@@ -82,8 +82,8 @@ class WholeWalkTest {
         type(robot, "/start/tramlineWidth", "28");
         press(robot, "/start/drivingPattern/BACK_AND_FORTH");
         type(robot, "/machine/name", "The farm’s broadcaster");
-        type(robot, "/machine/discRadius", "42");
-        type(robot, "/machine/discSpeedAt540", "900");
+        type(robot, "/machine/discDiameter", "84");
+        type(robot, "/machine/discSpeedAt540", "870");
         type(robot, "/machine/wantedHeight", "75");
         type(robot, "/machine/levers/0/label", "long vane");
         type(robot, "/machine/levers/0/lowest", "1");
