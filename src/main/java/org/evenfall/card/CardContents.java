@@ -8,6 +8,7 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
+import org.evenfall.quantity.DateText;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.entry.ProductEntries;
@@ -156,9 +157,7 @@ public final class CardContents {
                                                 Arg.text(product.inhibitor().strip())),
                                 product.useBy().isBlank()
                                         ? ""
-                                        : words.text(
-                                                "card.useBy",
-                                                Arg.text(product.useBy().strip())))
+                                        : words.text("card.useBy", Arg.text(DateText.iso(product.useBy()))))
                         .filter(part -> !part.isEmpty())
                         .toList();
         };
@@ -198,7 +197,7 @@ public final class CardContents {
         lines.add(words.text("card.signedBy", Arg.text(setup.card().signedBy() + role)));
         lines.add(words.text(
                 "card.dated",
-                Arg.text(setup.card().date()),
+                Arg.text(DateText.iso(setup.card().date())),
                 Arg.count(Math.max(1, setup.card().revision()))));
         if (!keyCode.isEmpty()) {
             lines.add(words.text("card.key", Arg.text(keyCode)));
@@ -214,7 +213,7 @@ public final class CardContents {
         for (CardContent.Figure figure : figures) {
             text.append(figure.label()).append(": ").append(figure.value()).append('\n');
         }
-        text.append(setup.card().date())
+        text.append(DateText.iso(setup.card().date()))
                 .append(" r")
                 .append(Math.max(1, setup.card().revision()));
         return text.toString().replace('\u00a0', ' ');

@@ -1,6 +1,8 @@
 package org.evenfall.finding;
 
+import java.time.LocalDate;
 import java.util.List;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 
 /** One argument of a finding's sentence, formatted only where the sentence is shown. */
@@ -21,6 +23,21 @@ public sealed interface Arg {
      * @param unit its unit
      */
     record Figure(double value, int decimals, Unit unit) implements Arg {}
+
+    /**
+     * A number as the person typed it, with its unit.
+     *
+     * @param digits the number as typed, for example "36,0"
+     * @param unit the unit typed or chosen
+     */
+    record Typed(String digits, Unit unit) implements Arg {}
+
+    /**
+     * A date in words, for example "3 April 2027".
+     *
+     * @param date the date
+     */
+    record Day(LocalDate date) implements Arg {}
 
     /**
      * A word of the bundle.
@@ -57,6 +74,12 @@ public sealed interface Arg {
     /** A number with a count of decimals in a unit. */
     static Arg number(double value, int decimals, Unit unit) {
         return new Figure(value, decimals, unit);
+    }
+
+    /** What was typed, with the unit typed behind it, else the one chosen. */
+    static Arg typed(EnteredQuantity entered) {
+        EnteredQuantity split = entered.withUnitFromText();
+        return new Typed(split.text().strip(), split.unit());
     }
 
     /** A whole number without unit. */

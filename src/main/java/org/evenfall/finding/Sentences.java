@@ -1,6 +1,7 @@
 package org.evenfall.finding;
 
 import java.text.MessageFormat;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
@@ -74,7 +75,10 @@ public final class Sentences {
 
     /** A number with a count of decimals and its unit, in this language; no blank before a degree sign. */
     public String number(double value, int decimals, Unit unit) {
-        String digits = NumberFormats.decimals(value, decimals, locale);
+        return withUnit(NumberFormats.decimals(value, decimals, locale), unit);
+    }
+
+    private static String withUnit(String digits, Unit unit) {
         String gap = unit == Unit.DEG ? "" : "\u00a0";
         return unit == Unit.NONE ? digits : digits + gap + unit.symbol();
     }
@@ -88,6 +92,12 @@ public final class Sentences {
     public String word(Arg arg) {
         if (arg instanceof Arg.Text text) {
             return text.text();
+        }
+        if (arg instanceof Arg.Typed typed) {
+            return withUnit(typed.digits(), typed.unit());
+        }
+        if (arg instanceof Arg.Day day) {
+            return DateTimeFormatter.ofPattern("d\u00a0MMMM\u00a0uuuu", locale).format(day.date());
         }
         if (arg instanceof Arg.Word word) {
             return text(word.key());

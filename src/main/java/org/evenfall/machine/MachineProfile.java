@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param name the owner's name for it
  * @param workingWidthsM working widths of its handbook, m
- * @param discRadiusM centre to vane tip, m
+ * @param discRadiusM centre to vane tip, m; half the diameter over the vane tips that is asked
  * @param discSpeedAt540Rpm disc speed at 540 rpm of the PTO, rpm
  * @param ptoLowestRpm lowest PTO speed allowed, rpm
  * @param ptoHighestRpm highest PTO speed allowed, rpm

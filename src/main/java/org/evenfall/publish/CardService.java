@@ -13,6 +13,7 @@ import org.evenfall.card.CardContents;
 import org.evenfall.card.CardPdf;
 import org.evenfall.finding.Sentences;
 import org.evenfall.page.PagePicture;
+import org.evenfall.quantity.DateText;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.sign.KeyException;
@@ -156,7 +157,7 @@ public final class CardService {
 
     private static String stem(Setup setup) {
         return (setup.start().farm() + " " + setup.product().delivery() + " "
-                        + setup.card().date())
+                        + DateText.iso(setup.card().date()))
                 .strip()
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("[^\\p{L}\\p{N}]+", "-");

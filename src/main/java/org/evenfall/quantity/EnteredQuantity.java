@@ -51,6 +51,16 @@ public record EnteredQuantity(String text, Unit unit) {
         return new EnteredQuantity(text, newUnit);
     }
 
+    /**
+     * The same with the unit that was typed behind the number in place of the one chosen, with or without a blank before it
+     * ("28 ft", "75cm"); unchanged where there is none.
+     */
+    public EnteredQuantity withUnitFromText() {
+        return NumberAndWord.of(text)
+                .flatMap(parts -> unitNamed(parts.word()).map(behind -> new EnteredQuantity(parts.number(), behind)))
+                .orElse(this);
+    }
+
     /** Whether nothing but blanks was typed. */
     public boolean isBlank() {
         return text.isBlank();

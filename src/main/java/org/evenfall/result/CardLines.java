@@ -8,6 +8,7 @@ import org.evenfall.card.CardContents;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
+import org.evenfall.quantity.DateText;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.CardResult;
 import org.evenfall.setup.entry.CardLanguage;
@@ -42,12 +43,12 @@ public final class CardLines {
                 .toList();
     }
 
-    /** Who measured and who signs, and the date, as typed. */
+    /** Who measured and who signs, as typed, and the date. */
     public static List<ResultLine> people(Sentences words, Setup setup) {
         List<ResultLine> lines = new ArrayList<>();
         ResultLine.addTyped(lines, words, CardPaths.MEASURED_BY.labelKey(), CardPaths.MEASURED_BY.get(setup));
         ResultLine.addTyped(lines, words, CardPaths.SIGNED_BY.labelKey(), CardPaths.SIGNED_BY.get(setup));
-        ResultLine.addTyped(lines, words, CardPaths.DATE.labelKey(), CardPaths.DATE.get(setup));
+        ResultLine.addTyped(lines, words, CardPaths.DATE.labelKey(), DateText.iso(CardPaths.DATE.get(setup)));
         return lines;
     }
 

@@ -87,8 +87,8 @@ final class BucketTestsAssessor {
         Double left = read.number(RatePaths.BUCKET_OPENING_LEFT, at);
         Double right = read.number(RatePaths.BUCKET_OPENING_RIGHT, at);
         Double time = read.number(RatePaths.BUCKET_TIME, at);
-        List<Double> leftKg = net(RatePaths.BUCKET_LEFT.at(at), tareKg(at));
-        List<Double> rightKg = net(RatePaths.BUCKET_RIGHT.at(at), tareKg(at));
+        List<Double> leftKg = net(RatePaths.BUCKET_LEFT, at);
+        List<Double> rightKg = net(RatePaths.BUCKET_RIGHT, at);
         Double either = left == null ? right : left;
         if (time == null || either == null || (leftKg.isEmpty() && rightKg.isEmpty())) {
             return null;
@@ -117,13 +117,15 @@ final class BucketTestsAssessor {
         return empty == null ? 0 : empty;
     }
 
-    private List<Double> net(EntryPath<List<EnteredQuantity>> list, double tareKg) {
+    private List<Double> net(QuantityList<BucketEntry> side, EntryPath<BucketEntry> test) {
+        EntryPath<List<EnteredQuantity>> list = side.at(test);
+        double tareKg = tareKg(test);
         List<Double> net = new ArrayList<>();
         for (int i = 0; i < list.get(read.setup()).size(); i++) {
             EntryPath<EnteredQuantity> at = QuantityList.item(list, i);
             Double kg = read.number(at);
             if (kg != null && kg <= tareKg) {
-                findings.add(Finding.stop(Step.RATE, "rate.lighterThanBucket", Arg.number(kg, 1, Unit.KG))
+                findings.add(Finding.stop(Step.RATE, "rate.lighterThanBucket", read.typed(side, at))
                         .at(at.pointer()));
             } else if (kg != null) {
                 net.add(kg - tareKg);

@@ -7,6 +7,7 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.machine.MachineProfile;
+import org.evenfall.quantity.DateText;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.path.CardPaths;
 import org.evenfall.setup.path.EntryPath;
@@ -99,7 +100,7 @@ final class DrivenTests {
         TestConditions conditions = test.conditions().set().conditions();
         return new TrayTestResult(
                 test.index(),
-                test.at().get(read.setup()).date(),
+                DateText.iso(test.at().get(read.setup()).date()),
                 test.evenness(),
                 test.stated(),
                 read.number(TrayPaths.TEST_OPENING_LEFT, test.at()),

@@ -7,7 +7,7 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.granule.ProductForm;
-import org.evenfall.quantity.Unit;
+import org.evenfall.quantity.DateText;
 import org.evenfall.setup.entry.Condition;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.CardPaths;
@@ -80,8 +80,8 @@ final class IdentityAssessor {
             findings.add(Finding.warn(
                             Step.PRODUCT,
                             "product.useByPassed",
-                            Arg.text(read.get(ProductPaths.USE_BY).strip()),
-                            Arg.text(read.get(CardPaths.DATE).strip()))
+                            Arg.text(DateText.iso(read.get(ProductPaths.USE_BY))),
+                            Arg.text(DateText.iso(read.get(CardPaths.DATE))))
                     .at(at));
         }
     }
@@ -89,7 +89,7 @@ final class IdentityAssessor {
     private void nitrogen() {
         Double percent = read.number(ProductPaths.NITROGEN);
         if (percent != null && isUrea(read) && !UREA_NITROGEN_PERCENT.contain(percent)) {
-            findings.add(Finding.warn(Step.PRODUCT, "product.nitrogenOfUrea", Arg.number(percent, 1, Unit.PERCENT))
+            findings.add(Finding.warn(Step.PRODUCT, "product.nitrogenOfUrea", read.typed(ProductPaths.NITROGEN))
                     .from("source.ureaNitrogen")
                     .at(ProductPaths.NITROGEN.pointer()));
         }

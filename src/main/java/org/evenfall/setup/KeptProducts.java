@@ -62,7 +62,7 @@ public final class KeptProducts {
                 sieve == null ? setup.product().medianSize() : EnteredQuantity.EMPTY,
                 typed(evenness.cvPercent(), Unit.PERCENT),
                 test.settings().withUnknownKeys(UnknownKeys.NONE),
-                (OWN_TEST + " " + test.date()).strip(),
+                (OWN_TEST + " " + last.date()).strip(),
                 UnknownKeys.NONE);
         boolean there = setup.match().library().stream()
                 .anyMatch(entry -> entry.withId(kept.id())

@@ -13,7 +13,6 @@ import org.evenfall.machine.FlowPoint;
 import org.evenfall.machine.Lever;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.machine.OpeningTable;
-import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.FlowTableBasis;
 import org.evenfall.setup.entry.LeverEntry;
 import org.evenfall.setup.entry.OpeningEntry;
@@ -59,7 +58,7 @@ final class MachineAssessor {
         return new MachineProfile(
                 read.get(MachinePaths.NAME),
                 widths,
-                read.number(MachinePaths.DISC_RADIUS),
+                half(read.number(MachinePaths.DISC_DIAMETER)),
                 read.number(MachinePaths.DISC_SPEED_AT540),
                 low,
                 high,
@@ -70,6 +69,10 @@ final class MachineAssessor {
                 read.number(MachinePaths.FLOW_TABLE_DENSITY),
                 read.get(MachinePaths.RATE_SETTING),
                 factorRule());
+    }
+
+    private static @Nullable Double half(@Nullable Double number) {
+        return number == null ? null : Double.valueOf(number / 2);
     }
 
     /** The rule of the terminal; with a factor it must be known. */
@@ -85,7 +88,7 @@ final class MachineAssessor {
         if (tramlineWidthM != null
                 && !widthsM.isEmpty()
                 && widthsM.stream().allMatch(width -> width < tramlineWidthM - WIDTH_ROUNDING_M)) {
-            findings.add(Finding.warn(Step.START, "start.widthBeyondHandbook", Arg.number(tramlineWidthM, 0, Unit.M))
+            findings.add(Finding.warn(Step.START, "start.widthBeyondHandbook", read.typed(StartPaths.TRAMLINE_WIDTH))
                     .at(MachinePaths.WORKING_WIDTHS.pointer()));
         }
     }

@@ -69,7 +69,7 @@ final class MachineCheckFindings {
                 "source.pto",
                 MachineCheckPaths.PTO_MEASURED);
         if (result.ptoRpm() != null && SettingsAssessor.beyond(machine, result.ptoRpm())) {
-            findings.add(Finding.stop(Step.MACHINE, "settings.ptoBeyond", Arg.number(result.ptoRpm(), 0, Unit.RPM))
+            findings.add(Finding.stop(Step.MACHINE, "settings.ptoBeyond", read.typed(MachineCheckPaths.PTO_MEASURED))
                     .at(MachineCheckPaths.PTO_MEASURED.pointer()));
         }
         return findings;

@@ -1,33 +1,23 @@
 package org.evenfall.setup;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
-import org.evenfall.finding.FindingKind;
-import org.evenfall.quantity.Dimension;
 import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.quantity.NumberAndWord;
 import org.evenfall.quantity.NumberReading;
 import org.evenfall.quantity.NumberText;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.path.EntryPath;
-import org.evenfall.setup.path.Limits;
 import org.evenfall.setup.path.Range;
 import org.jspecify.annotations.Nullable;
 
 /** Turns one typed quantity into a number in its core unit, or into a finding that says why it cannot be used. */
 final class NumberReader {
 
-    /** Decimals of the two values of an ambiguous number, so that none is ambiguous itself. */
-    private static final int AMBIGUOUS_DECIMALS = 4;
-
-    /** Most decimals of a limit or of the value outside it. */
-    private static final int MOST_DECIMALS = 3;
-
-    /** Assumption: a limit that rounding changes by more than this share would be read as another limit. */
-    private static final double ROUNDED_SHARE = 0.005;
+    /** A number with a decimal sign, to show how one is typed. */
+    private static final double EXAMPLE = 12.5;
 
     private final Consumer<Finding> findings;
 
@@ -59,9 +49,7 @@ final class NumberReader {
             return null;
         }
         if (reading instanceof NumberReading.NotANumber) {
-            report(
-                    path,
-                    Finding.stop(path.step(), "entry.notANumber", Arg.text(typed.text()), Arg.word(range.nameKey())));
+            report(path, notANumber(typed, range, path));
             return null;
         }
         Unit unit = typed.unit() == Unit.NONE ? range.shown() : typed.unit();
@@ -75,23 +63,21 @@ final class NumberReader {
                             path.step(),
                             "entry.ambiguous",
                             Arg.text(typed.text()),
-                            Arg.number(twice.asDecimal(), AMBIGUOUS_DECIMALS, Unit.NONE),
+                            Arg.number(twice.asDecimal(), twice.decimals(), Unit.NONE),
                             Arg.number(twice.asThousands(), 0, Unit.NONE)));
             return null;
         }
         if (unit.dimension() != range.core().dimension()) {
-            report(
-                    path,
-                    Finding.stop(
-                            path.step(),
-                            "entry.wrongUnit",
-                            Arg.text(typed.unit().symbol()),
-                            Arg.word(range.nameKey()),
-                            Arg.text(range.shown().symbol())));
+            report(path, wrongUnit(typed.unit().symbol(), range, path));
             return null;
         }
         double value = unit.to(range.core(), ((NumberReading.Value) reading).value());
-        return check(value, unit, range, path) ? Double.valueOf(value) : null;
+        Arg shown = new Arg.Typed(typed.text().strip(), unit);
+        Finding outside = LimitCheck.typed(value, shown, unit, range, path);
+        if (outside != null) {
+            findings.accept(outside);
+        }
+        return range.possible().contain(value) ? Double.valueOf(value) : null;
     }
 
     /**
@@ -104,72 +90,37 @@ final class NumberReader {
                 && !range.possible().contain(unit.to(range.core(), twice.asThousands()));
     }
 
-    /**
-     * Reports a value outside its limits, in the unit in which it was typed.
-     *
-     * @param value in the core unit
-     * @return whether the value is possible
-     */
-    boolean check(double value, Unit typed, Range range, EntryPath<?> path) {
-        boolean possible = range.possible().contain(value);
-        if (!possible || !range.usual().contain(value)) {
-            Limits limits = possible ? range.usual() : range.possible();
-            double low = range.core().to(typed, limits.low());
-            double high = range.core().to(typed, limits.high());
-            double shown = range.core().to(typed, value);
-            int decimals = decimals(low, high, range);
-            findings.accept(new Finding(
-                    possible ? FindingKind.WARNING : FindingKind.STOP,
-                    path.step(),
-                    possible ? "entry.unusual" : "entry.impossible",
-                    List.of(
-                            Arg.word(range.nameKey()),
-                            Arg.number(shown, decimalsOutside(shown, low, high, Math.max(1, decimals)), typed),
-                            Arg.number(low, enough(low, decimals), typed),
-                            Arg.number(high, enough(high, decimals), typed)),
-                    path.pointer(),
-                    ""));
+    /** Why a text is no number: a unit that the entry does not have, or no number at all. */
+    private static Finding notANumber(EnteredQuantity typed, Range range, EntryPath<?> path) {
+        Arg name = Arg.word(range.nameKey());
+        Optional<NumberAndWord> parts = NumberAndWord.of(typed.text());
+        if (parts.isEmpty()) {
+            return Finding.stop(
+                    path.step(), "entry.notANumber", Arg.text(typed.text().strip()), name, example(range));
         }
-        return possible;
+        return wrongUnit(parts.get().word(), range, path);
     }
 
-    private static int decimals(double low, double high, Range range) {
-        boolean small = range.core().dimension() != Dimension.COUNT && high < 10;
-        return !small && low == Math.rint(low) && high == Math.rint(high) ? 0 : Math.max(1, range.decimals());
-    }
-
-    /** The usual decimals, or more where rounding would show another number: 0.15 must not become 0.2. */
-    private static int enough(double value, int usual) {
-        int decimals = usual;
-        while (decimals < MOST_DECIMALS
-                && Math.abs(rounded(value, decimals) - value) > ROUNDED_SHARE * Math.abs(value)) {
-            decimals++;
+    private static Finding wrongUnit(String unit, Range range, EntryPath<?> path) {
+        Arg name = Arg.word(range.nameKey());
+        if (range.core() == Unit.NONE) {
+            return Finding.stop(path.step(), "entry.noUnit", Arg.text(unit), name);
         }
-        return decimals;
+        Arg units = new Arg.Series(
+                range.units().stream().map(Unit::symbol).map(Arg::text).toList());
+        return Finding.stop(path.step(), "entry.wrongUnit", Arg.text(unit), name, units);
     }
 
-    /** Enough decimals, so that a value outside its limits is also shown outside them. */
-    private static int decimalsOutside(double value, double low, double high, int usual) {
-        int decimals = enough(value, usual);
-        while (decimals < MOST_DECIMALS && rounded(value, decimals) >= low && rounded(value, decimals) <= high) {
-            decimals++;
-        }
-        return decimals;
+    /** A number to show how one is typed: whole where things are counted. */
+    private static Arg example(Range range) {
+        boolean counts = range.core() == Unit.NONE && range.possible().low() >= 1;
+        return counts ? Arg.number(range.usual().high(), 0, Unit.NONE) : Arg.number(EXAMPLE, 1, Unit.NONE);
     }
 
-    private static double rounded(double value, int decimals) {
-        return BigDecimal.valueOf(value)
-                .setScale(decimals, RoundingMode.HALF_UP)
-                .doubleValue();
-    }
-
-    /** A unit that was typed behind the number counts: "28 m" or "92 ft" in a field whose unit is m. */
+    /** A unit of the entry that was typed behind the number counts: "28 m" or "92ft" in a field whose unit is m. */
     private static EnteredQuantity withUnitFromText(EnteredQuantity given, Range range) {
-        if (!(NumberText.read(given.text()) instanceof NumberReading.NotANumber)) {
-            return given;
-        }
-        EnteredQuantity parsed = EnteredQuantity.parse(given.text().strip());
-        return range.units().contains(parsed.unit()) ? parsed : given;
+        EnteredQuantity split = given.withUnitFromText();
+        return range.units().contains(split.unit()) ? split : given;
     }
 
     private void report(EntryPath<?> path, Finding finding) {

@@ -103,12 +103,11 @@ final class PlanAssessor {
             return rate;
         }
         double product = Nutrients.productKgPerHa(rate, nitrogenPercent);
-        new NumberReader(findings::add)
-                .check(
-                        product,
-                        Unit.KG_PER_HA,
-                        RatePaths.PRODUCT_RATE.range(read.setup()),
-                        RatePaths.NITROGEN_RATE.path());
+        Finding outside = LimitCheck.computed(
+                product, RatePaths.PRODUCT_RATE.range(read.setup()), RatePaths.NITROGEN_RATE.path());
+        if (outside != null) {
+            findings.add(outside);
+        }
         return product;
     }
 

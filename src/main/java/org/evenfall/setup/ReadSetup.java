@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.quantity.Dimension;
 import org.evenfall.quantity.EnteredQuantity;
@@ -11,6 +12,7 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.path.Entry;
 import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.Measured;
 import org.evenfall.setup.path.Quantity;
 import org.evenfall.setup.path.QuantityList;
 import org.evenfall.setup.path.RatePaths;
@@ -76,6 +78,20 @@ public record ReadSetup(
             all.add(number(QuantityList.item(list, i)));
         }
         return all;
+    }
+
+    /** The number of an entry as it was typed, with its unit, for a sentence about it. */
+    Arg typed(Quantity<?> entry) {
+        return typed(entry, entry.path());
+    }
+
+    /** The number at a place as it was typed, with its unit, for a sentence about it. */
+    Arg typed(Measured entry, EntryPath<EnteredQuantity> path) {
+        EnteredQuantity typed = path.get(setup);
+        return Arg.typed(
+                typed.unit() == Unit.NONE
+                        ? typed.withUnit(entry.range(setup, typed).shown())
+                        : typed);
     }
 
     /** Whether the nitrogen rate is in fertiliser units, whose basis is asked. */

@@ -1,15 +1,18 @@
 package org.evenfall.setup;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
+import org.evenfall.quantity.DateReading;
+import org.evenfall.quantity.DateText;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.path.Entries;
@@ -20,7 +23,6 @@ import org.evenfall.setup.path.Quantity;
 import org.evenfall.setup.path.QuantityList;
 import org.evenfall.setup.path.QuantityMap;
 import org.evenfall.setup.path.Text;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The one pass in which every entry of a setup is read: each quantity as a number in its core unit, each date, with the
@@ -30,6 +32,9 @@ public final class ReadingPass {
 
     private final Setup setup;
     private final Map<String, Double> numbers = new HashMap<>();
+    /** A form in which a day and a month cannot be swapped. */
+    private static final DateTimeFormatter DAY_FIRST = DateTimeFormatter.ofPattern("d.M.uuuu", Locale.ROOT);
+
     private final Map<String, LocalDate> dates = new HashMap<>();
     private final Set<Finding> findings = new LinkedHashSet<>();
     private final NumberReader reader = new NumberReader(findings::add);
@@ -107,20 +112,21 @@ public final class ReadingPass {
 
     private void date(EntryPath<?> path) {
         String typed = (String) path.get(setup);
-        LocalDate date = parsed(typed);
-        if (date != null) {
-            dates.put(path.pointer(), date);
-        } else if (!typed.isBlank()) {
-            findings.add(
-                    Finding.stop(path.step(), "entry.notADate", Arg.text(typed)).at(path.pointer()));
-        }
-    }
-
-    private static @Nullable LocalDate parsed(String iso) {
-        try {
-            return iso.isBlank() ? null : LocalDate.parse(iso.strip());
-        } catch (DateTimeParseException notADate) {
-            return null;
+        DateReading reading = DateText.read(typed);
+        if (reading instanceof DateReading.Value value) {
+            dates.put(path.pointer(), value.date());
+        } else if (reading instanceof DateReading.Ambiguous twice) {
+            findings.add(Finding.stop(
+                            path.step(),
+                            "entry.ambiguousDate",
+                            new Arg.Day(twice.dayFirst()),
+                            new Arg.Day(twice.monthFirst()),
+                            Arg.text(DAY_FIRST.format(twice.dayFirst())),
+                            Arg.text(twice.monthFirst().toString()))
+                    .at(path.pointer()));
+        } else if (reading instanceof DateReading.NotADate) {
+            findings.add(Finding.stop(path.step(), "entry.notADate", Arg.text(typed.strip()))
+                    .at(path.pointer()));
         }
     }
 }

@@ -34,15 +34,18 @@ final class SettingsAssessor {
                                 at.step(),
                                 "settings.leverBeyond",
                                 Arg.text(lever.label()),
-                                Arg.number(value, 1, Unit.NONE),
-                                Arg.number(lever.lowest(), 1, Unit.NONE),
-                                Arg.number(lever.highest(), 1, Unit.NONE))
+                                read.typed(SettingsPaths.LEVERS, path),
+                                scale(lever.lowest()),
+                                scale(lever.highest()))
                         .at(path.pointer()));
             }
         }
         Double pto = read.number(SettingsPaths.PTO_SPEED, at);
         if (pto != null && beyond(machine, pto)) {
-            findings.add(Finding.stop(at.step(), "settings.ptoBeyond", Arg.number(pto, 0, Unit.RPM))
+            findings.add(Finding.stop(
+                            at.step(),
+                            "settings.ptoBeyond",
+                            read.typed(SettingsPaths.PTO_SPEED, SettingsPaths.PTO_SPEED.at(at)))
                     .at(SettingsPaths.PTO_SPEED.at(at).pointer()));
         }
         return new Assessed<>(
@@ -52,6 +55,10 @@ final class SettingsAssessor {
                         read.number(SettingsPaths.HEIGHT_OVER_CROP, at),
                         read.number(SettingsPaths.TILT, at)),
                 findings);
+    }
+
+    private static Arg scale(double value) {
+        return Arg.number(value, ExactNumber.decimals(value), Unit.NONE);
     }
 
     /** Whether a PTO speed is outside what the machine's handbook allows. */

@@ -75,7 +75,10 @@ final class SinglePassAssessor {
             Double position = read.number(TrayPaths.LINE_POSITION, at);
             Double grams = catches.grams(TrayPaths.LINE_AMOUNT.at(at));
             if (position != null && grams != null && line.put(position, grams) != null) {
-                findings.add(Finding.warn(Step.TRAYS, "trays.line.twice", Arg.number(position, 1, Unit.M))
+                findings.add(Finding.warn(
+                                Step.TRAYS,
+                                "trays.line.twice",
+                                read.typed(TrayPaths.LINE_POSITION, TrayPaths.LINE_POSITION.at(at)))
                         .at(TrayPaths.LINE_POSITION.at(at).pointer()));
             }
         }

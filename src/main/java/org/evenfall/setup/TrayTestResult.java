@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  * One tray test assessed.
  *
  * @param index which of the entered tests, from 0
- * @param date as typed
+ * @param date in the form of ISO 8601 (2027-04-30); as typed where it is no date
  * @param evenness how even
  * @param settings how the machine was set
  * @param openingLeft opening or factor left; null while it is not typed

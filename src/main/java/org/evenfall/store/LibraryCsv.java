@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.evenfall.finding.Arg;
 import org.evenfall.granule.ProductForm;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberFormats;
@@ -26,6 +27,7 @@ import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.setup.path.Measured;
 import org.evenfall.setup.path.Range;
 import org.evenfall.setup.path.SettingsPaths;
+import org.evenfall.setup.path.ShownLimits;
 
 /**
  * Tested products as a table. Columns, in any order, separated by comma, semicolon or tab: {@code id, name, form, width_m,
@@ -172,16 +174,17 @@ public final class LibraryCsv {
             Range range = entry.range(Setup.EMPTY);
             Unit unit = range.shown();
             if (!range.possible().contain(unit.to(range.core(), value.value()))) {
+                ShownLimits limits = range.in(unit, range.possible());
                 throw problem(
                         column,
-                        "\"" + word + "\"; allowed is " + limit(range.possible().low(), range) + " to "
-                                + limit(range.possible().high(), range) + " " + unit.symbol());
+                        "\"" + word + "\"; allowed is " + limit(limits.low()) + " to " + limit(limits.high()) + " "
+                                + unit.symbol());
             }
             return new EnteredQuantity(word, unit);
         }
 
-        private static String limit(double core, Range range) {
-            return NumberFormats.decimals(range.inShownUnit(core), range.decimals(), Locale.ROOT);
+        private static String limit(Arg.Figure figure) {
+            return NumberFormats.decimals(figure.value(), figure.decimals(), Locale.ROOT);
         }
 
         private InputFileException problem(String column, String what) {

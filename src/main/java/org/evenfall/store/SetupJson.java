@@ -58,6 +58,7 @@ public final class SetupJson {
                         "/" + VERSION_KEY,
                         (version == null ? "missing version" : "unknown version " + version) + "; allowed: " + VERSION);
             }
+            OldEntries.renew(root);
             return mapper.treeToValue(root, Setup.class);
         } catch (JsonMappingException mapping) {
             throw new InputFileException(name, JsonProblem.pointer(mapping), JsonProblem.problem(mapping));

@@ -28,7 +28,7 @@ class AssessorOrderTest {
             .type(RatePaths.HOPPER_USED, "1,8 t")
             .type(TrayPaths.TEST_POSITIONS, TrayPaths.TESTS.item(0), "-3", "4")
             .choose(CardPaths.SIGNED_BY, "")
-            .type(MachinePaths.DISC_RADIUS, "x");
+            .type(MachinePaths.DISC_DIAMETER, "x");
 
     @Test
     void findingsAreInTheOrderOfTheSteps() {

@@ -157,8 +157,8 @@ class BucketTestsAssessorTest {
         assertThat(assessed.present().get(0).flow().rightKgPerMin()).isEqualTo(14.8, EXACT);
         assertThat(lines(assessed.findings()))
                 .containsExactly(
-                        "STOP RATE rate.lighterThanBucket at /rate/bucketTests/0/left/1 1kg~1",
-                        "STOP RATE rate.lighterThanBucket at /rate/bucketTests/0/right/1 0.9kg~1");
+                        "STOP RATE rate.lighterThanBucket at /rate/bucketTests/0/left/1 '1.0 kg'",
+                        "STOP RATE rate.lighterThanBucket at /rate/bucketTests/0/right/1 '0.9 kg'");
         TypedSetup little = first("1.1", "1.1").type(RatePaths.BUCKET_BUCKET_EMPTY, FIRST, "1 kg");
         // 0.1 kg in 30 s
         assertThat(assess(little).present().get(0).flow().leftKgPerMin()).isEqualTo(0.2, EXACT);

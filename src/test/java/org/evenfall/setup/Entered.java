@@ -93,6 +93,9 @@ record Entered(Setup setup) {
                     .toPlainString();
             return (value + ":" + figure.decimals() + " " + figure.unit().symbol()).strip();
         }
+        if (arg instanceof Arg.Typed typed) {
+            return (typed.digits() + " " + typed.unit().symbol()).strip();
+        }
         if (arg instanceof Arg.Text text) {
             return text.text();
         }

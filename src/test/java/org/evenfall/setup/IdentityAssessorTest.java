@@ -45,7 +45,7 @@ class IdentityAssessorTest {
                         "WARNING PRODUCT product.blend /product/blend []",
                         "STOP PRODUCT product.notClean /product/cleanAndDry []",
                         "WARNING PRODUCT product.untreated /product/treated []",
-                        "WARNING PRODUCT product.nitrogenOfUrea /product/nitrogen [27:1 %]");
+                        "WARNING PRODUCT product.nitrogenOfUrea /product/nitrogen [27 %]");
     }
 
     @ParameterizedTest
@@ -133,7 +133,7 @@ class IdentityAssessorTest {
     @CsvSource({"37.9, true", "38, false", "38.1, false", "46.6, false", "46.7, false", "46.8, true"})
     void ureaHasTheNitrogenOfUrea(String percent, boolean reported) {
         Entered entered = Entered.inEmpty().with(ProductPaths.NITROGEN, percent + " %");
-        String line = "WARNING PRODUCT product.nitrogenOfUrea /product/nitrogen [" + percent + ":1 %]";
+        String line = "WARNING PRODUCT product.nitrogenOfUrea /product/nitrogen [" + percent + " %]";
         assertThat(findings(entered.with(ProductPaths.FORM, ProductForm.GRANULAR_UREA)))
                 .isEqualTo(when(reported, line));
         assertThat(findings(entered.with(ProductPaths.FORM, ProductForm.PRILLED_UREA)))

@@ -51,7 +51,7 @@ class MachineAssessorTest {
         Entered entered = Entered.inEmpty()
                 .with(MachinePaths.NAME, "Machine of the east barn")
                 .withAll(MachinePaths.WORKING_WIDTHS, "24 m", "", "28 m")
-                .with(MachinePaths.DISC_RADIUS, "0.41 m")
+                .with(MachinePaths.DISC_DIAMETER, "0.82 m")
                 .with(MachinePaths.DISC_SPEED_AT540, "870 rpm")
                 .with(MachinePaths.PTO_LOWEST, "480 rpm")
                 .with(MachinePaths.PTO_HIGHEST, "600 rpm")
@@ -115,7 +115,7 @@ class MachineAssessorTest {
         assertThat(found)
                 .isEqualTo(
                         reported
-                                ? List.of("WARNING START start.widthBeyondHandbook /machine/workingWidths [28:0 m]")
+                                ? List.of("WARNING START start.widthBeyondHandbook /machine/workingWidths [28 m]")
                                 : List.of());
     }
 

@@ -184,6 +184,6 @@ class MachineCheckAssessorTest {
         ReadSetup read =
                 good().with(MachineCheckPaths.PTO_MEASURED, rpm + " rpm").read();
         assertThat(lines(MachineCheckAssessor.assess(read, MACHINE, null).findings()))
-                .isEqualTo(when(reported, "STOP MACHINE settings.ptoBeyond /yard/ptoMeasured [" + rpm + ":0 rpm]"));
+                .isEqualTo(when(reported, "STOP MACHINE settings.ptoBeyond /yard/ptoMeasured [" + rpm + " rpm]"));
     }
 }

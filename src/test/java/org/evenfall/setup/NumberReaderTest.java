@@ -38,7 +38,7 @@ class NumberReaderTest {
 
     /**
      * Tramlines 9 to 60 m, usual 12 to 48; 1 ft = 0.3048 m, so 29.5276 to 196.8504 ft and 39.3701 to 157.4803 ft. Limits that
-     * are whole numbers are shown without decimals, the value with one.
+     * are rounded inwards without needless decimals; the value is quoted as typed.
      */
     @ParameterizedTest
     @CsvSource(
@@ -47,15 +47,15 @@ class NumberReaderTest {
             value = {
                 "28 m; 28; -",
                 "12 m; 12; -",
-                "11.9 m; 11.9; WARNING START entry.unusual at /start/tramlineWidth field.tramlineWidth 11.9m~1 12m~0 48m~0",
-                "48.1 m; 48.1; WARNING START entry.unusual at /start/tramlineWidth field.tramlineWidth 48.1m~1 12m~0 48m~0",
-                "9 m; 9; WARNING START entry.unusual at /start/tramlineWidth field.tramlineWidth 9m~1 12m~0 48m~0",
-                "8.9 m; -; STOP START entry.impossible at /start/tramlineWidth field.tramlineWidth 8.9m~1 9m~0 60m~0",
-                "60 m; 60; WARNING START entry.unusual at /start/tramlineWidth field.tramlineWidth 60m~1 12m~0 48m~0",
-                "60.1 m; -; STOP START entry.impossible at /start/tramlineWidth field.tramlineWidth 60.1m~1 9m~0 60m~0",
-                "160 ft; 48.768; WARNING START entry.unusual at /start/tramlineWidth field.tramlineWidth 160ft~1 39.3701ft~1 157.4803ft~1",
-                "200 ft; -; STOP START entry.impossible at /start/tramlineWidth field.tramlineWidth 200ft~1 29.5276ft~1 196.8504ft~1",
-                "60.04 m; -; STOP START entry.impossible at /start/tramlineWidth field.tramlineWidth 60.04m~2 9m~0 60m~0"
+                "11.9 m; 11.9; WARNING START entry.unusual at /start/tramlineWidth field.tramlineWidth '11.9 m' 12~0 48m~0",
+                "48.1 m; 48.1; WARNING START entry.unusual at /start/tramlineWidth field.tramlineWidth '48.1 m' 12~0 48m~0",
+                "9 m; 9; WARNING START entry.unusual at /start/tramlineWidth field.tramlineWidth '9 m' 12~0 48m~0",
+                "8.9 m; -; STOP START entry.impossible at /start/tramlineWidth field.tramlineWidth '8.9 m' 9~0 60m~0",
+                "60 m; 60; WARNING START entry.unusual at /start/tramlineWidth field.tramlineWidth '60 m' 12~0 48m~0",
+                "60.1 m; -; STOP START entry.impossible at /start/tramlineWidth field.tramlineWidth '60.1 m' 9~0 60m~0",
+                "160 ft; 48.768; WARNING START entry.unusual at /start/tramlineWidth field.tramlineWidth '160 ft' 40~0 157ft~0",
+                "200 ft; -; STOP START entry.impossible at /start/tramlineWidth field.tramlineWidth '200 ft' 30~0 196ft~0",
+                "60.04 m; -; STOP START entry.impossible at /start/tramlineWidth field.tramlineWidth '60.04 m' 9~0 60m~0"
             })
     void limitsInTheTypedUnit(String typed, Double metres, String line) {
         Double read = read(StartPaths.TRAMLINE_WIDTH, typed);
@@ -67,45 +67,54 @@ class NumberReaderTest {
         reports(line);
     }
 
-    /** Disc radius 0.15 to 0.8 m: the limit must not be shown as 0.2 m; in cm 15 to 80. */
+    /** Disc diameter 0.3 to 1.6 m: the limit must not be shown as 0 or 2 m; in cm 30 to 160. */
     @ParameterizedTest
     @CsvSource(
             delimiter = ';',
             value = {
-                "0.14 m; 0.14m~2 0.15m~2 0.8m~1",
-                "0.149 m; 0.149m~3 0.15m~2 0.8m~1",
-                "0.9 m; 0.9m~1 0.15m~2 0.8m~1",
-                "14 cm; 14cm~1 15cm~0 80cm~0",
-                "14.96 cm; 14.96cm~2 15cm~0 80cm~0",
-                "4 in; 4in~1 5.9055in~1 31.4961in~1"
+                "0.29 m; 0.3~1 1.6m~1",
+                "0.299 m; 0.3~1 1.6m~1",
+                "1,70 m; 0.3~1 1.6m~1",
+                "29 cm; 30~0 160cm~0",
+                "29.96 cm; 30~0 160cm~0",
+                "11 in; 12~0 62in~0"
             })
     void aSmallLimitIsNotRoundedAway(String typed, String args) {
-        assertThat(read(MachinePaths.DISC_RADIUS, typed)).isNull();
-        reports("STOP START entry.impossible at /machine/discRadius field.discRadius " + args);
+        assertThat(read(MachinePaths.DISC_DIAMETER, typed)).isNull();
+        reports("STOP START entry.impossible at /machine/discDiameter field.discDiameter '" + typed + "' " + args);
     }
 
     /** Area 0.01 to 20 000 ha: not 0.0 to 20000.0; a volume of 0.1 to 50 L has one decimal, its usual limits too. */
     @Test
     void lowAndHighLimitsHaveTheirOwnDecimals() {
         assertThat(read(RatePaths.AREA, "0.001 ha")).isNull();
-        reports("STOP RATE entry.impossible at /rate/plan/area field.area 0.001ha~3 0.01ha~2 20000ha~1");
+        reports("STOP RATE entry.impossible at /rate/plan/area field.area '0.001 ha' 0.01~2 20000ha~0");
     }
 
     @Test
     void usualLimitsOfAFewMetresHaveADecimal() {
         // crop growth, usually 0 to 0.3 m; possible to 1 m
         assertThat(read(HeightPaths.GROWTH, "0.4 m")).isEqualTo(0.4);
-        reports("WARNING HEIGHT entry.unusual at /height/growth field.growth 0.4m~1 0m~1 0.3m~1");
+        reports("WARNING HEIGHT entry.unusual at /height/growth field.growth '0.4 m' 0~0 0.3m~1");
     }
 
     @Test
     void aCountHasNoDecimals() {
         assertThat(read(MachinePaths.OUTLETS, "5")).isNull();
-        reports("STOP START entry.impossible at /machine/outlets field.outlets 5~1 1~0 4~0");
+        reports("STOP START entry.impossible at /machine/outlets field.outlets '5' 1~0 4~0");
+    }
+
+    @Test
+    void aCountIsShownByAWholeExampleAndTakesNoUnit() {
+        assertThat(read(TrayPaths.TRAY_COUNT, "seven")).isNull();
+        reports("STOP TRAYS entry.notANumber at /trays/trayCount 'seven' field.trayCount 13~0");
+        findings.clear();
+        assertThat(read(TrayPaths.TRAY_COUNT, "7 trays")).isNull();
+        reports("STOP TRAYS entry.noUnit at /trays/trayCount 'trays' field.trayCount");
     }
 
     @ParameterizedTest
-    @CsvSource({"28 m, 28", "92 ft, 28.0416", "' 28 m', 28", "28, 28"})
+    @CsvSource({"28 m, 28", "28m, 28", "92 ft, 28.0416", "92ft, 28.0416", "' 28 m', 28", "28, 28"})
     void theUnitMayBeTypedBehindTheNumber(String text, double metres) {
         EnteredQuantity typed = new EnteredQuantity(text, org.evenfall.quantity.Unit.NONE);
         assertThat(new NumberReader(findings::add)
@@ -121,9 +130,11 @@ class NumberReaderTest {
     @CsvSource(
             delimiter = ';',
             value = {
-                "wide; entry.notANumber at /start/tramlineWidth 'wide' field.tramlineWidth",
-                "28 kg; entry.wrongUnit at /start/tramlineWidth 'kg' field.tramlineWidth 'm'",
-                "1,250 m; entry.ambiguous at /start/tramlineWidth '1,250' 1.25~4 1250~0"
+                "wide; entry.notANumber at /start/tramlineWidth 'wide' field.tramlineWidth 12.5~1",
+                "28 kg; entry.wrongUnit at /start/tramlineWidth 'kg' field.tramlineWidth ['m','ft']",
+                "36 yd; entry.wrongUnit at /start/tramlineWidth 'yd' field.tramlineWidth ['m','ft']",
+                "36yards; entry.wrongUnit at /start/tramlineWidth 'yards' field.tramlineWidth ['m','ft']",
+                "1,250 m; entry.ambiguous at /start/tramlineWidth '1,250' 1.25~2 1250~0"
             })
     void whatCannotBeUsedStops(String typed, String line) {
         assertThat(read(StartPaths.TRAMLINE_WIDTH, typed)).isNull();
@@ -161,7 +172,7 @@ class NumberReaderTest {
     @ParameterizedTest
     @CsvSource(
             delimiter = ';',
-            value = {"1,250 kg; 1.25~4 1250~0", "1,000 kg; 1~4 1000~0"})
+            value = {"1,250 kg; 1.25~2 1250~0", "1,000 kg; 1~1 1000~0"})
     void whatCanBeThousandsIsAskedBack(String typed, String both) {
         assertThat(read(RatePaths.HOPPER_USED, typed)).isNull();
         reports("STOP RATE entry.ambiguous at /rate/hopperUsed '" + typed.replace(" kg", "") + "' " + both);
@@ -170,7 +181,7 @@ class NumberReaderTest {
     @Test
     void onlyThousandsAreAskedBackToo() {
         assertThat(read(RatePaths.PRODUCT_RATE, "1,250 kg/ha")).isNull();
-        reports("STOP RATE entry.ambiguous at /rate/plan/productRate '1,250' 1.25~4 1250~0");
+        reports("STOP RATE entry.ambiguous at /rate/plan/productRate '1,250' 1.25~2 1250~0");
     }
 
     @Test
@@ -198,7 +209,7 @@ class NumberReaderTest {
     @Test
     void oneBadAmountSpoilsTheSum() {
         assertThat(sum("5 + x g")).isNull();
-        reports("STOP TRAYS entry.notANumber at /trays/tests/0/catches/3 'x' field.catchMass");
+        reports("STOP TRAYS entry.notANumber at /trays/tests/0/catches/3 'x' field.catchMass 12.5~1");
         assertThat(sum("5 + g")).isNull();
     }
 }

@@ -123,9 +123,9 @@ class PlanAssessorTest {
             nullValues = "-",
             value = {
                 "200; -",
-                "200.1; WARNING RATE entry.unusual at /rate/plan/nitrogenRate field.productRate 400.2kg/ha~1 40kg/ha~0 400kg/ha~0",
+                "200.1; WARNING RATE entry.unusual at /rate/plan/nitrogenRate field.productRate 400.2kg/ha~1 40~0 400kg/ha~0",
                 "20; -",
-                "19.9; WARNING RATE entry.unusual at /rate/plan/nitrogenRate field.productRate 39.8kg/ha~1 40kg/ha~0 400kg/ha~0"
+                "19.9; WARNING RATE entry.unusual at /rate/plan/nitrogenRate field.productRate 39.8kg/ha~1 40~0 400kg/ha~0"
             })
     void theProductRateThatFollowsHasItsLimits(String nitrogen, String finding) {
         Assessed<RatePlan> assessed =
@@ -140,7 +140,7 @@ class PlanAssessorTest {
                         .findings()))
                 .containsExactly(
                         "STOP RATE entry.impossible at /rate/plan/nitrogenRate field.productRate"
-                                + " 1520kg/ha~1 10kg/ha~0 1500kg/ha~0",
+                                + " 1520kg/ha~0 10~0 1500kg/ha~0",
                         // 152 kg/min of one outlet: 25 kg even in 10 s
                         "NOTE RATE rate.noBucket at /rate/plan/bucketVolume 190L~0");
     }

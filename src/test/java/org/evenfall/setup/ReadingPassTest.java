@@ -170,6 +170,17 @@ class ReadingPassTest {
                 .satisfies(finding -> assertThat(finding.field()).isEqualTo("/card/date"));
     }
 
+    /** Day and month of a date with slashes can be swapped: both are named, and how each is typed. */
+    @Test
+    void anAmbiguousDateIsAskedBack() {
+        ReadSetup read = ReadingPass.read(CardPaths.DATE.path().set(Setup.EMPTY, "3/4/27"));
+        assertThat(read.date(CardPaths.DATE)).isNull();
+        assertThat(TypedSetup.lines(read.findings()))
+                .contains("STOP CARD entry.ambiguousDate at /card/date 2027-04-03 2027-03-04 '3.4.2027' '2027-03-04'");
+        ReadSetup dotted = ReadingPass.read(CardPaths.DATE.path().set(Setup.EMPTY, "3.4.27"));
+        assertThat(dotted.date(CardPaths.DATE)).isEqualTo("2027-04-03");
+    }
+
     @Test
     void whatTheCardNeedsIsMissingUntilTyped() {
         assertThat(missing(Setup.EMPTY))

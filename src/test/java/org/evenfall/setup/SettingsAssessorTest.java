@@ -75,14 +75,14 @@ class SettingsAssessorTest {
 
     @ParameterizedTest
     @CsvSource({
-        "long, 9.9, '9.9:1, 10:1, 40:1'",
+        "long, 9.9, '9.9, 10:0, 40:0'",
         "long, 10, ''",
         "long, 40, ''",
-        "long, 40.1, '40.1:1, 10:1, 40:1'",
-        "short, -5.1, '-5.1:1, -5:1, 20:1'",
+        "long, 40.1, '40.1, 10:0, 40:0'",
+        "short, -5.1, '-5.1, -5:0, 20:0'",
         "short, -5, ''",
         "short, 20, ''",
-        "short, 20.1, '20.1:1, -5:1, 20:1'"
+        "short, 20.1, '20.1, -5:0, 20:0'"
     })
     void aLeverBeyondItsEndStopsIsLeftOut(String label, String typed, String args) {
         Assessed<ReadSettings> assessed = assess(lever(MATCH, label, typed), MATCH);
@@ -101,8 +101,8 @@ class SettingsAssessorTest {
         Entered entered = lever(TRAY_TEST, "short", "21").with(SettingsPaths.PTO_SPEED, TRAY_TEST, "581 rpm");
         assertThat(lines(assess(entered, TRAY_TEST).findings()))
                 .containsExactly(
-                        "STOP TRAYS settings.leverBeyond /trays/tests/1/settings/levers/short [short, 21:1, -5:1, 20:1]",
-                        "STOP TRAYS settings.ptoBeyond /trays/tests/1/settings/ptoSpeed [581:0 rpm]");
+                        "STOP TRAYS settings.leverBeyond /trays/tests/1/settings/levers/short [short, 21, -5:0, 20:0]",
+                        "STOP TRAYS settings.ptoBeyond /trays/tests/1/settings/ptoSpeed [581 rpm]");
         assertThat(assess(entered, MATCH).findings()).isEmpty();
     }
 
@@ -115,7 +115,7 @@ class SettingsAssessorTest {
                 .isEqualTo(
                         reported
                                 ? List.of("STOP MATCH settings.ptoBeyond /match/settings/ptoSpeed [" + (int) rpm
-                                        + ":0 rpm]")
+                                        + " rpm]")
                                 : List.of());
         assertThat(assessed.present().ptoRpm()).isEqualTo(rpm);
         assertThat(SettingsAssessor.beyond(machine(480.0, 580.0), rpm)).isEqualTo(reported);

@@ -158,7 +158,7 @@ class SinglePassAssessorTest {
         assertThat(assessed.present().positionsM()).containsExactly(-4.0, 0.0, 4.0);
         assertThat(assessed.present().amountsG()).containsExactly(9.0, 20.0, 8.0);
         assertThat(lines(assessed.findings()).get(0))
-                .isEqualTo("WARNING TRAYS trays.line.twice at /trays/line/3/position 4m~1");
+                .isEqualTo("WARNING TRAYS trays.line.twice at /trays/line/3/position '4 m'");
     }
 
     /** A ramp from 0 to 20 g over 8 m, driven on 8 m: round and round 20 falls on 0; back and forth ramps meet their like. */

@@ -204,7 +204,7 @@ class TraysAssessorTest {
         assertThat(lines(assessed.findings()))
                 .contains(
                         "STOP TRAYS settings.leverBeyond at /trays/tests/1/settings/levers/drop point"
-                                + " 'drop point' 11~1 0~1 10~1",
+                                + " 'drop point' '11' 0~0 10~0",
                         "MISSING TRAYS trays.differs.WIND at /trays/tests/1/wind 2~0 4.1m/s~1 4m/s~1");
         assertThat(assessed.present().advice().kind()).isEqualTo(AdviceKind.WAIT_FOR_WIND);
         assertThat(advice(typed.type(TrayPaths.WIND_STOP, "5 m/s"), IN_ORDER).kind())

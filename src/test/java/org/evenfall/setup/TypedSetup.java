@@ -96,11 +96,17 @@ record TypedSetup(Setup setup) {
         if (arg instanceof Arg.Figure figure) {
             return rounded(figure.value()) + figure.unit().symbol() + "~" + figure.decimals();
         }
+        if (arg instanceof Arg.Typed typed) {
+            return "'" + (typed.digits() + " " + typed.unit().symbol()).strip() + "'";
+        }
         if (arg instanceof Arg.Text text) {
             return "'" + text.text() + "'";
         }
         if (arg instanceof Arg.Word word) {
             return word.key();
+        }
+        if (arg instanceof Arg.Day day) {
+            return day.date().toString();
         }
         if (arg instanceof Arg.Span span) {
             return rounded(span.low()) + ".." + rounded(span.high());

@@ -56,6 +56,10 @@ class KeptFilesTest {
         if (before.at("/card/remarks").asText().isEmpty()) {
             ((ObjectNode) before.get("card")).remove("remarks");
         }
+        // the radius of the disc has become its diameter
+        ObjectNode machine = (ObjectNode) before.get("machine");
+        assertThat(machine.remove("discRadius").textValue()).isEqualTo("42 cm");
+        machine.put("discDiameter", "84 cm");
         assertThat(mapper.readTree(json.write(json.read(text(name), name)))).isEqualTo(before);
     }
 
@@ -67,6 +71,7 @@ class KeptFilesTest {
         assertThat(setup.start().drivingPattern()).isEqualTo(DrivingPattern.BACK_AND_FORTH);
         assertThat(setup.machine().workingWidths())
                 .containsExactly(typed("24", Unit.M), typed("28", Unit.M), typed("30", Unit.M));
+        assertThat(setup.machine().discDiameter()).isEqualTo(typed("84", Unit.CM));
         assertThat(setup.machine().levers()).hasSize(2);
         assertThat(setup.machine().levers().get(0).step()).isEqualTo(typed("0.5", Unit.NONE));
         assertThat(setup.machine().levers().get(0).widerWhen()).isEqualTo(Widening.HIGHER);

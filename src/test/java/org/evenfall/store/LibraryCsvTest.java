@@ -185,6 +185,6 @@ class LibraryCsvTest {
     void theLimitsAreNamedWithTheirUnit() {
         assertThatThrownBy(() -> read("id,name,width_m\na,b,2800")).hasMessageContaining("allowed is 6 to 60 m");
         assertThatThrownBy(() -> read("id,name,width_m,bulk_density_kg_per_l\na,b,28,7.5"))
-                .hasMessageContaining("0.40 to 1.60 kg/L");
+                .hasMessageContaining("0.4 to 1.6 kg/L");
     }
 }

@@ -82,8 +82,8 @@ class WholeWalkTest {
         type(robot, "/start/tramlineWidth", "28");
         press(robot, "/start/drivingPattern/BACK_AND_FORTH");
         type(robot, "/machine/name", "The farm’s broadcaster");
-        type(robot, "/machine/discRadius", "42");
-        type(robot, "/machine/discSpeedAt540", "900");
+        type(robot, "/machine/discDiameter", "84");
+        type(robot, "/machine/discSpeedAt540", "870");
         type(robot, "/machine/wantedHeight", "75");
         type(robot, "/machine/levers/0/label", "long vane");
         type(robot, "/machine/levers/0/lowest", "1");
@@ -210,7 +210,7 @@ class WholeWalkTest {
         type(robot, "/start/tramlineWidth", "wide");
         assertThat(shown(robot, "is not a number")).isTrue();
         type(robot, "/start/tramlineWidth", "280");
-        assertThat(shown(robot, "280.0 m cannot be. Possible is 9 m to 60 m")).isTrue();
+        assertThat(shown(robot, "280 m is not possible. Enter 9 to 60 m")).isTrue();
         type(robot, "/start/tramlineWidth", "1,250");
         assertThat(shown(robot, "can be read two ways")).isTrue();
         type(robot, "/start/tramlineWidth", "28,0");

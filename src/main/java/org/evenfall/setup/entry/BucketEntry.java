@@ -17,7 +17,7 @@ import org.evenfall.quantity.EnteredQuantity;
  * @param bulkDensity bulk density of the product when it was caught, kg/L or kg/m³
  * @param delivery delivery of the product that was caught
  * @param settings settings of the machine in the test
- * @param date date of the test, ISO 8601 (2027-04-30), may be empty
+ * @param date date of the test as typed (30.4.2027, 2027-04-30), may be empty
  * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder

@@ -11,7 +11,7 @@ import org.evenfall.quantity.EnteredQuantity;
  * @param measuredBy name of the person who measured
  * @param signedBy name of the person who signs
  * @param role role of the person who signs
- * @param date date of the card, ISO 8601 (2027-04-30)
+ * @param date date of the card as typed (30.4.2027, 2027-04-30)
  * @param revision revision of the card, 1 for the first; 0: none yet
  * @param windStop wind speed above which spreading stops, m/s, km/h or mph
  * @param remarks remarks, free text

@@ -11,7 +11,7 @@ import org.evenfall.quantity.EnteredQuantity;
  *
  * @param name owner's name for the machine
  * @param workingWidths working widths in the handbook of the machine, m or ft
- * @param discRadius distance from the centre of the disc to the tip of the vane, cm, mm, m or in
+ * @param discDiameter diameter of the disc over the tips of the vanes, cm, mm, m or in
  * @param discSpeedAt540 disc speed at a PTO speed of 540 rpm, rpm
  * @param ptoLowest lowest PTO speed that the handbook allows, rpm
  * @param ptoHighest highest PTO speed that the handbook allows, rpm
@@ -31,7 +31,7 @@ import org.evenfall.quantity.EnteredQuantity;
 public record MachineEntries(
         String name,
         List<EnteredQuantity> workingWidths,
-        EnteredQuantity discRadius,
+        EnteredQuantity discDiameter,
         EnteredQuantity discSpeedAt540,
         EnteredQuantity ptoLowest,
         EnteredQuantity ptoHighest,

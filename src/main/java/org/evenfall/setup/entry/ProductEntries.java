@@ -12,7 +12,7 @@ import org.evenfall.quantity.EnteredQuantity;
  * @param form kind of granules
  * @param treated whether it is treated with a urease inhibitor
  * @param inhibitor name of the inhibitor, free text
- * @param useBy use-by date, ISO 8601 (2027-04-30)
+ * @param useBy use-by date as typed (30.4.2027, 2027-04-30)
  * @param nitrogen nitrogen content, %
  * @param delivery delivery or batch number
  * @param condition how the product flows

@@ -7,7 +7,7 @@ import org.evenfall.quantity.EnteredQuantity;
 /**
  * One tray test. Catches are listed from left to right in the direction of travel of the middle pass.
  *
- * @param date date of the test, ISO 8601 (2027-04-30), may be empty
+ * @param date date of the test as typed (30.4.2027, 2027-04-30), may be empty
  * @param settings settings of the machine in the test
  * @param openingLeft opening on the left, number on the opening scale, or the factor of a terminal
  * @param openingRight opening on the right, number on the opening scale

@@ -30,9 +30,9 @@ public final class MachinePaths {
             MachineEntries::workingWidths,
             MachineEntries::withWorkingWidths);
 
-    /** Centre of the disc to the tip of the vane, cm, mm, m or in. */
-    public static final Quantity<MachineEntries> DISC_RADIUS = MACHINE.quantity(
-            "discRadius", Ranges.DISC_RADIUS, MachineEntries::discRadius, MachineEntries::withDiscRadius);
+    /** Diameter of the disc over the tips of the vanes, cm, mm, m or in. */
+    public static final Quantity<MachineEntries> DISC_DIAMETER = MACHINE.quantity(
+            "discDiameter", Ranges.DISC_DIAMETER, MachineEntries::discDiameter, MachineEntries::withDiscDiameter);
 
     /** Disc speed at 540 rpm of the shaft, rpm. */
     public static final Quantity<MachineEntries> DISC_SPEED_AT540 = MACHINE.quantity(

@@ -11,9 +11,8 @@ import org.evenfall.quantity.Unit;
  * @param units units it may be typed in, all of one dimension; the first is assumed where none was typed
  * @param possible outside it the entry is refused
  * @param usual outside it a warning
- * @param decimals decimals with which the limits are shown
  */
-public record Range(String nameKey, Unit core, List<Unit> units, Limits possible, Limits usual, int decimals) {
+public record Range(String nameKey, Unit core, List<Unit> units, Limits possible, Limits usual) {
 
     /** @throws IllegalArgumentException when a unit is of another dimension or the usual limits exceed the possible ones */
     public Range {
@@ -33,18 +32,18 @@ public record Range(String nameKey, Unit core, List<Unit> units, Limits possible
         return units.get(0);
     }
 
-    /** A limit in the unit in which the entry is shown. */
-    public double inShownUnit(double coreValue) {
-        return core.to(shown(), coreValue);
+    /** Limits of this range as they are shown in one of its units. */
+    public ShownLimits in(Unit unit, Limits limits) {
+        return ShownLimits.of(core.to(unit, limits.low()), core.to(unit, limits.high()), unit);
     }
 
     /** The same range under another name. */
     Range named(String key) {
-        return new Range(key, core, units, possible, usual, decimals);
+        return new Range(key, core, units, possible, usual);
     }
 
     /** The same range with other usual limits, in the core unit. */
     Range usually(double low, double high) {
-        return new Range(nameKey, core, units, possible, new Limits(low, high), decimals);
+        return new Range(nameKey, core, units, possible, new Limits(low, high));
     }
 }

@@ -41,8 +41,7 @@ public interface RangeChoice {
         return new RangeChoice() {
             @Override
             public Range of(Setup setup, EnteredQuantity typed) {
-                Unit written = EnteredQuantity.parse(typed.text().strip()).unit();
-                Unit unit = written == Unit.NONE ? typed.unit() : written;
+                Unit unit = typed.withUnitFromText().unit();
                 for (Range range : ranges) {
                     if (range.core().dimension() == unit.dimension()) {
                         return range;

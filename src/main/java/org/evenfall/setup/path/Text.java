@@ -29,7 +29,7 @@ public final class Text<R> extends Entry<R, String> {
         return new Text<>(part(), component(), date, Need.BY_ASSESSMENT);
     }
 
-    /** Whether it must be a date (ISO 8601, for example 2027-04-30). */
+    /** Whether it must be a date, in a form that {@link org.evenfall.quantity.DateText} reads. */
     public boolean isDate() {
         return date;
     }

@@ -38,6 +38,7 @@ public record Choices<E extends Enum<E>>(Form form, EntryPath<E> path) {
         List<ToggleButton> buttons = choices.stream().map(this::toggle).toList();
         form.follow(() -> buttons.forEach(button -> button.setSelected(
                 Objects.equals(button.getUserData(), path.get(form.model().setup())))));
+        keys(buttons);
         Pane holder;
         int letters =
                 buttons.stream().mapToInt(button -> button.getText().length()).sum();
@@ -50,6 +51,21 @@ public record Choices<E extends Enum<E>>(Form form, EntryPath<E> path) {
         holder.setId(path.pointer());
         holder.setAccessibleRole(AccessibleRole.PARENT);
         return holder;
+    }
+
+    /** A digit or a letter chooses, and the keyboard goes to the chosen button. */
+    private void keys(List<ToggleButton> buttons) {
+        ChoiceKeys keys = new ChoiceKeys(
+                buttons.stream().map(ToggleButton::getText).toList(),
+                form.words().locale(),
+                index -> {
+                    buttons.get(index).requestFocus();
+                    buttons.get(index).fire();
+                });
+        for (int i = 0; i < buttons.size(); i++) {
+            int at = i;
+            keys.listen(buttons.get(i), () -> at);
+        }
     }
 
     private ToggleButton toggle(E choice) {
@@ -76,6 +92,14 @@ public record Choices<E extends Enum<E>>(Form form, EntryPath<E> path) {
         box.setAccessibleText(label);
         box.setMinWidth(Region.USE_PREF_SIZE);
         form.follow(() -> box.setValue(path.get(form.model().setup())));
+        List<E> answers = box.getItems().stream()
+                .filter(choice -> !choice.name().equals(UNANSWERED))
+                .toList();
+        new ChoiceKeys(
+                        answers.stream().map(form.words()::choice).toList(),
+                        form.words().locale(),
+                        index -> box.setValue(answers.get(index)))
+                .listen(box, () -> answers.indexOf(box.getValue()));
         box.valueProperty().addListener((property, old, value) -> {
             if (value != null && value != path.get(form.model().setup())) {
                 form.model().set(path, value);

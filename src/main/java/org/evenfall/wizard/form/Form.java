@@ -134,24 +134,32 @@ public final class Form {
     /** A measured value under a name that the owner of the machine gave it. */
     public Node quantity(String label, Measured kind, EntryPath<EnteredQuantity> path) {
         QuantityField entry = new QuantityField(this, kind, path);
-        VBox box = labelled(label, path.pointer(), entry.hint(), entry.box(label));
+        VBox box = labelled(label, path.pointer(), entry.box(label));
+        if (entry.hasHint()) {
+            box.getChildren().add(entry.hint());
+        }
         box.getChildren().add(entry.readings());
         return box;
     }
 
-    /** A line of text, for an entry that a setup has once. */
+    /** A line of text, or a date with its calendar, for an entry that a setup has once. */
     public Node text(Text<?> entry) {
-        return text(words.text(entry.labelKey()), entry.path());
+        return text(words.text(entry.labelKey()), entry.path(), entry.isDate());
     }
 
     /** A line of text of the record that is at a place. */
     public <R> Node text(Text<R> entry, EntryPath<R> record) {
-        return text(words.text(entry.labelKey()), entry.at(record));
+        return text(words.text(entry.labelKey()), entry.at(record), entry.isDate());
     }
 
     /** A line of text under a name of its own, for one of several places of a list. */
     public Node text(String label, EntryPath<String> path) {
-        return labelled(label, path.pointer(), "", TextEntry.field(this, label, path, TextEntry.COLUMNS));
+        return text(label, path, false);
+    }
+
+    private Node text(String label, EntryPath<String> path, boolean date) {
+        Node entry = date ? new DateField(this, label, path) : TextEntry.field(this, label, path, TextEntry.COLUMNS);
+        return labelled(label, path.pointer(), entry);
     }
 
     /** One of a few words, in a row of buttons, for an entry that a setup has once. */
@@ -162,7 +170,7 @@ public final class Form {
     /** The same, kept in another way than as it is; for an entry whose change changes others. */
     public <E extends Enum<E>> Node choice(Choice<?, E> entry, EntryPath<E> path) {
         return labelled(
-                words.text(entry.labelKey()), path.pointer(), "", new Choices<>(this, path).buttons(entry.answers()));
+                words.text(entry.labelKey()), path.pointer(), new Choices<>(this, path).buttons(entry.answers()));
     }
 
     /** One of a few words of the record that is at a place. */
@@ -172,20 +180,15 @@ public final class Form {
 
     /** An entry that is not kept in the setup, under its label. */
     public VBox labelledNode(String labelKey, Node entry) {
-        return labelled(words.text(labelKey), "", "", entry);
+        return labelled(words.text(labelKey), "", entry);
     }
 
-    private VBox labelled(String label, String pointer, String hint, Node entry) {
+    private VBox labelled(String label, String pointer, Node entry) {
         Label above = new Label(label);
         above.getStyleClass().add("entry-label");
         above.setLabelFor(entry);
         VBox box = new VBox(above, entry);
         box.getStyleClass().add("entry");
-        if (!hint.isEmpty()) {
-            Label usual = new Label(hint);
-            usual.getStyleClass().add("hint");
-            box.getChildren().add(usual);
-        }
         if (!pointer.isEmpty()) {
             mark(List.of(field(entry, pointer)), each -> "");
         }

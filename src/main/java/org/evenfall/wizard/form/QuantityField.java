@@ -9,7 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
-import org.evenfall.finding.Arg;
+import javafx.scene.layout.StackPane;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberReading;
 import org.evenfall.quantity.NumberText;
@@ -17,6 +17,7 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.Measured;
 import org.evenfall.setup.path.Range;
+import org.evenfall.setup.path.ShownLimits;
 
 /**
  * One measured value: the field, its unit, and the two readings of a number that can be read two ways.
@@ -66,11 +67,11 @@ public record QuantityField(Form form, Measured kind, EntryPath<EnteredQuantity>
 
     /** The unit that was typed behind the number, else the one chosen, else the usual one. */
     private Unit shown(EnteredQuantity typed) {
-        Unit behind = EnteredQuantity.parse(typed.text()).unit();
-        if (behind != Unit.NONE && units().contains(behind)) {
+        Unit behind = typed.withUnitFromText().unit();
+        if (units().contains(behind)) {
             return behind;
         }
-        return typed.unit() == Unit.NONE ? unit() : typed.unit();
+        return units().contains(typed.unit()) ? typed.unit() : unit();
     }
 
     /** Connects a field to its place: what is typed goes in with the unit in use, other changes come back. */
@@ -99,7 +100,10 @@ public record QuantityField(Form form, Measured kind, EntryPath<EnteredQuantity>
             EnteredQuantity typed = path.get(form.model().setup());
             box.getChildren().clear();
             if (NumberText.read(typed.text()) instanceof NumberReading.Ambiguous twice) {
-                box.getChildren().addAll(reading(typed, twice.asDecimal()), reading(typed, twice.asThousands()));
+                box.getChildren()
+                        .addAll(
+                                reading(typed, twice.asDecimal(), twice.decimals()),
+                                reading(typed, twice.asThousands(), 0));
             }
             box.setManaged(!box.getChildren().isEmpty());
             box.setVisible(!box.getChildren().isEmpty());
@@ -107,10 +111,8 @@ public record QuantityField(Form form, Measured kind, EntryPath<EnteredQuantity>
         return box;
     }
 
-    private Button reading(EnteredQuantity typed, double value) {
-        boolean whole = value == Math.rint(value);
-        // four decimals: a text that can be read in one way only
-        String text = form.numberText(value, whole ? 0 : 4);
+    private Button reading(EnteredQuantity typed, double value, int decimals) {
+        String text = form.numberText(value, decimals);
         Button button = new Button(text);
         button.setOnAction(event -> form.model().set(path, typed.withText(text)));
         return button;
@@ -125,31 +127,37 @@ public record QuantityField(Form form, Measured kind, EntryPath<EnteredQuantity>
         return units().get(0);
     }
 
-    /** The usual range in words; empty where nothing is unusual. */
-    String hint() {
-        Range range = kind.range(form.model().setup());
+    /**
+     * The usual range in the unit in use. A line for each unit lies in one place, so that nothing moves when another unit is
+     * typed.
+     */
+    StackPane hint() {
+        StackPane lines = new StackPane();
+        lines.setAlignment(Pos.CENTER_LEFT);
+        for (Unit unit : units()) {
+            Label line = new Label();
+            line.getStyleClass().add("hint");
+            form.follow(() -> {
+                line.setText(usual(unit));
+                line.setVisible(unit == shown(path.get(form.model().setup())));
+            });
+            lines.getChildren().add(line);
+        }
+        return lines;
+    }
+
+    /** Whether there is a usual range to show: not where nothing, or all but one number, is unusual. */
+    boolean hasHint() {
+        return !usual(unit()).isEmpty();
+    }
+
+    private String usual(Unit unit) {
+        Range range = kind.range(form.model().setup(), EnteredQuantity.EMPTY.withUnit(unit));
         boolean limited = range.usual().low() > range.possible().low()
                 || range.usual().high() < range.possible().high();
-        double low = range.inShownUnit(range.usual().low());
-        double high = range.inShownUnit(range.usual().high());
-        return !limited || low == high
+        ShownLimits limits = range.in(unit, range.usual());
+        return !limited || range.usual().low() == range.usual().high()
                 ? ""
-                : form.words()
-                        .text(
-                                "form.usual",
-                                Arg.number(low, decimals(low), Unit.NONE),
-                                Arg.number(high, decimals(high), range.shown()));
-    }
-
-    private static int decimals(double limit) {
-        if (isWhole(limit)) {
-            return 0;
-        }
-        return isWhole(limit * 10) ? 1 : 2;
-    }
-
-    /** Whole but for the rounding of a unit's conversion. */
-    private static boolean isWhole(double value) {
-        return Math.abs(value - Math.rint(value)) < 1e-9;
+                : form.words().text("form.usual", limits.low(), limits.high());
     }
 }

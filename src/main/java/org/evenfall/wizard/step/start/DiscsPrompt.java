@@ -27,7 +27,7 @@ public final class DiscsPrompt extends FormPrompt {
     @Override
     public Node entries() {
         return new VBox(
-                form().row(form().quantity(MachinePaths.DISC_RADIUS), form().quantity(MachinePaths.DISC_SPEED_AT540)),
+                form().row(form().quantity(MachinePaths.DISC_DIAMETER), form().quantity(MachinePaths.DISC_SPEED_AT540)),
                 form().row(form().quantity(MachinePaths.PTO_LOWEST), form().quantity(MachinePaths.PTO_HIGHEST)),
                 form().row(form().quantity(MachinePaths.OUTLETS), form().quantity(MachinePaths.WANTED_HEIGHT)),
                 EntryTable.values(form(), MachinePaths.WORKING_WIDTHS).node());
