@@ -2,9 +2,15 @@ package org.evenfall.wizard;
 
 import java.util.List;
 import org.evenfall.finding.Step;
+import org.evenfall.machine.MachineProfile;
 import org.evenfall.quantity.Unit;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.picture.DiscsPicture;
+import org.evenfall.wizard.picture.LeversPicture;
+import org.evenfall.wizard.picture.OpeningTablePicture;
+import org.evenfall.wizard.picture.PassesPicture;
+import org.evenfall.wizard.picture.RateSettingPicture;
 import org.evenfall.wizard.picture.StartPicture;
 import org.evenfall.wizard.step.start.DiscsPrompt;
 import org.evenfall.wizard.step.start.JobPrompt;
@@ -19,14 +25,38 @@ final class StartStep implements StepView {
     private final Form form;
     private final SetupDocument document;
     private final RecentSetups recent;
-    private final StartPicture picture;
+    private final StartPicture home;
+    private final PassesPicture passes;
+    private final DiscsPicture machine;
+    private final DiscsPicture discs;
+    private final RateSettingPicture rateSetting;
+    private final LeversPicture levers;
+    private final OpeningTablePicture openings;
 
     StartStep(Form form, SetupDocument document, RecentSetups recent) {
         this.recent = recent;
         this.form = form;
         this.document = document;
-        this.picture = new StartPicture(form.words());
-        form.follow(() -> picture.show(form.model().assessment().tramlineWidthM()));
+        this.home = new StartPicture(form.words());
+        this.passes = new PassesPicture(form.words());
+        this.machine = new DiscsPicture(form.words());
+        this.discs = new DiscsPicture(form.words());
+        this.rateSetting = new RateSettingPicture(form.words());
+        this.levers = new LeversPicture(form.words());
+        this.openings = new OpeningTablePicture(form.words());
+        form.follow(this::show);
+    }
+
+    private void show() {
+        Double width = form.model().assessment().tramlineWidthM();
+        MachineProfile profile = form.model().assessment().machine();
+        home.show(width);
+        passes.show(width, form.model().setup().start().drivingPattern());
+        machine.show(profile);
+        discs.show(profile);
+        rateSetting.show(profile.rateSetting(), profile.factorRule());
+        levers.show(profile.levers());
+        openings.show(profile.openings(), profile.tableDensityKgPerL());
     }
 
     @Override
@@ -37,13 +67,13 @@ final class StartStep implements StepView {
     @Override
     public List<Prompt> prompts() {
         return List.of(
-                new HomePrompt(form, picture, document, recent),
-                new JobPrompt(form, picture),
-                new MachinePrompt(form, picture),
-                new DiscsPrompt(form, picture),
-                new RateSettingPrompt(form, picture),
-                new LeversPrompt(form, picture),
-                new OpeningTablePrompt(form, picture));
+                new HomePrompt(form, home, document, recent),
+                new JobPrompt(form, passes),
+                new MachinePrompt(form, machine),
+                new DiscsPrompt(form, discs),
+                new RateSettingPrompt(form, rateSetting),
+                new LeversPrompt(form, levers),
+                new OpeningTablePrompt(form, openings));
     }
 
     @Override

@@ -212,6 +212,14 @@ final class Brush {
         canvas.restore();
     }
 
+    /** Everything drawn inside is moved to the right by so many pixels. */
+    void shifted(double right, Runnable drawing) {
+        canvas.save();
+        canvas.translate(right, 0);
+        drawing.run();
+        canvas.restore();
+    }
+
     /** Lines grow with the text, for a hall. */
     private double scaled(double thick) {
         return thick * Math.max(1, em() / 15);
