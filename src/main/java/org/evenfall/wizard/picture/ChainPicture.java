@@ -110,13 +110,13 @@ public final class ChainPicture extends Picture {
         Palette palette = brush.palette();
         double tip = up.at(result.crop().laterM());
         Lettering bold = brush.body().heavy().in(palette.straw());
-        double hook = up.at(result.crop().laterM() + result.chainM());
-        double reference = up.at(result.overGroundM());
-        double free = Math.max(hook, reference) + 0.5 * em;
-        double y = Math.max(free, (free + tip) / 2 - 2 * em);
-        y = brush.paragraph(length(result), x + em, y, width - x - 1.4 * em, bold, TextAlignment.LEFT);
-        brush.paragraph(
-                words.text("picture.chain.clear"), x + em, y, width - x - 1.4 * em, brush.body(), TextAlignment.LEFT);
+        String clear = words.text("picture.chain.clear");
+        double room = width - x - 1.4 * em;
+        double free = up.at(result.overGroundM()) + 0.5 * em;
+        double high = 1.25 * em * (1 + brush.wrapped(clear, room, brush.body()).size());
+        double y = Math.min(Math.max(free, (free + tip - high) / 2), tip - high - 0.5 * em);
+        y = brush.paragraph(length(result), x + em, y, room, bold, TextAlignment.LEFT);
+        brush.paragraph(clear, x + em, y, room, brush.body(), TextAlignment.LEFT);
         brush.within(
                 words.text("picture.chain.crop", Arg.number(100 * result.crop().laterM(), 0, Unit.CM)),
                 width / 2,

@@ -47,7 +47,7 @@ public final class CleanPicture extends Picture {
         double height = new Caption(sentence()).draw(brush, width, full, lettering);
         List<Panels.Panel> panels = List.of(
                 new Panels.Panel(words.text("picture.clean.emptied"), brush.body(), (left, top, wide, high) -> {
-                    double room = Math.min(wide, 1.3 * high);
+                    double room = Math.min(0.8 * wide, 1.3 * high);
                     double x = left + (wide - room) / 2;
                     new Parts(brush).hopper(x, top, room, 0.78 * high, false);
                     mark(brush, left, top);

@@ -56,11 +56,12 @@ public final class ConditionPicture extends Picture {
                 heap(brush, one, new Box(left, top, wide, high), colour);
                 if (chosen) {
                     double edge = 0.35 * brush.em();
+                    double free = 0.14 * high;
                     brush.frame(
                             left - edge,
-                            top - edge,
+                            top + free - edge,
                             wide + 2 * edge,
-                            high + 2 * edge,
+                            high - free + 2 * edge,
                             brush.palette().accent(),
                             2.5);
                 }

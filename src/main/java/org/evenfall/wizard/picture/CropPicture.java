@@ -73,7 +73,8 @@ public final class CropPicture extends Picture {
             brush.text(
                     words.number(tick, 0, Unit.NONE), tape - 0.6 * em, up.at(tick), brush.body(), TextAlignment.RIGHT);
         }
-        stems(brush, up, tape + 1.6 * em, width - 0.8 * em);
+        double label = crop == null ? 0 : brush.width(mean(), brush.body().heavy());
+        stems(brush, up, tape + 1.2 * em, width - 1.2 * em - label);
         brush.line(tape - 0.4 * em, floor, width - 0.4 * em, floor, palette.ink(), 2);
         mean(brush, up, tape, width);
     }
@@ -103,12 +104,13 @@ public final class CropPicture extends Picture {
     private static void stem(Brush brush, double x, double foot, double tip, double leaf) {
         Color colour = brush.palette().good();
         brush.line(x, foot, x, tip, colour, 2);
+        double rise = Math.min(1.4 * leaf, 0.2 * (foot - tip));
         for (int i = 1; i <= 3; i++) {
-            double y = foot + (tip - foot) * (0.2 + 0.22 * i);
+            double y = foot + (tip - foot) * 0.24 * i;
             double side = i % 2 == 0 ? leaf : -leaf;
             brush.polyline(
-                    new double[] {x, x + 0.6 * side, x + side},
-                    new double[] {y, y + 0.2 * (tip - foot) * 0.6, y + 0.03 * (foot - tip)},
+                    new double[] {x, x + 0.35 * side, x + 0.7 * side, x + side},
+                    new double[] {y, y - 0.7 * rise, y - rise, y - 0.7 * rise},
                     colour,
                     1.5,
                     false);
@@ -121,14 +123,9 @@ public final class CropPicture extends Picture {
         }
         double em = brush.em();
         double y = up.at(100 * crop.meanM());
-        brush.dashed(tape, y, width - 0.4 * em, y, brush.palette().accent(), 2);
-        brush.within(
-                mean(),
-                width - 0.6 * em,
-                up.end() - em,
-                brush.body().heavy().in(brush.palette().accent()),
-                TextAlignment.RIGHT,
-                tape + 1.6 * em,
-                width - 0.4 * em);
+        Lettering lettering = brush.body().heavy().in(brush.palette().accent());
+        double start = width - 0.6 * em - brush.width(mean(), lettering);
+        brush.dashed(tape, y, start - 0.4 * em, y, brush.palette().accent(), 2);
+        brush.text(mean(), start, y, lettering, TextAlignment.LEFT);
     }
 }

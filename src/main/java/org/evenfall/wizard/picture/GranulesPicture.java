@@ -19,7 +19,7 @@ public final class GranulesPicture extends Picture {
             new Kind(ProductForm.CALCIUM_AMMONIUM_NITRATE, 2, 5),
             new Kind(ProductForm.AMMONIUM_NITRATE, 2, 4));
 
-    private static final double AXIS_MM = 25;
+    private static final double AXIS_MM = 30;
 
     private ProductForm form = ProductForm.UNANSWERED;
 
@@ -64,7 +64,7 @@ public final class GranulesPicture extends Picture {
             needed += rowHigh(brush, kind, across, width);
         }
         double space = Math.max(0, Math.min(1.2 * em, (height - 3 * em - needed) / KINDS.size()));
-        double y = Math.max(0, (height - 3 * em - needed - space * KINDS.size()) / 2);
+        double y = Math.max(0.3 * em, (height - 3 * em - needed - space * KINDS.size()) / 2);
         for (Kind kind : KINDS) {
             y = row(brush, kind, across, y, width) + space;
         }

@@ -41,7 +41,7 @@ public final class KitPicture extends Picture {
         List<Panels.Panel> panels = List.of(
                 new Panels.Panel(words.text("picture.kit.container"), body, (x, y, w, h) -> {
                     double side = Math.min(0.5 * w, h);
-                    parts.container(x + (w - side) / 2, y + 0.1 * h, side, 0.9 * h, 1);
+                    parts.container(x + (w - side) / 2, y + 0.1 * h, side, 0.9 * h, 0);
                 }),
                 new Panels.Panel(
                         words.text("picture.kit.scales"),

@@ -52,8 +52,8 @@ public final class LevelPicture extends Picture {
 
     private List<String> spoken() {
         List<String> parts = new ArrayList<>();
-        parts.add(words.text("picture.level.left", Arg.text(height(measured.leftM()))));
-        parts.add(words.text("picture.level.right", Arg.text(height(measured.rightM()))));
+        parts.add(words.text("picture.level.left") + " " + height(measured.leftM()));
+        parts.add(words.text("picture.level.right") + " " + height(measured.rightM()));
         parts.add(sentence());
         return parts;
     }
@@ -90,11 +90,11 @@ public final class LevelPicture extends Picture {
         double em = brush.em();
         Palette palette = brush.palette();
         double height = new Caption(sentence()).draw(brush, width, full);
-        double margin = Math.max(3.4 * em, (width - 24 * em) / 2);
+        double margin = Math.max(4.2 * em, (width - 24 * em) / 2);
         Scale across = new Scale(-1, 1, margin, width - margin);
-        double around = 5.4 * em;
+        double around = 4 * em;
         double high = Math.min(height - around, 1.1 * across.length(2));
-        double ground = (height - around + high) / 2 + 2.4 * em;
+        double ground = (height - around + high) / 2 + em;
         Scale up = new Scale(0, 1, ground, ground - high);
         MachineFromBehind machine = new MachineFromBehind(brush, across, up, lean());
         machine.draw();
@@ -124,13 +124,11 @@ public final class LevelPicture extends Picture {
         brush.dashed(frame, end, x, end, palette.accent(), 1.5);
         new Parts(brush).tape(x, up.start(), end, (up.start() - end) / 10, palette.accent());
         Double metres = sign < 0 ? measured.leftM() : measured.rightM();
-        brush.within(
-                words.text(sign < 0 ? "picture.level.left" : "picture.level.right", Arg.text(height(metres))),
-                x,
-                up.end() - 1.1 * em,
-                brush.body().heavy().in(palette.accent()),
-                TextAlignment.CENTER,
-                sign < 0 ? 0.3 * em : width / 2 + 0.2 * em,
-                sign < 0 ? width / 2 - 0.2 * em : width - 0.3 * em);
+        String name = words.text(sign < 0 ? "picture.level.left" : "picture.level.right");
+        double low = sign < 0 ? 0.2 * em : width / 2;
+        double high = sign < 0 ? width / 2 : width - 0.2 * em;
+        Lettering bold = brush.body().heavy().in(palette.accent());
+        brush.within(name, x, end - 2.3 * em, bold, TextAlignment.CENTER, low, high);
+        brush.within(height(metres), x, end - em, bold, TextAlignment.CENTER, low, high);
     }
 }

@@ -10,7 +10,10 @@ import org.evenfall.quantity.Unit;
 /** Each lever as a scale from its lowest to its highest setting, with its steps and an arrow to where it throws wider. */
 public final class LeversPicture extends Picture {
 
-    private static final double ROW_EM = 5.6;
+    /** Height of one line of a name, and of what is under it, em. */
+    private static final double NAME_EM = 1.25;
+
+    private static final double LEVER_EM = 4.2;
 
     private List<Lever> levers = List.of();
 
@@ -33,9 +36,9 @@ public final class LeversPicture extends Picture {
                         .map(lever -> words.text(
                                 "picture.levers.spoken",
                                 Arg.text(name(lever)),
-                                Arg.text(number(lever, lever.lowest())),
-                                Arg.text(number(lever, lever.highest())),
-                                Arg.text(number(lever, lever.step())),
+                                Arg.text(number(lever.lowest())),
+                                Arg.text(number(lever.highest())),
+                                Arg.text(number(lever.step())),
                                 Arg.text(way(lever))))
                         .toList());
     }
@@ -53,13 +56,8 @@ public final class LeversPicture extends Picture {
                 });
     }
 
-    private String number(Lever lever, double value) {
-        boolean whole = isWhole(lever.lowest()) && isWhole(lever.highest()) && isWhole(value);
-        return words.number(value, whole ? 0 : 1, Unit.NONE);
-    }
-
-    private static boolean isWhole(double value) {
-        return Math.abs(value - Math.rint(value)) < 1e-6;
+    private String number(double value) {
+        return words.number(value, Math.abs(value - Math.rint(value)) < 1e-6 ? 0 : 1, Unit.NONE);
     }
 
     @Override
@@ -69,12 +67,16 @@ public final class LeversPicture extends Picture {
             return;
         }
         double em = brush.em();
-        int fit = Math.max(1, (int) ((height - 0.4 * em) / (ROW_EM * em)));
-        int shown = levers.size() <= fit ? levers.size() : Math.max(1, (int) ((height - 2 * em) / (ROW_EM * em)));
-        double row = Math.min(8 * em, (height - 2 * em) / shown);
-        double top = Math.max(0, (height - shown * row) / 2);
-        for (int i = 0; i < shown; i++) {
-            lever(brush, levers.get(i), top + i * row + (row - ROW_EM * em) / 2, width);
+        double room = height - (levers.size() == fitting(brush, width, height) ? 0 : 1.6 * em);
+        int shown = Math.max(1, fitting(brush, width, room));
+        double needed = 0;
+        for (Lever lever : levers.subList(0, shown)) {
+            needed += high(brush, lever, width);
+        }
+        double space = Math.max(0, Math.min(2.4 * em, (room - needed) / shown));
+        double y = Math.max(0, (room - needed - shown * space) / 2);
+        for (Lever lever : levers.subList(0, shown)) {
+            y = lever(brush, lever, y + space / 2, width) + space / 2;
         }
         if (shown < levers.size()) {
             brush.within(
@@ -88,20 +90,44 @@ public final class LeversPicture extends Picture {
         }
     }
 
-    private void lever(Brush brush, Lever lever, double top, double width) {
+    private List<String> lines(Brush brush, Lever lever, double width) {
+        return brush.wrapped(name(lever), width - 2 * brush.em(), brush.body().heavy(), 2);
+    }
+
+    private double high(Brush brush, Lever lever, double width) {
+        return (LEVER_EM + NAME_EM * lines(brush, lever, width).size()) * brush.em();
+    }
+
+    /** How many have room. */
+    private int fitting(Brush brush, double width, double height) {
+        double left = height;
+        int count = 0;
+        while (count < levers.size() && left >= high(brush, levers.get(count), width)) {
+            left -= high(brush, levers.get(count), width);
+            count++;
+        }
+        return count;
+    }
+
+    /** Draws one from the top down; gives the y under it. */
+    private double lever(Brush brush, Lever lever, double top, double width) {
         double em = brush.em();
         Palette palette = brush.palette();
         Scale scale = new Scale(lever.lowest(), lever.highest(), 2 * em, width - 2 * em);
-        brush.within(
-                name(lever), scale.start() - em, top + em, brush.body().heavy(), TextAlignment.LEFT, em, width - em);
-        double y = top + 3.9 * em;
+        double line = top;
+        for (String name : lines(brush, lever, width)) {
+            line += NAME_EM * em;
+            brush.text(name, em, line - 0.4 * em, brush.body().heavy(), TextAlignment.LEFT);
+        }
+        double y = line + 2.4 * em;
         brush.line(scale.start(), y, scale.end(), y, palette.ink(), 2);
         steps(brush, lever, scale, y);
         for (double end : new double[] {lever.lowest(), lever.highest()}) {
             brush.line(scale.at(end), y - 0.55 * em, scale.at(end), y + 0.2 * em, palette.ink(), 2.5);
-            brush.text(number(lever, end), scale.at(end), y + 0.95 * em, brush.body(), TextAlignment.CENTER);
+            brush.text(number(end), scale.at(end), y + 0.95 * em, brush.body(), TextAlignment.CENTER);
         }
-        way(brush, lever, scale, top + 2.5 * em);
+        way(brush, lever, scale, line + 0.9 * em);
+        return line + LEVER_EM * em;
     }
 
     /** One tick a step, or as many as can be kept apart. */

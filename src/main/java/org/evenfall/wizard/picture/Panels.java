@@ -53,8 +53,8 @@ final class Panels {
             words = Math.max(words, wordsHigh(panel, wide));
         }
         int rows = (panels.size() + columns - 1) / columns;
-        double high = Math.max(2 * em, Math.min(0.9 * wide, height / rows - words - 1.6 * em));
-        double row = high + words + 1.6 * em;
+        double high = Math.max(2 * em, Math.min(0.9 * wide, height / rows - words - 1.8 * em));
+        double row = high + words + 1.8 * em;
         double top = Math.max(0, (height - rows * row) / 2);
         for (int i = 0; i < panels.size(); i++) {
             double left = (i % columns) * cell + 0.7 * em;
@@ -62,7 +62,7 @@ final class Panels {
             Panel panel = panels.get(i);
             panel.drawing().draw(left, y, wide, high);
             brush.paragraph(
-                    panel.words(), left + wide / 2, y + high + 0.5 * em, wide, panel.lettering(), TextAlignment.CENTER);
+                    panel.words(), left + wide / 2, y + high + 0.7 * em, wide, panel.lettering(), TextAlignment.CENTER);
         }
     }
 

@@ -63,13 +63,15 @@ final class Parts {
         brush.outline(x, y, brush.palette().ink(), 2);
     }
 
-    /** A bag; an open one has its flap up and product in sight. */
+    /** A bag with its seam; an open one has its mouth up. */
     void bag(double left, double top, double wide, double high, boolean open) {
         Palette palette = brush.palette();
         double neck = top + 0.2 * high;
         brush.box(left, neck, wide, 0.8 * high, Palette.faint(open ? palette.straw() : palette.soft(), 0.2));
         brush.frame(left, neck, wide, 0.8 * high, open ? palette.straw() : palette.soft(), open ? 2 : 1);
-        if (open) {
+        if (!open) {
+            brush.dashed(left, neck + 0.1 * high, left + wide, neck + 0.1 * high, palette.soft(), 1);
+        } else {
             brush.polyline(
                     new double[] {left, left - 0.08 * wide, left + wide * 1.08, left + wide},
                     new double[] {neck, top, top, neck},
@@ -118,13 +120,13 @@ final class Parts {
                 left + wide - 2);
     }
 
-    /** A disc from above with two vanes, one longer. */
+    /** A disc from above with two vanes. */
     void disc(double x, double y, double radius, double turn) {
         Palette palette = brush.palette();
         brush.oval(x, y, 0.86 * radius, 0.86 * radius, Palette.faint(palette.soft(), 0.14));
         brush.ring(x, y, 0.86 * radius, 0.86 * radius, palette.soft(), 1.5);
         vane(x, y, turn, radius);
-        vane(x, y, turn + Math.PI, 0.9 * radius);
+        vane(x, y, turn + Math.PI, radius);
         brush.oval(x, y, 0.12 * radius, 0.12 * radius, palette.ink());
     }
 

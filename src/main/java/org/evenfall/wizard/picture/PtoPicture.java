@@ -103,44 +103,60 @@ public final class PtoPicture extends Picture {
                 width - 0.4 * em);
     }
 
+    /** What is allowed, wanted and measured, each in its own row over one axis. */
     private void axis(Brush brush, double top, double width) {
         double em = brush.em();
         Palette palette = brush.palette();
         Scale across = scale(width, em);
         double floor = top + 7.2 * em;
+        if (wanted != null) {
+            double x = across.at(wanted);
+            brush.line(x, top + 2.7 * em, x, floor, palette.accent(), 2);
+            label(brush, words.text("picture.pto.wanted", rpm(wanted)), x, top + 3.5 * em, palette.accent(), width, 1);
+        }
         if (lowest != null && highest != null) {
-            brush.box(
-                    across.at(lowest),
-                    floor - 1.2 * em,
-                    across.length(highest - lowest),
-                    0.9 * em,
-                    Palette.faint(palette.good(), 0.35));
-            label(
-                    brush,
+            double x = across.at(lowest);
+            brush.box(x, top + 1.7 * em, across.length(highest - lowest), 0.8 * em, Palette.faint(palette.good(), 0.4));
+            brush.within(
                     words.text(
                             "picture.pto.allowed", Arg.number(lowest, 0, Unit.NONE), Arg.number(highest, 0, Unit.NONE)),
                     across.at((lowest + highest) / 2),
-                    floor - 2 * em,
-                    palette.good(),
-                    width);
-        }
-        if (wanted != null) {
-            double x = across.at(wanted);
-            brush.line(x, floor - 1.4 * em, x, floor, palette.accent(), 3);
-            brush.line(x, top + 3.3 * em, x, floor - 2.8 * em, palette.accent(), 1);
-            label(brush, words.text("picture.pto.wanted", rpm(wanted)), x, top + 2.5 * em, palette.accent(), width);
+                    top + 0.8 * em,
+                    brush.body().heavy().in(palette.good()),
+                    TextAlignment.CENTER,
+                    0.4 * em,
+                    width - 0.4 * em);
         }
         if (measured != null) {
             double x = across.at(measured);
-            new Marks(brush).disc(x, floor - 0.75 * em, 0.45 * em, palette.ink());
-            label(brush, words.text("picture.pto.measured", rpm(measured)), x, top + 0.9 * em, palette.ink(), width);
+            int side = wanted != null && measured < wanted ? -1 : 1;
+            label(
+                    brush,
+                    words.text("picture.pto.measured", rpm(measured)),
+                    x,
+                    top + 5.5 * em,
+                    palette.ink(),
+                    width,
+                    side);
+            new Marks(brush).disc(x, top + 5.5 * em, 0.45 * em, palette.ink());
         }
         new Marks(brush).axis(across, floor, words.text("picture.pto.axis"), words);
     }
 
-    private static void label(Brush brush, String text, double x, double y, Color colour, double width) {
+    /** A label next to its mark, at the side asked for or, without room there, at the other. */
+    private static void label(Brush brush, String text, double x, double y, Color colour, double width, int side) {
         double em = brush.em();
-        brush.within(text, x, y, brush.body().heavy().in(colour), TextAlignment.CENTER, 0.4 * em, width - 0.4 * em);
+        Lettering lettering = brush.body().heavy().in(colour);
+        double needed = brush.width(text, lettering) + em;
+        boolean right = side > 0 ? x + needed < width : x - needed < 0;
+        brush.onPaper(
+                text,
+                x + (right ? 0.8 : -0.8) * em,
+                y,
+                lettering,
+                right ? TextAlignment.LEFT : TextAlignment.RIGHT,
+                0.2 * em,
+                width - 0.2 * em);
     }
 
     /** Wide enough for every speed. */

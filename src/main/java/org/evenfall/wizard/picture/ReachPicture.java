@@ -63,7 +63,7 @@ public final class ReachPicture extends Picture {
         double em = brush.em();
         double height = new Caption(words.text("picture.reach.model")).draw(brush, width, full);
         boolean both = result.widestReachableM() != null && widthM != null;
-        double part = Math.min(13 * em, height / (both ? 2 : 1));
+        double part = Math.min(10.6 * em, height / (both ? 2 : 1));
         double top = (height - part * (both ? 2 : 1)) / 2;
         against(brush, result, top, top + part, width);
         if (both) {
@@ -147,14 +147,9 @@ public final class ReachPicture extends Picture {
         double end = across.at(metres);
         brush.box(across.start(), y + 2, end - across.start(), high - 4, Palette.faint(colour, 0.25));
         brush.line(end, y + 2, end, y + high - 2, colour, 2.5);
-        double text = across.start() + 0.5 * em;
-        brush.within(
-                words.text(key, Arg.number(metres, 0, Unit.M)),
-                text,
-                y + high / 2,
-                brush.body().heavy(),
-                TextAlignment.LEFT,
-                text,
-                end - 0.3 * em);
+        String text = words.text(key, Arg.number(metres, 0, Unit.M));
+        boolean inside = brush.width(text, brush.body().heavy()) < end - across.start() - em;
+        double start = (inside ? across.start() : end) + 0.5 * em;
+        brush.text(text, start, y + high / 2, brush.body().heavy(), TextAlignment.LEFT);
     }
 }

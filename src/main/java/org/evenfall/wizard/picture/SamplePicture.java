@@ -39,7 +39,9 @@ public final class SamplePicture extends Picture {
         if (delivered == null || wanted == null) {
             return words.text("picture.sample.empty");
         }
-        String all = words.text("picture.sample.open", Arg.count(wanted), Arg.count(delivered));
+        String all = wanted >= delivered
+                ? words.text("picture.sample.all", Arg.count(delivered))
+                : words.text("picture.sample.open", Arg.count(wanted), Arg.count(delivered));
         if (delivered > MOST_BAGS) {
             all += " " + words.text("picture.sample.drawn", Arg.count(MOST_BAGS));
         }

@@ -23,8 +23,24 @@ import org.jspecify.annotations.Nullable;
 record SieveFoot(Brush brush, Sentences words, SieveResult result, List<PublishedBand> bands) {
 
     /** Height of all of it, px. */
-    double high() {
-        return (5.4 + (band(PublishedBand.Quantity.MEDIAN) == null ? 0 : 1.7)) * brush.em();
+    double high(double width) {
+        double lines =
+                brush.wrapped(between(), width - 0.6 * brush.em(), brush.body()).size();
+        return (4.3 + 1.25 * lines + (band(PublishedBand.Quantity.MEDIAN) == null ? 0 : 2)) * brush.em();
+    }
+
+    private String between() {
+        PublishedBand wide = band(PublishedBand.Quantity.SHARE_2_TO_4_MM);
+        Arg share = Arg.number(result.share2To4MmPercent(), 0, Unit.PERCENT);
+        Arg reading = ProductLines.from(result.readFrom().share2To4MmPercent());
+        return wide == null
+                ? words.text("picture.sieve.between", share, reading)
+                : words.text(
+                        "picture.sieve.betweenPublished",
+                        share,
+                        Arg.number(wide.range().low(), 0, Unit.NONE),
+                        Arg.number(wide.range().high(), 0, Unit.PERCENT),
+                        reading);
     }
 
     /** Apertures, axis name, the published bands. */
@@ -44,41 +60,25 @@ record SieveFoot(Brush brush, Sentences words, SieveResult result, List<Publishe
         double y = floor + 2 * em;
         brush.within(words.text("picture.sieve.axis"), width / 2, y, brush.note(), TextAlignment.CENTER, 0, width);
         y += 1.5 * em;
-        PublishedBand wide = band(PublishedBand.Quantity.SHARE_2_TO_4_MM);
         if (across.to() >= 4) {
             new Marks(brush)
                     .across(across.at(2), across.at(4), y, brush.palette().straw());
         }
-        Arg share = Arg.number(result.share2To4MmPercent(), 0, Unit.PERCENT);
-        Arg reading = ProductLines.from(result.readFrom().share2To4MmPercent());
-        brush.within(
-                wide == null
-                        ? words.text("picture.sieve.between", share, reading)
-                        : words.text(
-                                "picture.sieve.betweenPublished",
-                                share,
-                                Arg.number(wide.range().low(), 0, Unit.NONE),
-                                Arg.number(wide.range().high(), 0, Unit.PERCENT),
-                                reading),
-                across.clamped(3),
-                y + 1.05 * em,
-                brush.note().in(brush.palette().ink()),
-                TextAlignment.CENTER,
-                0.3 * em,
-                width - 0.3 * em);
+        y = brush.paragraphWithin(
+                between(), across.clamped(3), y + 0.45 * em, brush.body(), 0.3 * em, width - 0.3 * em);
         PublishedBand median = band(PublishedBand.Quantity.MEDIAN);
         if (median != null) {
             double from = across.clamped(median.range().low());
             double to = across.clamped(median.range().high());
-            brush.box(from, y + 1.9 * em, to - from, 0.35 * em, brush.palette().good());
+            brush.box(from, y + 0.3 * em, to - from, 0.35 * em, brush.palette().good());
             brush.within(
                     words.text(
                             "picture.sieve.median",
                             Arg.number(median.range().low(), 1, Unit.NONE),
                             Arg.number(median.range().high(), 1, Unit.MM)),
                     (from + to) / 2,
-                    y + 2.85 * em,
-                    brush.note().in(brush.palette().good()),
+                    y + 1.35 * em,
+                    brush.body().in(brush.palette().good()),
                     TextAlignment.CENTER,
                     0.3 * em,
                     width - 0.3 * em);

@@ -64,7 +64,7 @@ public final class SievePicture extends Picture {
         double peak =
                 curve.stream().mapToDouble(SizeCurve.Point::percentPerMm).max().orElse(0);
         double top = 1.05 * Math.max(bars, Math.min(peak, CURVE_ABOVE_BARS * bars));
-        double floor = height - foot.high();
+        double floor = height - foot.high(width);
         Scale across = new Scale(0, end, 0.8 * em, width - 0.8 * em);
         Scale up = new Scale(0, Math.max(top, 1e-6), floor, 4.2 * em);
         bars(brush, result, across, up, end);
@@ -139,7 +139,7 @@ public final class SievePicture extends Picture {
         brush.dashed(fine, 2.9 * em, fine, up.start(), palette.accent(), 1.2);
         brush.dashed(coarse, 2.9 * em, coarse, up.start(), palette.accent(), 1.2);
         String bound = result.distribution().spreadIsBound() ? "picture.sieve.bound" : "picture.sieve.share";
-        Lettering note = brush.note().in(palette.accent());
+        Lettering note = brush.body().in(palette.accent());
         brush.within(
                 words.text(bound, Arg.number(16, 0, Unit.PERCENT), Arg.number(result.d16Mm(), 1, Unit.MM)),
                 Math.min(fine + 0.3 * em, half - 0.5 * em),

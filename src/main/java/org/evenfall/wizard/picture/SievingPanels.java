@@ -32,7 +32,7 @@ record SievingPanels(Sentences words) {
         for (int i = 0; i <= SIEVES; i++) {
             double y = top + 0.22 * high + i * each;
             brush.frame(x, y, room, each, brush.palette().ink(), 1.5);
-            double radius = each * (0.2 - 0.045 * i);
+            double radius = each * (0.17 - 0.04 * i);
             new Parts(brush).granules(x + 3, y + each * 0.3, room - 6, each * 0.4, radius, i);
             if (i < SIEVES) {
                 brush.dashed(

@@ -74,6 +74,7 @@ public final class TrayBarsPicture extends Picture {
         for (int k = 0; k < compared.size(); k++) {
             bars(brush, up, across, compared.get(k).evenness(), aside(k, compared.size(), bar), bar, k);
         }
+        brush.line(left, up.at(100), width, up.at(100), brush.palette().good(), 1.5);
         brush.line(left, up.start(), width, up.start(), brush.palette().ink(), 1);
         double lastAside = aside(compared.size() - 1, compared.size(), bar);
         shape(brush, up, across, lastAside, foot);
@@ -120,7 +121,6 @@ public final class TrayBarsPicture extends Picture {
         double inner = up.at(100 + INNER_PERCENT);
         brush.box(left, outer, wide, up.length(2 * OUTER_PERCENT), Palette.faint(palette.good(), 0.1));
         brush.box(left, inner, wide, up.length(2 * INNER_PERCENT), Palette.faint(palette.good(), 0.16));
-        brush.line(left, up.at(100), width, up.at(100), palette.good(), 2);
         for (double value :
                 new double[] {100, 100 + OUTER_PERCENT, 100 - OUTER_PERCENT, 100 + INNER_PERCENT, 100 - INNER_PERCENT, 0
                 }) {

@@ -73,13 +73,13 @@ public final class TreatedPicture extends Picture {
         } else if (treated == YesNo.UNANSWERED) {
             ringOfDashes(brush, x, y, 0.95 * radius);
         }
-        brush.paragraphWithin(
+        lines(
+                brush,
                 coat(),
                 x,
-                y + radius + 0.5 * em,
-                brush.body().heavy().in(treated == YesNo.YES ? palette.accent() : palette.ink()),
-                em,
-                width - em);
+                y + radius + 1.1 * em,
+                width - 2 * em,
+                brush.body().heavy().in(treated == YesNo.YES ? palette.accent() : palette.ink()));
         if (calendar) {
             calendar(brush, x, top + 0.66 * block, Math.min(13 * em, width - 2 * em), 0.3 * block);
         }
@@ -112,13 +112,21 @@ public final class TreatedPicture extends Picture {
             brush.line(left + ring * wide, top - 0.4 * em, left + ring * wide, top + 0.25 * em, palette.ink(), 3);
         }
         brush.text(words.text("picture.treated.useBy"), x, top + head / 2, brush.body(), TextAlignment.CENTER);
-        brush.within(
-                day(),
-                x,
-                top + head + (high - head) / 2,
-                useBy.isEmpty() ? brush.body() : brush.lead(),
-                TextAlignment.CENTER,
-                left + 0.3 * em,
-                left + wide - 0.3 * em);
+        double room = wide - 0.8 * em;
+        double middle = top + head + (high - head) / 2;
+        if (brush.width(day(), brush.lead()) < room) {
+            brush.text(day(), x, middle, useBy.isEmpty() ? brush.body() : brush.lead(), TextAlignment.CENTER);
+        } else {
+            lines(brush, day(), x, middle - 0.6 * em, room, brush.body());
+        }
+    }
+
+    /** At most two lines, the first with its middle at y. */
+    private static void lines(Brush brush, String text, double x, double y, double wide, Lettering lettering) {
+        double line = y;
+        for (String part : brush.wrapped(text, wide, lettering, 2)) {
+            brush.text(part, x, line, lettering, TextAlignment.CENTER);
+            line += lettering.lineEm() * brush.em();
+        }
     }
 }

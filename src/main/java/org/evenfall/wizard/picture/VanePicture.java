@@ -1,7 +1,6 @@
 package org.evenfall.wizard.picture;
 
 import java.util.List;
-import java.util.Objects;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 import org.evenfall.finding.Arg;
@@ -50,18 +49,29 @@ public final class VanePicture extends Picture {
         redraw(
                 vanes.isEmpty()
                         ? words.text("picture.vane.empty")
-                        : String.join(". ", vanes.stream().map(this::name).toList()));
+                        : String.join(
+                                ". ",
+                                vanes.stream()
+                                        .map(vane -> name(vane) + " " + figures(vane))
+                                        .toList()));
     }
 
     private String name(Vane vane) {
-        Arg side = Arg.text(words.choice(vane.side()));
-        Arg label = Arg.text(vane.label().strip());
-        if (vane.lengthM() == null || vane.newM() == null) {
-            double known = Objects.requireNonNullElse(vane.lengthM() == null ? vane.newM() : vane.lengthM(), 0.0);
-            return words.text(
-                    vane.lengthM() == null ? "picture.vane.onlyNew" : "picture.vane.onlyNow", side, label, mm(known));
+        return words.text(
+                "picture.vane.name",
+                Arg.text(words.choice(vane.side())),
+                Arg.text(vane.label().strip()));
+    }
+
+    private String figures(Vane vane) {
+        Double now = vane.lengthM();
+        Double fresh = vane.newM();
+        if (fresh == null) {
+            return now == null ? "" : words.word(mm(now));
         }
-        return words.text("picture.vane.both", side, label, mm(vane.lengthM()), mm(vane.newM()));
+        return now == null
+                ? words.text("picture.vane.onlyNew", mm(fresh))
+                : words.text("picture.vane.both", mm(now), mm(fresh));
     }
 
     private static Arg mm(double metres) {
@@ -75,7 +85,7 @@ public final class VanePicture extends Picture {
         double height = new Caption(sentence).draw(brush, width, full);
         double longest = vanes.stream().mapToDouble(VanePicture::longest).max().orElse(USUAL_LENGTH_M);
         Scale across = new Scale(0, 1060 * longest, 1.2 * em, width - 1.2 * em);
-        double axis = 4.4 * em;
+        double axis = 4.7 * em;
         int most = (int) Math.max(1, (height - axis) / (ROW_EM * em));
         List<Vane> shown = vanes.isEmpty()
                 ? List.of(new Vane(Side.LEFT, "", USUAL_LENGTH_M, null, false))
@@ -95,17 +105,17 @@ public final class VanePicture extends Picture {
                 brush.body(),
                 TextAlignment.RIGHT);
         for (int i = 0; i < shown.size(); i++) {
-            vane(brush, shown.get(i), across, top + 1.5 * em + i * row, row, width);
+            vane(brush, shown.get(i), across, top + 1.8 * em + i * row, row);
         }
         new Marks(brush)
-                .axis(across, top + 1.5 * em + shown.size() * row + 0.2 * em, words.text("picture.vane.axis"), words);
+                .axis(across, top + 1.8 * em + shown.size() * row + 0.2 * em, words.text("picture.vane.axis"), words);
     }
 
     private static double longest(Vane vane) {
         return Math.max(vane.lengthM() == null ? 0 : vane.lengthM(), vane.newM() == null ? 0 : vane.newM());
     }
 
-    private void vane(Brush brush, Vane vane, Scale across, double top, double row, double width) {
+    private void vane(Brush brush, Vane vane, Scale across, double top, double row) {
         double em = brush.em();
         Palette palette = brush.palette();
         Color colour = vane.failed() ? palette.stop() : palette.ink();
@@ -116,14 +126,10 @@ public final class VanePicture extends Picture {
             if (vane.failed()) {
                 new Marks(brush).square(across.start() + 0.3 * em, top + 0.75 * em, 0.38 * em, colour);
             }
-            brush.within(
-                    name(vane),
-                    start,
-                    top + 0.75 * em,
-                    brush.body().in(colour),
-                    TextAlignment.LEFT,
-                    start,
-                    width - 0.4 * em);
+            String figures = figures(vane);
+            double room = across.end() - 0.6 * em - brush.width(figures, brush.body());
+            brush.within(name(vane), start, top + 0.75 * em, brush.body().in(colour), TextAlignment.LEFT, start, room);
+            brush.text(figures, across.end(), top + 0.75 * em, brush.body().in(colour), TextAlignment.RIGHT);
         }
         if (vane.lengthM() != null) {
             double tip = across.at(1000 * vane.lengthM());
