@@ -128,7 +128,7 @@ public final class LevelPicture extends Picture {
         double low = sign < 0 ? 0.2 * em : width / 2;
         double high = sign < 0 ? width / 2 : width - 0.2 * em;
         Lettering bold = brush.body().heavy().in(palette.accent());
-        brush.within(name, x, end - 2.3 * em, bold, TextAlignment.CENTER, low, high);
-        brush.within(height(metres), x, end - em, bold, TextAlignment.CENTER, low, high);
+        brush.onPaper(name, x, end - 2.3 * em, bold, TextAlignment.CENTER, low, high);
+        brush.onPaper(height(metres), x, end - em, bold, TextAlignment.CENTER, low, high);
     }
 }

@@ -43,12 +43,14 @@ final class GuideSamples {
      */
     record Sample(String name, List<Supplier<Picture>> data) {
 
-        /** All data, narrow and wide. */
+        /** All data: narrow, wide, and in the large letters of a projector. */
         Map<String, Variant> variants() {
             Map<String, Variant> all = new LinkedHashMap<>();
-            for (double[] px : new double[][] {{300, 420}, {560, 640}}) {
+            for (double[] size : new double[][] {{300, 420, 15}, {560, 640, 15}, {600, 540, 32}}) {
                 for (int i = 0; i < data.size(); i++) {
-                    all.put(i + " at " + px[0], new Variant(data.get(i).get(), px[0] / 15, px[1] / 15, 15));
+                    all.put(
+                            i + " at " + size[0],
+                            new Variant(data.get(i).get(), size[0] / size[2], size[1] / size[2], size[2]));
                 }
             }
             return all;

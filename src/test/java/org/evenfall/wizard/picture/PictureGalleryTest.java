@@ -120,7 +120,7 @@ class PictureGalleryTest {
         look("pattern", Samples.patterns(WORDS));
     }
 
-    /** Each picture of steps 0 to 4: empty, typical and at its worst, narrow and wide. */
+    /** Each picture of steps 0 to 4: empty, typical and at its worst, narrow, wide and for a hall. */
     @ParameterizedTest
     @MethodSource("guide")
     void guide(GuideSamples.Sample sample) throws Exception {
