@@ -114,9 +114,12 @@ public final class ChainPicture extends Picture {
         double room = width - x - 1.4 * em;
         double free = up.at(result.overGroundM()) + 0.5 * em;
         double high = 1.25 * em * (1 + brush.wrapped(clear, room, brush.body()).size());
-        double y = Math.min(Math.max(free, (free + tip - high) / 2), tip - high - 0.5 * em);
-        y = brush.paragraph(length(result), x + em, y, room, bold, TextAlignment.LEFT);
-        brush.paragraph(clear, x + em, y, room, brush.body(), TextAlignment.LEFT);
+        if (tip - free < high + 0.4 * em) {
+            brush.paragraph(length(result), x + em, Math.max(free, tip - 1.8 * em), room, bold, TextAlignment.LEFT);
+        } else {
+            double y = brush.paragraph(length(result), x + em, (free + tip - high) / 2, room, bold, TextAlignment.LEFT);
+            brush.paragraph(clear, x + em, y, room, brush.body(), TextAlignment.LEFT);
+        }
         brush.within(
                 words.text("picture.chain.crop", Arg.number(100 * result.crop().laterM(), 0, Unit.CM)),
                 width / 2,

@@ -88,7 +88,7 @@ public final class CropPicture extends Picture {
         for (int i = 0; i < shown; i++) {
             double x = start + (i + 0.5) * slot;
             double tip = up.at(100 * heightsM.get(i));
-            stem(brush, x, up.start(), tip, Math.min(0.32 * slot, 1.1 * em));
+            stem(brush, x, up.start(), tip, slot < em ? 0 : Math.min(0.32 * slot, 1.1 * em));
             if (roomy || shown <= 6) {
                 brush.text(
                         words.number(100 * heightsM.get(i), 0, Unit.NONE),
@@ -105,7 +105,7 @@ public final class CropPicture extends Picture {
         Color colour = brush.palette().good();
         brush.line(x, foot, x, tip, colour, 2);
         double rise = Math.min(1.4 * leaf, 0.2 * (foot - tip));
-        for (int i = 1; i <= 3; i++) {
+        for (int i = 1; leaf > 0 && i <= 3; i++) {
             double y = foot + (tip - foot) * 0.24 * i;
             double side = i % 2 == 0 ? leaf : -leaf;
             brush.polyline(

@@ -83,7 +83,7 @@ public final class DiscsPicture extends Picture {
                 y - top - 1.2 * em,
                 Palette.faint(palette.soft(), 0.5));
         brush.box(left, y - 0.35 * em, right - left, 0.7 * em, Palette.faint(palette.soft(), 0.5));
-        double box = Math.min(0.9 * em, perMetre * (apart - diameter) / 2);
+        double box = Math.min(Math.min(0.9 * em, 0.6 * radius), perMetre * (apart - diameter) / 2);
         brush.box(width / 2 - box, y - box, 2 * box, 2 * box, palette.soft());
         Parts parts = new Parts(brush);
         for (double x : new double[] {left, right}) {

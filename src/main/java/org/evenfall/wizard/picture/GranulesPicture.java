@@ -1,5 +1,6 @@
 package org.evenfall.wizard.picture;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import javafx.scene.paint.Color;
@@ -59,16 +60,32 @@ public final class GranulesPicture extends Picture {
         double em = brush.em();
         double height = new Caption(sentence()).draw(brush, width, full);
         Scale across = new Scale(0, AXIS_MM, 1.2 * em, width - 1.2 * em);
-        double needed = 0;
-        for (Kind kind : KINDS) {
-            needed += rowHigh(brush, kind, across, width);
-        }
-        double space = Math.max(0, Math.min(1.2 * em, (height - 3 * em - needed) / KINDS.size()));
-        double y = Math.max(0.3 * em, (height - 3 * em - needed - space * KINDS.size()) / 2);
-        for (Kind kind : KINDS) {
+        List<Kind> shown = shown(brush, across, width, height - 3.4 * em);
+        double needed = needed(brush, shown, across, width);
+        double space = Math.max(0, Math.min(1.2 * em, (height - 3 * em - needed) / shown.size()));
+        double y = Math.max(0.3 * em, (height - 3 * em - needed - space * shown.size()) / 2);
+        for (Kind kind : shown) {
             y = row(brush, kind, across, y, width) + space;
         }
         new Marks(brush).axis(across, y + 0.2 * em, words.text("picture.granules.axis"), words);
+    }
+
+    /** As many kinds as have room, the chosen one always. */
+    private List<Kind> shown(Brush brush, Scale across, double width, double height) {
+        List<Kind> shown = new ArrayList<>(KINDS);
+        while (shown.size() > 1 && needed(brush, shown, across, width) > height) {
+            int last = shown.size() - 1;
+            shown.remove(shown.get(last).form() == form ? last - 1 : last);
+        }
+        return shown;
+    }
+
+    private double needed(Brush brush, List<Kind> kinds, Scale across, double width) {
+        double needed = 0;
+        for (Kind kind : kinds) {
+            needed += rowHigh(brush, kind, across, width);
+        }
+        return needed;
     }
 
     private double rowHigh(Brush brush, Kind kind, Scale across, double width) {

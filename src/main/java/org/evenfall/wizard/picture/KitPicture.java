@@ -14,6 +14,9 @@ public final class KitPicture extends Picture {
 
     private static final int MOST_COLUMNS = 4;
 
+    /** Height of a row that is no longer crowded, em. */
+    private static final double ROW_EM = 5;
+
     private @Nullable Integer trays;
 
     /** Begins without a number of trays. */
@@ -57,6 +60,9 @@ public final class KitPicture extends Picture {
                 new Panels.Panel(trayWords(), body, (x, y, w, h) -> tray(brush, x, y, w, h)),
                 new Panels.Panel(words.text("picture.kit.pegs"), body, (x, y, w, h) -> pegs(brush, x, y, w, h)),
                 new Panels.Panel(words.text("picture.kit.gloves"), body, (x, y, w, h) -> goggles(brush, x, y, w, h)));
+        while (columns < MOST_COLUMNS && Math.ceil(1.0 * panels.size() / columns) * ROW_EM * em > height) {
+            columns++;
+        }
         new Panels(brush, panels).grid(width, height, columns);
     }
 

@@ -9,6 +9,9 @@ final class Panels {
     /** Narrowest column that holds a drawing and its words, em. */
     private static final double NARROWEST_EM = 9;
 
+    /** Lowest drawing in a grid, em. */
+    private static final double LOWEST_EM = 1.2;
+
     /** Highest drawing in a list, em. */
     private static final double HIGHEST_EM = 8.5;
 
@@ -53,7 +56,7 @@ final class Panels {
             words = Math.max(words, wordsHigh(panel, wide));
         }
         int rows = (panels.size() + columns - 1) / columns;
-        double high = Math.max(2 * em, Math.min(0.9 * wide, height / rows - words - 1.8 * em));
+        double high = Math.max(LOWEST_EM * em, Math.min(0.9 * wide, height / rows - words - 1.8 * em));
         double row = high + words + 1.8 * em;
         double top = Math.max(0, (height - rows * row) / 2);
         for (int i = 0; i < panels.size(); i++) {

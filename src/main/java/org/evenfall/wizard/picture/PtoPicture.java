@@ -15,6 +15,11 @@ public final class PtoPicture extends Picture {
 
     private static final double HIGH_RPM = 650;
 
+    /** Height of the axis with what is over it, and of the lowest drawing of the shaft, em. */
+    private static final double AXIS_EM = 10.4;
+
+    private static final double LEAST_SHAFT_EM = 7;
+
     private @Nullable Double measured;
     private @Nullable Double wanted;
     private @Nullable Double lowest;
@@ -53,9 +58,12 @@ public final class PtoPicture extends Picture {
     void draw(Brush brush, double width, double full) {
         double em = brush.em();
         double height = new Caption(words.text("picture.pto.empty")).draw(brush, width, full);
-        double part = Math.min(13 * em, height - 10.4 * em);
-        double top = Math.max(0, (height - part - 10.4 * em) / 2);
-        shaft(brush, top, part, width);
+        double room = height - AXIS_EM * em;
+        double part = room < LEAST_SHAFT_EM * em ? 0 : Math.min(13 * em, room);
+        double top = Math.max(0, (room - part) / 2);
+        if (part > 0) {
+            shaft(brush, top, part, width);
+        }
         axis(brush, top + part + 0.6 * em, width);
     }
 

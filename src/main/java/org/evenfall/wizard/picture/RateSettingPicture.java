@@ -113,14 +113,11 @@ public final class RateSettingPicture extends Picture {
         brush.box(
                 left + 0.07 * wide, top + 0.12 * high, 0.86 * wide, 0.76 * high, Palette.faint(palette.accent(), 0.1));
         brush.frame(left + 0.07 * wide, top + 0.12 * high, 0.86 * wide, 0.76 * high, palette.soft(), 1);
-        brush.within(
-                words.text("picture.rateSetting.factor"),
-                left + wide / 2,
-                top + high / 2,
-                brush.body().heavy().in(palette.accent()),
-                TextAlignment.CENTER,
-                left + 0.08 * wide,
-                left + 0.92 * wide);
+        String factor = words.text("picture.rateSetting.factor");
+        Lettering bold = brush.body().heavy().in(palette.accent());
+        if (brush.width(factor, bold) < 0.84 * wide) {
+            brush.text(factor, left + wide / 2, top + high / 2, bold, TextAlignment.CENTER);
+        }
     }
 
     private static void wire(Brush brush, double x1, double y1, double x2, double y2) {

@@ -13,6 +13,11 @@ import org.jspecify.annotations.Nullable;
 /** How far it lands from a 27 % N product, and the tramline width wanted against the width in reach: both by the model. */
 public final class ReachPicture extends Picture {
 
+    /** Height of one axis with what is over it, and the least of two, em. */
+    private static final double PART_EM = 10.6;
+
+    private static final double LEAST_EM = 18;
+
     private @Nullable MatchResult match;
     private @Nullable Double widthM;
 
@@ -63,11 +68,19 @@ public final class ReachPicture extends Picture {
         double em = brush.em();
         double height = new Caption(words.text("picture.reach.model")).draw(brush, width, full);
         boolean both = result.widestReachableM() != null && widthM != null;
-        double part = Math.min(10.6 * em, height / (both ? 2 : 1));
-        double top = (height - part * (both ? 2 : 1)) / 2;
-        against(brush, result, top, top + part, width);
+        double second = both ? Math.min(PART_EM * em, height / 2) : 0;
+        if (both && height < LEAST_EM * em) {
+            // no room for two axes: the throw in words
+            title(brush, words.text("picture.reach.title"), 0, width);
+            title(brush, String.valueOf(against()), 1.4 * em, width);
+            widths(brush, result.widestReachableM(), widthM, 3.2 * em, Math.min(height, 13 * em), width);
+            return;
+        }
+        double first = Math.min(PART_EM * em, height - second);
+        double top = (height - first - second) / 2;
+        against(brush, result, top, top + first, width);
         if (both) {
-            widths(brush, result.widestReachableM(), widthM, top + part, top + 2 * part, width);
+            widths(brush, result.widestReachableM(), widthM, top + first, top + first + second, width);
         }
     }
 

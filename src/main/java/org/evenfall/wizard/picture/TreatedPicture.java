@@ -7,6 +7,9 @@ import org.evenfall.setup.entry.YesNo;
 /** A granule with or without a coat, and a sheet of a calendar with the day until which the inhibitor works. */
 public final class TreatedPicture extends Picture {
 
+    /** Height of the sheet of the calendar, em. */
+    private static final double SHEET_EM = 4.6;
+
     private YesNo treated = YesNo.UNANSWERED;
     private String inhibitor = "";
     private String useBy = "";
@@ -61,11 +64,13 @@ public final class TreatedPicture extends Picture {
         Palette palette = brush.palette();
         double height = new Caption(sentence()).draw(brush, width, full);
         boolean calendar = treated != YesNo.NO;
-        double block = Math.min(height, 22 * em);
-        double top = (height - block) / 2;
-        double radius = Math.min(0.2 * block, 0.2 * width);
         double x = width / 2;
-        double y = top + (calendar ? 0.27 : 0.42) * block;
+        Lettering bold = brush.body().heavy().in(treated == YesNo.YES ? palette.accent() : palette.ink());
+        double text = brush.wrapped(coat(), width - 2 * em, bold, 2).size() * bold.lineEm() * em + 0.5 * em;
+        double sheet = calendar ? SHEET_EM * em + 1.6 * em : 0;
+        double radius = Math.max(em, Math.min(Math.min(4.5 * em, 0.2 * width), (height - text - sheet - em) / 2));
+        double top = Math.max(0, (height - 2 * radius - text - sheet) / 2);
+        double y = top + radius;
         brush.oval(x, y, 0.84 * radius, 0.84 * radius, Palette.faint(palette.straw(), 0.28));
         brush.ring(x, y, 0.84 * radius, 0.84 * radius, palette.straw(), 1.5);
         if (treated == YesNo.YES) {
@@ -73,15 +78,9 @@ public final class TreatedPicture extends Picture {
         } else if (treated == YesNo.UNANSWERED) {
             ringOfDashes(brush, x, y, 0.95 * radius);
         }
-        lines(
-                brush,
-                coat(),
-                x,
-                y + radius + 1.1 * em,
-                width - 2 * em,
-                brush.body().heavy().in(treated == YesNo.YES ? palette.accent() : palette.ink()));
+        lines(brush, coat(), x, y + radius + 1.1 * em, width - 2 * em, bold);
         if (calendar) {
-            calendar(brush, x, top + 0.66 * block, Math.min(13 * em, width - 2 * em), 0.3 * block);
+            calendar(brush, x, y + radius + text + 1.4 * em, Math.min(13 * em, width - 2 * em), SHEET_EM * em);
         }
     }
 
