@@ -49,7 +49,7 @@ public final class KitPicture extends Picture {
                 new Panels.Panel(
                         words.text("picture.kit.scales"),
                         body,
-                        (x, y, w, h) -> parts.scales(x, y + h, w, words.text("picture.kit.grams"))),
+                        (x, y, w, h) -> parts.scales(x, y + h, w, h, words.text("picture.kit.grams"))),
                 new Panels.Panel(words.text("picture.kit.sieves"), body, (x, y, w, h) -> sieves(brush, x, y, w, h)),
                 new Panels.Panel(
                         words.text("picture.kit.tape"),

@@ -7,6 +7,9 @@ import javafx.scene.text.TextAlignment;
 /** Plain things that several pictures draw: a container, a hopper, granules, a bag, a tape, scales with their figure. */
 final class Parts {
 
+    /** Height of the scales, em. */
+    private static final double SCALES_EM = 1.9;
+
     private final Brush brush;
 
     Parts(Brush brush) {
@@ -93,8 +96,13 @@ final class Parts {
 
     /** Scales: a plate on a foot with its figure in a window. */
     void scales(double left, double foot, double wide, String figure) {
+        scales(left, foot, wide, SCALES_EM * brush.em(), figure);
+    }
+
+    /** The same, lower where there is less room. */
+    void scales(double left, double foot, double wide, double room, String figure) {
         double em = brush.em();
-        double high = 1.9 * em;
+        double high = Math.min(SCALES_EM * em, room - 2);
         brush.line(
                 left + 0.08 * wide,
                 foot - high,
@@ -110,6 +118,9 @@ final class Parts {
         Palette palette = brush.palette();
         brush.box(left, top, wide, high, Palette.faint(palette.accent(), 0.1));
         brush.frame(left, top, wide, high, palette.ink(), 1.5);
+        if (high < brush.em()) {
+            return;
+        }
         brush.within(
                 figure,
                 left + wide / 2,

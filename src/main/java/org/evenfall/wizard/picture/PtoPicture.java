@@ -59,6 +59,10 @@ public final class PtoPicture extends Picture {
         double em = brush.em();
         double height = new Caption(words.text("picture.pto.empty")).draw(brush, width, full);
         double room = height - AXIS_EM * em;
+        if (room < LEAST_SHAFT_EM * em && measured == null && wanted == null && lowest == null) {
+            shaft(brush, Math.max(0, (height - 13 * em) / 2), Math.min(13 * em, height), width);
+            return;
+        }
         double part = room < LEAST_SHAFT_EM * em ? 0 : Math.min(13 * em, room);
         double top = Math.max(0, (room - part) / 2);
         if (part > 0) {
