@@ -35,7 +35,7 @@ class BundleTest {
             "trays.differs.",
             "rate.differs.",
             "picture.yard.",
-            "picture.tubes.shape.",
+            "picture.bars.shape.",
             "card.stop.",
             "card.caution.",
             "match.noReference.",

@@ -4,8 +4,11 @@ import java.util.List;
 import org.evenfall.finding.Step;
 import org.evenfall.machine.HeightResult;
 import org.evenfall.quantity.Unit;
+import org.evenfall.setup.path.HeightPaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.picture.ChainPicture;
+import org.evenfall.wizard.picture.CropPicture;
 import org.evenfall.wizard.picture.HeightPicture;
 import org.evenfall.wizard.step.height.ChainPrompt;
 import org.evenfall.wizard.step.height.CropPrompt;
@@ -15,14 +18,25 @@ import org.evenfall.wizard.step.height.SetHeightPrompt;
 final class HeightStep implements StepView {
 
     private final Form form;
-    private final HeightPicture picture;
+    private final CropPicture crop;
+    private final HeightPicture tape;
+    private final ChainPicture chain;
 
     HeightStep(Form form) {
         this.form = form;
-        this.picture = new HeightPicture(form.words());
-        form.follow(() -> picture.show(
-                form.model().assessment().height(),
-                form.model().setup().height().referencePoint()));
+        this.crop = new CropPicture(form.words());
+        this.tape = new HeightPicture(form.words());
+        this.chain = new ChainPicture(form.words());
+        form.follow(this::show);
+    }
+
+    private void show() {
+        HeightResult height = form.model().assessment().height();
+        crop.show(
+                new ReadNumbers(form.model().assessment().read()).of(HeightPaths.CROP_HEIGHTS),
+                height == null ? null : height.crop());
+        tape.show(height, form.model().setup().height().referencePoint());
+        chain.show(height);
     }
 
     @Override
@@ -32,8 +46,7 @@ final class HeightStep implements StepView {
 
     @Override
     public List<Prompt> prompts() {
-        return List.of(
-                new CropPrompt(form, picture), new SetHeightPrompt(form, picture), new ChainPrompt(form, picture));
+        return List.of(new CropPrompt(form, crop), new SetHeightPrompt(form, tape), new ChainPrompt(form, chain));
     }
 
     @Override

@@ -1,12 +1,22 @@
 package org.evenfall.wizard;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.evenfall.finding.Step;
 import org.evenfall.machine.MachineCheckResult;
+import org.evenfall.machine.VaneCheck;
 import org.evenfall.quantity.Unit;
+import org.evenfall.setup.Assessment;
+import org.evenfall.setup.PtoWanted;
+import org.evenfall.setup.entry.VaneEntry;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.MachineCheckPaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.picture.LevelPicture;
 import org.evenfall.wizard.picture.MachineCheckPicture;
+import org.evenfall.wizard.picture.PtoPicture;
+import org.evenfall.wizard.picture.VanePicture;
 import org.evenfall.wizard.step.machine.LevelPrompt;
 import org.evenfall.wizard.step.machine.PtoPrompt;
 import org.evenfall.wizard.step.machine.PutRightPrompt;
@@ -17,12 +27,48 @@ import org.evenfall.wizard.step.machine.WalkPrompt;
 final class MachineCheckStep implements StepView {
 
     private final Form form;
-    private final MachineCheckPicture picture;
+    private final MachineCheckPicture walk;
+    private final VanePicture vanes;
+    private final LevelPicture level;
+    private final PtoPicture pto;
 
     MachineCheckStep(Form form) {
         this.form = form;
-        this.picture = new MachineCheckPicture(form.words());
-        form.follow(() -> picture.show(form.model().assessment().machineCheck()));
+        this.walk = new MachineCheckPicture(form.words());
+        this.vanes = new VanePicture(form.words());
+        this.level = new LevelPicture(form.words());
+        this.pto = new PtoPicture(form.words());
+        form.follow(this::show);
+    }
+
+    private void show() {
+        Assessment assessment = form.model().assessment();
+        ReadNumbers read = new ReadNumbers(assessment.read());
+        MachineCheckResult result = assessment.machineCheck();
+        walk.show(result);
+        vanes.show(IntStream.range(0, result.vanes().size())
+                .mapToObj(i -> vane(read, result.vanes().get(i), MachineCheckPaths.VANES.item(i)))
+                .toList());
+        level.show(new LevelPicture.Measured(
+                read.of(MachineCheckPaths.HEIGHT_LEFT),
+                read.of(MachineCheckPaths.HEIGHT_RIGHT),
+                read.of(MachineCheckPaths.TILT),
+                read.of(MachineCheckPaths.TYRE_LEFT),
+                read.of(MachineCheckPaths.TYRE_RIGHT)));
+        pto.show(
+                result.ptoRpm(),
+                PtoWanted.rpm(assessment),
+                assessment.machine().ptoLowestRpm(),
+                assessment.machine().ptoHighestRpm());
+    }
+
+    private static VanePicture.Vane vane(ReadNumbers read, VaneCheck vane, EntryPath<VaneEntry> row) {
+        return new VanePicture.Vane(
+                vane.side(),
+                vane.label(),
+                read.of(MachineCheckPaths.VANE_LENGTH, row),
+                read.of(MachineCheckPaths.VANE_LENGTH_NEW, row),
+                vane.failed());
     }
 
     @Override
@@ -33,11 +79,11 @@ final class MachineCheckStep implements StepView {
     @Override
     public List<Prompt> prompts() {
         return List.of(
-                new WalkPrompt(form, picture),
-                new VanesPrompt(form, picture),
-                new LevelPrompt(form, picture),
-                new PtoPrompt(form, picture),
-                new PutRightPrompt(form, picture));
+                new WalkPrompt(form, walk),
+                new VanesPrompt(form, vanes),
+                new LevelPrompt(form, level),
+                new PtoPrompt(form, pto),
+                new PutRightPrompt(form, walk));
     }
 
     @Override

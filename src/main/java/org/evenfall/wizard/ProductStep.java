@@ -4,12 +4,22 @@ import java.util.ArrayList;
 import java.util.List;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.Unit;
+import org.evenfall.setup.Assessment;
 import org.evenfall.setup.ProductResult;
+import org.evenfall.setup.entry.ProductEntries;
+import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.picture.CleanPicture;
+import org.evenfall.wizard.picture.ConditionPicture;
 import org.evenfall.wizard.picture.DensityPicture;
+import org.evenfall.wizard.picture.FillingPicture;
+import org.evenfall.wizard.picture.GranulesPicture;
 import org.evenfall.wizard.picture.PictureStack;
+import org.evenfall.wizard.picture.ReachPicture;
+import org.evenfall.wizard.picture.SamplePicture;
 import org.evenfall.wizard.picture.SievePicture;
+import org.evenfall.wizard.picture.TreatedPicture;
 import org.evenfall.wizard.step.product.BeforePrompt;
 import org.evenfall.wizard.step.product.ConditionPrompt;
 import org.evenfall.wizard.step.product.DensityPrompt;
@@ -23,24 +33,45 @@ import org.evenfall.wizard.step.product.WhichProductPrompt;
 final class ProductStep implements StepView {
 
     private final Form form;
-    private final SievePicture sieve;
+    private final GranulesPicture granules;
+    private final TreatedPicture treated;
+    private final ConditionPicture condition;
+    private final CleanPicture clean;
+    private final SamplePicture sample;
+    private final FillingPicture filling;
     private final DensityPicture density;
-    private final PictureStack picture;
+    private final SievePicture sieve;
+    private final ReachPicture reach;
 
     ProductStep(Form form) {
         this.form = form;
-        this.sieve = new SievePicture(form.words());
+        this.granules = new GranulesPicture(form.words());
+        this.treated = new TreatedPicture(form.words());
+        this.condition = new ConditionPicture(form.words());
+        this.clean = new CleanPicture(form.words());
+        this.sample = new SamplePicture(form.words());
+        this.filling = new FillingPicture(form.words());
         this.density = new DensityPicture(form.words());
-        DensityPicture densityInStack = new DensityPicture(form.words());
-        SievePicture sieveInStack = new SievePicture(form.words());
-        this.picture = new PictureStack(densityInStack, sieveInStack);
-        form.follow(() -> {
-            ProductResult product = form.model().assessment().product();
-            sieve.show(product.sieve(), product.bands());
-            density.show(product.density(), product.bands());
-            sieveInStack.show(product.sieve(), product.bands());
-            densityInStack.show(product.density(), product.bands());
-        });
+        this.sieve = new SievePicture(form.words());
+        this.reach = new ReachPicture(form.words());
+        form.follow(this::show);
+    }
+
+    private void show() {
+        Assessment assessment = form.model().assessment();
+        ProductEntries typed = form.model().setup().product();
+        ProductResult product = assessment.product();
+        ReadNumbers read = new ReadNumbers(assessment.read());
+        granules.show(typed.form());
+        treated.show(typed.treated(), typed.inhibitor(), typed.useBy());
+        condition.show(typed.condition());
+        clean.show(typed.nitrateBefore(), typed.cleanAndDry());
+        sample.show(
+                read.count(ProductPaths.BAGS_DELIVERED), read.count(ProductPaths.BAGS_SAMPLED), product.bagsToSample());
+        filling.show(read.of(ProductPaths.CONTAINER_VOLUME));
+        density.show(product.density(), product.bands());
+        sieve.show(product.sieve(), product.bands());
+        reach.show(assessment.match(), assessment.tramlineWidthM());
     }
 
     @Override
@@ -51,14 +82,14 @@ final class ProductStep implements StepView {
     @Override
     public List<Prompt> prompts() {
         return List.of(
-                new WhichProductPrompt(form, picture),
-                new TreatedPrompt(form, picture),
-                new ConditionPrompt(form, picture),
-                new BeforePrompt(form, picture),
-                new SamplePrompt(form, picture),
-                new DensityPrompt(form, density),
+                new WhichProductPrompt(form, granules),
+                new TreatedPrompt(form, treated),
+                new ConditionPrompt(form, condition),
+                new BeforePrompt(form, clean),
+                new SamplePrompt(form, sample),
+                new DensityPrompt(form, new PictureStack(filling, density)),
                 new SievesPrompt(form, sieve),
-                new ProductResultPrompt(form, picture));
+                new ProductResultPrompt(form, reach));
     }
 
     @Override

@@ -2,9 +2,17 @@ package org.evenfall.wizard;
 
 import java.util.List;
 import org.evenfall.finding.Step;
+import org.evenfall.machine.MachineProfile;
 import org.evenfall.quantity.Unit;
+import org.evenfall.trays.TrayLayout;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.picture.DiscsPicture;
+import org.evenfall.wizard.picture.KitPicture;
+import org.evenfall.wizard.picture.LeversPicture;
+import org.evenfall.wizard.picture.OpeningTablePicture;
+import org.evenfall.wizard.picture.PassesPicture;
+import org.evenfall.wizard.picture.RateSettingPicture;
 import org.evenfall.wizard.picture.StartPicture;
 import org.evenfall.wizard.step.start.DiscsPrompt;
 import org.evenfall.wizard.step.start.JobPrompt;
@@ -20,14 +28,42 @@ final class StartStep implements StepView {
     private final Form form;
     private final SetupDocument document;
     private final RecentSetups recent;
-    private final StartPicture picture;
+    private final StartPicture home;
+    private final PassesPicture passes;
+    private final DiscsPicture machine;
+    private final DiscsPicture discs;
+    private final RateSettingPicture rateSetting;
+    private final LeversPicture levers;
+    private final OpeningTablePicture openings;
+    private final KitPicture kit;
 
     StartStep(Form form, SetupDocument document, RecentSetups recent) {
         this.recent = recent;
         this.form = form;
         this.document = document;
-        this.picture = new StartPicture(form.words());
-        form.follow(() -> picture.show(form.model().assessment().tramlineWidthM()));
+        this.home = new StartPicture(form.words());
+        this.passes = new PassesPicture(form.words());
+        this.machine = new DiscsPicture(form.words());
+        this.discs = new DiscsPicture(form.words());
+        this.rateSetting = new RateSettingPicture(form.words());
+        this.levers = new LeversPicture(form.words());
+        this.openings = new OpeningTablePicture(form.words());
+        this.kit = new KitPicture(form.words());
+        form.follow(this::show);
+    }
+
+    private void show() {
+        Double width = form.model().assessment().tramlineWidthM();
+        MachineProfile profile = form.model().assessment().machine();
+        home.show(width);
+        passes.show(width, form.model().setup().start().drivingPattern());
+        machine.show(profile);
+        discs.show(profile);
+        rateSetting.show(profile.rateSetting(), profile.factorRule());
+        levers.show(profile.levers());
+        TrayLayout layout = form.model().assessment().trays().layout();
+        kit.show(layout == null ? null : Integer.valueOf(layout.positionsM().size()));
+        openings.show(profile.openings(), profile.tableDensityKgPerL());
     }
 
     @Override
@@ -38,14 +74,14 @@ final class StartStep implements StepView {
     @Override
     public List<Prompt> prompts() {
         return List.of(
-                new HomePrompt(form, picture, document, recent),
-                new JobPrompt(form, picture),
-                new MachinePrompt(form, picture, document),
-                new DiscsPrompt(form, picture, document),
-                new RateSettingPrompt(form, picture, document),
-                new LeversPrompt(form, picture, document),
-                new OpeningTablePrompt(form, picture, document),
-                new KitPrompt(form, picture));
+                new HomePrompt(form, home, document, recent),
+                new JobPrompt(form, passes),
+                new MachinePrompt(form, machine, document),
+                new DiscsPrompt(form, discs, document),
+                new RateSettingPrompt(form, rateSetting, document),
+                new LeversPrompt(form, levers, document),
+                new OpeningTablePrompt(form, openings, document),
+                new KitPrompt(form, kit));
     }
 
     @Override

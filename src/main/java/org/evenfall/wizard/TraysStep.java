@@ -13,8 +13,8 @@ import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.picture.CvPicture;
 import org.evenfall.wizard.picture.PictureStack;
+import org.evenfall.wizard.picture.TrayBarsPicture;
 import org.evenfall.wizard.picture.TrayPlanPicture;
-import org.evenfall.wizard.picture.TubesPicture;
 
 /** Step 6: the tray test, before, while and after. */
 final class TraysStep implements StepView {
@@ -29,13 +29,13 @@ final class TraysStep implements StepView {
         this.context = context;
         this.document = document;
         TrayPlanPicture plan = new TrayPlanPicture(form.words());
-        TubesPicture tubes = new TubesPicture(form.words());
+        TrayBarsPicture bars = new TrayBarsPicture(form.words());
         CvPicture cv = new CvPicture(form.words());
-        this.picture = new PictureStack(plan, tubes, cv);
+        this.picture = new PictureStack(plan, bars, cv);
         form.follow(() -> {
             TraysResult trays = form.model().assessment().trays();
             plan.show(trays.layout());
-            tubes.show(trays.comparable());
+            bars.show(trays.comparable());
             cv.show(trays.comparable(), trays.advice());
         });
     }

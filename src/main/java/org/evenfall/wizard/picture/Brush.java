@@ -117,6 +117,17 @@ final class Brush {
         return lines.stream().map(one -> fitted(one, wide, lettering)).toList();
     }
 
+    /** The same in at most so many lines, the last one cut with an ellipsis where there is more. */
+    List<String> wrapped(String text, double wide, Lettering lettering, int most) {
+        List<String> lines = wrapped(text, wide, lettering);
+        if (lines.size() <= most) {
+            return lines;
+        }
+        List<String> shown = new ArrayList<>(lines.subList(0, most - 1));
+        shown.add(fitted(String.join(" ", lines.subList(most - 1, lines.size())), wide, lettering));
+        return shown;
+    }
+
     /** Several lines from the top down; gives the y under them. */
     double paragraph(String text, double x, double top, double wide, Lettering lettering, TextAlignment align) {
         double high = lettering.lineEm() * em();
@@ -208,6 +219,14 @@ final class Brush {
         canvas.beginPath();
         canvas.rect(x, y, wide, high);
         canvas.clip();
+        drawing.run();
+        canvas.restore();
+    }
+
+    /** Everything drawn inside is moved to the right by so many pixels. */
+    void shifted(double right, Runnable drawing) {
+        canvas.save();
+        canvas.translate(right, 0);
         drawing.run();
         canvas.restore();
     }

@@ -68,6 +68,23 @@ final class Marks {
         return y + 2.6 * em;
     }
 
+    /** Upright axis at a place, with ticks and round numbers at its left. */
+    void upAxis(Scale scale, double x, Sentences words) {
+        double em = brush.em();
+        int most = (int) Math.max(2, Math.min(6, Math.abs(scale.end() - scale.start()) / (2.4 * em)));
+        brush.line(x, scale.start(), x, scale.end(), brush.palette().ink(), 1);
+        for (double tick : scale.ticks(most)) {
+            double y = scale.at(tick);
+            brush.line(x - 0.3 * em, y, x, y, brush.palette().ink(), 1);
+            brush.text(
+                    words.number(tick, scale.tickDecimals(most), Unit.NONE),
+                    x - 0.5 * em,
+                    y,
+                    brush.note(),
+                    TextAlignment.RIGHT);
+        }
+    }
+
     /** Done: a filled disc. */
     void disc(double x, double y, double radius, Color colour) {
         brush.oval(x, y, radius, radius, colour);

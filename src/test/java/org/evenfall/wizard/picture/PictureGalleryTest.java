@@ -8,15 +8,19 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.ResourceBundle;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.embed.swing.SwingFXUtils;
@@ -32,6 +36,8 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.page.PagePicture;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.testfx.api.FxToolkit;
 
 /** Every picture with realistic and extreme inputs, light and dark, to be looked at in target/tour/pictures. */
@@ -95,8 +101,8 @@ class PictureGalleryTest {
     }
 
     @Test
-    void tubes() throws Exception {
-        look("tubes", Samples.tubes(WORDS));
+    void trayBars() throws Exception {
+        look("tray-bars", Samples.trayBars(WORDS));
     }
 
     @Test
@@ -112,6 +118,36 @@ class PictureGalleryTest {
     @Test
     void landingPattern() throws Exception {
         look("pattern", Samples.patterns(WORDS));
+    }
+
+    /** Each picture of steps 0 to 4: empty, typical and at its worst, narrow, wide and for a hall. */
+    @ParameterizedTest
+    @MethodSource("guide")
+    void guide(GuideSamples.Sample sample) throws Exception {
+        look(sample.name(), sample.variants());
+    }
+
+    static List<GuideSamples.Sample> guide() throws Exception {
+        return GuideSamples.all(WORDS);
+    }
+
+    /** The same data give the same drawing, other data another one. */
+    @ParameterizedTest
+    @MethodSource("guide")
+    void otherDataAreDrawnOtherwise(GuideSamples.Sample sample) throws Exception {
+        Set<List<Integer>> drawings = new HashSet<>();
+        for (Supplier<Picture> data : sample.data()) {
+            List<Integer> first = drawn(data.get());
+            assertThat(drawn(data.get())).isEqualTo(first);
+            drawings.add(first);
+        }
+        assertThat(drawings).hasSameSizeAs(sample.data()).hasSizeGreaterThan(2);
+    }
+
+    private static List<Integer> drawn(Picture picture) throws Exception {
+        BufferedImage image = onFx(() -> sheet(LIGHT, List.of(new Variant(picture, 20, 28, 15))));
+        int[] pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+        return IntStream.of(pixels).boxed().toList();
     }
 
     @Test

@@ -369,13 +369,13 @@ final class Samples {
         return new Variant(picture, wide, 20, 15);
     }
 
-    static Map<String, Variant> tubes(Sentences words) throws Exception {
+    static Map<String, Variant> trayBars(Sentences words) throws Exception {
         Map<String, Variant> all = new LinkedHashMap<>();
-        all.put("demo", tubes(words, demoAssessed().trays().tests(), 28));
-        all.put("one", tubes(words, demoAssessed().trays().tests().subList(0, 1), 28));
+        all.put("demo", trayBars(words, demoAssessed().trays().tests(), 28));
+        all.put("one", trayBars(words, demoAssessed().trays().tests().subList(0, 1), 28));
         all.put(
                 "four",
-                tubes(
+                trayBars(
                         words,
                         List.of(
                                 test(0, 28, 12.9, 15.4, 18.9, 22.6, 19.6, 15.1, 13.4),
@@ -386,14 +386,14 @@ final class Samples {
         double[] many = IntStream.range(0, 33)
                 .mapToDouble(i -> 20 + 8 * Math.sin(i / 4.0))
                 .toArray();
-        all.put("33 trays", tubes(words, List.of(test(0, 36, many)), 28));
-        all.put("spilt on", tubes(words, List.of(test(0, 28, 0, 0, 80, 3, 5, 2, 1)), 17));
-        all.put("empty", new Variant(new TubesPicture(words), 28, 14, 15));
+        all.put("33 trays", trayBars(words, List.of(test(0, 36, many)), 28));
+        all.put("spilt on", trayBars(words, List.of(test(0, 28, 0, 0, 80, 3, 5, 2, 1)), 17));
+        all.put("empty", new Variant(new TrayBarsPicture(words), 28, 14, 15));
         return all;
     }
 
-    private static Variant tubes(Sentences words, List<TrayTestResult> tests, double wide) {
-        TubesPicture picture = new TubesPicture(words);
+    private static Variant trayBars(Sentences words, List<TrayTestResult> tests, double wide) {
+        TrayBarsPicture picture = new TrayBarsPicture(words);
         picture.show(tests);
         return new Variant(picture, wide, 21, 15);
     }
