@@ -12,8 +12,11 @@ import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.Revisions;
+import org.evenfall.setup.entry.UnitSystem;
+import org.evenfall.setup.path.StartPaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Prompt;
 
@@ -21,21 +24,24 @@ import org.evenfall.wizard.form.Prompt;
 final class HomePrompt implements Prompt {
 
     private final Form form;
-    private final Node picture;
+    /** There is none: the page takes the whole window. */
+    private final Node picture = new Region();
+
     private final SetupDocument document;
     private final RecentSetups recent;
     private final FlowPane tiles = new FlowPane();
     private final VBox box = new VBox();
     private final Node begin;
+    private final Node units;
     private final FarmLists lists;
 
-    HomePrompt(Form form, Node picture, SetupDocument document, RecentSetups recent) {
+    HomePrompt(Form form, SetupDocument document, RecentSetups recent) {
         this.recent = recent;
         this.form = form;
-        this.picture = picture;
         this.document = document;
         this.lists = new FarmLists(form.words(), document);
         this.begin = begin();
+        this.units = form.choice(StartPaths.UNITS);
     }
 
     @Override
@@ -46,7 +52,7 @@ final class HomePrompt implements Prompt {
     @Override
     public Node entries() {
         tiles.getStyleClass().add("tiles");
-        box.getChildren().setAll(begin, tiles, changed(), lists, form.sentence("start.saves"));
+        box.getChildren().setAll(units, begin, tiles, changed(), lists, form.sentence("start.saves"));
         return box;
     }
 
@@ -67,8 +73,15 @@ final class HomePrompt implements Prompt {
         // the keyboard begins at the setup changed last, or at a new one
         boolean any = !tiles.getChildren().isEmpty();
         tiles.getChildren().add(demo());
-        box.getChildren().removeAll(begin, tiles);
+        box.getChildren().removeAll(begin, tiles, units);
         box.getChildren().addAll(0, any ? List.of(tiles, begin) : List.of(begin, tiles));
+        // asked the first time, above all else; afterwards at the end
+        box.getChildren()
+                .add(
+                        document.units() == UnitSystem.UNANSWERED
+                                ? 0
+                                : box.getChildren().size(),
+                        units);
         lists.refresh();
     }
 

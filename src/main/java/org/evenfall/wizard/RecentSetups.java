@@ -45,7 +45,7 @@ final class RecentSetups {
      */
     record Tile(Path file, String title, String about, String changed, PromptState state, String next) {}
 
-    /** What cannot be read is left out. */
+    /** What cannot be read and in what nothing is typed is left out. */
     List<Tile> tiles() {
         return document.recent().stream()
                 .map(this::tile)
@@ -57,6 +57,9 @@ final class RecentSetups {
     private Optional<Tile> tile(Path file) {
         try {
             Setup setup = document.load(file);
+            if (SetupDocument.isNew(setup)) {
+                return Optional.empty();
+            }
             String title = joined(setup.start().farm(), setup.start().field());
             Assessment assessment = context.assess().apply(setup);
             boolean signed = assessment.nextStep() == Step.CARD && cards.hasCard(setup);

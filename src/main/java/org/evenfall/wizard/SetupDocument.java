@@ -15,8 +15,10 @@ import java.util.stream.Stream;
 import org.evenfall.finding.Arg;
 import org.evenfall.setup.Revisions;
 import org.evenfall.setup.Seasons;
+import org.evenfall.setup.entry.GuideEntries;
 import org.evenfall.setup.entry.MachineEntries;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.UnitSystem;
 import org.evenfall.store.FarmShelf;
 import org.evenfall.store.FreeNames;
 import org.evenfall.store.InputFileException;
@@ -34,10 +36,13 @@ final class SetupDocument implements KnownMachines {
     private final AutoSaver saver;
     private @Nullable SetupModel model;
     private @Nullable Frame frame;
+    private final UnitSystem preferred;
     private final FarmShelf shelf;
     private List<MachineEntries> machines = List.of();
 
-    SetupDocument(WizardContext context, AutoSaver saver) {
+    /** @param units units that a new setup begins with */
+    SetupDocument(WizardContext context, AutoSaver saver, UnitSystem units) {
+        this.preferred = units;
         this.context = context;
         this.saver = saver;
         this.shelf = new FarmShelf(context.store(), context.user());
@@ -159,7 +164,7 @@ final class SetupDocument implements KnownMachines {
 
     /** Opens a new setup with a machine of the farm. */
     void createNew(MachineEntries machine) {
-        show(withMachine(dated(context, Setup.EMPTY), machine), newFile("setup"));
+        show(withMachine(dated(Setup.EMPTY), machine), newFile("setup"));
         frame().goOn();
     }
 
@@ -233,15 +238,33 @@ final class SetupDocument implements KnownMachines {
         keepMachine();
         saver.open(where, file);
         if (model != null) {
-            model.open(dated(context, file));
+            model.open(dated(file));
         }
     }
 
-    /** A card without a date gets today's; a setup in which nothing is typed the season of today. */
-    static Setup dated(WizardContext context, Setup setup) {
+    /** The units chosen last. */
+    UnitSystem units() {
+        SetupModel open = model;
+        UnitSystem own =
+                open == null ? UnitSystem.UNANSWERED : open.setup().start().units();
+        return own == UnitSystem.UNANSWERED ? preferred : own;
+    }
+
+    /** Whether nothing is typed but what a new setup begins with. */
+    static boolean isNew(Setup setup) {
+        return setup.withStart(setup.start().withSeason("").withUnits(UnitSystem.UNANSWERED))
+                .withCard(setup.card().withDate(""))
+                .withGuide(GuideEntries.EMPTY)
+                .equals(Setup.EMPTY);
+    }
+
+    /** A card without a date gets today's; a setup in which nothing is typed the season of today and the usual units. */
+    Setup dated(Setup setup) {
         LocalDate today = LocalDate.now(context.clock());
         Setup next = setup.equals(Setup.EMPTY)
-                ? setup.withStart(setup.start().withSeason(Integer.toString(Seasons.of(today))))
+                ? setup.withStart(setup.start()
+                        .withSeason(Integer.toString(Seasons.of(today)))
+                        .withUnits(units()))
                 : setup;
         return next.card().date().isBlank() ? next.withCard(next.card().withDate(today.toString())) : next;
     }

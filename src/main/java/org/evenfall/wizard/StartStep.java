@@ -13,7 +13,6 @@ import org.evenfall.wizard.picture.LeversPicture;
 import org.evenfall.wizard.picture.OpeningTablePicture;
 import org.evenfall.wizard.picture.PassesPicture;
 import org.evenfall.wizard.picture.RateSettingPicture;
-import org.evenfall.wizard.picture.StartPicture;
 import org.evenfall.wizard.step.start.DiscsPrompt;
 import org.evenfall.wizard.step.start.JobPrompt;
 import org.evenfall.wizard.step.start.KitPrompt;
@@ -28,7 +27,6 @@ final class StartStep implements StepView {
     private final Form form;
     private final SetupDocument document;
     private final RecentSetups recent;
-    private final StartPicture home;
     private final PassesPicture passes;
     private final DiscsPicture machine;
     private final DiscsPicture discs;
@@ -41,7 +39,6 @@ final class StartStep implements StepView {
         this.recent = recent;
         this.form = form;
         this.document = document;
-        this.home = new StartPicture(form.words());
         this.passes = new PassesPicture(form.words());
         this.machine = new DiscsPicture(form.words());
         this.discs = new DiscsPicture(form.words());
@@ -55,7 +52,6 @@ final class StartStep implements StepView {
     private void show() {
         Double width = form.model().assessment().tramlineWidthM();
         MachineProfile profile = form.model().assessment().machine();
-        home.show(width);
         passes.show(width, form.model().setup().start().drivingPattern());
         machine.show(profile);
         discs.show(profile);
@@ -74,7 +70,7 @@ final class StartStep implements StepView {
     @Override
     public List<Prompt> prompts() {
         return List.of(
-                new HomePrompt(form, home, document, recent),
+                new HomePrompt(form, document, recent),
                 new JobPrompt(form, passes),
                 new MachinePrompt(form, machine, document),
                 new DiscsPrompt(form, discs, document),

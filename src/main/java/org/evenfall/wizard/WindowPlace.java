@@ -51,8 +51,22 @@ final class WindowPlace {
         boolean filled = stage.isMaximized() || stage.isFullScreen();
         return filled
                 ? new Preferences(
-                        before.x(), before.y(), before.width(), before.height(), stage.isMaximized(), dark, textPercent)
+                        before.x(),
+                        before.y(),
+                        before.width(),
+                        before.height(),
+                        stage.isMaximized(),
+                        dark,
+                        textPercent,
+                        before.units())
                 : new Preferences(
-                        stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight(), false, dark, textPercent);
+                        stage.getX(),
+                        stage.getY(),
+                        stage.getWidth(),
+                        stage.getHeight(),
+                        false,
+                        dark,
+                        textPercent,
+                        before.units());
     }
 }

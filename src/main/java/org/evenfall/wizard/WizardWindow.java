@@ -88,13 +88,13 @@ final class WizardWindow {
                 first,
                 problem -> Platform.runLater(() -> notSaved(problem)),
                 AutoSaver.Delays.USUAL);
-        document = new SetupDocument(context, saver);
         preferencesFile = new PreferencesFile(context.user());
         preferences = preferencesFile.read();
+        document = new SetupDocument(context, saver, preferences.units());
         dark = preferences.dark();
         textPercent = preferences.textPercent();
         model = new SetupModel(
-                SetupDocument.dated(context, first),
+                document.dated(first),
                 context.assess(),
                 saver::keep,
                 (next, before, assessment) -> ConditionDraft.begun(
@@ -152,7 +152,8 @@ final class WizardWindow {
         document.keepMachine();
         Stage shown = stage;
         if (shown != null) {
-            preferencesFile.keep(WindowPlace.of(shown, dark, textPercent, preferences));
+            preferencesFile.keep(
+                    WindowPlace.of(shown, dark, textPercent, preferences).withUnits(document.units()));
         }
         saver.close();
     }

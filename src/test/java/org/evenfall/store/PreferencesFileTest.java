@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.evenfall.setup.entry.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,13 +23,13 @@ class PreferencesFileTest {
     @Test
     void theyComeBackAsTheyWereLeft() {
         assertThat(file().read()).isEqualTo(Preferences.FIRST);
-        Preferences left = new Preferences(-20.0, 30.5, 1400.0, 900.0, true, true, 130);
+        Preferences left = new Preferences(-20.0, 30.5, 1400.0, 900.0, true, true, 130, UnitSystem.ACRE);
         assertThat(file().keep(left)).isTrue();
         assertThat(file().read()).isEqualTo(left);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "null", "[]", "{\"x\": \"left\"}", "{\"dark\": 3,"})
+    @ValueSource(strings = {"", "null", "[]", "{\"x\": \"left\"}", "{\"dark\": 3,", "{\"units\": \"MILES\"}"})
     void aDamagedFileCountsForNothing(String text) throws Exception {
         Files.writeString(folder.resolve("preferences.json"), text);
         assertThat(file().read()).isEqualTo(Preferences.FIRST);
@@ -44,7 +45,7 @@ class PreferencesFileTest {
     @ParameterizedTest
     @CsvSource({"79, 80", "80, 80", "200, 200", "201, 200", "0, 100", "-5, 80"})
     void theTextStaysLegible(int typed, int used) {
-        assertThat(new Preferences(null, null, null, null, false, false, typed).textPercent())
+        assertThat(new Preferences(null, null, null, null, false, false, typed, UnitSystem.UNANSWERED).textPercent())
                 .isEqualTo(used);
     }
 

@@ -12,6 +12,7 @@ import javafx.scene.control.RadioButton;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.UnitSystem;
 import org.evenfall.store.UserFolder;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -59,10 +60,26 @@ class HomePromptTest {
                 .toList();
     }
 
+    /** The first time the units are asked and nothing else; a new setup is one key further. */
+    private void begin(FxRobot robot) {
+        assertThat(typing.node("/start/units/METRIC").isFocused()).isTrue();
+        robot.type(KeyCode.DIGIT2);
+        robot.interact(() -> ((Button) typing.node("start.new")).fire());
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
     @Test
-    void theFirstTimeTheKeyboardBeginsANewSetup(FxRobot robot) {
+    void theFirstTimeTheUnitsAreAskedThenANewSetupBegins(FxRobot robot) {
         assertThat(tiles(robot)).hasSize(1).allMatch(tile -> tile.startsWith("Demo (invented)"));
-        robot.type(KeyCode.SPACE);
+        begin(robot);
+        assertThat(setup().start().units()).isEqualTo(UnitSystem.ACRE);
+        typing.type("/start/tramlineWidth", "92");
+        assertThat(setup().start().tramlineWidth()).hasToString("92 ft");
+        home(robot);
+        assertThat(typing.node("/start/units").localToScene(0, 0).getY())
+                .as("below the setups once it is answered")
+                .isGreaterThan(robot.lookup(".tile").query().localToScene(0, 0).getY());
+        robot.interact(() -> ((Button) typing.node("start.new")).fire());
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(window.shell().prompt()).isEqualTo("0b");
         assertThat(setup().start().season()).as("prefilled").isEqualTo("2027");
@@ -71,10 +88,10 @@ class HomePromptTest {
 
     @Test
     void aSetupIsATileWithWhatIsNextAndIsGoneOnWith(FxRobot robot) {
-        robot.type(KeyCode.SPACE);
+        begin(robot);
         typing.type("/start/farm", "Thornmarsh Farm");
         typing.type("/start/field", "Far Bank");
-        typing.type("/start/tramlineWidth", "28");
+        typing.type("/start/tramlineWidth", "28 m");
         home(robot);
         assertThat(tiles(robot).get(0))
                 .startsWith("Thornmarsh Farm · Far Bank, 28 m, changed ")
@@ -101,7 +118,7 @@ class HomePromptTest {
 
     @Test
     void aMachineIsEnteredOnceAndThenChosen(FxRobot robot) {
-        robot.type(KeyCode.SPACE);
+        begin(robot);
         typing.type("/machine/name", "Old broadcaster");
         typing.type("/machine/levers/0/label", "long vane");
         robot.interact(() -> window.shell().show("1a"));

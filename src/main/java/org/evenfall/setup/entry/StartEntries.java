@@ -13,6 +13,7 @@ import org.evenfall.quantity.EnteredQuantity;
  * @param season season, for example 2027
  * @param tramlineWidth distance between tramlines, m or ft; 9 to 60 m
  * @param drivingPattern order and direction of the passes
+ * @param units units that are offered first
  * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
@@ -23,6 +24,7 @@ public record StartEntries(
         String season,
         EnteredQuantity tramlineWidth,
         DrivingPattern drivingPattern,
+        UnitSystem units,
         UnknownKeys unknownKeys)
         implements StartEntriesBuilder.With {
 

@@ -31,7 +31,7 @@ public interface RangeChoice {
 
             @Override
             public List<Unit> units(Setup setup) {
-                return rule.apply(setup).units();
+                return UnitOrder.of(setup, rule.apply(setup).units());
             }
         };
     }
@@ -56,7 +56,7 @@ public interface RangeChoice {
                 for (Range range : ranges) {
                     units.addAll(range.units());
                 }
-                return units;
+                return UnitOrder.of(setup, units);
             }
         };
     }

@@ -4,6 +4,7 @@ import org.evenfall.finding.Step;
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.StartEntries;
+import org.evenfall.setup.entry.UnitSystem;
 
 /** The job: entries of step 0. */
 public final class StartPaths {
@@ -45,6 +46,10 @@ public final class StartPaths {
                     StartEntries::drivingPattern,
                     StartEntries::withDrivingPattern)
             .needed("missing.drivingPattern");
+
+    /** Units that are offered first. */
+    public static final Choice<StartEntries, UnitSystem> UNITS =
+            START.choice("units", "start.units", UnitSystem.class, StartEntries::units, StartEntries::withUnits);
 
     private StartPaths() {}
 }

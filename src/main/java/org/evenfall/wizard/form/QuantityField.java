@@ -71,7 +71,13 @@ public record QuantityField(Form form, Measured kind, EntryPath<EnteredQuantity>
         if (units().contains(behind)) {
             return behind;
         }
-        return units().contains(typed.unit()) ? typed.unit() : unit();
+        if (units().contains(typed.unit())) {
+            return typed.unit();
+        }
+        // a number of a file without a unit is read in the first unit of its description
+        return typed.isBlank()
+                ? unit()
+                : kind.range(form.model().setup(), typed).shown();
     }
 
     /** Connects a field to its place: what is typed goes in with the unit in use, other changes come back. */
@@ -80,8 +86,7 @@ public record QuantityField(Form form, Measured kind, EntryPath<EnteredQuantity>
         field.textProperty().addListener((property, old, text) -> {
             EnteredQuantity now = path.get(form.model().setup());
             if (!now.text().equals(text)) {
-                Unit unit = now.unit() == Unit.NONE && unit() != Unit.NONE ? unit() : now.unit();
-                form.model().set(path, new EnteredQuantity(text, unit));
+                form.model().set(path, new EnteredQuantity(text, unitOf(text, now)));
             }
         });
         form.follow(() -> {
@@ -90,6 +95,15 @@ public record QuantityField(Form form, Measured kind, EntryPath<EnteredQuantity>
                 field.setText(text);
             }
         });
+    }
+
+    /** None where it is typed behind the number, so that a file has it once; else the one in use. */
+    private Unit unitOf(String text, EnteredQuantity now) {
+        Unit behind = new EnteredQuantity(text, Unit.NONE).withUnitFromText().unit();
+        if (behind != Unit.NONE && units().contains(behind)) {
+            return Unit.NONE;
+        }
+        return now.unit() == Unit.NONE ? unit() : now.unit();
     }
 
     /** Two buttons for the two readings of an ambiguous number; no room otherwise. */
