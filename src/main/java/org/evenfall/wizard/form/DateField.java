@@ -15,7 +15,6 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
-import javafx.scene.shape.SVGPath;
 import javafx.stage.Popup;
 import org.evenfall.quantity.DateReading;
 import org.evenfall.quantity.DateText;
@@ -29,9 +28,6 @@ public final class DateField extends HBox {
 
     /** Width of the field, in letters. */
     private static final int COLUMNS = 14;
-
-    /** A sheet with two rings and a line, 14 px wide. */
-    private static final String SHEET = "M0 2h14v12H0z M1 5v8h12V5z M3 0h2v3H3z M9 0h2v3H9z";
 
     private final Form form;
     private final EntryPath<String> path;
@@ -61,8 +57,7 @@ public final class DateField extends HBox {
 
     private Button button(String label) {
         String calendar = form.words().text("form.calendar");
-        SVGPath sheet = new SVGPath();
-        sheet.setContent(SHEET);
+        Region sheet = new Region();
         sheet.getStyleClass().add("calendar-sheet");
         Button button = new Button();
         button.setGraphic(sheet);
@@ -82,6 +77,8 @@ public final class DateField extends HBox {
             picker.setValue(value.date());
         }
         Node calendar = new DatePickerSkin(picker).getPopupContent();
+        // outside the window, so that it needs the colours by itself
+        calendar.getStyleClass().add("calendar");
         Popup popup = new Popup();
         popup.setAutoHide(true);
         popup.getContent().add(calendar);
