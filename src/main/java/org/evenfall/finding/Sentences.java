@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Sentences {
 
+    private static final char MINUS = '\u2212';
+
     private final ResourceBundle bundle;
     private final Locale locale;
     private final @Nullable Sentences fallback;
@@ -72,9 +74,9 @@ public final class Sentences {
         return text(finding.key(), finding.args());
     }
 
-    /** A number with a count of decimals and its unit, in this language; no blank before a degree sign. */
+    /** A number with a count of decimals and its unit, in this language, with a true minus; no blank before a degree sign. */
     public String number(double value, int decimals, Unit unit) {
-        String digits = NumberFormats.decimals(value, decimals, locale);
+        String digits = NumberFormats.decimals(value, decimals, locale).replace('-', MINUS);
         String gap = unit == Unit.DEG ? "" : "\u00a0";
         return unit == Unit.NONE ? digits : digits + gap + unit.symbol();
     }

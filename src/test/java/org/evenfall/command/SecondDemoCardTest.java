@@ -42,7 +42,7 @@ class SecondDemoCardTest {
         assertThat(verified.json().get("signedBy").textValue()).isEqualTo("A. Marlow");
     }
 
-    /** Worked out in SecondDemoTest: measured shaft, each side's opening, the rate typed per acre with kg/ha. */
+    /** Worked out in SecondDemoTest: measured PTO speed, each side's opening, the rate typed per acre with kg/ha. */
     @Test
     void holdsEachSidesOpeningAndTheMeasuredShaft() throws Exception {
         assertThat(card())

@@ -49,9 +49,8 @@ class TakeOverSettingsTest {
 
     @Test
     void aShaftSpeedAloneIsNoLeverAndIsReplaced() {
-        SettingsEntries shaft = SettingsEntries.EMPTY.withPtoSpeed(new EnteredQuantity("750", Unit.RPM));
-        assertThat(TakeOverSettings.from(library(shaft), "a").match().settings())
-                .isEqualTo(FIRST);
+        SettingsEntries pto = SettingsEntries.EMPTY.withPtoSpeed(new EnteredQuantity("750", Unit.RPM));
+        assertThat(TakeOverSettings.from(library(pto), "a").match().settings()).isEqualTo(FIRST);
     }
 
     @Test

@@ -44,7 +44,7 @@ public final class StartPicture extends Picture {
                 brush.line(x + wheel * em, top, x + wheel * em, foot, palette.line(), 5);
             }
         }
-        // what leaves the discs, one fan for each side, a little more than half-way to the neighbours and beyond
+        // what leaves the discs, one fan for each side, a little more than midway to the neighbours and beyond
         for (int i = 0; i <= 10; i++) {
             double angle = Math.PI * (0.04 + 0.92 * i / 10);
             double reach = 0.92 * gap * (0.62 + 0.38 * Math.abs(Math.cos(angle)));

@@ -7,7 +7,7 @@ import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
 
-/** Discs and shaft, as the handbook says. */
+/** Discs and PTO speed, as the handbook says. */
 public final class DiscsPrompt extends FormPrompt {
 
     /** @param picture of the step */
