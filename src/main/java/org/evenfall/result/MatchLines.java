@@ -85,7 +85,7 @@ public final class MatchLines {
         List<ResultLine> lines = new ArrayList<>();
         settings.levers().forEach((lever, setting) -> {
             if (!setting.isBlank()) {
-                lines.add(new ResultLine(lever, ResultLine.typed(setting)));
+                lines.add(new ResultLine(lever, words.typed(setting)));
             }
         });
         ResultLine.addTyped(lines, words, SettingsPaths.PTO_SPEED.labelKey(), settings.ptoSpeed());
