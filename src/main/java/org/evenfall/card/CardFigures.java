@@ -140,7 +140,7 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
 
     private void typed(List<CardContent.Figure> figures, String key, EnteredQuantity typed) {
         if (!typed.isBlank()) {
-            add(figures, key, typed.toString());
+            add(figures, key, words.typed(typed));
         }
     }
 
@@ -150,7 +150,7 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
         if (typed.isBlank()) {
             return;
         }
-        String text = typed.toString().strip();
+        String text = words.typed(typed);
         boolean minus = !text.isEmpty() && MINUS_SIGNS.indexOf(text.charAt(0)) >= 0;
         add(figures, minus ? towardEdge : intoField, minus ? text.substring(1).strip() : text);
     }

@@ -75,7 +75,7 @@ final class TraysPlanCommand implements Callable<Integer> {
     @Option(
             names = "--nitrogen-percent",
             paramLabel = "N",
-            description = "nitrogen share of the product, 1 to 60; for the nitrogen that the runs add to the strip")
+            description = "nitrogen content of the product, 1 to 60; for the nitrogen that the runs add to the strip")
     private @Nullable Double nitrogenPercent;
 
     @Option(
@@ -179,7 +179,7 @@ final class TraysPlanCommand implements Callable<Integer> {
                 TrayPlanTool.strip(rate, nitrogen, runs, width));
     }
 
-    /** Mass of the smallest step read on scale or tube, g. */
+    /** Weight of the smallest step read on scale or tube, g. */
     private double readingStepG() {
         if (boreMm == null && stepMm == null) {
             return OptionRange.within(spec, "--reading-step-g", stepG, 0, 20);

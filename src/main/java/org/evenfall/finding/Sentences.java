@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.stream.Collectors;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberFormats;
 import org.evenfall.quantity.Unit;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +16,8 @@ import org.jspecify.annotations.Nullable;
  * lacks is shown as itself, so that a missing sentence is visible and nothing fails.
  */
 public final class Sentences {
+
+    private static final char MINUS = '\u2212';
 
     private final ResourceBundle bundle;
     private final Locale locale;
@@ -73,14 +76,26 @@ public final class Sentences {
         return text(finding.key(), finding.args());
     }
 
-    /** A number with a count of decimals and its unit, in this language; no blank before a degree sign. */
+    /** A number with a count of decimals and its unit, in this language and with a true minus. */
     public String number(double value, int decimals, Unit unit) {
-        return withUnit(NumberFormats.decimals(value, decimals, locale), unit);
+        return withUnit(NumberFormats.decimals(value, decimals, locale).replace('-', MINUS), unit);
     }
 
-    private static String withUnit(String digits, Unit unit) {
+    /** A quantity as it was typed, with its unit in this language. */
+    public String typed(EnteredQuantity typed) {
+        return withUnit(typed.text().strip(), typed.unit());
+    }
+
+    /** The digits and the unit, which stay on one line; no blank before a degree sign. */
+    private String withUnit(String digits, Unit unit) {
         String gap = unit == Unit.DEG ? "" : "\u00a0";
-        return unit == Unit.NONE ? digits : digits + gap + unit.symbol();
+        return unit == Unit.NONE ? digits : digits + gap + unit(unit);
+    }
+
+    /** A unit in this language, key {@code unit.<CONSTANT>}; its symbol where all languages write the same. */
+    public String unit(Unit unit) {
+        String key = "unit." + unit.name();
+        return has(key) ? text(key) : unit.symbol();
     }
 
     /** The word for a choice: key {@code choice.<EnumName>.<CONSTANT>}. */

@@ -6,7 +6,7 @@ public enum Step {
     START(0),
     /** What is in the bag. */
     PRODUCT(1),
-    /** The nearest tested product. */
+    /** The closest tested product. */
     MATCH(2),
     /** The machine check. */
     MACHINE(3),

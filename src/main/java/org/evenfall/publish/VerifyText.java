@@ -1,6 +1,11 @@
 package org.evenfall.publish;
 
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
 import java.util.List;
+import java.util.Locale;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.sign.VerifyResult;
@@ -22,8 +27,18 @@ public final class VerifyText {
                         result.knownKey() ? "verify.knownKey" : "verify.unknownKey",
                         Arg.text(result.keyName()),
                         Arg.text(result.keyCode())),
-                words.text("verify.when", Arg.text(result.signedAt())),
+                words.text("verify.when", Arg.text(time(result.signedAt(), words.locale()))),
                 words.text("verify.means"));
+    }
+
+    /** The time of a signature as people write it; as it is in the file where that is no time. */
+    private static String time(String signedAt, Locale locale) {
+        try {
+            return DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm 'UTC'", locale)
+                    .format(Instant.parse(signedAt).atOffset(ZoneOffset.UTC));
+        } catch (DateTimeParseException e) {
+            return signedAt;
+        }
     }
 
     private static String headlineKey(VerifyResult result) {

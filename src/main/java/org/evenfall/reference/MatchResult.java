@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The closest tested products and what they mean for the settings.
  *
- * @param ranked all that can be compared, nearest first
- * @param chosen the one the person chose, else the nearest; null without any
+ * @param ranked all that can be compared, closest first
+ * @param chosen the one the person chose, else the closest; null without any
  * @param verdict verdict on the chosen one
  * @param direction which way to start
  * @param turnDeg how far the fans of the model are turned towards wider, from today's settings, or without these from those

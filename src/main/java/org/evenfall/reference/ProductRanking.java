@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 public final class ProductRanking {
 
     /**
-     * Number of nearest references of this width whose pattern is predicted. Assumption: nobody reads further, and each
+     * Number of closest references of this width whose pattern is predicted. Assumption: nobody reads further, and each
      * takes about a millisecond.
      */
     public static final int PATTERNS = 12;
@@ -113,7 +113,7 @@ public final class ProductRanking {
                 && ranked.stream().anyMatch(each -> each.id().equals(context.chosenId()));
     }
 
-    /** Index of the reference that the person chose, else of the nearest; −1 without any. */
+    /** Index of the reference that the person chose, else of the closest; −1 without any. */
     private static int chosen(List<RankedProduct> ranked, RankContext context) {
         for (int i = 0; i < ranked.size(); i++) {
             if (ranked.get(i).id().equals(context.chosenId())) {

@@ -13,7 +13,7 @@ import org.evenfall.quantity.NinetyPercent;
  * throw of the new product at the best settings: the highest disc speed allowed and a lever that throws wider.
  *
  * <p>Where nothing is known of the machine, the coarse granules must land at least {@link #NEEDED_SHARE} of the width
- * away, since the pattern has to fall gently past the half-way line; that is less certain and gets a larger margin.
+ * away, since the pattern has to fall gently past the midway line; that is less certain and gets a larger margin.
  *
  * <p>A width is probably beyond reach only where it exceeds the widest by more than the 90 % error of measurements and
  * model.

@@ -13,7 +13,7 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.CheckAnswers;
 import org.evenfall.setup.entry.Setup;
 
-/** Step 3 in words: the parts by their answers, the vanes, level and shaft speed. */
+/** Step 3 in words: the parts by their answers, the vanes, level and PTO speed. */
 public final class MachineCheckLines {
 
     /** Less is even, m: half a millimetre. */
@@ -37,7 +37,7 @@ public final class MachineCheckLines {
         return lines;
     }
 
-    /** Each vane with what it has lost; then level, shaft and disc speed; as far as they were measured. */
+    /** Each vane with what it has lost; then level, PTO and disc speed; as far as they were measured. */
     public static List<ResultLine> measured(Sentences words, MachineCheckResult check) {
         List<ResultLine> lines = new ArrayList<>();
         add(
@@ -54,7 +54,7 @@ public final class MachineCheckLines {
         }
     }
 
-    /** Level of the frame, shaft and disc speed, as far as they were measured. */
+    /** Level of the frame, PTO and disc speed, as far as they were measured. */
     public static List<String> levelAndShaft(Sentences words, MachineCheckResult check) {
         List<String> measured = new ArrayList<>();
         Double level = check.levelDifferenceM();

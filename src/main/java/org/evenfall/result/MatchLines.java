@@ -80,12 +80,12 @@ public final class MatchLines {
         return match == null || match.redraws() == 0 ? "" : words.text("match.redrawn", Arg.count(match.redraws()));
     }
 
-    /** How the machine is set, as typed: each lever, shaft speed, height and tilt, as far as they are typed. */
+    /** How the machine is set, as typed: each lever, PTO speed, height and tilt, as far as they are typed. */
     public static List<ResultLine> settings(Sentences words, SettingsEntries settings) {
         List<ResultLine> lines = new ArrayList<>();
         settings.levers().forEach((lever, setting) -> {
             if (!setting.isBlank()) {
-                lines.add(new ResultLine(lever, ResultLine.typed(setting)));
+                lines.add(new ResultLine(lever, words.typed(setting)));
             }
         });
         ResultLine.addTyped(lines, words, SettingsPaths.PTO_SPEED.labelKey(), settings.ptoSpeed());

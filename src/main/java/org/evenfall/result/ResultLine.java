@@ -14,9 +14,6 @@ import org.jspecify.annotations.Nullable;
  */
 public record ResultLine(String label, String value) {
 
-    /** A blank at which no line is broken. */
-    private static final char NO_BREAK = '\u00a0';
-
     /** A sentence, which needs no label. */
     public static ResultLine sentence(String text) {
         return new ResultLine("", text);
@@ -52,13 +49,7 @@ public record ResultLine(String label, String value) {
     /** Adds a quantity as typed with the label of a key, unless it is blank. */
     public static void addTyped(List<ResultLine> lines, Sentences words, String key, EnteredQuantity typed) {
         if (!typed.isBlank()) {
-            lines.add(new ResultLine(words.text(key), typed(typed)));
+            lines.add(new ResultLine(words.text(key), words.typed(typed)));
         }
-    }
-
-    /** A quantity as typed; its unit stays on the line of its number. */
-    static String typed(EnteredQuantity typed) {
-        String text = typed.text().strip();
-        return typed.unit() == Unit.NONE ? text : text + NO_BREAK + typed.unit().symbol();
     }
 }

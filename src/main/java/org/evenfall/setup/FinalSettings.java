@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * The settings that go on the card: those of the last tray test, else those chosen at the match.
  *
  * @param levers lever label to setting, in the order of the machine
- * @param ptoRpm shaft speed
+ * @param ptoRpm PTO speed
  * @param openingLeft opening left
  * @param openingRight opening right
  * @param heightOverCropM height over the crop

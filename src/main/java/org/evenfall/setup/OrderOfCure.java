@@ -20,8 +20,8 @@ import org.evenfall.trays.MachineOrder;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What must be in order before a lever is moved, in the order of cure: guards, vanes, parts, level, tyres, shaft speed,
- * outlets, product; then what was not looked at yet of guards, vanes, shaft speed and outlets. What is overridden with a typed
+ * What must be in order before a lever is moved, in the order of cure: guards, vanes, parts, level, tyres, PTO speed,
+ * outlets, product; then what was not looked at yet of guards, vanes, PTO speed and outlets. What is overridden with a typed
  * reason counts as seen.
  */
 final class OrderOfCure {

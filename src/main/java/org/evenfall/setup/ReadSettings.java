@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * How the machine is set, as numbers.
  *
  * @param levers lever label to setting, only those typed and within limits
- * @param ptoRpm shaft speed
+ * @param ptoRpm PTO speed
  * @param heightOverCropM height over the crop
  * @param tiltDeg tilt
  */

@@ -45,7 +45,7 @@ final class TraysAssessor {
     /**
      * @param now what is set now; null without a tramline width
      * @param order what is known of machine and product before a lever is moved
-     * @param machineBlocks whether the machine check stops the field test
+     * @param machineBlocks whether the machine check stops the tray test
      */
     static Assessed<TraysResult> assess(
             ReadSetup read,

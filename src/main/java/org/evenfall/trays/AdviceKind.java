@@ -10,7 +10,7 @@ public enum AdviceKind {
     WAIT_FOR_WIND,
     /** Level or tyres are off, or one side gets less: first level, height and tyres. */
     LEVEL_HEIGHT_TYRES,
-    /** The shaft speed is off or not measured, or one side gets less: first the shaft speed. */
+    /** The PTO speed is off or not measured, or one side gets less: first the PTO speed. */
     PTO_SPEED,
     /** First guards, vanes, outlets, or a damp product; or one side gets less and the rest is in order. */
     OUTLETS_AND_VANES,

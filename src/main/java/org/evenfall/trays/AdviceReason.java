@@ -35,9 +35,9 @@ public record AdviceReason(Kind kind, List<Double> numbers, String subject) {
         LEVEL_OFF(1),
         /** Tyre pressures differ: difference in bar. */
         TYRES_OFF(1),
-        /** The shaft speed is off: measured and wanted, rpm. */
+        /** The PTO speed is off: measured and wanted, rpm. */
         PTO_OFF(2),
-        /** The shaft speed is outside what the handbook allows: measured, rpm. */
+        /** The PTO speed is outside what the handbook allows: measured, rpm. */
         PTO_BEYOND(1),
         /** The outlets differ in the bucket: left less right, % of their mean. */
         OUTLETS_UNEQUAL(1),
@@ -49,7 +49,7 @@ public record AdviceReason(Kind kind, List<Double> numbers, String subject) {
         GUARDS_UNSEEN(0),
         /** The vanes were not looked at yet. */
         VANES_UNSEEN(0),
-        /** The shaft speed was not measured yet. */
+        /** The PTO speed was not measured yet. */
         PTO_UNSEEN(0),
         /** The outlets were not caught yet. */
         OUTLETS_UNSEEN(0),
@@ -73,7 +73,7 @@ public record AdviceReason(Kind kind, List<Double> numbers, String subject) {
         ONE_SIDE(2),
         /** First level, height and tyres. */
         LEVEL_FIRST(0),
-        /** First the shaft speed. */
+        /** First the PTO speed. */
         PTO_FIRST(0),
         /** First outlets and vanes. */
         OUTLETS_FIRST(0),
@@ -85,7 +85,7 @@ public record AdviceReason(Kind kind, List<Double> numbers, String subject) {
         NO_SHAPE(0),
         /** Too much at the tramline: amplitude in %. */
         CENTRE_HEAVY(1),
-        /** Too much half-way to the next tramline: amplitude in %. */
+        /** Too much midway to the next tramline: amplitude in %. */
         OVERLAP_HEAVY(1),
         /** Too little at the quarter points: amplitude in %. */
         QUARTERS_LIGHT(1),

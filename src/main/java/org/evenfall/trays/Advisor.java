@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What to do next. Order of cure: what is known to be wrong with machine or product, wait for the wind, look at what was
- * not looked at, repeat a doubtful test, level, shaft speed, outlets and vanes where one side gets less, and only then one
+ * not looked at, repeat a doubtful test, level, PTO speed, outlets and vanes where one side gets less, and only then one
  * lever by the smallest sensible move. An even field is kept whatever is known, and the fault is named.
  */
 public final class Advisor {

@@ -6,7 +6,7 @@ import java.util.Optional;
  * The coarse shapes of a test. Whether one side is the matter is another question ({@link MirrorPairs}).
  *
  * @param side left against right
- * @param centre tramline against half-way to the next one
+ * @param centre tramline against midway to the next one
  * @param quarter quarter points
  */
 record Diagnosis(SpreadShape side, SpreadShape centre, SpreadShape quarter) {

@@ -7,7 +7,7 @@ import org.evenfall.quantity.NinetyPercent;
 
 /**
  * Estimate of the variation across the whole field from a few trays: what an infinitely fine row of noiseless trays would
- * read. The tray CV is another number: it counts the counting noise as unevenness, and the place half-way between two
+ * read. The tray CV is another number: it counts the counting noise as unevenness, and the place midway between two
  * tramlines twice.
  *
  * <p>The field is a sum of cosines across the width with random sizes ({@link FieldCvModes}, {@link FieldCvPrior}), the

@@ -18,7 +18,7 @@ public final class FirstMoves {
     /** Assumption: where the sum is beyond its limit, the shape is in the median this many times the shape at the limit. */
     private static final double BEYOND = 2;
 
-    /** Half-way from the tramline to the overlap, share of the width: nearer trays are the middle ones. */
+    /** Midway from the tramline to the overlap, share of the width: nearer trays are the middle ones. */
     private static final double MIDDLE = 0.25;
 
     private final TrayLayout layout;

@@ -9,7 +9,7 @@ import java.util.Optional;
  * that is not in order is the next to look at; the faults come before a lever whatever the trays show.
  *
  * @param level level, height and tyres were measured and are within limits
- * @param pto so was the shaft speed
+ * @param pto so was the PTO speed
  * @param outlets so were both outlets, in the bucket, and the vanes
  * @param faults what comes before a lever, in the order of cure
  * @param skipped how many other parts of the machine check are open, at least 0: they do not keep a lever back, but what a
@@ -44,7 +44,7 @@ public record MachineOrder(boolean level, boolean pto, boolean outlets, List<Kno
         return faults;
     }
 
-    /** Whether level, shaft speed and outlets are in order. */
+    /** Whether level, PTO speed and outlets are in order. */
     public boolean all() {
         return level && pto && outlets;
     }

@@ -13,9 +13,9 @@ import org.evenfall.flight.DrivingPattern;
  * <p>Which trays are a pair follows from how the field is driven:
  *
  * <ul>
- *   <li>Back and forth each side meets its own kind: the places x and −x are a pair, also the two outermost half-way to the
+ *   <li>Back and forth each side meets its own kind: the places x and −x are a pair, also the two outermost midway to the
  *       next tramlines, the left one between two left sides, the right one between two right sides.
- *   <li>Round and round left meets right and the field repeats every width W: x and −x are a pair, but not the places half-way
+ *   <li>Round and round left meets right and the field repeats every width W: x and −x are a pair, but not the places midway
  *       at ±W/2, which are one place. They would add noise and no knowledge, and are left out.
  * </ul>
  *

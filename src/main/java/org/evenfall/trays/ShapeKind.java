@@ -10,9 +10,9 @@ import org.evenfall.flight.DrivingPattern;
  * repeats every 2 W, so k is 1, 3, 5; driven round and round it repeats every W, so k is 2, 4.
  */
 public enum ShapeKind {
-    /** Positive: more at the tramline than half-way to the next one. */
+    /** Positive: more at the tramline than midway to the next one. */
     CENTRE_OVERLAP("centre-overlap", true, 2, 2),
-    /** Positive: more at the tramline and half-way, less at a quarter of the width. */
+    /** Positive: more at the tramline and midway, less at a quarter of the width. */
     QUARTER_POINTS("quarter-points", true, 4, 4),
     /** Positive: more on the right. */
     LEFT_RIGHT("left-right", false, 1, 2),

@@ -36,7 +36,7 @@ final class SideAdvisor {
     }
 
     /**
-     * The first of level, shaft speed and outlets that was not seen in order; the vanes again where all were. Null where the
+     * The first of level, PTO speed and outlets that was not seen in order; the vanes again where all were. Null where the
      * vanes were asked for after an earlier test: then a lever is allowed, with a reason that names the side.
      *
      * @param reasons so far; takes one more in each case

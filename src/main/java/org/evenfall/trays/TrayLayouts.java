@@ -62,7 +62,7 @@ public final class TrayLayouts {
     }
 
     /**
-     * Trays from half-way to the next tramline on the left to half-way on the right. From 28 m on 9, 11 and 13 trays are
+     * Trays from midway to the next tramline on the left to midway on the right. From 28 m on 9, 11 and 13 trays are
      * closer within 5 m of the tramline; all other numbers, and all below 28 m, are spaced evenly.
      *
      * @param tramlineWidthM distance between tramlines, m, above 0
@@ -79,7 +79,7 @@ public final class TrayLayouts {
     }
 
     /**
-     * Trays evenly from half-way to the next tramline on the left to half-way on the right; at seven 0, ±W/6, ±W/3, ±W/2.
+     * Trays evenly from midway to the next tramline on the left to midway on the right; at seven 0, ±W/6, ±W/3, ±W/2.
      *
      * @param tramlineWidthM distance between tramlines, m, above 0
      * @param trays number of trays, 5 to 33

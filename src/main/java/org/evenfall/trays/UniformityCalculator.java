@@ -99,7 +99,7 @@ public final class UniformityCalculator {
     }
 
     /**
-     * Mean by the trapezium rule: each tray represents the ground half-way to its neighbours, the outermost for the inner
+     * Mean by the trapezium rule: each tray represents the ground midway to its neighbours, the outermost for the inner
      * half only. Exact for values on a straight line; the plain mean where all trays are at one place.
      *
      * @param positionsM places in any order, m

@@ -102,8 +102,8 @@ class CardContentsTest {
         Setup demo = CardSamples.demo();
         CardContent content =
                 CardSamples.of(demo.withTrays(demo.trays().withSwitchOff(EnteredQuantity.parse(typed))), "");
-        assertThat(value(content, label)).isEqualTo(printed);
-        assertThat(value(content, "On: into field")).isEqualTo("12 m");
+        assertThat(value(content, label)).isEqualTo(printed.replace(' ', '\u00a0'));
+        assertThat(value(content, "On: into field")).isEqualTo("12\u00a0m");
         assertThat(content.proof().lines()).contains("On, off: discs to headland tramline");
     }
 

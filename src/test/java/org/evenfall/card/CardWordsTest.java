@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.CardLanguage;
 import org.junit.jupiter.api.Test;
@@ -27,6 +28,7 @@ class CardWordsTest {
 
     private static final ResourceBundle ENGLISH = ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH);
     private static final Path MAIN = Path.of("src", "main", "java", "org", "evenfall");
+    private static final String UNIT = "unit.";
 
     private static PropertyResourceBundle bundle(String language) throws Exception {
         return new PropertyResourceBundle(Files.newBufferedReader(
@@ -111,11 +113,42 @@ class CardWordsTest {
     void theSentencesHaveTheSameGaps(CardLanguage language) throws Exception {
         PropertyResourceBundle bundle = bundle(language.tag());
         for (String key : bundle.keySet()) {
+            if (key.startsWith(UNIT)) {
+                continue;
+            }
             assertThat(ENGLISH.containsKey(key)).as(key).isTrue();
             assertThat(gaps(bundle.getString(key))).as(key).isEqualTo(gaps(ENGLISH.getString(key)));
             assertThat(bundle.getString(key)).as(key).doesNotContain("'").doesNotContain("!");
             new MessageFormat(bundle.getString(key), Locale.ROOT).format(new Object[] {"a", "b", "c", "d"});
         }
+    }
+
+    /** A unit whose symbol is an English word or its abbreviation has a text in each other language, and only such a unit. */
+    @ParameterizedTest
+    @EnumSource(
+            value = CardLanguage.class,
+            mode = EnumSource.Mode.EXCLUDE,
+            names = {"UNANSWERED", "EN"})
+    void theUnitsThatAreEnglishAreTranslated(CardLanguage language) throws Exception {
+        PropertyResourceBundle bundle = bundle(language.tag());
+        assertThat(bundle.keySet().stream().filter(key -> key.startsWith(UNIT)))
+                .containsExactlyInAnyOrder("unit.RPM", "unit.PER_T", "unit.UNITS", "unit.FT", "unit.IN")
+                .allMatch(key -> !bundle.getString(key)
+                        .equals(Unit.valueOf(key.substring(UNIT.length())).symbol()));
+    }
+
+    @Test
+    void unitsFollowTheDriversLanguage() {
+        Sentences own = new Sentences(ENGLISH, Locale.UK);
+        assertThat(CardWords.in(CardLanguage.DE, own).number(540, 0, Unit.RPM)).isEqualTo("540\u00a0U/min");
+        assertThat(CardWords.in(CardLanguage.FR, own).number(540, 0, Unit.RPM)).isEqualTo("540\u00a0tr/min");
+        assertThat(CardWords.in(CardLanguage.EN, own).number(540, 0, Unit.RPM)).isEqualTo("540\u00a0rpm");
+        EnteredQuantity price = new EnteredQuantity("673", Unit.PER_T);
+        assertThat(CardWords.in(CardLanguage.DE, own).typed(price)).isEqualTo("673\u00a0je t");
+        assertThat(CardWords.in(CardLanguage.FR, own).typed(price)).isEqualTo("673\u00a0par t");
+        assertThat(own.typed(price)).isEqualTo("673\u00a0per t");
+        assertThat(CardWords.in(CardLanguage.DE, own).number(12, 0, Unit.KM_PER_H))
+                .isEqualTo("12\u00a0km/h");
     }
 
     private static Set<String> gaps(String sentence) {

@@ -115,7 +115,7 @@ class CommandFaceTest {
         assertThat(err.toString())
                 .contains("open.json")
                 .contains("/card/signedBy")
-                .contains("Say who signs");
+                .contains("Enter who signs");
         assertThat(Files.readString(before)).isEqualTo("an earlier card");
     }
 
@@ -205,7 +205,7 @@ class CommandFaceTest {
         assertThat(out.toString())
                 .contains("Unchanged since it was signed.")
                 .contains("By a key known here: A. Marlow")
-                .contains("2027-03-18T09:00:00Z");
+                .contains("Signed 18 Mar 2027, 09:00 UTC");
     }
 
     /** Changed, extended, not signed: each has its own exit code and sentence. */
@@ -457,7 +457,7 @@ class CommandFaceTest {
         assertThat(out.toString())
                 .contains("Tray 7")
                 .contains("Pass 3")
-                .contains("Drive the three passes")
+                .contains("Runs of the three passes")
                 .contains("80\u00a0kg/ha of nitrogen to this strip");
         fresh();
         assertThat(run("trays plan --width-m 36 --rate-kg-ha 150 --nitrogen-percent 46".split(" ")))
@@ -470,7 +470,7 @@ class CommandFaceTest {
                 .contains("486\u00a0kg of product");
         assertThat(out.toString().indexOf("One run is enough"))
                 .isPositive()
-                .isLessThan(out.toString().indexOf("Drive the three passes"));
+                .isLessThan(out.toString().indexOf("Runs of the three passes"));
         fresh();
         assertThat(run("trays plan --width-m 36 --rate-kg-ha 150 --trays 7".split(" ")))
                 .isZero();
@@ -517,7 +517,7 @@ class CommandFaceTest {
         fresh();
         Path empty = Files.writeString(folder.resolve("empty.json"), "{\"evenfall\": 1}");
         assertThat(run("trays", "first-move", empty.toString())).isEqualTo(CommandFace.WRONG);
-        assertThat(err.toString()).contains("First give tramline width, rate and tray");
+        assertThat(err.toString()).contains("First enter tramline width, rate and tray");
     }
 
     @Test

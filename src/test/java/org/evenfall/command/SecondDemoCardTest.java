@@ -42,19 +42,19 @@ class SecondDemoCardTest {
         assertThat(verified.json().get("signedBy").textValue()).isEqualTo("A. Marlow");
     }
 
-    /** Worked out in SecondDemoTest: measured shaft, each side's opening, the rate typed per acre with kg/ha. */
+    /** Worked out in SecondDemoTest: measured PTO speed, each side's opening, the rate typed per acre with kg/ha. */
     @Test
-    void holdsEachSidesOpeningAndTheMeasuredShaft() throws Exception {
+    void holdsEachSidesOpeningAndTheMeasuredPtoSpeed() throws Exception {
         assertThat(card())
                 .contains("Fahrgassen 28 m")
-                .contains("Menge 172 kg/ha Stickstoff 78 kg/ha")
+                .contains("Streumenge 172 kg/ha Stickstoff 78 kg/ha")
                 .contains("Öffnung links 25,5 Öffnung rechts 27 ")
-                .contains("long vane, ° 30,5 short vane, ° 9 drop point 3,5 Zapfwelle 531 rpm")
-                .contains("Fahrt 12,0 km/h Über Bestand 76 cm Kette 66 cm")
-                .contains("Eimer in 20 s 16,2 kg")
+                .contains("long vane, ° 30,5 short vane, ° 9 drop point 3,5 Zapfwelle 531 U/min")
+                .contains("Geschwindigkeit 12,0 km/h Höhe ü. Bestand 76 cm Kette 66 cm")
+                .contains("Abdrehprobe 20 s 16,2 kg")
                 .contains("Stickstoff 62,5 Einheiten (1/100 hundredweight je Acre) sind 78 kg/ha")
                 .contains("Ein Sack von 1100 lb reicht für 2,89 ha")
-                .contains("Halt bei Wind 9 mph Ein: ins Feld 41 ft Aus: zum Rand 7 ft Rand border plate");
+                .contains("Stopp ab Wind 9 mph Ein: ins Feld 41 Fuß Aus: zum Rand 7 Fuß Grenzstreuen border plate");
     }
 
     /** Catches over their mean of 112.22 mm, left to right: 104 is 93 %, 101 is 90 %. The override's reason is printed. */

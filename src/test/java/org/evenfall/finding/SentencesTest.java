@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Properties;
 import java.util.ResourceBundle;
 import java.util.Set;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.junit.jupiter.api.Test;
 
@@ -33,6 +34,16 @@ class SentencesTest {
                 .isEqualTo("Falls about 0,6\u00a0m short at the edge.");
         assertThat(new Sentences(BUNDLE, Locale.ENGLISH).of(finding))
                 .isEqualTo("Falls about 0.6\u00a0m short at the edge.");
+    }
+
+    /** A true minus, and no blank before a degree sign, also where a quantity is shown as typed. */
+    @Test
+    void aMinusAndADegreeSignAreWrittenAsInPrint() {
+        Sentences words = new Sentences(BUNDLE, Locale.ENGLISH);
+        assertThat(words.number(-4.65, 1, Unit.M)).isEqualTo("\u22124.7\u00a0m");
+        assertThat(words.number(2, 0, Unit.DEG)).isEqualTo("2°");
+        assertThat(words.typed(new EnteredQuantity(" 2 ", Unit.DEG))).isEqualTo("2°");
+        assertThat(words.typed(new EnteredQuantity("1,5", Unit.M))).isEqualTo("1,5\u00a0m");
     }
 
     @Test

@@ -142,13 +142,13 @@ class ResultLinesTest {
         Assessment demo = Assessor.assess(demo());
         assertThat(plain(ProductLines.density(WORDS, demo.product().density()))).startsWith("Density 0.76 kg/L");
         assertThat(plain(ProductLines.sieve(WORDS, demo.product().sieve())))
-                .isEqualTo("Median 3.1 mm (between 3.0 and 3.3 mm), size guide number 314 (from the sieves);"
-                        + " spread index 29 % (from the sieves); uniformity index d5/d90 47 (from the sieves);"
-                        + " finer than 2 mm 4 % (from the sieves).");
+                .isEqualTo("Median 3.1 mm (between 3.0 and 3.3 mm), size guide number 314 (from the sieves)."
+                        + " Spread index 29 % (from the sieves); uniformity index d5/d90 47 (from the sieves)."
+                        + " Finer than 2 mm 4 % (from the sieves).");
         assertThat(plain(ProductLines.sieve(
                         WORDS, Sieves.analyse(List.of(2.0, 3.15, 4.5), List.of(List.of(20.0, 45.0, 30.0, 5.0))))))
-                .contains("(from the sieves); spread index", "% (from the fitted curve); uniformity index")
-                .contains("(from the fitted curve); finer than 2 mm 20 % (from the sieves).");
+                .contains("(from the sieves). Spread index", "% (from the fitted curve); uniformity index")
+                .contains("(from the fitted curve). Finer than 2 mm 20 % (from the sieves).");
         assertThat(ProductLines.density(WORDS, null)).isEmpty();
         assertThat(ProductLines.sieve(WORDS, null)).isEmpty();
         assertThat(MatchLines.repeats(WORDS, null)).isEmpty();
@@ -172,7 +172,7 @@ class ResultLinesTest {
         Setup uneven =
                 demo().withTrays(demo().trays().withTests(demo().trays().tests().subList(0, 1)));
         var trays = Assessor.assess(uneven).trays();
-        assertThat(plain(TrayTestLines.loss(WORDS, trays))).contains("between about ", " kg/ha of grain");
+        assertThat(plain(TrayTestLines.loss(WORDS, trays))).contains("costs about ", " kg/ha of grain.");
         assertThat(AdviceLines.headline(WORDS, trays.advice()))
                 .startsWith("Turn “long vane” from 9 to ")
                 .endsWith("wider.");
@@ -241,7 +241,7 @@ class ResultLinesTest {
     @Test
     void theFiguresOfTheCardAreInTheLanguageOfTheProgram() throws Exception {
         Setup german = demo().withCard(demo().card().withLanguage(CardLanguage.DE));
-        assertThat(value(CardLines.figures(WORDS, german, Assessor.assess(german)), "Shaft (PTO)"))
+        assertThat(value(CardLines.figures(WORDS, german, Assessor.assess(german)), "PTO speed"))
                 .isEqualTo("540 rpm");
     }
 

@@ -85,7 +85,7 @@ class ConditionDraftTest {
         assertThat(filled.conditions().tramlineWidth()).isEqualTo(EnteredQuantity.parse("28 m"));
         assertThat(filled.conditions().heightOverRim()).isEqualTo(EnteredQuantity.parse("75 cm"));
         assertThat(filled.conditions().productRate()).isEqualTo(EnteredQuantity.parse("173.9 kg/ha"));
-        // the settings to start from, and the shaft as measured
+        // the settings to start from, and the PTO speed as measured
         assertThat(filled.settings().levers()).isEqualTo(DEMO.match().settings().levers());
         assertThat(filled.settings().ptoSpeed()).isEqualTo(EnteredQuantity.parse("538 rpm"));
         // an opening of one side counts for both

@@ -120,7 +120,7 @@ class MatchFindingsTest {
                 .isEqualTo(line.isEmpty() ? List.of() : List.of(line));
     }
 
-    /** A product that was chosen counts in any case; the nearest one only where a start without is not wanted. */
+    /** A product that was chosen counts in any case; the closest one only where a start without is not wanted. */
     @ParameterizedTest
     @CsvSource({"true, YES, true", "true, NO, true", "false, NO, true", "false, UNANSWERED, true", "false, YES, false"})
     void withoutAReferenceADenseProductIsComparedWith(boolean known, YesNo without, boolean byVerdict) {

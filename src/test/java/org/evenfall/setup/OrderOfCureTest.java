@@ -175,7 +175,7 @@ class OrderOfCureTest {
     private static final CheckItem[] ALL_BUT_GUARDS =
             EnumSet.complementOf(EnumSet.of(CheckItem.GUARDS)).toArray(CheckItem[]::new);
 
-    /** Vanes, guards, shaft speed and bucket looked at, nothing wrong. */
+    /** Vanes, guards, PTO speed and bucket looked at, nothing wrong. */
     private static MachineOrder known(TypedSetup typed, MachineCheckResult check, RateResult rate) {
         return OrderOfCure.of(typed.read(), machine(2), check, rate, 540.0);
     }
@@ -282,7 +282,7 @@ class OrderOfCureTest {
         assertThat(order.all()).isTrue();
     }
 
-    /** Guards, vanes, shaft speed and outlets are asked for, in this order; the rest is counted. */
+    /** Guards, vanes, PTO speed and outlets are asked for, in this order; the rest is counted. */
     @Test
     void whatWasNotLookedAt() {
         MachineCheckResult nothing = new MachineCheckResult(

@@ -175,7 +175,7 @@ class PlanAssessorTest {
 
     @Test
     void theTableGivesTheFirstOpeningOrIsTooShort() {
-        // 80 kg/min: half-way between 70 at 20 and 90 at 24 is opening 22
+        // 80 kg/min: midway between 70 at 20 and 90 at 24 is opening 22
         Assessed<RatePlan> inside = withTable(planned(), new FlowPoint(20, 70), new FlowPoint(24, 90));
         assertThat(inside.present().flow().firstOpening()).isEqualTo(22, EXACT);
         assertThat(inside.findings()).isEmpty();

@@ -283,7 +283,7 @@ class SecondDemoTest {
         assertThat(findings(assessed(), "NOTE")).contains("trays.spilt /trays/tests/0/catches");
     }
 
-    /** The shaft as it was in the last tray test, 531 rpm, not the 540 wanted; the height of step 4; the speed measured. */
+    /** The PTO speed as it was in the last tray test, 531 rpm, not the 540 wanted; the height of step 4; the speed measured. */
     @Test
     void theCardHoldsTheSettingsOfTheLastTests() throws Exception {
         JsonNode settings = assessed().at("/card/settings");

@@ -52,8 +52,8 @@ class TakeOverSettingsTest {
 
     @Test
     void aShaftSpeedAloneIsNoLeverAndIsReplaced() {
-        SettingsEntries shaft = SettingsEntries.EMPTY.withPtoSpeed(new EnteredQuantity("750", Unit.RPM));
-        assertThat(TakeOverSettings.choose(library(shaft), "a").match().settings())
+        SettingsEntries pto = SettingsEntries.EMPTY.withPtoSpeed(new EnteredQuantity("750", Unit.RPM));
+        assertThat(TakeOverSettings.choose(library(pto), "a").match().settings())
                 .isEqualTo(FIRST);
     }
 

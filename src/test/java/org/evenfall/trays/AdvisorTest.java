@@ -77,7 +77,7 @@ class AdvisorTest {
         assertThat(everyKind().map(arguments -> arguments.get()[0])).containsExactly((Object[]) AdviceKind.values());
     }
 
-    /** Level, shaft speed and outlets in order or not × one side a little or much less, first test at these settings. */
+    /** Level, PTO speed and outlets in order or not × one side a little or much less, first test at these settings. */
     @ParameterizedTest
     @CsvSource({
         // one side: never a lever first
@@ -86,7 +86,7 @@ class AdvisorTest {
         "true, false, true, 12, PTO_SPEED",
         "true, false, false, 12, PTO_SPEED",
         "false, true, true, 12, LEVEL_HEIGHT_TYRES",
-        // symmetrical: the lever, once shaft speed and outlets were looked at
+        // symmetrical: the lever, once PTO speed and outlets were looked at
         "true, true, true, 1, MOVE_LEVER",
         "false, true, true, 1, MOVE_LEVER",
         "true, true, false, 1, OUTLETS_AND_VANES",

@@ -55,7 +55,7 @@ class OverlapResultTest {
         assertThat(overlap.edgePercent()).isCloseTo(25, within(1e-9));
         // area left 6·3.5 + 6·2 = 33, right 6·3 + 6·1 = 24
         assertThat(overlap.leftRightPercent()).isCloseTo(100 * 9 / 57.0, within(1e-9));
-        // two places: 4 + 1 on the middle of a pass, 3 + 2 half-way
+        // two places: 4 + 1 on the middle of a pass, 3 + 2 midway
         assertThat(overlap.mean()).isCloseTo(5, within(1e-9));
     }
 

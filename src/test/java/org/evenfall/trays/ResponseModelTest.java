@@ -46,7 +46,7 @@ class ResponseModelTest {
                 .isCloseTo(fieldPercent, within(0.4));
     }
 
-    /** Towards wider the centre loses: the CV falls, further than half-way it rises again. */
+    /** Towards wider the centre loses: the CV falls, further than midway it rises again. */
     @Test
     void aCentreHeavyTestImprovesTowardsWider() {
         ResponseModel model = model(Widening.HIGHER, at(10, shaped(2, 0, 20, 0)));

@@ -235,7 +235,7 @@ class LaterStepsTest {
         assertThat(line.overlap().halfRateWidth()).isCloseTo(24, offset(1e-9));
         assertThat(typing.words()).contains("Laid at 24 m", "24 m", "CV 0 %");
         typing.type("/trays/line/8/position", "18");
-        assertThat(typing.words()).anyMatch(word -> word.startsWith("Two trays of the line stand at"));
+        assertThat(typing.words()).anyMatch(word -> word.startsWith("Two trays of the line are at"));
         typing.type("/trays/line/8/position", "24");
         // read as millilitres instead, the numbers stay and their unit fits
         typing.press("/trays/catchKind/VOLUME");
@@ -268,7 +268,7 @@ class LaterStepsTest {
                 Step.CARD,
                 setup -> setup.withCard(setup.card().withSignedBy(""))
                         .withRate(setup.rate().withBucketTests(List.of())));
-        assertThat(typing.words()).contains("Cab card: Say who signs.", "Rate: Do a bucket test.");
+        assertThat(typing.words()).contains("Cab card: Enter who signs.", "Rate: Do a bucket test.");
         assertThat(typing.node("card.make").isDisabled()).isTrue();
         robot.interact(() -> robot.lookup((Node node) ->
                         node instanceof Button button && "Rate: Do a bucket test.".equals(button.getText()))

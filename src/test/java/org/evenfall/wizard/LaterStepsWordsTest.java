@@ -107,7 +107,7 @@ class LaterStepsWordsTest {
                 .doesNotContain("Bags", "In all", "Hopper loads");
         assertThat(RatePlanLines.money(WORDS, Assessor.assess(demo()).rate().plan()))
                 .extracting(ResultLine::label)
-                .contains("Would cost the same at", "Saved on the area");
+                .contains("Break-even price", "Saved on the area");
     }
 
     /** The demo: 27 % before, 0.7572 kg/L now; with a measured 0.8 kg/L before, 62 % of the volume. */
@@ -144,7 +144,7 @@ class LaterStepsWordsTest {
         assertThat(TrayTestLines.differences(WORDS, all))
                 .containsExactly(
                         new ResultLine("Left and right", "right 4\u00a0% more"),
-                        new ResultLine("Tramline and half-way", "tramline 12\u00a0% more"),
+                        new ResultLine("Tramline and midway", "tramline 12\u00a0% more"),
                         new ResultLine("Quarter points", "8\u00a0% less"));
         assertThat(TrayTestLines.noDifference(WORDS, all)).isEmpty();
         RegionContrasts quarter = new RegionContrasts(flat, flat, new Contrast(5, 2));

@@ -157,8 +157,7 @@ class TraysStepTest {
                 .findFirst()
                 .orElseThrow()
                 .fire());
-        assertThat(typing.words())
-                .anyMatch(word -> word.startsWith("The chance that this setup is truly the more even"));
+        assertThat(typing.words()).anyMatch(word -> word.startsWith("Chance that this setup is the more even"));
         robot.interact(choose::requestFocus);
         WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> choose.isFocused());
         Snapshot.of(robot, window.shell(), "beside");

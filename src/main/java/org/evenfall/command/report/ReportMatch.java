@@ -11,11 +11,11 @@ import org.evenfall.result.ResultLine;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.entry.Setup;
 
-/** Step 2: the nearest tested products, and the settings to start from. */
+/** Step 2: the closest tested products, and the settings to start from. */
 final class ReportMatch {
 
-    /** So many of the nearest are shown; the others are rarely chosen. */
-    private static final int NEAREST = 3;
+    /** So many of the closest are shown; the others are rarely chosen. */
+    private static final int CLOSEST = 3;
 
     private ReportMatch() {}
 
@@ -23,11 +23,11 @@ final class ReportMatch {
         MatchResult match = assessment.match();
         List<ReportPart> parts = new ArrayList<>();
         if (match != null && !match.ranked().isEmpty()) {
-            List<RankedProduct> nearest =
-                    match.ranked().subList(0, Math.min(NEAREST, match.ranked().size()));
-            parts.add(ReportPart.of(words.text("match.ranked"), verdicts(nearest, words)));
+            List<RankedProduct> closest =
+                    match.ranked().subList(0, Math.min(CLOSEST, match.ranked().size()));
+            parts.add(ReportPart.of(words.text("match.ranked"), verdicts(closest, words)));
             parts.add(new ReportPart(
-                    "", table(nearest, words), List.of(ResultLine.sentence(MatchLines.repeats(words, match)))));
+                    "", table(closest, words), List.of(ResultLine.sentence(MatchLines.repeats(words, match)))));
         }
         parts.add(ReportPart.inline(
                 words.text("match.settings"),
@@ -35,19 +35,19 @@ final class ReportMatch {
         return parts;
     }
 
-    private static List<ResultLine> verdicts(List<RankedProduct> nearest, Sentences words) {
+    private static List<ResultLine> verdicts(List<RankedProduct> closest, Sentences words) {
         List<ResultLine> lines = new ArrayList<>();
-        for (RankedProduct reference : nearest) {
+        for (RankedProduct reference : closest) {
             String place = number(lines.size(), words);
             lines.add(new ResultLine(place + "  " + reference.name(), words.choice(reference.verdict())));
         }
         return lines;
     }
 
-    private static List<List<String>> table(List<RankedProduct> nearest, Sentences words) {
+    private static List<List<String>> table(List<RankedProduct> closest, Sentences words) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(row("", MatchLines.headers(words)));
-        for (RankedProduct reference : nearest) {
+        for (RankedProduct reference : closest) {
             rows.add(row(number(rows.size() - 1, words), MatchLines.figures(words, reference)));
         }
         return rows;

@@ -72,7 +72,7 @@ public final class MachineCheckPaths {
             MachineCheckEntries::tyreRight,
             MachineCheckEntries::withTyreRight);
 
-    /** Shaft speed measured, rpm. */
+    /** PTO speed measured, rpm. */
     public static final Quantity<MachineCheckEntries> PTO_MEASURED = MACHINE_CHECK
             .quantity(
                     "ptoMeasured",

@@ -34,11 +34,11 @@ public final class MachinePaths {
     public static final Quantity<MachineEntries> DISC_DIAMETER = MACHINE.quantity(
             "discDiameter", Ranges.DISC_DIAMETER, MachineEntries::discDiameter, MachineEntries::withDiscDiameter);
 
-    /** Disc speed at 540 rpm of the shaft, rpm. */
+    /** Disc speed at a PTO speed of 540 rpm, rpm. */
     public static final Quantity<MachineEntries> DISC_SPEED_AT540 = MACHINE.quantity(
             "discSpeedAt540", Ranges.DISC_SPEED, MachineEntries::discSpeedAt540, MachineEntries::withDiscSpeedAt540);
 
-    /** Lowest shaft speed its handbook allows, rpm. */
+    /** Lowest PTO speed its handbook allows, rpm. */
     public static final Quantity<MachineEntries> PTO_LOWEST = MACHINE.quantity(
             "ptoLowest", "start.ptoLowest", Ranges.PTO_LIMIT, MachineEntries::ptoLowest, MachineEntries::withPtoLowest);
 

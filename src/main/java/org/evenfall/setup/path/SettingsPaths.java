@@ -16,7 +16,7 @@ public final class SettingsPaths {
     public static final QuantityMap<SettingsEntries> LEVERS =
             SETTINGS.byLever("levers", Ranges.LEVER_VALUE, SettingsEntries::levers, SettingsEntries::withLevers);
 
-    /** Shaft speed, rpm. */
+    /** PTO speed, rpm. */
     public static final Quantity<SettingsEntries> PTO_SPEED =
             SETTINGS.quantity("ptoSpeed", Ranges.PTO_SPEED, SettingsEntries::ptoSpeed, SettingsEntries::withPtoSpeed);
 

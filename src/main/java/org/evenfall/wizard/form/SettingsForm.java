@@ -10,7 +10,7 @@ import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.QuantityMap;
 import org.evenfall.setup.path.SettingsPaths;
 
-/** The settings of the machine: each lever by its owner's label, shaft speed, height, tilt. */
+/** The settings of the machine: each lever by its owner's label, PTO speed, height, tilt. */
 public final class SettingsForm {
 
     private SettingsForm() {}

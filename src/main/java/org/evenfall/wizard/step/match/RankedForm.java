@@ -17,7 +17,7 @@ import org.evenfall.wizard.form.HorizontalScrollPane;
 import org.evenfall.wizard.form.SourceLine;
 import org.jspecify.annotations.Nullable;
 
-/** The tested products, nearest first, one to choose; and how often each would be the nearest. */
+/** The tested products, closest first, one to choose; and how often each would be the closest. */
 final class RankedForm {
 
     private final Form form;

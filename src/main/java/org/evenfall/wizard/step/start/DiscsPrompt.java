@@ -8,7 +8,7 @@ import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
 import org.evenfall.wizard.form.Help;
 
-/** Discs and shaft, as the handbook says. */
+/** Discs and PTO speed, as the handbook says. */
 public final class DiscsPrompt extends FormPrompt {
 
     private final KnownMachines machines;
