@@ -52,6 +52,7 @@ class BundleTest {
             "Kind",
             "LibraryOrder",
             "OpeningSource",
+            "PromptState",
             "ResultSource",
             "Step",
             "StepState",
@@ -119,6 +120,16 @@ class BundleTest {
         return literals.contains(key)
                 || (key.endsWith(OVERRIDDEN) && literals.contains(key.substring(0, key.length() - OVERRIDDEN.length())))
                 || PUT_TOGETHER.stream().anyMatch(key::startsWith);
+    }
+
+    @Test
+    void everyKeyIsThereOnce() throws Exception {
+        Set<String> seen = new TreeSet<>();
+        assertThat(Files.readAllLines(BUNDLE).stream()
+                        .filter(line -> !line.startsWith("#") && line.contains("="))
+                        .map(line -> line.substring(0, line.indexOf('=')))
+                        .filter(key -> !seen.add(key)))
+                .isEmpty();
     }
 
     @Test

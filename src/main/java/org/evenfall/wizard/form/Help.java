@@ -3,7 +3,7 @@ package org.evenfall.wizard.form;
 import java.util.List;
 
 /**
- * What the help of a prompt lists besides why and how.
+ * What the help of a prompt lists after why and how.
  *
  * @param sources keys of the sources of its limits, bands and models
  * @param terms names of its terms of the trade; the text of a name is at {@code term.NAME}
