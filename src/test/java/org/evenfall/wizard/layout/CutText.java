@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
 import javafx.scene.text.Text;
 
@@ -27,8 +28,9 @@ public final class CutText {
             }
         }
         for (Node thing : Shown.things(root)) {
-            if (sticksOut(thing)) {
-                found.add(Shown.name(thing) + " sticks out of the window");
+            double px = sticksOut(Shown.seen(thing), thing.getScene());
+            if (px > TOLERANCE) {
+                found.add(Shown.name(thing) + " sticks out of the window by " + Math.round(px) + " px");
             }
         }
         return found;
@@ -60,10 +62,12 @@ public final class CutText {
         return drawn.endsWith(ellipsis) && !whole.endsWith(ellipsis);
     }
 
-    private static boolean sticksOut(Node node) {
-        Bounds place = Shown.seen(node);
-        boolean sideways = place.getMinX() < -TOLERANCE || place.getMaxX() > node.getScene().getWidth() + TOLERANCE;
-        boolean upright = place.getMinY() < -TOLERANCE || place.getMaxY() > node.getScene().getHeight() + TOLERANCE;
-        return sideways || upright;
+    /** How much of what is seen is outside, px; what a scroll pane hides is not seen. */
+    private static double sticksOut(Bounds place, Scene scene) {
+        if (place.getWidth() <= 0 || place.getHeight() <= 0) {
+            return 0;
+        }
+        double sideways = Math.max(-place.getMinX(), place.getMaxX() - scene.getWidth());
+        return Math.max(sideways, Math.max(-place.getMinY(), place.getMaxY() - scene.getHeight()));
     }
 }
