@@ -3,8 +3,8 @@ package org.evenfall.wizard;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.List;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import javafx.scene.Node;
@@ -119,7 +119,8 @@ class PromptLayoutTest {
                             window.scene(),
                             () -> window.shell().show(page.prompt().id()),
                             () -> check.apply(page).stream()
-                                    .filter(fault -> !KnownFaults.known(page.prompt().id(), fault))
+                                    .filter(fault ->
+                                            !KnownFaults.known(page.prompt().id(), fault))
                                     .map(fault -> page.prompt().id() + ", " + how + ", " + filling + ": " + fault)
                                     .forEach(faults::add));
                 }

@@ -25,8 +25,8 @@ final class TourPlan {
 
         /** Of its file, without the ending. */
         String name() {
-            return prompt + "-" + size.toString().replace(" ", "-").replace("-%", "") + (dark ? "-dark" : "-light") + "-"
-                    + filling.name().toLowerCase(java.util.Locale.ROOT);
+            return prompt + "-" + size.toString().replace(" ", "-").replace("-%", "") + (dark ? "-dark" : "-light")
+                    + "-" + filling.name().toLowerCase(java.util.Locale.ROOT);
         }
     }
 

@@ -44,7 +44,8 @@ class TourPlanTest {
     }
 
     private static List<Object> parts(TourPlan.Shot shot) {
-        String window = shot.size().widthPx() + "x" + shot.size().heightPx() + shot.size().projector();
+        String window = shot.size().widthPx() + "x" + shot.size().heightPx()
+                + shot.size().projector();
         return List.of(shot.prompt(), window, shot.dark(), shot.size().percent(), shot.filling());
     }
 }

@@ -89,7 +89,8 @@ class TourTest {
 
     private boolean asked(String prompt) {
         return window.shell().pages().stream()
-                .anyMatch(page -> page.prompt().id().equals(prompt) && page.prompt().asked());
+                .anyMatch(page ->
+                        page.prompt().id().equals(prompt) && page.prompt().asked());
     }
 
     private WritableImage picture(TourPlan.Shot shot) throws Exception {
@@ -97,11 +98,14 @@ class TourTest {
         if (shot.prompt().equals("7c") && shot.filling() == Filling.DEMO) {
             // the page is drawn on a thread of its own
             WaitForAsyncUtils.waitFor(
-                    20, TimeUnit.SECONDS, () -> !window.shell().lookupAll(".sheet").isEmpty());
+                    20,
+                    TimeUnit.SECONDS,
+                    () -> !window.shell().lookupAll(".sheet").isEmpty());
         }
         WritableImage[] image = new WritableImage[1];
         Pulses.look(window.scene(), () -> {}, () -> {});
-        WaitForAsyncUtils.asyncFx(() -> image[0] = window.scene().snapshot(null)).get();
+        WaitForAsyncUtils.asyncFx(() -> image[0] = window.scene().snapshot(null))
+                .get();
         return image[0];
     }
 }

@@ -36,12 +36,12 @@ record WindowSize(int widthPx, int heightPx, boolean projector, int percent) {
 
     /** As a person does it: Ctrl and a key. */
     private static void press(WizardWindow window, KeyCode key) {
-        Event.fireEvent(
-                window.scene(), new KeyEvent(KeyEvent.KEY_PRESSED, "", "", key, false, true, false, false));
+        Event.fireEvent(window.scene(), new KeyEvent(KeyEvent.KEY_PRESSED, "", "", key, false, true, false, false));
     }
 
     @Override
     public String toString() {
-        return widthPx + "x" + heightPx + (projector ? " projector" : "") + (percent == 100 ? "" : " " + percent + " %");
+        return widthPx + "x" + heightPx + (projector ? " projector" : "")
+                + (percent == 100 ? "" : " " + percent + " %");
     }
 }

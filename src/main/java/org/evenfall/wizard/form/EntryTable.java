@@ -2,6 +2,7 @@ package org.evenfall.wizard.form;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -133,7 +134,8 @@ public final class EntryTable<R> {
         for (int c = 0; c < columns.size(); c++) {
             Label header = new Label(columns.get(c).header());
             header.getStyleClass().add("column-header");
-            header.setMinWidth(Region.USE_PREF_SIZE);
+            header.setWrapText(true);
+            GridPane.setValignment(header, VPos.BOTTOM);
             grid.add(header, c + 1, 0);
         }
         addRows(size, typed);

@@ -61,7 +61,8 @@ final class Colours {
 
     /** A colour, half transparent or not, on an opaque one. */
     static Color over(Color colour, Color ground) {
-        return ground.interpolate(Color.color(colour.getRed(), colour.getGreen(), colour.getBlue()), colour.getOpacity());
+        return ground.interpolate(
+                Color.color(colour.getRed(), colour.getGreen(), colour.getBlue()), colour.getOpacity());
     }
 
     /** A paint's colour; of a gradient the first. */

@@ -20,7 +20,8 @@ public final class CutText {
     public static List<String> in(Node root) {
         List<String> found = new ArrayList<>();
         for (Node node : Shown.nodes(root)) {
-            if (node instanceof Labeled labeled && !String.valueOf(labeled.getText()).isBlank()) {
+            if (node instanceof Labeled labeled
+                    && !String.valueOf(labeled.getText()).isBlank()) {
                 String fault = fault(labeled);
                 if (!fault.isEmpty()) {
                     found.add(Shown.name(labeled) + " " + fault);

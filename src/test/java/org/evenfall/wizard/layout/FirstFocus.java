@@ -39,9 +39,14 @@ public final class FirstFocus {
 
     /** Of a choice that is made, the button that is chosen. */
     private static boolean sameChoice(Node first, Node owner) {
-        return first instanceof ToggleButton
+        return first instanceof ToggleButton button
                 && owner instanceof ToggleButton chosen
                 && chosen.isSelected()
-                && first.getParent().equals(owner.getParent());
+                && sameGroup(button, chosen);
+    }
+
+    private static boolean sameGroup(ToggleButton one, ToggleButton other) {
+        return one.getParent().equals(other.getParent())
+                || (one.getToggleGroup() != null && one.getToggleGroup().equals(other.getToggleGroup()));
     }
 }

@@ -56,7 +56,8 @@ public final class FocusRings {
         if (control.getBorder() != null) {
             for (BorderStroke stroke : control.getBorder().getStrokes()) {
                 rings.add(new Ring(
-                        Colours.colour(stroke.getTopStroke()), stroke.getWidths().getTop()));
+                        Colours.colour(stroke.getTopStroke()),
+                        stroke.getWidths().getTop()));
             }
         }
         return rings;

@@ -56,7 +56,8 @@ final class Shown {
 
     private static boolean isThing(Node node) {
         if (node instanceof Labeled labeled) {
-            return labeled.getGraphic() != null || !String.valueOf(labeled.getText()).isBlank();
+            return labeled.getGraphic() != null
+                    || !String.valueOf(labeled.getText()).isBlank();
         }
         return node instanceof TextInputControl
                 || node instanceof ChoiceBox<?>

@@ -76,6 +76,9 @@ final class SieveForm {
                 field.setPrefColumnCount(6);
                 new QuantityField(form, ProductPaths.SIEVING_AMOUNTS, amount(sample, at)).bind(field);
                 keys.add(field, at, sample);
+                String ofSample = sampleName(sample);
+                int row = at;
+                form.follow(() -> field.setAccessibleText(ofSample + ", " + className(row)));
             }
         }
         for (int at = 0; at <= shape.sieves(); at++) {
