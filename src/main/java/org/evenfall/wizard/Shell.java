@@ -169,6 +169,8 @@ final class Shell extends BorderPane {
         pages.get(index).prompt().shown();
         refresh();
         if (getScene() != null) {
+            // a field takes keys only once it is styled, and the next key may come before the next frame
+            pages.get(index).applyCss();
             EntryOrder.first(pages.get(index)).ifPresent(Node::requestFocus);
             middle.setVvalue(0);
         }

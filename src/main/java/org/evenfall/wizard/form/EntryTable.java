@@ -120,6 +120,8 @@ public final class EntryTable<R> {
                 removeButton(rows.size() - 1);
             }
             addRows(size, typed);
+            // a field takes keys only once it is styled, and the next key may come before the next frame
+            grid.applyCss();
         } else if (size != rows.size() || grid.getChildren().isEmpty()) {
             makeAnew(size, typed);
         }
