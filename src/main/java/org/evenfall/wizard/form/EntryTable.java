@@ -32,7 +32,8 @@ public final class EntryTable<R> {
     private final boolean grows;
     private final GridPane grid = new GridPane();
     private final GridKeys keys;
-    private final VBox box = new VBox(new HorizontalScrollPane(grid));
+    private final HorizontalScrollPane pane = new HorizontalScrollPane(grid);
+    private final VBox box = new VBox(pane);
     private final List<Form> rows = new ArrayList<>();
 
     /**
@@ -49,6 +50,8 @@ public final class EntryTable<R> {
         this.grows = grows;
         this.columns = List.copyOf(columns);
         this.keys = new GridKeys(grid, columns.size() > 1, this::remove);
+        // columns of words give way before anything scrolls
+        pane.setFitToWidth(true);
         grid.getStyleClass().add("rows");
         box.setId(list.pointer());
         box.getStyleClass().add("rows-box");

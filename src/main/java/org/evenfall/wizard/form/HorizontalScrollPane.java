@@ -15,8 +15,6 @@ public final class HorizontalScrollPane extends ScrollPane {
     public HorizontalScrollPane(Region table) {
         super(table);
         this.table = table;
-        // names give way before anything scrolls
-        setFitToWidth(true);
         setVbarPolicy(ScrollBarPolicy.NEVER);
         setFocusTraversable(false);
         getStyleClass().add("sideways");

@@ -53,8 +53,8 @@ class LayoutChecksTest {
 
     @Test
     void scrollBarsAreFoundEachWay() throws Exception {
-        Node wide = sized(new Pane(), 900, 20);
-        Node high = sized(new Pane(), 20, 900);
+        Node wide = sized(new Pane(), 5000, 20);
+        Node high = sized(new Pane(), 20, 5000);
         assertThat(found(new ScrollPane(wide), ScrollBars::sideways)).hasSize(1);
         assertThat(found(new ScrollPane(high), ScrollBars::upright)).hasSize(1);
         assertThat(found(new ScrollPane(new Pane()), ScrollBars::sideways)).isEmpty();
@@ -72,7 +72,7 @@ class LayoutChecksTest {
     @Test
     void textOutsideTheWindowIsFound() throws Exception {
         Label outside = new Label("outside");
-        outside.setTranslateX(390);
+        outside.setTranslateX(5000);
         assertThat(found(outside, CutText::in)).singleElement().asString().contains("sticks out of the window");
     }
 
