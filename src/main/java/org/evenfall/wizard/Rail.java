@@ -25,6 +25,11 @@ final class Rail extends VBox {
 
     private static final PseudoClass FRONT = PseudoClass.getPseudoClass("front");
 
+    private static final PseudoClass TIGHT = PseudoClass.getPseudoClass("tight");
+
+    /** Height of a line with the room around it, in heights of its letters; some names take two lines. */
+    private static final double LOOSE_LINE_EM = 2.8;
+
     /** Room that a line with a name leaves for the mark and the padding, in lines of text. */
     private static final double MARK_AND_PADDING_EM = 4.6;
 
@@ -43,6 +48,8 @@ final class Rail extends VBox {
     Rail(Sentences words, List<StepView> views, List<PromptPage> pages, IntConsumer go, Consumer<String> show) {
         this.words = words;
         getStyleClass().add("rail");
+        // what does not fit is cut here, never at the foot of the window
+        setMinHeight(0);
         for (int i = 0; i < views.size(); i++) {
             int index = i;
             Text name = text("rail-name");
@@ -126,6 +133,14 @@ final class Rail extends VBox {
             line.button().pseudoClassStateChanged(FRONT, i == front);
         }
         wrap((numbersOnly ? NUMBER_PADDING_EM : MARK_AND_PADDING_EM) * em, em);
+    }
+
+    /** Lines move together where the window is low or the text large. */
+    @Override
+    protected void layoutChildren() {
+        double em = prompts.get(0).name().getFont().getSize();
+        pseudoClassStateChanged(TIGHT, getHeight() < getManagedChildren().size() * LOOSE_LINE_EM * em);
+        super.layoutChildren();
     }
 
     private static void mark(HBox graphic, PromptState state) {

@@ -207,6 +207,8 @@ final class Shell extends BorderPane implements Frame {
             if (toRead) {
                 caution.focus();
             } else {
+                // a field takes keys only once it is styled, and the next key may come before the next frame
+                pages.get(index).applyCss();
                 EntryOrder.first(pages.get(index)).ifPresent(Node::requestFocus);
             }
             middle.setVvalue(0);

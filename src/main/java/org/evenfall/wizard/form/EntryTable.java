@@ -2,6 +2,7 @@ package org.evenfall.wizard.form;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -31,7 +32,8 @@ public final class EntryTable<R> {
     private final boolean grows;
     private final GridPane grid = new GridPane();
     private final GridKeys keys;
-    private final VBox box = new VBox(new HorizontalScrollPane(grid));
+    private final HorizontalScrollPane pane = new HorizontalScrollPane(grid);
+    private final VBox box = new VBox(pane);
     private final List<Form> rows = new ArrayList<>();
 
     /**
@@ -48,6 +50,8 @@ public final class EntryTable<R> {
         this.grows = grows;
         this.columns = List.copyOf(columns);
         this.keys = new GridKeys(grid, columns.size() > 1, this::remove);
+        // columns of words give way before anything scrolls
+        pane.setFitToWidth(true);
         grid.getStyleClass().add("rows");
         box.setId(list.pointer());
         box.getStyleClass().add("rows-box");
@@ -119,6 +123,8 @@ public final class EntryTable<R> {
                 removeButton(rows.size() - 1);
             }
             addRows(size, typed);
+            // a field takes keys only once it is styled, and the next key may come before the next frame
+            grid.applyCss();
         } else if (size != rows.size() || grid.getChildren().isEmpty()) {
             makeAnew(size, typed);
         }
@@ -133,7 +139,8 @@ public final class EntryTable<R> {
         for (int c = 0; c < columns.size(); c++) {
             Label header = new Label(columns.get(c).header());
             header.getStyleClass().add("column-header");
-            header.setMinWidth(Region.USE_PREF_SIZE);
+            header.setWrapText(true);
+            GridPane.setValignment(header, VPos.BOTTOM);
             grid.add(header, c + 1, 0);
         }
         addRows(size, typed);

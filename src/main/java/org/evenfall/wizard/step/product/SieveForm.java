@@ -86,11 +86,13 @@ final class SieveForm {
         grid.add(name, 0, row + 1);
         if (row > 0) {
             TextField aperture = field(ProductPaths.APERTURES, QuantityList.item(APERTURES, row - 1));
+            aperture.setAccessibleText(form.words().text("field.aperture") + ", " + className(row));
             keys.add(aperture, row, 0);
             form.follow(() -> shown(row, name, aperture));
         }
         for (int sample = 0; sample < shape.samples(); sample++) {
             TextField amount = field(ProductPaths.SIEVING_AMOUNTS, amount(sample, row));
+            amount.setAccessibleText(sampleName(sample) + ", " + className(row));
             keys.add(amount, row, sample + 1);
             form.follow(() -> {
                 shown(row, amount);
@@ -107,8 +109,13 @@ final class SieveForm {
     private void shown(int row, Node... nodes) {
         boolean shown = row <= Math.max(FEWEST_ROWS, sieves() + 1);
         for (Node node : nodes) {
+            boolean appears = shown && !node.isVisible();
             node.setVisible(shown);
             node.setManaged(shown);
+            if (appears) {
+                // a field takes keys only once it is styled, and the next key may come before the next frame
+                node.applyCss();
+            }
         }
     }
 
@@ -141,7 +148,7 @@ final class SieveForm {
 
     private String cellName(Shape shape, String pointer) {
         for (int row = 0; row <= MOST_SIEVES; row++) {
-            String name = form.words().text(row == 0 ? "product.finest" : "product.onSieve", Arg.count(row));
+            String name = className(row);
             if (row > 0 && pointer.equals(QuantityList.item(APERTURES, row - 1).pointer())) {
                 return name;
             }
@@ -152,6 +159,10 @@ final class SieveForm {
             }
         }
         return "";
+    }
+
+    private String className(int row) {
+        return form.words().text(row == 0 ? "product.finest" : "product.onSieve", Arg.count(row));
     }
 
     private String sampleName(int sample) {

@@ -1,0 +1,107 @@
+package org.evenfall.wizard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.stage.Stage;
+import org.evenfall.store.SetupJson;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** Steps 0 to 4 from a paper record, by keyboard: every value arrives in its entry, with few keys in addition. */
+@ExtendWith(ApplicationExtension.class)
+class KeyCountTest {
+
+    /** Of the 130 that the whole job may take. */
+    private static final int MOST = 60;
+
+    private final List<String> special = new ArrayList<>();
+    private WizardWindow window;
+
+    @Start
+    void start(Stage stage) throws Exception {
+        window = new WizardWindow(Stage0.context(Files.createTempDirectory("evenfall-keys")), Optional.empty());
+        stage.setWidth(1366);
+        stage.setHeight(768);
+        window.show(stage);
+        window.scene().addEventFilter(KeyEvent.KEY_PRESSED, this::count);
+    }
+
+    /** Tab, arrow and function keys, and what is pressed together with Alt or Ctrl. */
+    private void count(KeyEvent event) {
+        KeyCode code = event.getCode();
+        boolean counts = code == KeyCode.TAB || code.isArrowKey() || code.isFunctionKey();
+        boolean together = (event.isAltDown() || event.isControlDown()) && !code.isModifierKey();
+        if (counts || together) {
+            special.add((event.isAltDown() ? "Alt+" : "") + (event.isControlDown() ? "Ctrl+" : "") + code);
+        }
+    }
+
+    @Test
+    void stepsZeroToFourTakeFewKeys(FxRobot robot) throws Exception {
+        List<String> wrong = new ArrayList<>();
+        for (PaperRecord.Line line : PaperRecord.lines()) {
+            if (line instanceof PaperRecord.At at) {
+                assertThat(window.shell().prompt()).isEqualTo(at.prompt());
+            } else if (line instanceof PaperRecord.Key key) {
+                press(robot, key.name());
+            } else if (line instanceof PaperRecord.Entry entry) {
+                enter(robot, entry);
+            }
+        }
+        JsonNode saved = new SetupJson()
+                .mapper()
+                .readTree(new SetupJson().write(window.model().setup()));
+        for (PaperRecord.Line line : PaperRecord.lines()) {
+            if (line instanceof PaperRecord.Entry entry && !entry.value().isEmpty()) {
+                String there = saved.at(entry.pointer()).asText();
+                if (!there.equals(entry.value()) && !there.startsWith(entry.value() + " ")) {
+                    wrong.add(entry + ": " + there);
+                }
+            }
+        }
+        assertThat(wrong).isEmpty();
+        System.out.println("Steps 0 to 4: " + special.size() + " Tab, arrow, function and Alt keys: " + special);
+        assertThat(special).hasSizeLessThanOrEqualTo(MOST);
+    }
+
+    private void enter(FxRobot robot, PaperRecord.Entry entry) {
+        Node owner = window.scene().getFocusOwner();
+        assertThat(String.valueOf(owner.getId())).as("where the keyboard is").startsWith(entry.pointer());
+        if (entry.chosen()) {
+            robot.type(KeyCode.SPACE);
+        } else {
+            robot.write(entry.value(), 0);
+        }
+        robot.type(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private static KeyCode key(String name) {
+        String constant = name.equals("Return") ? "ENTER" : name.toUpperCase(Locale.ROOT);
+        return KeyCode.valueOf(name.matches("\\d") ? "DIGIT" + name : constant);
+    }
+
+    /** A key by the name that xdotool has for it. */
+    private static void press(FxRobot robot, String name) {
+        List<KeyCode> keys = new ArrayList<>();
+        for (String part : name.split("\\+")) {
+            keys.add(key(part));
+        }
+        robot.press(keys.toArray(new KeyCode[0]));
+        robot.release(keys.toArray(new KeyCode[0]));
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+}
