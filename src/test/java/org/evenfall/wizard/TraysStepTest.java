@@ -99,10 +99,19 @@ class TraysStepTest {
         robot.interact(() ->
                 window.model().change(setup -> setup.withTrays(setup.trays().withTrayCount(EnteredQuantity.EMPTY))));
         assertThat(names("/trays/tests/1/catches"))
-                .containsExactly("-14 m", "-9.3 m", "-4.7 m", "0 m", "4.7 m", "9.3 m", "14 m");
+                .containsExactly("\u221214 m", "\u22129.3 m", "\u22124.7 m", "0 m", "4.7 m", "9.3 m", "14 m");
         typing.press("trays.newTest");
         assertThat(names("/trays/tests/2/catches"))
-                .containsExactly("-14 m", "-9.5 m", "-5 m", "-2.5 m", "0 m", "2.5 m", "5 m", "9.5 m", "14 m");
+                .containsExactly(
+                        "\u221214 m",
+                        "\u22129.5 m",
+                        "\u22125 m",
+                        "\u22122.5 m",
+                        "0 m",
+                        "2.5 m",
+                        "5 m",
+                        "9.5 m",
+                        "14 m");
         typing.type("/trays/tests/2/positions/4", "0.6");
         assertThat(names("/trays/tests/2/catches").get(4)).isEqualTo("0.6 m");
         assertThat(typing.words()).anyMatch(word -> word.startsWith("Every run adds 80"));
@@ -115,7 +124,7 @@ class TraysStepTest {
         typing.type("/trays/trayCount", "9");
         assertThat(names("/trays/tests/2/catches")).hasSize(7);
         typing.press("trays.asPlanned.2");
-        assertThat(names("/trays/tests/2/catches")).hasSize(9).contains("-2.5 m");
+        assertThat(names("/trays/tests/2/catches")).hasSize(9).contains("\u22122.5 m");
         assertThat(window.model().setup().trays().tests().get(2).positions()).hasSize(9);
         assertThat(typing.there("trays.asPlanned.2")).isFalse();
         // a test without positions shows those it is assessed with
