@@ -26,8 +26,9 @@ final class WindowPlace {
         Double y = kept.y();
         Double width = kept.width();
         Double height = kept.height();
-        boolean again = x != null && y != null && width != null && height != null && isSeen(x, y, width);
-        if (again) {
+        boolean again = false;
+        if (x != null && y != null && width != null && height != null && isSeen(x, y, width)) {
+            again = true;
             stage.setX(x);
             stage.setY(y);
             stage.setWidth(width);

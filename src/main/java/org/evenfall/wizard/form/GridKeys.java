@@ -69,8 +69,7 @@ public final class GridKeys {
             boolean end = isBlank(row) && at(row + 1, 0) == null;
             return !end && (focus(row, column + 1) || focus(row + 1, 0));
         }
-        boolean end =
-                at(row, column) instanceof TextField field && field.getText().isBlank();
+        boolean end = isEmpty(at(row, column)) && isEmpty(at(row + 1, column));
         return (!end && focus(row + 1, column)) || focus(0, column + 1) || focus(1, column + 1);
     }
 

@@ -67,20 +67,22 @@ public final class ReachPicture extends Picture {
         }
         double em = brush.em();
         double height = new Caption(words.text("picture.reach.model")).draw(brush, width, full);
-        boolean both = result.widestReachableM() != null && widthM != null;
+        Double widestM = result.widestReachableM();
+        Double wantedM = widthM;
+        boolean both = widestM != null && wantedM != null;
         double second = both ? Math.min(PART_EM * em, height / 2) : 0;
-        if (both && height < LEAST_EM * em) {
+        if (widestM != null && wantedM != null && height < LEAST_EM * em) {
             // no room for two axes: the throw in words
             title(brush, words.text("picture.reach.title"), 0, width);
             title(brush, String.valueOf(against()), 1.4 * em, width);
-            widths(brush, result.widestReachableM(), widthM, 3.2 * em, Math.min(height, 13 * em), width);
+            widths(brush, widestM, wantedM, 3.2 * em, Math.min(height, 13 * em), width);
             return;
         }
         double first = Math.min(PART_EM * em, height - second);
         double top = (height - first - second) / 2;
         against(brush, result, top, top + first, width);
-        if (both) {
-            widths(brush, result.widestReachableM(), widthM, top + first, top + first + second, width);
+        if (widestM != null && wantedM != null) {
+            widths(brush, widestM, wantedM, top + first, top + first + second, width);
         }
     }
 
