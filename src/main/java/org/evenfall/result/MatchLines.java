@@ -38,6 +38,19 @@ public final class MatchLines {
                 words.text("match.kept"));
     }
 
+    /** What each of the {@link #shortFigures} is, in their order. */
+    public static List<String> shortHeaders(Sentences words) {
+        return List.of(words.text("match.lands"), words.text("match.flow"), words.text("match.share"));
+    }
+
+    /** How far from it the product lands, how its flow differs, and the chance that it is the closest. */
+    public static List<String> shortFigures(Sentences words, RankedProduct reference) {
+        return List.of(
+                signed(words, reference.throwDifference().metres(), 1, Unit.M),
+                signed(words, reference.difference().flowPercent(), 0, Unit.PERCENT),
+                words.number(100 * reference.closestShare(), 0, Unit.PERCENT));
+    }
+
     /** Chance of being the closest, width, differences, and the CV with the settings kept of one tested product. */
     public static List<String> figures(Sentences words, RankedProduct reference) {
         return List.of(

@@ -40,6 +40,18 @@ public final class ProductLines {
                         Arg.number(density.spreadPercent(), 1, Unit.PERCENT));
     }
 
+    /** Median and fines in one sentence, for where the sieves are typed; empty without. */
+    public static String median(Sentences words, @Nullable SieveResult sieve) {
+        return sieve == null
+                ? ""
+                : words.text(
+                        "product.medianResult",
+                        Arg.number(sieve.d50Mm(), 1, Unit.MM),
+                        Arg.number(sieve.d50IntervalMm().low(), 1, Unit.NONE),
+                        Arg.number(sieve.d50IntervalMm().high(), 1, Unit.MM),
+                        Arg.number(sieve.shareUnder2MmPercent(), 0, Unit.PERCENT));
+    }
+
     /** Median, indices and fines in one sentence, each with where it was read; empty without. */
     public static String sieve(Sentences words, @Nullable SieveResult sieve) {
         return sieve == null

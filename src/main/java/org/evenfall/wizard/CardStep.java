@@ -82,6 +82,11 @@ final class CardStep implements StepView {
         }
 
         @Override
+        public boolean findingsAtEntries() {
+            return false;
+        }
+
+        @Override
         public Node entries() {
             return made.get();
         }

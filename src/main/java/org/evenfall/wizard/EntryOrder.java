@@ -20,11 +20,11 @@ final class EntryOrder {
 
     /** The first entry that is shown; on a page without entries its first button. */
     static Optional<Node> first(Parent page) {
-        return entries(page).stream().findFirst().or(() -> button(page));
+        return entries(page).stream().findFirst().or(() -> button(page.lookup(".entries")));
     }
 
-    private static Optional<Node> button(Node node) {
-        if (!node.isVisible() || node.isDisabled()) {
+    private static Optional<Node> button(@Nullable Node node) {
+        if (node == null || !node.isVisible() || node.isDisabled()) {
             return Optional.empty();
         }
         if (node instanceof Button && node.isFocusTraversable()) {

@@ -69,6 +69,11 @@ final class Foot extends HBox {
         }
     }
 
+    /** Puts the keyboard on the button that goes on. */
+    void focusNext() {
+        next.requestFocus();
+    }
+
     /** A sentence below the meaning; an empty one takes no room. */
     void showNotice(String sentence) {
         notice.setText(sentence);

@@ -12,6 +12,11 @@ record GroupPrompt(String id, Supplier<Node> made, Node picture, boolean mayHurt
     }
 
     @Override
+    public boolean findingsAtEntries() {
+        return false;
+    }
+
+    @Override
     public Node entries() {
         return made.get();
     }

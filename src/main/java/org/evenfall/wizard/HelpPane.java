@@ -1,11 +1,13 @@
 package org.evenfall.wizard;
 
 import java.util.List;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.evenfall.finding.Finding;
 import org.evenfall.finding.Sentences;
 import org.evenfall.result.SourceText;
 import org.evenfall.wizard.form.Prompt;
@@ -26,8 +28,12 @@ final class HelpPane extends ScrollPane {
         getStyleClass().add("help");
     }
 
-    /** Shows the help of a prompt. */
-    void show(Prompt prompt) {
+    /**
+     * Shows the help of a prompt.
+     *
+     * @param found what is found there now, for its sources
+     */
+    void show(Prompt prompt, List<Finding> found) {
         String key = "prompt." + prompt.id();
         lines.getChildren().setAll(line(words.text(key + ".question"), "help-title"));
         part("help.why", List.of(words.text(key + ".how")), "help-text");
@@ -39,14 +45,18 @@ final class HelpPane extends ScrollPane {
                         .map(name -> words.text("term." + name))
                         .toList(),
                 "help-text");
-        part(
-                "help.sources",
-                prompt.help().sources().stream()
-                        .map(source -> SourceText.line(words, source))
-                        .toList(),
-                "source");
+        part("help.sources", sources(prompt, found), "source");
         lines.getChildren().add(line(words.text("help.close"), "hint"));
         setVvalue(0);
+    }
+
+    private List<String> sources(Prompt prompt, List<Finding> found) {
+        return Stream.concat(
+                        prompt.help().sources().stream(),
+                        found.stream().map(Finding::source).filter(source -> !source.isEmpty()))
+                .distinct()
+                .map(source -> SourceText.line(words, source))
+                .toList();
     }
 
     private List<String> optional(String key) {

@@ -52,8 +52,17 @@ final class PromptPage extends VBox {
         entries.getStyleClass().add("entries");
         getChildren().add(entries);
         if (words.has(key + ".without")) {
-            getChildren().add(new SkipLine(model, words, prompt.id()));
+            SkipLine skip = new SkipLine(model, words, prompt.id());
+            getChildren().add(skip);
+            model.follow(() -> offer(skip));
+            offer(skip);
         }
+    }
+
+    /** Going on without is offered while nothing is typed here. */
+    private void offer(SkipLine skip) {
+        skip.setVisible(!typed());
+        skip.setManaged(!typed());
     }
 
     private static Node caution(String sentence) {

@@ -92,6 +92,10 @@ final class PromptPages {
     /** The state of a page. */
     PromptState state(int index) {
         PromptPage page = all.get(index);
+        if (page.prompt().alone()) {
+            // nothing of the job is asked there
+            return PromptState.DONE;
+        }
         boolean skipped = model.setup().guide().skipped().contains(prompt(index).id());
         return PromptState.of(findings(index), page.begun(), skipped && !page.typed());
     }

@@ -34,8 +34,14 @@ final class Shell extends BorderPane implements Frame {
     /** Width from which the picture has two fifths of it. */
     private static final double ROOM_FOR_LARGE_PICTURE_EM = 85;
 
-    /** Width from which the rail has room for names; on a projector it shows numbers. */
+    /** The same in a hall, where the rail shows numbers only. */
+    private static final double ROOM_FOR_PICTURE_IN_HALL_EM = 50;
+
+    /** Width from which the rail has room for names. */
     private static final double ROOM_FOR_NAMES_EM = 55;
+
+    /** The same in a hall, where entries and picture come first. */
+    private static final double ROOM_FOR_NAMES_IN_HALL_EM = 80;
 
     /** Height from which the rail has room for a line of result for each step. */
     private static final double ROOM_FOR_DETAILS_EM = 52;
@@ -190,7 +196,7 @@ final class Shell extends BorderPane implements Frame {
         }
         front = index;
         showNotice("");
-        side.help(pages.prompt(front), false);
+        side.help(pages.prompt(front), List.of(), false);
         boolean toRead = cautionUnread();
         for (PromptPage page : pages.all()) {
             // pages stay in the scene, so that a change need not style them anew
@@ -209,7 +215,7 @@ final class Shell extends BorderPane implements Frame {
             } else {
                 // a field takes keys only once it is styled, and the next key may come before the next frame
                 pages.get(index).applyCss();
-                EntryOrder.first(pages.get(index)).ifPresent(Node::requestFocus);
+                EntryOrder.first(pages.get(index)).ifPresentOrElse(Node::requestFocus, foot::focusNext);
             }
             middle.setVvalue(0);
         }
@@ -238,7 +244,7 @@ final class Shell extends BorderPane implements Frame {
     }
 
     private void help() {
-        side.help(pages.prompt(front), !side.helping());
+        side.help(pages.prompt(front), pages.findings(front), !side.helping());
         place();
     }
 
@@ -267,17 +273,30 @@ final class Shell extends BorderPane implements Frame {
         }
         rail.update(model.assessment().states(), front, states, numbersOnly, numbersOnly || withoutDetails, em());
         List<Finding> own = pages.findings(front);
-        List<Finding> wrong = pages.get(front).own(own).stream()
-                .filter(finding -> finding.kind() == FindingKind.STOP)
-                .toList();
+        List<Finding> wrong = unreadable(own);
         // what cannot be read is shown once, where the keyboard is
         focused.otherwise(wrong);
-        findings.show(own.stream().filter(finding -> !wrong.contains(finding)).toList());
+        showFindings();
         foot.update(
-                wrong.isEmpty() ? findings.meaning(own) : words.text("shell.mend"),
+                wrong.isEmpty() ? findings.meaning(own, pages.state(front)) : words.text("shell.mend"),
                 model.canUndo(),
                 front > 0,
                 front < pages.all().size() - 1);
+    }
+
+    /** Each finding once: what is about an entry is shown where the keyboard is, the rest at the right. */
+    private void showFindings() {
+        List<Finding> own = pages.findings(front);
+        List<Finding> elsewhere =
+                pages.prompt(front).findingsAtEntries() ? pages.get(front).own(own) : unreadable(own);
+        findings.show(
+                own.stream().filter(finding -> !elsewhere.contains(finding)).toList());
+    }
+
+    private List<Finding> unreadable(List<Finding> own) {
+        return pages.get(front).own(own).stream()
+                .filter(finding -> finding.kind() == FindingKind.STOP)
+                .toList();
     }
 
     private void key(KeyEvent event) {
@@ -311,7 +330,8 @@ final class Shell extends BorderPane implements Frame {
     /** The picture is at the right where there is room for it, else below the entries. */
     private void fit() {
         double width = getWidth();
-        boolean narrow = width < ROOM_FOR_NAMES_EM * em();
+        boolean hall = getStyleClass().contains("projector");
+        boolean narrow = width < (hall ? ROOM_FOR_NAMES_IN_HALL_EM : ROOM_FOR_NAMES_EM) * em();
         rail.setPrefWidth(narrow ? 5 * em() : Math.min(15 * em(), width * 0.20));
         boolean low = getHeight() < ROOM_FOR_DETAILS_EM * em();
         if (narrow != numbersOnly || low != withoutDetails) {
@@ -319,12 +339,19 @@ final class Shell extends BorderPane implements Frame {
             withoutDetails = low;
             refresh();
         }
-        side.setPrefWidth(Math.max(22 * em(), width * (width < ROOM_FOR_LARGE_PICTURE_EM * em() ? 0.30 : 0.40)));
-        boolean now = width > ROOM_FOR_PICTURE_EM * em();
+        side.setPrefWidth(sideWidth(width, hall));
+        boolean now = width > (hall ? ROOM_FOR_PICTURE_IN_HALL_EM : ROOM_FOR_PICTURE_EM) * em();
         if (now != room) {
             room = now;
             place();
         }
+    }
+
+    private double sideWidth(double width, boolean hall) {
+        if (hall) {
+            return 0.33 * width;
+        }
+        return Math.max(22 * em(), width * (width < ROOM_FOR_LARGE_PICTURE_EM * em() ? 0.30 : 0.40));
     }
 
     /** The steps at the left and the picture, unless the prompt in front takes the whole window. */

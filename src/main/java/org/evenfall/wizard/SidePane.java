@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
+import org.evenfall.finding.Finding;
 import org.evenfall.wizard.form.Prompt;
 
 /**
@@ -37,10 +38,10 @@ final class SidePane extends BorderPane {
     }
 
     /** Shows the help of a prompt, or the picture again. */
-    void help(Prompt prompt, boolean shown) {
+    void help(Prompt prompt, List<Finding> found, boolean shown) {
         helping = shown;
         if (shown) {
-            help.show(prompt);
+            help.show(prompt, found);
         }
     }
 

@@ -1,7 +1,6 @@
 package org.evenfall.wizard;
 
 import java.util.List;
-import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
@@ -66,7 +65,10 @@ final class StepFindings extends VBox {
         withSources = false;
         redraw();
         scroll.setContent(null);
-        getChildren().setAll(lines, sources);
+        // the button stays where it is: it may have the keyboard
+        if (!getChildren().equals(List.of(lines, sources))) {
+            getChildren().setAll(lines, sources);
+        }
     }
 
     /** Shows the findings of a step; what is missing is named at the foot only. */
@@ -91,16 +93,20 @@ final class StepFindings extends VBox {
         sources.setVisible(shown.stream().anyMatch(finding -> !finding.source().isEmpty()));
     }
 
-    /** What stops the step, else what is missing, else the first warning, else that the step is done. */
-    String meaning(List<Finding> own) {
-        Optional<Finding> worst = own.stream()
-                .filter(finding -> finding.kind() == FindingKind.STOP || finding.kind() == FindingKind.WARNING)
-                .findFirst();
-        Optional<Finding> open = own.stream().filter(StepFindings::missing).findFirst();
-        if (worst.isPresent() && worst.get().kind() == FindingKind.STOP) {
-            return words.of(worst.get());
-        }
-        return open.or(() -> worst).map(words::of).orElse(words.text("shell.done"));
+    /** What is to be done next here, in one sentence; what is found is shown at its entry and at the right. */
+    String meaning(List<Finding> own, PromptState state) {
+        return switch (state) {
+            case STOPPED -> words.text("shell.stopped");
+            case WARNED -> words.text("shell.warned");
+            case SKIPPED -> words.text("shell.skipped");
+            case DONE -> words.text("shell.done");
+            case OPEN ->
+                own.stream()
+                        .filter(StepFindings::missing)
+                        .findFirst()
+                        .map(words::of)
+                        .orElse(words.text("shell.open"));
+        };
     }
 
     private static boolean missing(Finding finding) {

@@ -194,7 +194,7 @@ class LaterStepsTest {
         });
         waitForWords("match.closer");
         assertThat(typing.words()).noneMatch(word -> word.startsWith("Simulated 200"));
-        assertThat(typing.words()).anyMatch(word -> word.matches("\\d+\\s%, (no change|\\+\\d+ points)"));
+        assertThat(typing.words()).anyMatch(word -> word.matches("[+−]\\d+\\.\\d\\sm"));
     }
 
     /** Until the button is there again. */

@@ -112,7 +112,8 @@ class PromptLayoutTest {
         Set<String> faults = new LinkedHashSet<>();
         for (Filling filling : List.of(Filling.EMPTY, Filling.WORST)) {
             Setup setup = filling.setup();
-            WaitForAsyncUtils.asyncFx(() -> window.model().open(setup)).get();
+            WaitForAsyncUtils.asyncFx(() -> window.model().open(SharedWindow.cautionsRead(window, setup)))
+                    .get();
             for (PromptPage page : window.shell().pages()) {
                 if (page.prompt().asked()) {
                     Pulses.look(

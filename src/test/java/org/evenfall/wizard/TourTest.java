@@ -83,7 +83,8 @@ class TourTest {
         }
         if (before == null || before.filling() != shot.filling()) {
             var setup = shot.filling().setup();
-            WaitForAsyncUtils.asyncFx(() -> window.model().open(setup)).get();
+            WaitForAsyncUtils.asyncFx(() -> window.model().open(SharedWindow.cautionsRead(window, setup)))
+                    .get();
         }
     }
 

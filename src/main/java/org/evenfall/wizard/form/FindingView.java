@@ -31,10 +31,18 @@ public final class FindingView {
         return line(words, words.of(finding), "", finding.kind());
     }
 
+    /** The same without its source. */
+    static Node brief(Sentences words, String place, Finding finding) {
+        return line(words, sentence(words, place, finding), "", finding.kind());
+    }
+
     /** One finding as a line that begins with the name of the place it is about, unless that is empty. */
     static Node line(Sentences words, String place, Finding finding) {
-        String sentence = place.isEmpty() ? words.of(finding) : place + ": " + words.of(finding);
-        return line(words, sentence, SourceText.line(words, finding), finding.kind());
+        return line(words, sentence(words, place, finding), SourceText.line(words, finding), finding.kind());
+    }
+
+    private static String sentence(Sentences words, String place, Finding finding) {
+        return place.isEmpty() ? words.of(finding) : place + ": " + words.of(finding);
     }
 
     private static Node line(Sentences words, String sentence, String source, FindingKind kind) {

@@ -55,7 +55,7 @@ public final class FocusedFindings extends VBox {
                 ? List.of()
                 : model.assessment().findings().stream()
                         .filter(finding -> finding.kind() != FindingKind.MISSING)
-                        .filter(finding -> about(pointer, finding.field()))
+                        .filter(finding -> about(pointer, finding.field()) && !isOnPage(finding.field()))
                         .sorted(Comparator.comparing(Finding::kind, Comparator.comparingInt(FindingKind::weight)))
                         .limit(MOST)
                         .toList();
@@ -69,9 +69,16 @@ public final class FocusedFindings extends VBox {
             getChildren()
                     .setAll(now.stream()
                             .map(finding ->
-                                    FindingView.line(words, pointer.equals(finding.field()) ? name : "", finding))
+                                    FindingView.brief(words, pointer.equals(finding.field()) ? name : "", finding))
                             .toList());
         }
+    }
+
+    /** Whether the page itself has lines about this place. */
+    private boolean isOnPage(String field) {
+        return getScene() != null
+                && getScene().getRoot().lookupAll("." + PlaceFindings.STYLE).stream()
+                        .anyMatch(box -> field.equals(box.getUserData()));
     }
 
     /** About the entry, or about the row or list that it is in; not about a whole step. */

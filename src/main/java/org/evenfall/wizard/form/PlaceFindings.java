@@ -13,12 +13,16 @@ import org.evenfall.finding.FindingKind;
 /** Findings where they belong: marks on the entries, and lines below a group that they are about as a whole. */
 final class PlaceFindings {
 
+    /** Style of a box of lines about one place, whose pointer is its user data. */
+    static final String STYLE = "place-findings";
+
     private PlaceFindings() {}
 
     /** Lines about exactly this place. */
     static VBox of(Form form, String pointer) {
         VBox box = new VBox();
-        box.getStyleClass().add("told");
+        box.getStyleClass().addAll("told", STYLE);
+        box.setUserData(pointer);
         return Lines.collapsing(
                 form,
                 box,

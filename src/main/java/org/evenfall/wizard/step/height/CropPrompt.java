@@ -7,6 +7,7 @@ import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
 import org.evenfall.wizard.form.Help;
+import org.evenfall.wizard.form.VisibleWhen;
 
 /** How high the crop is. */
 public final class CropPrompt extends FormPrompt {
@@ -19,7 +20,12 @@ public final class CropPrompt extends FormPrompt {
     @Override
     public Node entries() {
         return new VBox(
-                EntryTable.values(form(), HeightPaths.CROP_HEIGHTS).node(), form().quantity(HeightPaths.GROWTH));
+                EntryTable.values(form(), HeightPaths.CROP_HEIGHTS).node(),
+                // no longer asked; that of an older file is shown, so that it can be changed
+                VisibleWhen.when(
+                        form(),
+                        () -> !form().model().setup().height().growth().isBlank(),
+                        form().quantity(HeightPaths.GROWTH)));
     }
 
     @Override

@@ -8,7 +8,6 @@ import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
 import org.evenfall.wizard.form.Help;
-import org.evenfall.wizard.form.SourceLine;
 import org.evenfall.wizard.form.VisibleWhen;
 
 /** The height over the crop. */
@@ -32,8 +31,7 @@ public final class SetHeightPrompt extends FormPrompt {
                         form(),
                         () -> HeightLines.figures(
                                 form().words(), form().model().assessment().height())),
-                VisibleWhen.sentence(form(), "figure-line", this::tenCentimetres),
-                SourceLine.when(form(), () -> !tenCentimetres().isEmpty(), "source.flightModel"));
+                VisibleWhen.sentence(form(), "figure-line", this::tenCentimetres));
     }
 
     @Override

@@ -1,5 +1,7 @@
 package org.evenfall.wizard.step.machine;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Predicate;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
@@ -27,20 +29,19 @@ public final class PutRightPrompt extends FormPrompt {
 
     @Override
     public Node entries() {
-        VBox box = new VBox(when(failed -> failed.parts().contains(CheckItem.GUARDS), form().sentence("yard.guards")));
+        List<Node> reasons = new ArrayList<>();
         for (CheckItem item : CheckItem.values()) {
             if (CheckAnswers.mayBeOverridden(item)) {
-                box.getChildren()
-                        .add(when(
-                                failed -> failed.parts().contains(item),
-                                form().text(form().words().choice(item), reason(item))));
+                reasons.add(when(
+                        failed -> failed.parts().contains(item),
+                        form().text(form().words().choice(item), reason(item))));
             }
         }
-        box.getChildren()
-                .addAll(
-                        when(FailedChecks::vane, form().text(MachineCheckPaths.VANE_OVERRIDE_REASON)),
-                        when(FailedChecks::measured, form().text(MachineCheckPaths.LEVEL_OVERRIDE_REASON)));
-        return box;
+        reasons.add(when(FailedChecks::vane, form().text(MachineCheckPaths.VANE_OVERRIDE_REASON)));
+        reasons.add(when(FailedChecks::measured, form().text(MachineCheckPaths.LEVEL_OVERRIDE_REASON)));
+        return new VBox(
+                when(failed -> failed.parts().contains(CheckItem.GUARDS), form().sentence("yard.guards")),
+                form().row(reasons.toArray(new Node[0])));
     }
 
     private static EntryPath<String> reason(CheckItem item) {

@@ -28,7 +28,7 @@ public final class WalkPrompt extends FormPrompt {
 
     @Override
     public Node entries() {
-        return new VBox(checks(), form().findings(MachineCheckPaths.CHECKS.pointer()));
+        return checks();
     }
 
     @Override
@@ -44,7 +44,7 @@ public final class WalkPrompt extends FormPrompt {
     private Node checks() {
         GridPane grid = new GridPane();
         grid.setId(MachineCheckPaths.CHECKS.pointer());
-        grid.getStyleClass().add("rows");
+        grid.getStyleClass().addAll("rows", "walk");
         int row = 0;
         for (CheckItem item : CheckItem.values()) {
             // by item, wherever in the list its answer is kept

@@ -13,7 +13,6 @@ import org.evenfall.result.MatchLines;
 import org.evenfall.setup.TakeOverSettings;
 import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.HorizontalScrollPane;
 import org.evenfall.wizard.form.SourceLine;
 import org.jspecify.annotations.Nullable;
 
@@ -69,7 +68,7 @@ final class RankedForm {
         GridPane grid = new GridPane();
         grid.getStyleClass().add("rows");
         header(grid, form.words().text("match.name"), 0);
-        List<String> headers = MatchLines.headers(form.words());
+        List<String> headers = MatchLines.shortHeaders(form.words());
         for (int c = 0; c < headers.size(); c++) {
             header(grid, headers.get(c), c + 1);
         }
@@ -85,12 +84,12 @@ final class RankedForm {
             Label verdict = new Label(form.words().choice(reference.verdict()));
             verdict.getStyleClass().add("beneath");
             grid.add(new VBox(choose, verdict), 0, r + 1);
-            List<String> figures = MatchLines.figures(form.words(), reference);
+            List<String> figures = MatchLines.shortFigures(form.words(), reference);
             for (int c = 0; c < figures.size(); c++) {
                 grid.add(new Label(figures.get(c)), c + 1, r + 1);
             }
         }
-        return new HorizontalScrollPane(grid);
+        return grid;
     }
 
     private static void header(GridPane grid, String name, int column) {

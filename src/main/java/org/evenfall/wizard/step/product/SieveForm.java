@@ -1,6 +1,7 @@
 package org.evenfall.wizard.step.product;
 
 import java.util.List;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -83,6 +84,7 @@ final class SieveForm {
     private void row(GridPane grid, GridKeys keys, Shape shape, int row) {
         Label name = new Label(form.words().text(row == 0 ? "product.finest" : "product.onSieve", Arg.count(row)));
         name.getStyleClass().addAll("row-number", "class-name");
+        name.setWrapText(true);
         grid.add(name, 0, row + 1);
         if (row > 0) {
             TextField aperture = field(ProductPaths.APERTURES, QuantityList.item(APERTURES, row - 1));
@@ -129,6 +131,8 @@ final class SieveForm {
     private static void header(GridPane grid, String text, int column) {
         Label header = new Label(text);
         header.getStyleClass().add("column-header");
+        header.setWrapText(true);
+        GridPane.setValignment(header, VPos.BOTTOM);
         grid.add(header, column, 0);
     }
 
@@ -170,7 +174,7 @@ final class SieveForm {
     }
 
     private String result() {
-        return ProductLines.sieve(
+        return ProductLines.median(
                 form.words(), form.model().assessment().product().sieve());
     }
 }

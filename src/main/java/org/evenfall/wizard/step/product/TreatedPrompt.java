@@ -19,7 +19,8 @@ public final class TreatedPrompt extends FormPrompt {
     public Node entries() {
         return new VBox(
                 form().choice(ProductPaths.TREATED),
-                form().row(form().text(ProductPaths.INHIBITOR), form().text(ProductPaths.USE_BY)));
+                form().row(form().text(ProductPaths.INHIBITOR), form().text(ProductPaths.USE_BY)),
+                form().findings(ProductPaths.TREATED.pointer()));
     }
 
     @Override

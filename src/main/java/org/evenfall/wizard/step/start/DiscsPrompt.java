@@ -7,6 +7,7 @@ import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
 import org.evenfall.wizard.form.Help;
+import org.evenfall.wizard.form.VisibleWhen;
 
 /** Discs and PTO speed, as the handbook says. */
 public final class DiscsPrompt extends FormPrompt {
@@ -30,7 +31,16 @@ public final class DiscsPrompt extends FormPrompt {
                 form().row(form().quantity(MachinePaths.DISC_DIAMETER), form().quantity(MachinePaths.DISC_SPEED_AT540)),
                 form().row(form().quantity(MachinePaths.PTO_LOWEST), form().quantity(MachinePaths.PTO_HIGHEST)),
                 form().row(form().quantity(MachinePaths.OUTLETS), form().quantity(MachinePaths.WANTED_HEIGHT)),
-                EntryTable.values(form(), MachinePaths.WORKING_WIDTHS).node());
+                earlierWidths());
+    }
+
+    /** Working widths are no longer asked; those of an older file are shown, so that they can be changed. */
+    private Node earlierWidths() {
+        return VisibleWhen.when(
+                form(),
+                () -> !form().model().setup().machine().workingWidths().isEmpty(),
+                EntryTable.values(form(), MachinePaths.WORKING_WIDTHS, MachinePaths.WORKING_WIDTHS.path(), false)
+                        .node());
     }
 
     @Override
