@@ -56,7 +56,7 @@ final class FarmLists extends FlowPane {
                 Arg.text(machine.name()),
                 Arg.count(machine.levers().size())));
         begin.setMnemonicParsing(false);
-        begin.getStyleClass().add("quiet");
+        begin.getStyleClass().add("lead");
         begin.setOnAction(event -> document.createNew(machine));
         return begin;
     }

@@ -116,6 +116,8 @@ final class HomePrompt implements Prompt {
 
     private static Label label(String text, String style) {
         Label label = new Label(text);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
         label.getStyleClass().add(style);
         return label;
     }

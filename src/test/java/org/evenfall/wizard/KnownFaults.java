@@ -9,6 +9,7 @@ final class KnownFaults {
     private static final String ENDLESS = "a list without limit, with as many rows as nobody has";
 
     private static final String WIDE = "a table of tested products, whose names have no limit";
+    private static final String ENDLESS_WORDS = "a reference point whose name fills four lines; the demo fits";
     private static final String ALL_FAILED = "every part of a machine failed at once";
 
     private KnownFaults() {}
@@ -20,7 +21,8 @@ final class KnownFaults {
             new Known("[5-7].", ".*sticks out.*|.*overlap.*|horizontal scroll bar.*", OLD_FORM),
             new Known("0[adg]|1[fg]|2[abc]|4a", "vertical scroll bar.*", ENDLESS),
             new Known("2b", "horizontal scroll bar.*", WIDE),
-            new Known("3e", "vertical scroll bar.*", ALL_FAILED));
+            new Known("3e", "vertical scroll bar.*", ALL_FAILED),
+            new Known("4b", "vertical scroll bar.*", ENDLESS_WORDS));
 
     /** Whether a fault of a prompt is one of them. */
     static boolean known(String prompt, String fault) {

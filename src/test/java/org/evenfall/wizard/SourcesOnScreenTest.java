@@ -2,7 +2,9 @@ package org.evenfall.wizard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
 import javafx.stage.Stage;
 import org.evenfall.finding.Step;
@@ -40,12 +42,23 @@ class SourcesOnScreenTest {
     }
 
     @Test
-    void aFindingAtItsEntryHasItsSourceBelow(FxRobot robot) {
+    void theSourceOfAFindingAtItsEntryIsInTheHelp(FxRobot robot) {
         go(robot, Step.MACHINE);
         assertThat(typing.words()).noneMatch(word -> word.startsWith("Source: "));
         typing.type("/yard/heightLeft", "95");
-        assertThat(typing.words())
-                .contains("Source: common practice, no published source: 2 cm between left and right");
+        assertThat(help(robot)).contains("Source: common practice, no published source: 2 cm between left and right");
+    }
+
+    /** The help of the prompt in front; closed again. */
+    private List<String> help(FxRobot robot) {
+        robot.type(KeyCode.F1);
+        WaitForAsyncUtils.waitForFxEvents();
+        List<String> lines = robot.lookup(".help .label").<Label>queryAll().stream()
+                .map(line -> line.getText().replace('\u00a0', ' '))
+                .toList();
+        robot.type(KeyCode.F1);
+        WaitForAsyncUtils.waitForFxEvents();
+        return lines;
     }
 
     @Test
@@ -74,8 +87,8 @@ class SourcesOnScreenTest {
                 + "friction, shape of urea: assumptions, ours";
         go(robot, Step.MATCH);
         assertThat(typing.words()).contains(flight);
-        go(robot, Step.HEIGHT);
-        assertThat(typing.words()).contains(flight);
+        robot.interact(() -> window.shell().show("4b"));
+        assertThat(help(robot)).contains(flight);
         go(robot, Step.TRAYS);
         assertThat(typing.words())
                 .contains("Source: 15 %: Defra RB209 and others; 10 and 20 %: ours, after the farm press")
