@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.machine.Lever;
@@ -33,6 +35,19 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
     /** Signs that are read as a minus. */
     private static final String MINUS_SIGNS = "-\u2212";
 
+    /** Engine speed and gear that give the PTO speed, where they are typed. */
+    private void engine(List<CardContent.Figure> figures) {
+        EnteredQuantity engine = setup.machineCheck().engineSpeed();
+        String gear = setup.machineCheck().gear().strip();
+        String speed = engine.isBlank() ? "" : words.typed(engine.withUnitFromText());
+        String both = Stream.of(speed, gear.isEmpty() ? "" : words.text("card.gear", Arg.text(gear)))
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.joining(", "));
+        if (!both.isEmpty()) {
+            add(figures, "card.engine", both);
+        }
+    }
+
     /** All values that are known. */
     List<CardContent.Figure> all() {
         List<CardContent.Figure> figures = new ArrayList<>();
@@ -47,6 +62,7 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
             figures.add(new CardContent.Figure(lever.getKey(), lever.getValue()));
         }
         number(figures, "card.pto", settings.ptoRpm(), 1, 0, Unit.RPM);
+        engine(figures);
         Double speed = settings.speedKmPerH();
         number(figures, "card.speed", speed, 1, speed != null && speed == Math.rint(speed) ? 0 : 1, Unit.KM_PER_H);
         number(figures, "card.height", settings.heightOverCropM(), 100, 0, Unit.CM);

@@ -7,6 +7,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Sentences;
 import org.evenfall.result.SourceText;
+import org.evenfall.wizard.form.Wrapped;
 
 /** Is today a day to spread? What raises and lowers nitrogen loss and unevenness, with sources. Nothing is kept. */
 final class DayPage extends VBox {
@@ -28,12 +29,13 @@ final class DayPage extends VBox {
 
     /** @param goBack runs when the person has read it */
     DayPage(Sentences words, Runnable goBack) {
-        Label title = label(words.text("day.title"), "question");
+        Label title = Wrapped.label(words.text("day.title"), "question");
         getStyleClass().addAll("page", "day-page");
-        getChildren().addAll(title, label(words.text("day.how"), "why"));
+        getChildren().addAll(title, Wrapped.label(words.text("day.how"), "why"));
         for (Line line : LINES) {
-            getChildren().add(label(words.text("day." + line.name()), "day-line"));
-            line.sources().forEach(source -> getChildren().add(label(SourceText.line(words, source), "source")));
+            getChildren().add(Wrapped.label(words.text("day." + line.name()), "day-line"));
+            line.sources()
+                    .forEach(source -> getChildren().add(Wrapped.label(SourceText.line(words, source), "source")));
         }
         back = new Button(words.text("day.back"));
         back.setId("day.back");
@@ -46,13 +48,5 @@ final class DayPage extends VBox {
     /** Puts the keyboard on the button that goes back. */
     void focus() {
         back.requestFocus();
-    }
-
-    private static Label label(String text, String style) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
     }
 }

@@ -35,12 +35,14 @@ final class FarmLists extends FlowPane {
                 machines,
                 "home.machines",
                 "home.machinesNone",
-                document.all().stream().map(this::machine).toList());
+                document.machines().all().stream().map(this::machine).toList());
         show(
                 products,
                 "home.testedProducts",
                 "home.testedProductsNone",
-                document.testedProducts().stream().map(this::products).toList());
+                document.machines().testedProducts().stream()
+                        .map(this::products)
+                        .toList());
     }
 
     private void show(VBox list, String titleKey, String noneKey, List<Node> lines) {

@@ -2,15 +2,13 @@ package org.evenfall.wizard;
 
 import java.util.List;
 import java.util.stream.Stream;
-import javafx.scene.Node;
-import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Sentences;
 import org.evenfall.result.SourceText;
 import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.Wrapped;
 
 /** Help about the prompt in front: why it is asked, how to measure, what it means to go on without, sources, terms. */
 final class HelpPane extends ScrollPane {
@@ -35,7 +33,7 @@ final class HelpPane extends ScrollPane {
      */
     void show(Prompt prompt, List<Finding> found) {
         String key = "prompt." + prompt.id();
-        lines.getChildren().setAll(line(words.text(key + ".question"), "help-title"));
+        lines.getChildren().setAll(Wrapped.label(words.text(key + ".question"), "help-title"));
         part("help.why", List.of(words.text(key + ".how")), "help-text");
         part("help.how", optional(key + ".help"), "help-text");
         part("help.without", optional(key + ".without"), "help-text");
@@ -46,7 +44,7 @@ final class HelpPane extends ScrollPane {
                         .toList(),
                 "help-text");
         part("help.sources", sources(prompt, found), "source");
-        lines.getChildren().add(line(words.text("help.close"), "hint"));
+        lines.getChildren().add(Wrapped.label(words.text("help.close"), "hint"));
         setVvalue(0);
     }
 
@@ -65,16 +63,8 @@ final class HelpPane extends ScrollPane {
 
     private void part(String titleKey, List<String> texts, String style) {
         if (!texts.isEmpty()) {
-            lines.getChildren().add(line(words.text(titleKey), "entry-label"));
-            texts.forEach(text -> lines.getChildren().add(line(text, style)));
+            lines.getChildren().add(Wrapped.label(words.text(titleKey), "entry-label"));
+            texts.forEach(text -> lines.getChildren().add(Wrapped.label(text, style)));
         }
-    }
-
-    private static Node line(String text, String style) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
     }
 }

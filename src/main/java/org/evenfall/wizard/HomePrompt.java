@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.layout.FlowPane;
@@ -19,6 +18,7 @@ import org.evenfall.setup.entry.UnitSystem;
 import org.evenfall.setup.path.StartPaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.Wrapped;
 
 /** Begin, go on, or open again. */
 final class HomePrompt implements Prompt {
@@ -68,7 +68,7 @@ final class HomePrompt implements Prompt {
 
     @Override
     public void shown() {
-        document.keepMachine();
+        document.machines().keep();
         tiles.getChildren().setAll(recent.tiles().stream().map(this::tile).toList());
         // the keyboard begins at the setup changed last, or at a new one
         boolean any = !tiles.getChildren().isEmpty();
@@ -104,22 +104,17 @@ final class HomePrompt implements Prompt {
     }
 
     private static Button tile(String title, String about, String changed, PromptState state, String next) {
-        HBox last = new HBox(StateMark.of(state), label(next, "tile-next"));
+        HBox last = new HBox(StateMark.of(state), Wrapped.label(next, "tile-next"));
         last.getStyleClass().add("tile-state");
         Button open = new Button();
-        open.setGraphic(
-                new VBox(label(title, "tile-name"), label(about, "tile-about"), label(changed, "beneath"), last));
+        open.setGraphic(new VBox(
+                Wrapped.label(title, "tile-name"),
+                Wrapped.label(about, "tile-about"),
+                Wrapped.label(changed, "beneath"),
+                last));
         open.setAccessibleText(String.join(", ", title, about, changed, next));
         open.getStyleClass().add("tile");
         return open;
-    }
-
-    private static Label label(String text, String style) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
     }
 
     private Node begin() {

@@ -1,6 +1,5 @@
 package org.evenfall.wizard;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -24,11 +23,10 @@ import org.evenfall.store.FreeNames;
 import org.evenfall.store.InputFileException;
 import org.evenfall.store.SetupJson;
 import org.evenfall.wizard.form.SetupModel;
-import org.evenfall.wizard.step.start.KnownMachines;
 import org.jspecify.annotations.Nullable;
 
 /** The setup that is open: which file it is saved in, which others there are. The wizard saves by itself. */
-final class SetupDocument implements KnownMachines {
+final class SetupDocument {
 
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT);
 
@@ -37,16 +35,17 @@ final class SetupDocument implements KnownMachines {
     private @Nullable SetupModel model;
     private @Nullable Frame frame;
     private final UnitSystem preferred;
-    private final FarmShelf shelf;
-    private List<MachineEntries> machines = List.of();
+    private final FarmMachines machines;
 
     /** @param units units that a new setup begins with */
     SetupDocument(WizardContext context, AutoSaver saver, UnitSystem units) {
         this.preferred = units;
         this.context = context;
         this.saver = saver;
-        this.shelf = new FarmShelf(context.store(), context.user());
-        readMachines();
+        this.machines = new FarmMachines(
+                new FarmShelf(context.store(), context.user()),
+                context.words(),
+                sentence -> frame().showNotice(sentence));
     }
 
     /**
@@ -58,61 +57,12 @@ final class SetupDocument implements KnownMachines {
     void attach(SetupModel open, Frame around) {
         model = open;
         frame = around;
+        machines.attach(open);
     }
 
-    /** As read last. */
-    @Override
-    public List<MachineEntries> all() {
+    /** The machines of the farm. */
+    FarmMachines machines() {
         return machines;
-    }
-
-    @Override
-    public boolean isKnown() {
-        SetupModel open = model;
-        return open != null && machines.contains(open.setup().machine());
-    }
-
-    /** The tested products of each machine of the farm. */
-    List<Setup> testedProducts() {
-        return shelf.testedProducts();
-    }
-
-    /** Reads the machines of the farm again. */
-    void readMachines() {
-        machines = shelf.machines();
-    }
-
-    /** Keeps the machine of the open setup and its tested products for later setups; says so where that fails. */
-    void keepMachine() {
-        SetupModel open = model;
-        if (open == null) {
-            return;
-        }
-        try {
-            shelf.keep(open.setup());
-            readMachines();
-        } catch (IOException notWritten) {
-            showNotice(context.words().text("document.notSaved", Arg.text(String.valueOf(notWritten.getMessage()))));
-        }
-    }
-
-    /** With its tested products where none are typed. */
-    @Override
-    public void choose(MachineEntries machine) {
-        SetupModel open = model;
-        if (open != null) {
-            open.change(setup -> withMachine(setup, machine));
-        }
-    }
-
-    private Setup withMachine(Setup setup, MachineEntries machine) {
-        Setup next = setup.withMachine(machine);
-        return next.match().library().isEmpty()
-                ? shelf.testedProducts(machine.name())
-                        .map(known -> next.withMatch(
-                                next.match().withLibrary(known.match().library())))
-                        .orElse(next)
-                : next;
     }
 
     /** The window around the pages, once it is made. */
@@ -164,7 +114,7 @@ final class SetupDocument implements KnownMachines {
 
     /** Opens a new setup with a machine of the farm. */
     void createNew(MachineEntries machine) {
-        show(withMachine(dated(Setup.EMPTY), machine), newFile("setup"));
+        show(machines.with(dated(Setup.EMPTY), machine), newFile("setup"));
         frame().goOn();
     }
 
@@ -235,7 +185,7 @@ final class SetupDocument implements KnownMachines {
     }
 
     private void show(Setup file, Path where) {
-        keepMachine();
+        machines.keep();
         saver.open(where, file);
         if (model != null) {
             model.open(dated(file));

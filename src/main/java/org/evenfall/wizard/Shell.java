@@ -28,24 +28,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class Shell extends BorderPane implements Frame {
 
-    /** Width from which the picture has room at the right of the entries, in lines of text. */
-    private static final double ROOM_FOR_PICTURE_EM = 66;
-
-    /** Width from which the picture has two fifths of it. */
-    private static final double ROOM_FOR_LARGE_PICTURE_EM = 85;
-
-    /** The same in a hall, where the rail shows numbers only. */
-    private static final double ROOM_FOR_PICTURE_IN_HALL_EM = 50;
-
-    /** Width from which the rail has room for names. */
-    private static final double ROOM_FOR_NAMES_EM = 55;
-
-    /** The same in a hall, where entries and picture come first. */
-    private static final double ROOM_FOR_NAMES_IN_HALL_EM = 80;
-
-    /** Height from which the rail has room for a line of result for each step. */
-    private static final double ROOM_FOR_DETAILS_EM = 52;
-
     private final SetupModel model;
     private final Sentences words;
     private final PromptPages pages;
@@ -59,9 +41,7 @@ final class Shell extends BorderPane implements Frame {
     private final Foot foot;
     private int front;
     private Runnable stepLeft = () -> {};
-    private boolean room = true;
-    private boolean numbersOnly;
-    private boolean withoutDetails;
+    private ShellRoom room = ShellRoom.PLENTY;
 
     Shell(SetupModel model, Sentences words, List<StepView> views) {
         this.model = model;
@@ -271,7 +251,13 @@ final class Shell extends BorderPane implements Frame {
             boolean inStep = pages.get(i).step() == pages.get(front).step();
             states.add(inStep ? pages.state(i) : PromptState.OPEN);
         }
-        rail.update(model.assessment().states(), front, states, numbersOnly, numbersOnly || withoutDetails, em());
+        rail.update(
+                model.assessment().states(),
+                front,
+                states,
+                room.numbersOnly(),
+                room.numbersOnly() || room.withoutDetails(),
+                em());
         List<Finding> own = pages.findings(front);
         List<Finding> wrong = unreadable(own);
         // what cannot be read is shown once, where the keyboard is
@@ -327,31 +313,20 @@ final class Shell extends BorderPane implements Frame {
         event.consume();
     }
 
-    /** The picture is at the right where there is room for it, else below the entries. */
+    /** What has room at this size of window and text. */
     private void fit() {
-        double width = getWidth();
-        boolean hall = getStyleClass().contains("projector");
-        boolean narrow = width < (hall ? ROOM_FOR_NAMES_IN_HALL_EM : ROOM_FOR_NAMES_EM) * em();
-        rail.setPrefWidth(narrow ? 5 * em() : Math.min(15 * em(), width * 0.20));
-        boolean low = getHeight() < ROOM_FOR_DETAILS_EM * em();
-        if (narrow != numbersOnly || low != withoutDetails) {
-            numbersOnly = narrow;
-            withoutDetails = low;
+        ShellRoom now =
+                ShellRoom.of(getWidth(), getHeight(), em(), getStyleClass().contains("projector"));
+        ShellRoom before = room;
+        room = now;
+        rail.setPrefWidth(now.railWidth());
+        side.setPrefWidth(now.sideWidth());
+        if (now.numbersOnly() != before.numbersOnly() || now.withoutDetails() != before.withoutDetails()) {
             refresh();
         }
-        side.setPrefWidth(sideWidth(width, hall));
-        boolean now = width > (hall ? ROOM_FOR_PICTURE_IN_HALL_EM : ROOM_FOR_PICTURE_EM) * em();
-        if (now != room) {
-            room = now;
+        if (now.picture() != before.picture()) {
             place();
         }
-    }
-
-    private double sideWidth(double width, boolean hall) {
-        if (hall) {
-            return 0.33 * width;
-        }
-        return Math.max(22 * em(), width * (width < ROOM_FOR_LARGE_PICTURE_EM * em() ? 0.30 : 0.40));
     }
 
     /** The steps at the left and the picture, unless the prompt in front takes the whole window. */
@@ -362,7 +337,7 @@ final class Shell extends BorderPane implements Frame {
         focused.setVisible(!alone);
         focused.setManaged(!alone);
         foot.showWays(!alone);
-        side.place(pages.get(front), room && !caution.isVisible());
+        side.place(pages.get(front), room.picture() && !caution.isVisible());
     }
 
     private void skip() {

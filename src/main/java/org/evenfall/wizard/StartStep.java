@@ -72,11 +72,11 @@ final class StartStep implements StepView {
         return List.of(
                 new HomePrompt(form, document, recent),
                 new JobPrompt(form, passes),
-                new MachinePrompt(form, machine, document),
-                new DiscsPrompt(form, discs, document),
-                new RateSettingPrompt(form, rateSetting, document),
-                new LeversPrompt(form, levers, document),
-                new OpeningTablePrompt(form, openings, document),
+                new MachinePrompt(form, machine, document.machines()),
+                new DiscsPrompt(form, discs, document.machines()),
+                new RateSettingPrompt(form, rateSetting, document.machines()),
+                new LeversPrompt(form, levers, document.machines()),
+                new OpeningTablePrompt(form, openings, document.machines()),
                 new KitPrompt(form, kit));
     }
 

@@ -106,7 +106,7 @@ final class WizardWindow {
         Form form = new Form(model, context.words());
         shell = new Shell(model, context.words(), StepViews.all(form, context, document));
         document.attach(model, shell);
-        shell.onStepLeft(document::keepMachine);
+        shell.onStepLeft(document.machines()::keep);
         scene = new Scene(shell, 1280, 800);
         scene.getStylesheets()
                 .add(Objects.requireNonNull(WizardWindow.class.getResource("/org/evenfall/wizard/evenfall.css"))
@@ -149,7 +149,7 @@ final class WizardWindow {
 
     /** Keeps what is to be kept: the machine, how the person likes the window, and what is not saved yet. */
     void close() {
-        document.keepMachine();
+        document.machines().keep();
         Stage shown = stage;
         if (shown != null) {
             preferencesFile.keep(

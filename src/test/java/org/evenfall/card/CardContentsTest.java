@@ -60,6 +60,22 @@ class CardContentsTest {
         assertThat(proof).contains("Nitrogen 64 units (1/100 hundredweight per acre) is 80 kg/ha");
     }
 
+    /** What gives the PTO speed is printed after it, as far as it is typed. */
+    @ParameterizedTest
+    @CsvSource({"1650 rpm, 4, '1650 rpm, gear 4'", "'', C2, gear C2", "1650 rpm, '', 1650 rpm"})
+    void engineSpeedAndGearArePrinted(String engine, String gear, String printed) throws Exception {
+        Setup demo = CardSamples.demo();
+        CardContent content = CardSamples.of(
+                demo.withMachineCheck(demo.machineCheck()
+                        .withEngineSpeed(EnteredQuantity.parse(engine))
+                        .withGear(gear)),
+                "");
+        assertThat(value(content, "Engine").replace('\u00a0', ' ')).isEqualTo(printed);
+        assertThat(CardSamples.of(demo, "").figures())
+                .extracting(CardContent.Figure::label)
+                .doesNotContain("Engine");
+    }
+
     private static Setup treated(YesNo treated, String inhibitor, String useBy) throws Exception {
         Setup demo = CardSamples.demo();
         return demo.withProduct(

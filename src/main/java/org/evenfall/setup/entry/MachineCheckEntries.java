@@ -16,6 +16,8 @@ import org.evenfall.quantity.EnteredQuantity;
  * @param tyreRight tyre pressure at the right, bar
  * @param ptoMeasured PTO speed measured, rpm
  * @param ptoInstrument instrument with which the PTO speed was measured, free text
+ * @param engineSpeed engine speed that gives it, rpm
+ * @param gear gear that gives it, free text
  * @param vaneOverrideReason reason to go on with a vane that failed, free text
  * @param levelOverrideReason reason to go on out of level or off the PTO speed, free text
  * @param unknownKeys keys of this object in the file that this version does not know
@@ -31,6 +33,8 @@ public record MachineCheckEntries(
         EnteredQuantity tyreRight,
         EnteredQuantity ptoMeasured,
         String ptoInstrument,
+        EnteredQuantity engineSpeed,
+        String gear,
         String vaneOverrideReason,
         String levelOverrideReason,
         UnknownKeys unknownKeys)

@@ -89,6 +89,14 @@ public final class MachineCheckPaths {
             MachineCheckEntries::ptoInstrument,
             MachineCheckEntries::withPtoInstrument);
 
+    /** Engine speed that gives the PTO speed, rpm. */
+    public static final Quantity<MachineCheckEntries> ENGINE_SPEED = MACHINE_CHECK.quantity(
+            "engineSpeed", Ranges.ENGINE_SPEED, MachineCheckEntries::engineSpeed, MachineCheckEntries::withEngineSpeed);
+
+    /** Gear that gives the PTO speed. */
+    public static final Text<MachineCheckEntries> GEAR =
+            MACHINE_CHECK.text("gear", "yard.gear", MachineCheckEntries::gear, MachineCheckEntries::withGear);
+
     /** Typed reason to go on with a vane that failed. */
     public static final Text<MachineCheckEntries> VANE_OVERRIDE_REASON = MACHINE_CHECK.text(
             "vaneOverrideReason",

@@ -71,6 +71,9 @@ final class Ranges {
 
     static final Range PTO_SPEED = range("field.ptoSpeed", RPM, List.of(RPM), 200, 1200, 400, 1000);
 
+    /** Speed of the tractor's engine. Assumption: diesel tractors run between these. */
+    static final Range ENGINE_SPEED = range("field.engineSpeed", RPM, List.of(RPM), 500, 4000, 1000, 2600);
+
     static final Range CROP_HEIGHT = range("field.cropHeight", M, List.of(CM, M, IN), 0, 2.5, 0, 1.2);
 
     static final Range GROWTH = range("field.growth", M, List.of(CM, M, IN), 0, 1, 0, 0.3);

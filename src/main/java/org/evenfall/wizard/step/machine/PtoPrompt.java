@@ -17,9 +17,11 @@ public final class PtoPrompt extends FormPrompt {
 
     @Override
     public Node entries() {
-        return new VBox(form().row(
-                        form().quantity(MachineCheckPaths.PTO_MEASURED),
-                        form().text(MachineCheckPaths.PTO_INSTRUMENT)));
+        return new VBox(
+                form().row(
+                                form().quantity(MachineCheckPaths.PTO_MEASURED),
+                                form().text(MachineCheckPaths.PTO_INSTRUMENT)),
+                form().row(form().quantity(MachineCheckPaths.ENGINE_SPEED), form().text(MachineCheckPaths.GEAR)));
     }
 
     @Override

@@ -1,8 +1,10 @@
 package org.evenfall.wizard.step.product;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.result.ProductLines;
+import org.evenfall.result.RatePlanLines;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
 import org.evenfall.wizard.form.Help;
@@ -19,23 +21,21 @@ public final class ProductResultPrompt extends FormPrompt {
     @Override
     public Node entries() {
         return new VBox(
-                VisibleWhen.sentence(
-                        form(),
-                        "figure-line",
-                        () -> ProductLines.density(
-                                form().words(),
-                                form().model().assessment().product().density())),
-                VisibleWhen.sentence(
-                        form(),
-                        "figure-line",
-                        () -> ProductLines.sieve(
-                                form().words(),
-                                form().model().assessment().product().sieve())));
+                line(() -> ProductLines.density(
+                        form().words(), form().model().assessment().product().density())),
+                line(() -> ProductLines.sieve(
+                        form().words(), form().model().assessment().product().sieve())),
+                line(() -> RatePlanLines.against(
+                        form().words(), form().model().assessment().rate().againstOther())));
+    }
+
+    private Node line(Supplier<String> text) {
+        return VisibleWhen.sentence(form(), "figure-line", text);
     }
 
     @Override
     public Help help() {
         return Help.terms("bulkDensity", "medianSize", "model")
-                .from("source.flightModel", "source.reach", "source.packing");
+                .from("source.flightModel", "source.reach", "source.packing", "source.nitrateDensity");
     }
 }

@@ -1,13 +1,12 @@
 package org.evenfall.wizard.step.start;
 
 import javafx.scene.Node;
-import javafx.scene.control.Label;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.evenfall.result.KitLines;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
 import org.evenfall.wizard.form.Help;
+import org.evenfall.wizard.form.Wrapped;
 
 /** What to bring to yard and field: nothing to type. */
 public final class KitPrompt extends FormPrompt {
@@ -23,16 +22,9 @@ public final class KitPrompt extends FormPrompt {
         lines.getStyleClass().add("kit");
         form().follow(() -> lines.getChildren()
                 .setAll(KitLines.of(form().words(), form().model().assessment()).stream()
-                        .map(KitPrompt::line)
+                        .map(line -> Wrapped.label(line, "kit-line"))
                         .toList()));
         return lines;
-    }
-
-    private static Label line(String text) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        return label;
     }
 
     @Override
