@@ -100,11 +100,14 @@ final class PromptPages {
         return PromptState.of(findings(index), page.begun(), skipped && !page.typed());
     }
 
-    /** The first page that is asked and still open or stopped; empty when none is. */
-    OptionalInt firstOpen() {
-        return IntStream.range(1, all.size())
+    /** Where the job goes on: the first page of the next step that is still open or stopped, else that step's first. */
+    int nextOpen() {
+        int step = model.assessment().nextStep().number();
+        return IntStream.range(0, all.size())
+                .filter(i -> all.get(i).step().number() == step)
                 .filter(i -> prompt(i).asked() && !prompt(i).known() && needs(state(i)))
-                .findFirst();
+                .findFirst()
+                .orElse(first(step).orElse(0));
     }
 
     private static boolean needs(PromptState state) {

@@ -131,7 +131,7 @@ final class Shell extends BorderPane implements Frame {
 
     @Override
     public void goOn() {
-        bring(pages.firstOpen().orElse(pages.all().size() - 1));
+        bring(pages.nextOpen());
     }
 
     @Override
