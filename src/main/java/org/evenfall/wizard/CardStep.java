@@ -33,6 +33,7 @@ final class CardStep implements StepView {
     private final ScrollPane picture;
     private final CardWork work;
     private final KeyForm keyForm;
+    private final CheckAnswersForm check;
     private final CheckForm checkForm;
     private boolean front;
 
@@ -43,6 +44,7 @@ final class CardStep implements StepView {
         this.preview = new CardPreview(form.words());
         this.picture = new ScrollPane(preview);
         this.work = new CardWork(context, this::failed);
+        this.check = new CheckAnswersForm(form.words(), document);
         this.checkForm = new CheckForm(form, context, work);
         this.keyForm = new KeyForm(form, context, work, () -> {
             document.frame().showNotice("");
@@ -61,6 +63,7 @@ final class CardStep implements StepView {
     @Override
     public List<Prompt> prompts() {
         return List.of(
+                new CardPrompt("7a", () -> check),
                 new CardPrompt("7b", () -> new VBox(who(), sheet())),
                 new CardPrompt("7c", () -> new VBox(sign(), keyForm.node(), checkForm.node())));
     }
@@ -99,6 +102,9 @@ final class CardStep implements StepView {
         @Override
         public void shown() {
             CardStep.this.shown();
+            if (id.equals("7a")) {
+                check.refresh();
+            }
         }
     }
 

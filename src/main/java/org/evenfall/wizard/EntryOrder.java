@@ -18,9 +18,15 @@ final class EntryOrder {
 
     private EntryOrder() {}
 
-    /** The first entry that is shown; on a page without entries its first button. */
-    static Optional<Node> first(Parent page) {
-        return entries(page).stream().findFirst().or(() -> button(page.lookup(".entries")));
+    /**
+     * The first entry that is shown.
+     *
+     * @param orButton on a page without entries its first button
+     */
+    static Optional<Node> first(Parent page, boolean orButton) {
+        return entries(page).stream()
+                .findFirst()
+                .or(() -> orButton ? button(page.lookup(".entries")) : Optional.empty());
     }
 
     private static Optional<Node> button(@Nullable Node node) {

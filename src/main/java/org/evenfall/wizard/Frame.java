@@ -1,5 +1,7 @@
 package org.evenfall.wizard;
 
+import java.util.List;
+import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 
 /** What the pages ask of the window around them. */
@@ -10,6 +12,23 @@ interface Frame {
 
     /** Brings the first prompt of a step to the front. */
     void go(Step step);
+
+    /** Brings a prompt to the front by its id. */
+    void show(String prompt);
+
+    /** Every prompt that is asked before the card, with its state and all that was answered there. */
+    List<Review> review();
+
+    /**
+     * One prompt as it is answered.
+     *
+     * @param step its step
+     * @param prompt its id
+     * @param state its state
+     * @param answers one line an entry or row
+     * @param findings what is found about them
+     */
+    record Review(Step step, String prompt, PromptState state, List<String> answers, List<Finding> findings) {}
 
     /** Brings the first prompt to the front that is still open. */
     void goOn();

@@ -107,6 +107,11 @@ final class PromptPage extends VBox {
                 && parent.getChildrenUnmodifiable().stream().anyMatch(PromptPage::typed);
     }
 
+    /** Whether a place of the setup is typed on this page. */
+    boolean holds(String pointer) {
+        return ids(this).stream().anyMatch(id -> pointer.equals(id) || pointer.startsWith(id + "/"));
+    }
+
     /** Those of the findings that are about something on this page. */
     List<Finding> own(List<Finding> findings) {
         List<String> ids = ids(this);

@@ -6,7 +6,9 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import javafx.scene.Node;
 import org.evenfall.finding.Finding;
+import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Step;
+import org.evenfall.result.Answers;
 import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.form.SetupModel;
 
@@ -108,6 +110,24 @@ final class PromptPages {
                 .filter(i -> prompt(i).asked() && !prompt(i).known() && needs(state(i)))
                 .findFirst()
                 .orElse(first(step).orElse(0));
+    }
+
+    /** Every prompt that is asked before the card, with its state and all that was answered there. */
+    List<Frame.Review> review(Sentences words) {
+        List<Answers.Line> answers = Answers.of(words, model.setup());
+        return IntStream.range(0, all.size())
+                .filter(i ->
+                        prompt(i).asked() && !prompt(i).alone() && all.get(i).step() != Step.CARD)
+                .mapToObj(i -> new Frame.Review(
+                        all.get(i).step(),
+                        prompt(i).id(),
+                        state(i),
+                        answers.stream()
+                                .filter(line -> all.get(i).holds(line.pointer()))
+                                .map(Answers.Line::text)
+                                .toList(),
+                        findings(i)))
+                .toList();
     }
 
     private static boolean needs(PromptState state) {

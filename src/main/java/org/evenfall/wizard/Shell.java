@@ -110,8 +110,9 @@ final class Shell extends BorderPane implements Frame {
         pages.first(step).ifPresent(this::bring);
     }
 
-    /** Brings a prompt to the front by its id; one that is none does nothing. */
-    void show(String id) {
+    /** One that is none does nothing. */
+    @Override
+    public void show(String id) {
         pages.of(id).ifPresent(this::bring);
     }
 
@@ -132,6 +133,11 @@ final class Shell extends BorderPane implements Frame {
     @Override
     public void goOn() {
         bring(pages.nextOpen());
+    }
+
+    @Override
+    public List<Review> review() {
+        return pages.review(words);
     }
 
     @Override
@@ -195,7 +201,8 @@ final class Shell extends BorderPane implements Frame {
             } else {
                 // a field takes keys only once it is styled, and the next key may come before the next frame
                 pages.get(index).applyCss();
-                EntryOrder.first(pages.get(index)).ifPresentOrElse(Node::requestFocus, foot::focusNext);
+                EntryOrder.first(pages.get(index), pages.prompt(index).alone())
+                        .ifPresentOrElse(Node::requestFocus, foot::focusNext);
             }
             middle.setVvalue(0);
         }

@@ -99,7 +99,7 @@ class HomePromptTest {
         Path first = window.saver().file();
         robot.interact(() -> ((Button) typing.node("start.demo")).fire());
         assertThat(setup().guide().isInvented()).isTrue();
-        assertThat(window.shell().prompt()).as("all before the card is done").isEqualTo("7b");
+        assertThat(window.shell().prompt()).as("all before the card is done").isEqualTo("7a");
         Path demo = window.saver().file();
         robot.interact(() ->
                 window.model().change(setup -> setup.withStart(setup.start().withCrop("oats"))));
