@@ -32,19 +32,26 @@ record Boxes(Setup setup, Sentences words, String id) {
 
     /** A box for an entry with what is known already. */
     Box filled(Quantity<?> entry, EnteredQuantity known) {
-        return named(words.text(entry.labelKey(setup)), unit(entry.units(setup), known), known);
+        return named(words.text(entry.labelKey(setup)), entry.units(setup), known);
     }
 
-    /** A box under a name of its own. */
-    Box named(String label, String unit, EnteredQuantity known) {
-        return new Box(id, label, unit, skippable(), known.isBlank() ? "" : words.typed(known), false);
+    /** A box under a name of its own; its unit is the one that was typed already, else the usual one. */
+    Box named(String label, List<Unit> units, EnteredQuantity known) {
+        EnteredQuantity split = known.withUnitFromText();
+        Unit unit = split.isBlank() || split.unit() == Unit.NONE ? units.get(0) : split.unit();
+        return new Box(id, label, words.unit(unit), skippable(), split.text().strip(), false);
+    }
+
+    /** A blank box with a unit in words; empty for none. */
+    Box blank(String label, String unit) {
+        return new Box(id, label, unit, skippable(), "", false);
     }
 
     /** Blank boxes for a list of values, numbered from 1. */
     List<Box> numbered(QuantityList<?> entry, int count) {
         List<Box> boxes = new ArrayList<>();
         for (int i = 1; i <= count; i++) {
-            boxes.add(named(numberedLabel(words.text(entry.labelKey()), i), unit(entry), EnteredQuantity.EMPTY));
+            boxes.add(blank(numberedLabel(words.text(entry.labelKey()), i), unit(entry)));
         }
         return boxes;
     }
@@ -62,11 +69,6 @@ record Boxes(Setup setup, Sentences words, String id) {
         return words.unit(entry.units(setup).get(0));
     }
 
-    /** The unit that was typed already, so that the box and what is in it agree; else the usual one. */
-    private String unit(List<Unit> units, EnteredQuantity known) {
-        return words.unit(known.isBlank() || known.unit() == Unit.NONE ? units.get(0) : known.unit());
-    }
-
     /** Whether one can go on without this prompt. */
     private boolean skippable() {
         return words.has("prompt." + id + ".without");
@@ -80,8 +82,9 @@ record Boxes(Setup setup, Sentences words, String id) {
     /** The heading of the prompt with a sentence on how to measure. */
     Heading heading() {
         String help = "prompt." + id + ".help";
-        return heading(words.text("prompt." + id + ".name"), List.of(words.text(
-                words.has(help) ? help : "prompt." + id + ".how")));
+        return heading(
+                words.text("prompt." + id + ".name"),
+                List.of(words.text(words.has(help) ? help : "prompt." + id + ".how")));
     }
 
     Heading heading(String name, List<String> notes) {

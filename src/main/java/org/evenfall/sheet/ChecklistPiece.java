@@ -24,7 +24,9 @@ record ChecklistPiece(Checklist list) implements Flow.Piece {
     /** The lines of the left or the right column. */
     private List<String> column(boolean right) {
         int half = (list.lines().size() + 1) / 2;
-        return right ? list.lines().subList(half, list.lines().size()) : list.lines().subList(0, half);
+        return right
+                ? list.lines().subList(half, list.lines().size())
+                : list.lines().subList(0, half);
     }
 
     private static double columnHeight(Pen pen, List<String> lines, double width) throws IOException {
@@ -56,12 +58,7 @@ record ChecklistPiece(Checklist list) implements Flow.Piece {
                 y += SheetStyle.SMALL_GAP;
                 pen.box(left, y + 1.5, TICK, TICK, SheetStyle.GREY_FRAME, SheetStyle.BLACK);
                 y = pen.marked(
-                        StandardStructureTypes.P,
-                        SheetStyle.TEXT,
-                        left + INDENT,
-                        y,
-                        columnWidth(width) - INDENT,
-                        line);
+                        StandardStructureTypes.P, SheetStyle.TEXT, left + INDENT, y, columnWidth(width) - INDENT, line);
             }
         }
     }

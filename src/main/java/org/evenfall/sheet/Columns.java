@@ -24,7 +24,7 @@ record Columns(double nameWidth, List<Double> widths, List<Span> lines) {
     private static final double GROW = 2 * SheetStyle.MM;
 
     /** Space on both sides of a value in its box. */
-    private static final double INSIDE = 2 * SheetStyle.SMALL_GAP;
+    private static final double INSIDE = 2 * SheetStyle.MM;
 
     /**
      * Columns of one line.
@@ -97,7 +97,7 @@ record Columns(double nameWidth, List<Double> widths, List<Span> lines) {
                 from = i;
                 used = 0;
             }
-            used += widths.get(i) + SheetStyle.GAP;
+            used += widths.get(i) + SheetStyle.BOX_GAP;
         }
         lines.add(new Span(from, widths.size()));
         return List.copyOf(lines);
@@ -107,7 +107,7 @@ record Columns(double nameWidth, List<Double> widths, List<Span> lines) {
     double left(int column, Span line) {
         double left = nameWidth;
         for (int i = line.from(); i < column; i++) {
-            left += widths.get(i) + SheetStyle.GAP;
+            left += widths.get(i) + SheetStyle.BOX_GAP;
         }
         return left;
     }

@@ -2,12 +2,13 @@ package org.evenfall.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Arg;
+import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberFormats;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.BucketTestDraft;
+import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.BucketEntry;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.path.RatePaths;
@@ -31,13 +32,21 @@ record FieldBlocks(Setup setup, Assessment assessment, Sentences words, SheetLin
         blocks.add(bucket());
         blocks.add(new TrayPlanBlock(setup, assessment, words).plan());
         blocks.addAll(new TrayTestBlocks(setup, assessment, words).blocks());
-        blocks.add(
-                lines.firstMove().isEmpty()
-                        ? new Notice(words.text("firstMove.heading"), List.of(words.text("sheet.noFirstMove")))
-                        : new Notice(
-                                lines.firstMove().get(0),
-                                lines.firstMove().subList(1, lines.firstMove().size())));
+        blocks.add(firstMove());
         return blocks;
+    }
+
+    private Notice firstMove() {
+        if (lines.firstMove().isEmpty()) {
+            return new Notice(words.text("firstMove.heading"), List.of(words.text("sheet.noFirstMove")));
+        }
+        List<String> sentences =
+                new ArrayList<>(lines.firstMove().subList(1, lines.firstMove().size()));
+        AmountKind kind = setup.trays().catchKind();
+        if (kind == AmountKind.VOLUME || kind == AmountKind.HEIGHT) {
+            sentences.add(words.text("sheet.weighed"));
+        }
+        return new Notice(lines.firstMove().get(0), sentences);
     }
 
     private Entries speed() {
@@ -65,9 +74,14 @@ record FieldBlocks(Setup setup, Assessment assessment, Sentences words, SheetLin
         List<Row> rows = new ArrayList<>();
         for (int test = 1; test <= BUCKET_TESTS; test++) {
             rows.add(new Row(
-                    words.text("sheet.test", Arg.count(test)), 0, bucketRow(boxes, byFactor, test == 1 ? next : later(next))));
+                    words.text("sheet.test", Arg.count(test)),
+                    0,
+                    bucketRow(boxes, byFactor, test == 1 ? next : later(next))));
         }
-        List<String> notes = new ArrayList<>(lines.bucket());
+        List<String> notes = new ArrayList<>();
+        if (!lines.bucket().isEmpty()) {
+            notes.add(words.text("sheet.target", Arg.text(String.join(" · ", lines.bucket()))));
+        }
         notes.add(words.text(byFactor ? "rate.bucketHowFactor" : "rate.bucketHow"));
         Heading heading = boxes.heading(words.text("prompt.5e.name"), notes);
         return new Entries(heading, rows, Boxes.AS_MANY_AS_FIT, true, false);
@@ -87,7 +101,7 @@ record FieldBlocks(Setup setup, Assessment assessment, Sentences words, SheetLin
         String unit = boxes.unit(RatePaths.BUCKET_LEFT);
         for (String side : List.of(words.text("height.left"), words.text("height.right"))) {
             for (int i = 1; i <= CATCHES; i++) {
-                row.add(boxes.named(boxes.numberedLabel(side, i), unit, EnteredQuantity.EMPTY));
+                row.add(boxes.blank(boxes.numberedLabel(side, i), unit));
             }
         }
         return row;

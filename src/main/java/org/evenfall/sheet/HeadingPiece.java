@@ -13,7 +13,7 @@ import org.evenfall.sheet.SheetContent.Heading;
  */
 record HeadingPiece(Heading heading) implements Flow.Piece {
 
-    private static final double ABOVE = 2.4 * SheetStyle.MM;
+    private static final double ABOVE = 2 * SheetStyle.MM;
 
     /** Side of the box to tick. */
     private static final double TICK = 3.4 * SheetStyle.MM;
@@ -31,8 +31,7 @@ record HeadingPiece(Heading heading) implements Flow.Piece {
     }
 
     private double titleHeight(Pen pen, double width) throws IOException {
-        return Math.max(
-                TICK, pen.paragraphHeight(SheetStyle.HEADING, titleWidth(pen, width), title()));
+        return Math.max(TICK, pen.paragraphHeight(SheetStyle.HEADING, titleWidth(pen, width), title()));
     }
 
     @Override
@@ -60,8 +59,7 @@ record HeadingPiece(Heading heading) implements Flow.Piece {
         double tick = x + width - tickWidth(pen);
         pen.box(tick, top, TICK, TICK, SheetStyle.GREY_FRAME, SheetStyle.BLACK);
         double label = tick + TICK + SheetStyle.SMALL_GAP;
-        pen.marked(
-                StandardStructureTypes.P, SheetStyle.LABEL, label, top - 0.5, x + width - label, heading.typedIn());
+        pen.marked(StandardStructureTypes.P, SheetStyle.LABEL, label, top - 0.5, x + width - label, heading.typedIn());
         double y = top + titleHeight(pen, width);
         for (String note : heading.notes()) {
             y = pen.marked(StandardStructureTypes.P, SheetStyle.TEXT, x, y, width, note);

@@ -35,8 +35,8 @@ record NoticePiece(Notice notice) implements Flow.Piece {
         pen.box(x, top, width, height(pen, width), SheetStyle.FRAME, SheetStyle.BLACK);
         double inside = width - 2 * INSIDE;
         double left = x + INSIDE;
-        double y = pen.marked(
-                StandardStructureTypes.H2, SheetStyle.HEADING, left, top + INSIDE, inside, notice.heading());
+        double y =
+                pen.marked(StandardStructureTypes.H2, SheetStyle.HEADING, left, top + INSIDE, inside, notice.heading());
         for (String line : notice.lines()) {
             y = pen.marked(StandardStructureTypes.P, SheetStyle.TEXT, left, y + SheetStyle.SMALL_GAP, inside, line);
         }

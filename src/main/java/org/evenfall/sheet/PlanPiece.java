@@ -50,7 +50,11 @@ record PlanPiece(Plan plan, PlacedBox.Drawn drawn) implements Flow.Piece {
                 pen.tags().figure(String.join(" ", plan.heading().notes()));
         pen.mark(figure, () -> {
             for (int i = 0; i < plan.passesM().size(); i++) {
-                arrow(pen, zero + plan.passesM().get(i) * scale, top, plan.forward().get(i));
+                arrow(
+                        pen,
+                        zero + plan.passesM().get(i) * scale,
+                        top,
+                        plan.forward().get(i));
             }
             for (double place : plan.traysM()) {
                 tray(pen, zero + place * scale, top + ARROW / 2);

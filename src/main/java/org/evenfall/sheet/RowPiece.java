@@ -19,7 +19,7 @@ import org.evenfall.sheet.SheetContent.Row;
  */
 record RowPiece(Entries entries, int index, boolean withNext, PlacedBox.Drawn drawn) implements Flow.Piece {
 
-    private static final double INSIDE = 2 * SheetStyle.SMALL_GAP;
+    private static final double INSIDE = 2 * SheetStyle.MM;
 
     private Row row() {
         return entries.rows().get(index);
@@ -28,7 +28,8 @@ record RowPiece(Entries entries, int index, boolean withNext, PlacedBox.Drawn dr
     /** Boxes of the row that are in a line: first and one past the last; none where the first is not below the other. */
     private Columns.Span inLine(Columns.Span line) {
         int from = Math.max(line.from(), row().from());
-        return new Columns.Span(from, Math.min(line.to(), row().from() + row().boxes().size()));
+        return new Columns.Span(
+                from, Math.min(line.to(), row().from() + row().boxes().size()));
     }
 
     private Box box(int column) {
@@ -45,7 +46,10 @@ record RowPiece(Entries entries, int index, boolean withNext, PlacedBox.Drawn dr
             int there = column - above.from();
             if (there < 0
                     || there >= above.boxes().size()
-                    || !above.boxes().get(there).labelAndUnit().equals(box(column).labelAndUnit())) {
+                    || !above.boxes()
+                            .get(there)
+                            .labelAndUnit()
+                            .equals(box(column).labelAndUnit())) {
                 return true;
             }
         }
@@ -80,7 +84,8 @@ record RowPiece(Entries entries, int index, boolean withNext, PlacedBox.Drawn dr
         for (int column = line.from(); column < line.to(); column++) {
             double inside = boxWidth(pen, columns, column) - INSIDE;
             height = Math.max(
-                    height, pen.paragraphHeight(SheetStyle.VALUE, inside, box(column).value()) + INSIDE);
+                    height,
+                    pen.paragraphHeight(SheetStyle.VALUE, inside, box(column).value()) + INSIDE);
         }
         return height;
     }
@@ -120,7 +125,12 @@ record RowPiece(Entries entries, int index, boolean withNext, PlacedBox.Drawn dr
                 for (int column = here.from(); column < here.to(); column++) {
                     double left = x + columns.left(column, line);
                     if (labels > 0) {
-                        label(pen, label(box(column)), left, y + labels, columns.widths().get(column));
+                        label(
+                                pen,
+                                label(box(column)),
+                                left,
+                                y + labels,
+                                columns.widths().get(column));
                     }
                     frame(pen, box(column), left, y + labels, boxWidth(pen, columns, column), height);
                 }
@@ -144,13 +154,7 @@ record RowPiece(Entries entries, int index, boolean withNext, PlacedBox.Drawn dr
             double inside = width - INSIDE;
             List<String> value = pen.wrap(SheetStyle.VALUE, inside, box.value());
             double free = height - value.size() * SheetStyle.VALUE.lineHeight();
-            pen.marked(
-                    StandardStructureTypes.P,
-                    SheetStyle.VALUE,
-                    x + INSIDE / 2,
-                    top + free / 2,
-                    inside,
-                    box.value());
+            pen.marked(StandardStructureTypes.P, SheetStyle.VALUE, x + INSIDE / 2, top + free / 2, inside, box.value());
         }
         if (!entries.unitsAbove() && !box.unit().isEmpty()) {
             middle(pen, box.unit(), x + width + SheetStyle.SMALL_GAP, top, height);

@@ -56,9 +56,7 @@ public final class SheetContents {
 
     private Part yard() {
         return part(
-                "sheet.yard",
-                List.of(Step.PRODUCT, Step.MACHINE, Step.HEIGHT),
-                new YardBlocks(setup, words).blocks());
+                "sheet.yard", List.of(Step.PRODUCT, Step.MACHINE, Step.HEIGHT), new YardBlocks(setup, words).blocks());
     }
 
     private Part field() {
@@ -74,15 +72,14 @@ public final class SheetContents {
         blocks.add(new Notice(
                 words.text("card.cautionTitle"),
                 dangerous.stream().map(this::caution).toList()));
-        blocks.add(new Names(
-                List.of(words.text("sheet.driver"), words.text("sheet.timer"), words.text("sheet.reader"))));
+        blocks.add(
+                new Names(List.of(words.text("sheet.driver"), words.text("sheet.timer"), words.text("sheet.reader"))));
         blocks.addAll(measured);
         return new Part(words.text(titleKey), words.text("sheet.legend"), blocks);
     }
 
     private String caution(Step step) {
-        return words.choice(step) + ": "
-                + words.text("step." + step.name().toLowerCase(Locale.ROOT) + ".caution");
+        return words.choice(step) + ": " + words.text("step." + step.name().toLowerCase(Locale.ROOT) + ".caution");
     }
 
     private Foot foot(LocalDate day) {

@@ -64,8 +64,8 @@ public final class SheetPdf {
             SheetPdf second = new SheetPdf(document, content, size, pages);
             second.all();
             long seed = content.toString().hashCode() * 31L + when.getEpochSecond();
-            String title = String.join(
-                    ", ", content.parts().stream().map(Part::title).toList());
+            String title =
+                    String.join(", ", content.parts().stream().map(Part::title).toList());
             return new Drawn(document.finish(title, content.language(), when, seed), List.copyOf(second.boxes));
         }
     }

@@ -14,17 +14,21 @@ final class SheetStyle {
     static final double MARGIN = 12 * MM;
 
     /** Least width and height of a box to write in. */
-    static final double BOX_WIDTH = 18.5 * MM;
+    static final double BOX_WIDTH = 18.3 * MM;
 
-    static final double BOX_HEIGHT = 9.2 * MM;
+    static final double BOX_HEIGHT = 9.1 * MM;
 
     /** Least width of a box for words. */
-    static final double WORDS_WIDTH = 55 * MM;
+    static final double WORDS_WIDTH = 40 * MM;
 
-    /** Space between two boxes, and between a label and its box. */
+    /** Space between two blocks, and between two columns of text. */
     static final double GAP = 3 * MM;
 
-    static final double SMALL_GAP = 1 * MM;
+    /** Space between two boxes next to each other. */
+    static final double BOX_GAP = 2.2 * MM;
+
+    /** Space between a box and what belongs to it. */
+    static final double SMALL_GAP = 0.7 * MM;
 
     /** Frame of a box that is needed. */
     static final Color BLACK = Color.BLACK;

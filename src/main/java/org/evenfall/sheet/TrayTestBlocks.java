@@ -56,7 +56,7 @@ record TrayTestBlocks(Setup setup, Assessment assessment, Sentences words) {
     private Entries settings(int test, TrayTestEntry known) {
         Boxes boxes = new Boxes(setup, words, "6b");
         List<Box> row = new ArrayList<>();
-        row.add(new Box("6b", words.text(TrayPaths.TEST_DATE.labelKey()), "", false, "", false));
+        row.add(boxes.blank(words.text(TrayPaths.TEST_DATE.labelKey()), ""));
         row.add(boxes.blank(TrayPaths.TEST_RUNS));
         row.add(boxes.blank(TrayPaths.TEST_WIND));
         row.add(boxes.filled(TrayPaths.TEST_OPENING_LEFT, known.openingLeft()));
@@ -66,17 +66,17 @@ record TrayTestBlocks(Setup setup, Assessment assessment, Sentences words) {
         for (Lever lever : assessment.machine().levers()) {
             row.add(boxes.named(
                     lever.label(),
-                    "",
+                    List.of(Unit.NONE),
                     known.settings().levers().getOrDefault(lever.label(), EnteredQuantity.EMPTY)));
         }
         if (assessment.machine().levers().isEmpty()) {
-            row.add(boxes.named(words.text("field.leverValue"), "", EnteredQuantity.EMPTY));
+            row.add(boxes.blank(words.text("field.leverValue"), ""));
         }
         row.add(boxes.filled(SettingsPaths.PTO_SPEED, known.settings().ptoSpeed()));
         row.add(boxes.filled(
                 TestConditionPaths.HEIGHT_OVER_RIM, known.conditions().heightOverRim()));
         row.add(boxes.filled(TestConditionPaths.SPEED, known.conditions().speed()));
-        row.add(new Box("6b", words.text(TestConditionPaths.STRIP.labelKey()), "", false, "", false));
+        row.add(boxes.blank(words.text(TestConditionPaths.STRIP.labelKey()), ""));
         return new Entries(
                 boxes.heading(words.text("sheet.before", Arg.count(test)), List.of()),
                 List.of(new Row("", 0, row)),
@@ -88,9 +88,8 @@ record TrayTestBlocks(Setup setup, Assessment assessment, Sentences words) {
     private Entries catches(int test) {
         Boxes boxes = new Boxes(setup, words, "6c");
         TrayLayout layout = assessment.trays().layout();
-        int trays = layout == null
-                ? TrayLayouts.USUAL_TRAYS
-                : layout.positionsM().size();
+        int trays =
+                layout == null ? TrayLayouts.USUAL_TRAYS : layout.positionsM().size();
         List<Box> row = new ArrayList<>();
         for (int i = 0; i < trays; i++) {
             String label = layout == null
@@ -99,7 +98,7 @@ record TrayTestBlocks(Setup setup, Assessment assessment, Sentences words) {
                             "sheet.trayAt",
                             Arg.count(i + 1L),
                             Arg.number(layout.positionsM().get(i), 1, Unit.M));
-            row.add(boxes.named(label, boxes.unit(TrayPaths.TEST_CATCHES), EnteredQuantity.EMPTY));
+            row.add(boxes.blank(label, boxes.unit(TrayPaths.TEST_CATCHES)));
         }
         return new Entries(
                 boxes.heading(words.text("sheet.catches", Arg.count(test)), List.of()),

@@ -84,7 +84,7 @@ record YardBlocks(Setup setup, Sentences words) {
             EnteredQuantity known = product.apertures().isEmpty()
                     ? EnteredQuantity.EMPTY
                     : product.apertures().get(i - 1);
-            apertures.add(boxes.named(sieve(i), boxes.unit(ProductPaths.APERTURES), known));
+            apertures.add(boxes.named(sieve(i), ProductPaths.APERTURES.units(setup), known));
         }
         rows.add(new Row(words.text("field.aperture"), 1, apertures));
         String unit = product.sieveAmounts() == AmountKind.UNANSWERED
@@ -93,12 +93,18 @@ record YardBlocks(Setup setup, Sentences words) {
         for (int sample = 1; sample <= SIEVE_SAMPLES; sample++) {
             List<Box> amounts = new ArrayList<>();
             for (int i = 0; i <= sieves; i++) {
-                amounts.add(boxes.named(sieve(i), unit, EnteredQuantity.EMPTY));
+                amounts.add(boxes.blank(sieve(i), unit));
             }
             rows.add(new Row(words.text("product.sample", Arg.count(sample)), 0, amounts));
         }
-        rows.add(new Row("", 0, List.of(boxes.filled(ProductPaths.MEDIAN_SIZE, product.medianSize()))));
+        rows.add(new Row("", 0, List.of(median(boxes, product.medianSize()))));
         return new Entries(boxes.heading(), rows, Boxes.AS_MANY_AS_FIT, true, false);
+    }
+
+    /** Its label names both units in which a bag prints it. */
+    private Box median(Boxes boxes, EnteredQuantity known) {
+        Box box = boxes.filled(ProductPaths.MEDIAN_SIZE, known);
+        return new Box(box.promptId(), box.label(), "", true, known.isBlank() ? "" : words.typed(known), false);
     }
 
     private String sieve(int number) {
@@ -109,13 +115,9 @@ record YardBlocks(Setup setup, Sentences words) {
         Boxes boxes = boxes("3b");
         List<Row> rows = new ArrayList<>();
         for (VaneEntry vane : vaneList()) {
-            Box condition = new Box(
-                    "3b",
+            Box condition = boxes.blank(
                     words.text(MachineCheckPaths.VANE_STRAIGHT_SMOOTH_UNHOLED.labelKey()),
-                    words.text("sheet.goodOrFailed"),
-                    false,
-                    "",
-                    false);
+                    words.text("sheet.goodOrFailed"));
             rows.add(new Row(
                     words.text("sheet.vane", Arg.text(words.choice(vane.disc())), Arg.text(vane.label())),
                     0,
@@ -153,8 +155,7 @@ record YardBlocks(Setup setup, Sentences words) {
     private Entries height() {
         Boxes boxes = boxes("4b");
         HeightEntries height = setup.height();
-        EnteredQuantity wanted =
-                height.wanted().isBlank() ? setup.machine().wantedHeight() : height.wanted();
+        EnteredQuantity wanted = height.wanted().isBlank() ? setup.machine().wantedHeight() : height.wanted();
         String point = height.referencePoint().isBlank() ? setup.machine().referencePoint() : height.referencePoint();
         return boxes.row(
                 boxes.filled(HeightPaths.WANTED, wanted),

@@ -185,7 +185,8 @@ class SheetPagesTest {
     @Test
     void longNamesWrap() throws Exception {
         Setup demo = Sheets.setup("setup");
-        String name = "A very long name of a farm with several words in it ".repeat(6).strip();
+        String name =
+                "A very long name of a farm with several words in it ".repeat(6).strip();
         Setup setup = demo.withStart(demo.start().withFarm(name))
                 .withMachine(demo.machine().withReferencePoint(name));
         Letters letters = Letters.of(SheetPdf.draw(Sheets.of(setup), Sheets.A4, Sheets.WHEN));
@@ -218,7 +219,10 @@ class SheetPagesTest {
     private static void pictures(String name, List<BufferedImage> pages) throws Exception {
         Files.createDirectories(PICTURES);
         for (int i = 0; i < pages.size(); i++) {
-            ImageIO.write(pages.get(i), "png", PICTURES.resolve(name + "-" + (i + 1) + ".png").toFile());
+            ImageIO.write(
+                    pages.get(i),
+                    "png",
+                    PICTURES.resolve(name + "-" + (i + 1) + ".png").toFile());
         }
     }
 }

@@ -41,7 +41,6 @@ final class Sheets {
     }
 
     static SheetContent of(Setup setup, Assessment assessment) {
-        return SheetContents.of(
-                setup, assessment, WORDS, SheetService.lines(assessment, WORDS), SheetPart.ALL, DAY);
+        return SheetContents.of(setup, assessment, WORDS, SheetService.lines(assessment, WORDS), SheetPart.ALL, DAY);
     }
 }
