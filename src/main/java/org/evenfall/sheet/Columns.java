@@ -23,6 +23,9 @@ record Columns(double nameWidth, List<Double> widths, List<Span> lines) {
 
     private static final double GROW = 2 * SheetStyle.MM;
 
+    /** A column grows by so much where its label is then on one line. */
+    private static final double GROW_FOR_ONE_LINE = 4 * SheetStyle.MM;
+
     /** Space on both sides of a value in its box. */
     private static final double INSIDE = 2 * SheetStyle.MM;
 
@@ -63,7 +66,9 @@ record Columns(double nameWidth, List<Double> widths, List<Span> lines) {
         while (width + GROW <= most && crowded(pen, width, label)) {
             width += GROW;
         }
-        return width;
+        double oneLine = pen.width(SheetStyle.LABEL, label) + 0.1;
+        boolean little = oneLine > width && oneLine <= Math.min(most, width + GROW_FOR_ONE_LINE);
+        return little ? oneLine : width;
     }
 
     /** Whether a label needs more lines than it should, or a word of it is broken. */

@@ -18,12 +18,14 @@ record HeadingPiece(Heading heading) implements Flow.Piece {
     /** Side of the box to tick. */
     private static final double TICK = 3.4 * SheetStyle.MM;
 
+    private static final double SPACE = 1.2 * SheetStyle.MM;
+
     private String title() {
         return heading.promptId() + "  " + heading.name();
     }
 
     private double tickWidth(Pen pen) throws IOException {
-        return TICK + SheetStyle.SMALL_GAP + pen.width(SheetStyle.LABEL, heading.typedIn()) + 1;
+        return TICK + SPACE + pen.width(SheetStyle.LABEL, heading.typedIn()) + 1;
     }
 
     private double titleWidth(Pen pen, double width) throws IOException {
@@ -58,7 +60,7 @@ record HeadingPiece(Heading heading) implements Flow.Piece {
         pen.marked(StandardStructureTypes.H2, SheetStyle.HEADING, x, top, titleWidth(pen, width), title());
         double tick = x + width - tickWidth(pen);
         pen.box(tick, top, TICK, TICK, SheetStyle.GREY_FRAME, SheetStyle.BLACK);
-        double label = tick + TICK + SheetStyle.SMALL_GAP;
+        double label = tick + TICK + SPACE;
         pen.marked(StandardStructureTypes.P, SheetStyle.LABEL, label, top - 0.5, x + width - label, heading.typedIn());
         double y = top + titleHeight(pen, width);
         for (String note : heading.notes()) {

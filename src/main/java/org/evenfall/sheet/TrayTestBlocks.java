@@ -57,7 +57,7 @@ record TrayTestBlocks(Setup setup, Assessment assessment, Sentences words) {
         Boxes boxes = new Boxes(setup, words, "6b");
         List<Box> row = new ArrayList<>();
         row.add(boxes.blank(words.text(TrayPaths.TEST_DATE.labelKey()), ""));
-        row.add(boxes.blank(TrayPaths.TEST_RUNS));
+        row.add(boxes.blank(words.text("sheet.runsDriven"), ""));
         row.add(boxes.blank(TrayPaths.TEST_WIND));
         row.add(boxes.filled(TrayPaths.TEST_OPENING_LEFT, known.openingLeft()));
         if (!setup.machine().rateSetting().byFactor()) {
