@@ -5,7 +5,9 @@ import java.util.List;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.quantity.NumberFormats;
 import org.evenfall.quantity.Unit;
+import org.evenfall.setup.NumberWriter;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.path.Quantity;
 import org.evenfall.setup.path.QuantityList;
@@ -24,6 +26,11 @@ record Boxes(Setup setup, Sentences words, String id) {
 
     /** More boxes than any line holds. */
     static final int AS_MANY_AS_FIT = 99;
+
+    /** Writes numbers as the person would type them. */
+    static NumberWriter numbers(Sentences words) {
+        return (value, decimals) -> NumberFormats.decimals(value, decimals, words.locale());
+    }
 
     /** A box for an entry, blank. */
     Box blank(Quantity<?> entry) {

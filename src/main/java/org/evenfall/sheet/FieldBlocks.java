@@ -5,7 +5,6 @@ import java.util.List;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.EnteredQuantity;
-import org.evenfall.quantity.NumberFormats;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.BucketTestDraft;
 import org.evenfall.setup.entry.AmountKind;
@@ -68,8 +67,9 @@ record FieldBlocks(Setup setup, Assessment assessment, Sentences words, SheetLin
     private Entries bucket() {
         Boxes boxes = new Boxes(setup, words, "5e");
         boolean byFactor = setup.machine().rateSetting().byFactor();
-        List<BucketEntry> tests =
-                BucketTestDraft.added(setup, assessment, this::number).rate().bucketTests();
+        List<BucketEntry> tests = BucketTestDraft.added(setup, assessment, Boxes.numbers(words))
+                .rate()
+                .bucketTests();
         BucketEntry next = tests.get(tests.size() - 1);
         List<Row> rows = new ArrayList<>();
         for (int test = 1; test <= BUCKET_TESTS; test++) {
@@ -110,9 +110,5 @@ record FieldBlocks(Setup setup, Assessment assessment, Sentences words, SheetLin
     /** What stays the same in a later test: time and bucket. */
     private static BucketEntry later(BucketEntry first) {
         return first.withOpeningLeft(EnteredQuantity.EMPTY).withOpeningRight(EnteredQuantity.EMPTY);
-    }
-
-    private String number(double value, int decimals) {
-        return NumberFormats.decimals(value, decimals, words.locale());
     }
 }

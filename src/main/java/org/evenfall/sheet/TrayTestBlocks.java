@@ -7,7 +7,6 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.machine.Lever;
 import org.evenfall.quantity.EnteredQuantity;
-import org.evenfall.quantity.NumberFormats;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.TrayTestDraft;
@@ -32,8 +31,9 @@ record TrayTestBlocks(Setup setup, Assessment assessment, Sentences words) {
     private static final int IN_A_LINE = 7;
 
     List<Block> blocks() {
-        List<TrayTestEntry> tests =
-                TrayTestDraft.added(setup, assessment, this::number).trays().tests();
+        List<TrayTestEntry> tests = TrayTestDraft.added(setup, assessment, Boxes.numbers(words))
+                .trays()
+                .tests();
         TrayTestEntry next = tests.get(tests.size() - 1);
         List<Block> blocks = new ArrayList<>();
         for (int test = 1; test <= TESTS; test++) {
@@ -105,10 +105,7 @@ record TrayTestBlocks(Setup setup, Assessment assessment, Sentences words) {
                 List.of(new Row("", 0, row)),
                 IN_A_LINE,
                 false,
-                false);
-    }
-
-    private String number(double value, int decimals) {
-        return NumberFormats.decimals(value, decimals, words.locale());
+                // the first move, which follows, is never on a page without a test
+                test == TESTS);
     }
 }

@@ -1,20 +1,18 @@
 package org.evenfall.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.tuple;
+import static org.evenfall.sheet.Sheets.boxes;
+import static org.evenfall.sheet.Sheets.field;
 
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.evenfall.command.Commands;
-import org.evenfall.machine.RateSetting;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.Setup;
-import org.evenfall.setup.entry.UnitSystem;
-import org.evenfall.sheet.SheetContent.Box;
 import org.evenfall.sheet.SheetContent.Checklist;
 import org.evenfall.sheet.SheetContent.Entries;
 import org.evenfall.sheet.SheetContent.Names;
@@ -31,20 +29,6 @@ class SheetContentsTest {
 
     @TempDir
     private Path folder;
-
-    private static Part yard(Setup setup) {
-        return Sheets.of(setup).parts().get(0);
-    }
-
-    private static Part field(Setup setup) {
-        return Sheets.of(setup).parts().get(1);
-    }
-
-    private static List<Box> boxes(Part part, String promptId) {
-        return part.boxes().stream()
-                .filter(box -> box.promptId().equals(promptId))
-                .toList();
-    }
 
     private static <T> Stream<T> blocks(Part part, Class<T> type) {
         return part.blocks().stream().filter(type::isInstance).map(type::cast);
@@ -88,37 +72,6 @@ class SheetContentsTest {
                         ? Stream.of(entries.heading().promptId())
                         : block instanceof Plan plan ? Stream.of(plan.heading().promptId()) : Stream.of())
                 .toList();
-    }
-
-    @Test
-    void whatIsMeasuredIsBlankAndWhatIsKnownIsPrinted() throws Exception {
-        Part yard = yard(Sheets.setup("setup"));
-        assertThat(boxes(yard, "1f"))
-                .extracting(Box::label, Box::unit, Box::value)
-                .containsExactly(
-                        tuple("Volume of the container", "L", "2"),
-                        tuple("Weight of the empty container", "g", "212"),
-                        tuple("Weight, filled 1", "g", ""),
-                        tuple("Weight, filled 2", "g", ""),
-                        tuple("Weight, filled 3", "g", ""));
-        assertThat(boxes(yard, "1g")).extracting(Box::value).contains("2.00", "3.15", "4.50");
-        assertThat(boxes(yard, "1g")).hasSize(3 + 4 + 4 + 1);
-        assertThat(boxes(yard, "3b")).hasSize(4 * 3);
-        assertThat(boxes(yard, "4a")).extracting(Box::value).containsOnly("");
-    }
-
-    @Test
-    void whatCanBeSkippedIsGrey() {
-        Part yard = yard(Setup.EMPTY);
-        assertThat(boxes(yard, "1e")).allMatch(Box::skippable);
-        assertThat(boxes(yard, "1g")).allMatch(Box::skippable);
-        assertThat(boxes(yard, "4c")).allMatch(Box::skippable);
-        assertThat(boxes(yard, "1f")).noneMatch(Box::skippable);
-        assertThat(boxes(yard, "3b")).noneMatch(Box::skippable);
-        assertThat(boxes(yard, "3c").stream().filter(Box::skippable))
-                .extracting(Box::label)
-                .containsExactly("Tilt", "Tyre left", "Tyre right");
-        assertThat(boxes(field(Setup.EMPTY), "6c")).noneMatch(Box::skippable);
     }
 
     @ParameterizedTest
@@ -193,33 +146,5 @@ class SheetContentsTest {
                 .isEqualTo("Thornmarsh Farm · Long Reach · Granular urea, treated · revision 1 · "
                         + "printed 18\u00a0March\u00a02027");
         assertThat(Sheets.of(Setup.EMPTY).foot().page(2, 4)).isEqualTo("page 2 of 4");
-    }
-
-    @Test
-    void theBucketHasItsTargetAndBand() throws Exception {
-        Entries bucket = blocks(field(Sheets.setup("setup")), Entries.class)
-                .filter(entries -> entries.heading().promptId().equals("5e"))
-                .findFirst()
-                .orElseThrow();
-        assertThat(bucket.heading().notes().get(0).replace('\u00a0', ' '))
-                .isEqualTo("One outlet in 20 s: 16.2 kg · Good is: 15.4 to 17.0 kg, without the bucket.");
-        assertThat(bucket.rows()).hasSize(3);
-    }
-
-    /** A terminal has one factor, and shows a weight. */
-    @Test
-    void aFactorTakesThePlaceOfTheOpenings() {
-        Setup setup = Setup.EMPTY.withMachine(Setup.EMPTY.machine().withRateSetting(RateSetting.FACTOR));
-        assertThat(boxes(field(setup), "5e"))
-                .extracting(Box::label)
-                .startsWith("Factor", "Time", "Bucket empty", "Weight the terminal shows, all outlets", "Left 1");
-        assertThat(boxes(field(setup), "6b")).extracting(Box::label).doesNotContain("Opening right");
-    }
-
-    @Test
-    void unitsFollowTheUnitsOfTheFarm() {
-        Setup acre = Setup.EMPTY.withStart(Setup.EMPTY.start().withUnits(UnitSystem.ACRE));
-        assertThat(boxes(field(acre), "5d")).extracting(Box::unit).contains("ft");
-        assertThat(boxes(yard(acre), "4a")).extracting(Box::unit).containsOnly("in");
     }
 }

@@ -8,10 +8,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javax.imageio.ImageIO;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
-import org.apache.pdfbox.text.TextPosition;
 import org.evenfall.page.PagePicture;
 import org.evenfall.page.SheetSize;
 import org.evenfall.setup.entry.Setup;
@@ -32,67 +28,6 @@ class SheetPagesTest {
 
     private static final Path PICTURES = Path.of("target", "tour", "sheets");
     private static final double MM = 72 / 25.4;
-
-    /** Letters of a file with their places. */
-    private static final class Letters extends PDFTextStripper {
-
-        private final StringBuilder text = new StringBuilder();
-        private final List<String> outside = new ArrayList<>();
-        private final List<double[]> places = new ArrayList<>();
-        private float smallest = Float.MAX_VALUE;
-
-        static Letters of(byte[] pdf) throws Exception {
-            try (PDDocument document = Loader.loadPDF(pdf)) {
-                Letters letters = new Letters();
-                letters.getText(document);
-                return letters;
-            }
-        }
-
-        @Override
-        protected void processTextPosition(TextPosition letter) {
-            super.processTextPosition(letter);
-            text.append(letter.getUnicode());
-            smallest = Math.min(smallest, letter.getFontSizeInPt());
-            double margin = SheetStyle.MARGIN - 0.5;
-            double right = letter.getX() + letter.getWidth();
-            double top = letter.getY() - 0.7 * letter.getFontSizeInPt();
-            if (letter.getUnicode().isBlank()) {
-                return;
-            }
-            places.add(new double[] {getCurrentPageNo(), letter.getX(), top, right, letter.getY()});
-            if (letter.getX() < margin
-                    || right > getCurrentPage().getMediaBox().getWidth() - margin
-                    || top < margin
-                    || letter.getY() > getCurrentPage().getMediaBox().getHeight() - margin) {
-                outside.add(letter.getUnicode() + " at " + letter.getX() + ", " + letter.getY());
-            }
-        }
-
-        List<String> overlaps() {
-            List<String> found = new ArrayList<>();
-            for (int i = 0; i < places.size(); i++) {
-                for (int j = i + 1; j < places.size(); j++) {
-                    double[] a = places.get(i);
-                    double[] b = places.get(j);
-                    if (a[0] == b[0]
-                            && Math.min(a[3], b[3]) - Math.max(a[1], b[1]) > 1
-                            && Math.min(a[4], b[4]) - Math.max(a[2], b[2]) > 1) {
-                        found.add("page " + a[0] + " at " + a[1] + ", " + a[4]);
-                    }
-                }
-            }
-            return found;
-        }
-
-        String all() {
-            return withoutBlanks(text);
-        }
-    }
-
-    private static String withoutBlanks(CharSequence text) {
-        return text.toString().replaceAll("[\\s\u00a0]", "");
-    }
 
     /** Every text of a block. */
     private static List<String> texts(Block block) {
@@ -135,12 +70,13 @@ class SheetPagesTest {
         }
         Letters letters = Letters.of(drawn.pdf());
         content.parts().forEach(part -> {
-            assertThat(letters.all()).contains(withoutBlanks(part.title()), withoutBlanks(part.legend()));
+            assertThat(letters.all())
+                    .contains(Letters.withoutBlanks(part.title()), Letters.withoutBlanks(part.legend()));
             part.blocks().stream()
                     .flatMap(block -> texts(block).stream())
-                    .forEach(text -> assertThat(letters.all()).contains(withoutBlanks(text)));
+                    .forEach(text -> assertThat(letters.all()).contains(Letters.withoutBlanks(text)));
         });
-        assertThat(letters.all()).contains(withoutBlanks(content.foot().line()));
+        assertThat(letters.all()).contains(Letters.withoutBlanks(content.foot().line()));
         assertThat(letters.outside).isEmpty();
         assertThat(letters.overlaps()).isEmpty();
         assertThat(letters.smallest).isGreaterThanOrEqualTo(9f);
@@ -190,7 +126,7 @@ class SheetPagesTest {
         Setup setup = demo.withStart(demo.start().withFarm(name))
                 .withMachine(demo.machine().withReferencePoint(name));
         Letters letters = Letters.of(SheetPdf.draw(Sheets.of(setup), Sheets.A4, Sheets.WHEN));
-        assertThat(letters.all()).contains(withoutBlanks(name));
+        assertThat(letters.all()).contains(Letters.withoutBlanks(name));
         assertThat(letters.outside).isEmpty();
         assertThat(letters.overlaps()).isEmpty();
     }

@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import org.evenfall.finding.Sentences;
@@ -12,6 +13,8 @@ import org.evenfall.publish.SheetService;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.sheet.SheetContent.Box;
+import org.evenfall.sheet.SheetContent.Part;
 import org.evenfall.store.SetupJson;
 
 /** The sheets of a setup, for the tests of this room. */
@@ -42,5 +45,20 @@ final class Sheets {
 
     static SheetContent of(Setup setup, Assessment assessment) {
         return SheetContents.of(setup, assessment, WORDS, SheetService.lines(assessment, WORDS), SheetPart.ALL, DAY);
+    }
+
+    static Part yard(Setup setup) {
+        return of(setup).parts().get(0);
+    }
+
+    static Part field(Setup setup) {
+        return of(setup).parts().get(1);
+    }
+
+    /** The boxes of one prompt. */
+    static List<Box> boxes(Part part, String promptId) {
+        return part.boxes().stream()
+                .filter(box -> box.promptId().equals(promptId))
+                .toList();
     }
 }
