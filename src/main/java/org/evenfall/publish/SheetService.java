@@ -26,14 +26,15 @@ public final class SheetService {
     /** Paper of the sheets. */
     public enum SheetPaper {
         /** ISO A4. */
-        A4(SheetSize.ofMm(210, 297)),
+        A4,
         /** US Letter. */
-        LETTER(SheetSize.LETTER);
+        LETTER;
 
-        private final SheetSize size;
-
-        SheetPaper(SheetSize size) {
-            this.size = size;
+        private SheetSize size() {
+            return switch (this) {
+                case A4 -> SheetSize.ofMm(210, 297);
+                case LETTER -> SheetSize.LETTER;
+            };
         }
     }
 
@@ -56,7 +57,7 @@ public final class SheetService {
         LocalDate day = LocalDate.now(clock);
         return SheetPdf.draw(
                 SheetContents.of(setup, assessment, words, lines(assessment, words), part, day),
-                paper.size,
+                paper.size(),
                 clock.instant());
     }
 
