@@ -2,8 +2,8 @@ package org.evenfall.sheet;
 
 import java.io.IOException;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
 import org.evenfall.page.Face;
 import org.evenfall.page.Flow;
@@ -22,23 +22,17 @@ public final class SheetPdf {
     private final SheetContent content;
     private final SheetSize size;
     private final int pages;
-    private final List<PlacedBox> boxes = new ArrayList<>();
+    private final Consumer<PlacedBox> boxes;
     private int page;
 
-    private SheetPdf(PageDocument document, SheetContent content, SheetSize size, int pages) {
+    private SheetPdf(
+            PageDocument document, SheetContent content, SheetSize size, int pages, Consumer<PlacedBox> boxes) {
         this.document = document;
         this.content = content;
         this.size = size;
         this.pages = pages;
+        this.boxes = boxes;
     }
-
-    /**
-     * What was drawn.
-     *
-     * @param pdf bytes of the file
-     * @param boxes boxes at their places
-     */
-    record Drawn(byte[] pdf, List<PlacedBox> boxes) {}
 
     /**
      * Draws the pages.
@@ -49,24 +43,29 @@ public final class SheetPdf {
      * @throws IOException when a single block is taller than a page
      */
     public static byte[] draw(SheetContent content, SheetSize size, Instant when) throws IOException {
-        return drawn(content, size, when).pdf();
+        return draw(content, size, when, box -> {});
     }
 
-    /** Draws twice: how many pages there are is known when they are drawn, and each page prints it. */
-    static Drawn drawn(SheetContent content, SheetSize size, Instant when) throws IOException {
+    /**
+     * Draws twice: how many pages there are is known when they are drawn, and each page prints it.
+     *
+     * @param boxes is given every box at its place
+     */
+    static byte[] draw(SheetContent content, SheetSize size, Instant when, Consumer<PlacedBox> boxes)
+            throws IOException {
         int pages;
         try (PageDocument document = new PageDocument()) {
-            SheetPdf first = new SheetPdf(document, content, size, MANY);
+            SheetPdf first = new SheetPdf(document, content, size, MANY, box -> {});
             first.all();
             pages = first.page;
         }
         try (PageDocument document = new PageDocument()) {
-            SheetPdf second = new SheetPdf(document, content, size, pages);
+            SheetPdf second = new SheetPdf(document, content, size, pages, boxes);
             second.all();
             long seed = content.toString().hashCode() * 31L + when.getEpochSecond();
             String title =
                     String.join(", ", content.parts().stream().map(Part::title).toList());
-            return new Drawn(document.finish(title, content.language(), when, seed), List.copyOf(second.boxes));
+            return document.finish(title, content.language(), when, seed);
         }
     }
 
@@ -74,7 +73,7 @@ public final class SheetPdf {
         for (Part part : content.parts()) {
             List<Flow.Piece> left = SheetPieces.of(
                     part.blocks(),
-                    (box, x, top, width, height) -> boxes.add(new PlacedBox(page, box, x, top, width, height)));
+                    (box, x, top, width, height) -> boxes.accept(new PlacedBox(page, box, x, top, width, height)));
             boolean opening = true;
             while (!left.isEmpty()) {
                 List<Flow.Piece> now = left;

@@ -50,8 +50,9 @@ record TrayPlanBlock(Setup setup, Assessment assessment, Sentences words) {
     }
 
     private static List<Double> sketch() {
+        int middle = TrayLayouts.USUAL_TRAYS / 2;
         return IntStream.range(0, TrayLayouts.USUAL_TRAYS)
-                .mapToObj(i -> (double) i - TrayLayouts.USUAL_TRAYS / 2)
+                .mapToObj(i -> (double) (i - middle))
                 .toList();
     }
 

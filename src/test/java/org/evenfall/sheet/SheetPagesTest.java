@@ -64,11 +64,11 @@ class SheetPagesTest {
     @CsvSource({"setup,a4", "setup,letter", "uneven,a4", "uneven,letter", "empty,a4", "empty,letter"})
     void nothingIsLostAndNothingIsCut(String name, String paper) throws Exception {
         SheetContent content = Sheets.of(Sheets.setup(name));
-        SheetPdf.Drawn drawn = SheetPdf.drawn(content, Sheets.paper(paper), Sheets.WHEN);
+        byte[] pdf = SheetPdf.draw(content, Sheets.paper(paper), Sheets.WHEN);
         if (Boolean.getBoolean("pictures")) {
-            pictures(name + "-" + paper, PagePicture.render(drawn.pdf(), 100));
+            pictures(name + "-" + paper, PagePicture.render(pdf, 100));
         }
-        Letters letters = Letters.of(drawn.pdf());
+        Letters letters = Letters.of(pdf);
         content.parts().forEach(part -> {
             assertThat(letters.all())
                     .contains(Letters.withoutBlanks(part.title()), Letters.withoutBlanks(part.legend()));
@@ -88,7 +88,8 @@ class SheetPagesTest {
     void everyBoxIsLargeEnoughOnThePageAndInOrder(String name, String paper) throws Exception {
         SheetContent content = Sheets.of(Sheets.setup(name));
         SheetSize size = Sheets.paper(paper);
-        List<PlacedBox> boxes = SheetPdf.drawn(content, size, Sheets.WHEN).boxes();
+        List<PlacedBox> boxes = new ArrayList<>();
+        SheetPdf.draw(content, size, Sheets.WHEN, boxes::add);
         List<Box> wanted =
                 content.parts().stream().flatMap(part -> part.boxes().stream()).toList();
         assertThat(boxes.stream().map(PlacedBox::box).filter(wanted::contains)).containsExactlyElementsOf(wanted);
