@@ -20,6 +20,7 @@ import com.tngtech.archunit.lang.ArchRule;
 import org.evenfall.flight.SpreadPattern;
 import org.evenfall.page.NoPrinter;
 import org.evenfall.page.PagePrinter;
+import org.evenfall.sheet.SheetPart;
 import org.evenfall.sign.KeyException;
 import org.evenfall.sign.KeyRing;
 import org.evenfall.sign.VerifyResult;
@@ -63,6 +64,8 @@ class ArchitectureTest {
             .definedBy("org.evenfall.page..")
             .layer("card")
             .definedBy("org.evenfall.card..")
+            .layer("sheet")
+            .definedBy("org.evenfall.sheet..")
             .layer("sign")
             .definedBy("org.evenfall.sign..")
             .layer("store")
@@ -97,12 +100,14 @@ class ArchitectureTest {
             .mayNotAccessAnyLayer()
             .whereLayer("card")
             .mayOnlyAccessLayers("words", "granule", "flight", "machine", "reference", "rate", "trays", "setup", "page")
+            .whereLayer("sheet")
+            .mayOnlyAccessLayers("words", "granule", "flight", "machine", "reference", "rate", "trays", "setup", "page")
             .whereLayer("store")
             .mayOnlyAccessLayers("words", "granule", "flight", "machine", "reference", "rate", "trays", "setup")
             .whereLayer("publish")
             .mayOnlyBeAccessedByLayers("wizard", "command")
             .whereLayer("result")
-            .mayOnlyBeAccessedByLayers("wizard", "command")
+            .mayOnlyBeAccessedByLayers("publish", "wizard", "command")
             .whereLayer("result")
             .mayOnlyAccessLayers("words", "granule", "flight", "machine", "reference", "rate", "trays", "setup", "card")
             .whereLayer("wizard")
@@ -124,6 +129,7 @@ class ArchitectureTest {
             .resideInAnyPackage("org.evenfall.wizard..", "org.evenfall.command..")
             .should()
             .dependOnClassesThat(resideInAnyPackage("org.evenfall.card..")
+                    .or(resideInAnyPackage("org.evenfall.sheet..").and(not(type(SheetPart.class))))
                     .or(resideInAnyPackage("org.evenfall.page..")
                             .and(not(type(PagePrinter.class).or(type(NoPrinter.class)))))
                     .or(resideInAnyPackage("org.evenfall.sign..")
@@ -133,7 +139,7 @@ class ArchitectureTest {
                                     .or(type(KeyRing.class))
                                     .or(type(KeyRing.State.class))
                                     .or(type(KeyRing.Status.class))))))
-            .because("the room publish makes, signs and verifies a card for both faces");
+            .because("the room publish makes what leaves the program for both faces");
 
     @ArchTest
     static final ArchRule pagesAndSignaturesKnowNoTrade = noClasses()
