@@ -71,6 +71,11 @@ public record UserFolder(Path root, Path farm) {
         return farm.resolve(TESTED_PRODUCTS);
     }
 
+    /** Folder of the paper sheets that the wizard writes. */
+    public Path sheets() {
+        return farm.resolve("sheets");
+    }
+
     /** Folder of the cards that the wizard writes. */
     public Path cards() {
         return farm.resolve(CARDS);

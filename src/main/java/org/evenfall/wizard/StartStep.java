@@ -4,6 +4,7 @@ import java.util.List;
 import org.evenfall.finding.Step;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.quantity.Unit;
+import org.evenfall.sheet.SheetPart;
 import org.evenfall.trays.TrayLayout;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Prompt;
@@ -27,6 +28,7 @@ final class StartStep implements StepView {
     private final Form form;
     private final SetupDocument document;
     private final RecentSetups recent;
+    private final SheetWriter sheets;
     private final PassesPicture passes;
     private final DiscsPicture machine;
     private final DiscsPicture discs;
@@ -35,7 +37,8 @@ final class StartStep implements StepView {
     private final OpeningTablePicture openings;
     private final KitPicture kit;
 
-    StartStep(Form form, SetupDocument document, RecentSetups recent) {
+    StartStep(Form form, SetupDocument document, RecentSetups recent, SheetWriter sheets) {
+        this.sheets = sheets;
         this.recent = recent;
         this.form = form;
         this.document = document;
@@ -77,7 +80,7 @@ final class StartStep implements StepView {
                 new RateSettingPrompt(form, rateSetting, document.machines()),
                 new LeversPrompt(form, levers, document.machines()),
                 new OpeningTablePrompt(form, openings, document.machines()),
-                new KitPrompt(form, kit));
+                new KitPrompt(form, kit, () -> sheets.write(form.model(), SheetPart.YARD)));
     }
 
     @Override

@@ -9,14 +9,15 @@ final class StepViews {
     private StepViews() {}
 
     static List<StepView> all(Form form, WizardContext context, SetupDocument document) {
+        SheetWriter sheets = new SheetWriter(context, document);
         return List.of(
-                new StartStep(form, document, new RecentSetups(document, context)),
+                new StartStep(form, document, new RecentSetups(document, context), sheets),
                 new ProductStep(form),
                 new MatchStep(form, document),
                 new MachineCheckStep(form),
                 new HeightStep(form),
                 new RateStep(form),
-                new TraysStep(form, context, document),
+                new TraysStep(form, context, document, sheets),
                 new CardStep(form, context, document));
     }
 }

@@ -8,6 +8,7 @@ import org.evenfall.finding.Step;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.TraysResult;
 import org.evenfall.setup.path.TrayPaths;
+import org.evenfall.sheet.SheetPart;
 import org.evenfall.trays.Uniformity;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Prompt;
@@ -20,11 +21,13 @@ import org.evenfall.wizard.picture.TrayPlanPicture;
 final class TraysStep implements StepView {
 
     private final Form form;
+    private final SheetWriter sheets;
     private final WizardContext context;
     private final SetupDocument document;
     private final PictureStack picture;
 
-    TraysStep(Form form, WizardContext context, SetupDocument document) {
+    TraysStep(Form form, WizardContext context, SetupDocument document, SheetWriter sheets) {
+        this.sheets = sheets;
         this.form = form;
         this.context = context;
         this.document = document;
@@ -50,12 +53,17 @@ final class TraysStep implements StepView {
         TraysBeforeForm before = new TraysBeforeForm(form);
         TraysOutcome outcome = new TraysOutcome(form);
         return List.of(
-                new GroupPrompt("6a", () -> new VBox(before.trays(), before.ground()), picture, true),
+                new GroupPrompt(
+                        "6a", () -> new VBox(before.trays(), before.ground(), form.row(fieldSheet())), picture, true),
                 new GroupPrompt("6c", new TrayTestForm(form)::tests, picture, true),
                 new GroupPrompt("6d", () -> new VBox(outcome.result(), outcome.advice()), picture),
                 new GroupPrompt("6e", new SinglePassForm(form)::node, picture),
                 new GroupPrompt("6f", new TestComparisonForm(form, context, document)::node, picture),
                 new GroupPrompt("6g", this::edges, picture));
+    }
+
+    private Node fieldSheet() {
+        return form.button("sheet.printField", () -> sheets.write(form.model(), SheetPart.FIELD));
     }
 
     @Override

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -133,6 +135,20 @@ class ShellTest {
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(robot.lookup(".help .label").queryAll()).isEmpty();
         assertThat(typing.node("/product/containerVolume").isVisible()).isTrue();
+    }
+
+    @Test
+    void theSheetsAreWrittenIntoTheFolderOfTheFarm(FxRobot robot) throws Exception {
+        for (String button : List.of("sheet.printYard", "sheet.printField")) {
+            robot.interact(() -> ((Button) typing.node(button)).fire());
+            WaitForAsyncUtils.waitFor(
+                    20,
+                    TimeUnit.SECONDS,
+                    () -> robot.lookup(".notice").<Label>query().getText().startsWith("Written"));
+        }
+        Path sheets = new UserFolder(folder).sheets();
+        assertThat(sheets.resolve("sheet-yard.pdf")).isNotEmptyFile();
+        assertThat(sheets.resolve("sheet-field.pdf")).isNotEmptyFile();
     }
 
     @Test

@@ -11,9 +11,15 @@ import org.evenfall.wizard.form.Wrapped;
 /** What to bring to yard and field: nothing to type. */
 public final class KitPrompt extends FormPrompt {
 
-    /** @param picture of the things */
-    public KitPrompt(Form form, Node picture) {
+    private final Runnable yardSheet;
+
+    /**
+     * @param picture of the things
+     * @param yardSheet writes the yard sheet
+     */
+    public KitPrompt(Form form, Node picture, Runnable yardSheet) {
         super("0h", form, picture);
+        this.yardSheet = yardSheet;
     }
 
     @Override
@@ -24,7 +30,7 @@ public final class KitPrompt extends FormPrompt {
                 .setAll(KitLines.of(form().words(), form().model().assessment()).stream()
                         .map(line -> Wrapped.label(line, "kit-line"))
                         .toList()));
-        return lines;
+        return new VBox(lines, form().row(form().button("sheet.printYard", yardSheet)));
     }
 
     @Override
