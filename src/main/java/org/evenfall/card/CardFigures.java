@@ -39,7 +39,7 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
     private void engine(List<CardContent.Figure> figures) {
         EnteredQuantity engine = setup.machineCheck().engineSpeed();
         String gear = setup.machineCheck().gear().strip();
-        String speed = engine.isBlank() ? "" : words.typed(engine.withUnitFromText());
+        String speed = engine.isBlank() ? "" : words.typed(engine);
         String both = Stream.of(speed, gear.isEmpty() ? "" : words.text("card.gear", Arg.text(gear)))
                 .filter(part -> !part.isEmpty())
                 .collect(Collectors.joining(", "));

@@ -81,9 +81,9 @@ public final class Sentences {
         return withUnit(NumberFormats.decimals(value, decimals, locale).replace('-', MINUS), unit);
     }
 
-    /** A quantity as it was typed, with its unit in this language. */
+    /** A quantity as it was typed, with its unit in this language; a unit typed behind it goes first. */
     public String typed(EnteredQuantity typed) {
-        return withUnit(typed.text().strip(), typed.unit());
+        return word(Arg.typed(typed));
     }
 
     /** The digits and the unit, which stay on one line; no blank before a degree sign. */

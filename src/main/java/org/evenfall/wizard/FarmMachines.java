@@ -21,6 +21,9 @@ final class FarmMachines implements KnownMachines {
     private List<MachineEntries> machines;
     private @Nullable SetupModel model;
 
+    /** The setup as it was opened or kept last. */
+    private Setup before = Setup.EMPTY;
+
     /** @param notices shows a sentence to the person */
     FarmMachines(FarmShelf shelf, Sentences words, Consumer<String> notices) {
         this.shelf = shelf;
@@ -32,6 +35,12 @@ final class FarmMachines implements KnownMachines {
     /** Connects them with the open setup, once there is one. */
     void attach(SetupModel open) {
         model = open;
+        opened(open.setup());
+    }
+
+    /** Another setup is open. */
+    void opened(Setup setup) {
+        before = setup;
     }
 
     /** As read last. */
@@ -71,17 +80,28 @@ final class FarmMachines implements KnownMachines {
         return shelf.testedProducts();
     }
 
-    /** Keeps the machine of the open setup and its tested products for later setups; says so where that fails. */
+    /**
+     * Keeps the machine of the open setup and its tested products for later setups; says so where that fails. Nothing is
+     * kept of a setup that was only looked at, so that an old one does not bring an old machine back.
+     */
     void keep() {
         SetupModel open = model;
-        if (open == null) {
+        if (open == null || !isNews(open.setup())) {
             return;
         }
         try {
             shelf.keep(open.setup());
+            before = open.setup();
             machines = shelf.machines();
         } catch (IOException notWritten) {
             notices.accept(words.text("document.notSaved", Arg.text(String.valueOf(notWritten.getMessage()))));
         }
+    }
+
+    private boolean isNews(Setup setup) {
+        String name = setup.machine().name().strip();
+        return !setup.machine().equals(before.machine())
+                || !setup.match().library().equals(before.match().library())
+                || machines.stream().noneMatch(machine -> machine.name().strip().equals(name));
     }
 }

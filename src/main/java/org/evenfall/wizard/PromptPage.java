@@ -109,7 +109,8 @@ final class PromptPage extends VBox {
 
     /** Whether a place of the setup is typed on this page. */
     boolean holds(String pointer) {
-        return ids(this).stream().anyMatch(id -> pointer.equals(id) || pointer.startsWith(id + "/"));
+        return ids(this).stream()
+                .anyMatch(id -> pointer.equals(id) || pointer.startsWith(id + "/") || id.startsWith(pointer + "/"));
     }
 
     /** Those of the findings that are about something on this page. */

@@ -189,6 +189,7 @@ final class SetupDocument {
         saver.open(where, file);
         if (model != null) {
             model.open(dated(file));
+            machines.opened(model.setup());
         }
     }
 

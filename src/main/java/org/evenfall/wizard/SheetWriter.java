@@ -7,6 +7,7 @@ import javafx.application.Platform;
 import org.evenfall.finding.Arg;
 import org.evenfall.publish.SheetService;
 import org.evenfall.setup.Assessment;
+import org.evenfall.setup.entry.Paper;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.sheet.SheetPart;
 import org.evenfall.store.FreeNames;
@@ -37,12 +38,17 @@ final class SheetWriter {
     private void write(Setup setup, Assessment assessment, SheetPart part) {
         Path file = FreeNames.in(context.user().sheets(), "sheet-" + part.name().toLowerCase(Locale.ROOT), ".pdf");
         try {
-            sheets.write(setup, assessment, part, SheetService.SheetPaper.A4, file);
+            sheets.write(setup, assessment, part, paper(setup), file);
             context.reveal().accept(file);
             show("sheet.written", file.toString());
         } catch (IOException notWritten) {
             show("document.notSaved", String.valueOf(notWritten.getMessage()));
         }
+    }
+
+    /** That of the card, as far as it says: Letter, else A4. */
+    private static SheetService.SheetPaper paper(Setup setup) {
+        return setup.card().paper() == Paper.LETTER ? SheetService.SheetPaper.LETTER : SheetService.SheetPaper.A4;
     }
 
     private void show(String key, String what) {

@@ -85,6 +85,11 @@ final class Shell extends BorderPane implements Frame {
         foot.showNotice(sentence);
     }
 
+    /** The sentences of the window. */
+    Sentences words() {
+        return words;
+    }
+
     /** Number of the step in front. */
     int front() {
         return pages.get(front).step().number();

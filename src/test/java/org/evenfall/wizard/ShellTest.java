@@ -13,6 +13,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
+import org.evenfall.result.Answers;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.path.StartPaths;
 import org.evenfall.store.PreferencesFile;
@@ -149,6 +150,21 @@ class ShellTest {
         Path sheets = new UserFolder(folder).sheets();
         assertThat(sheets.resolve("sheet-yard.pdf")).isNotEmptyFile();
         assertThat(sheets.resolve("sheet-field.pdf")).isNotEmptyFile();
+    }
+
+    /** Not on a page of its own: the card, tested products, the units of the first page, an entry of older files. */
+    @Test
+    void everyAnswerIsOnTheCheckPage(FxRobot robot) {
+        List<String> reviewed = window.shell().review().stream()
+                .flatMap(review -> review.answers().stream())
+                .toList();
+        assertThat(Answers.of(window.shell().words(), setup()).stream()
+                        .filter(line -> !line.pointer()
+                                .matches("/(card|match/library|start/units|match/chosen|machine/referencePoint).*"))
+                        .map(Answers.Line::text)
+                        .filter(text -> !reviewed.contains(text)))
+                .isEmpty();
+        assertThat(reviewed).doesNotHaveDuplicates();
     }
 
     @Test
