@@ -21,26 +21,29 @@ final class EntryOrder {
     /**
      * The first entry that is shown.
      *
-     * @param orButton on a page without entries its first button
+     * @param anyButton on a page without entries its first button, else only one that is the page's main action
      */
-    static Optional<Node> first(Parent page, boolean orButton) {
-        return entries(page).stream()
-                .findFirst()
-                .or(() -> orButton ? button(page.lookup(".entries")) : Optional.empty());
+    static Optional<Node> first(Parent page, boolean anyButton) {
+        return entries(page).stream().findFirst().or(() -> button(page.lookup(".entries"), anyButton));
     }
 
-    private static Optional<Node> button(@Nullable Node node) {
+    private static Optional<Node> button(@Nullable Node node, boolean any) {
         if (node == null || !node.isVisible() || node.isDisabled()) {
             return Optional.empty();
         }
-        if (node instanceof Button && node.isFocusTraversable()) {
+        if (node instanceof Button && node.isFocusTraversable() && (any || isMain(node))) {
             return Optional.of(node);
         }
         return node instanceof Parent parent
                 ? parent.getChildrenUnmodifiable().stream()
-                        .flatMap(child -> button(child).stream())
+                        .flatMap(child -> button(child, any).stream())
                         .findFirst()
                 : Optional.empty();
+    }
+
+    /** Whether a node is the button of a page's main action, which Enter presses. */
+    static boolean isMain(Node node) {
+        return node instanceof Button && node.getStyleClass().contains("primary");
     }
 
     /** The entry after the one that a node is or belongs to; empty after the last. */
@@ -80,7 +83,9 @@ final class EntryOrder {
             return;
         }
         if (node instanceof ToggleButton toggle) {
-            addChoice(toggle, entries);
+            if (toggle.isFocusTraversable()) {
+                addChoice(toggle, entries);
+            }
         } else if (node instanceof TextInputControl || node instanceof ChoiceBox<?>) {
             if (node.isFocusTraversable()) {
                 entries.add(node);

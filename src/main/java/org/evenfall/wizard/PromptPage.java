@@ -98,7 +98,8 @@ final class PromptPage extends VBox {
             return !field.getText().isBlank();
         }
         if (node instanceof ToggleButton toggle) {
-            return toggle.isSelected();
+            // one that chooses what is shown is no answer
+            return toggle.isSelected() && String.valueOf(toggle.getId()).startsWith("/");
         }
         if (node instanceof ScrollPane pane) {
             return pane.getContent() != null && typed(pane.getContent());
@@ -109,8 +110,10 @@ final class PromptPage extends VBox {
 
     /** Whether a place of the setup is typed on this page. */
     boolean holds(String pointer) {
-        return ids(this).stream()
-                .anyMatch(id -> pointer.equals(id) || pointer.startsWith(id + "/") || id.startsWith(pointer + "/"));
+        return prompt.holds(pointer)
+                || ids(this).stream()
+                        .anyMatch(id ->
+                                pointer.equals(id) || pointer.startsWith(id + "/") || id.startsWith(pointer + "/"));
     }
 
     /** Those of the findings that are about something on this page. */
@@ -118,10 +121,11 @@ final class PromptPage extends VBox {
         List<String> ids = ids(this);
         return findings.stream()
                 .filter(finding -> finding.step() == step)
-                .filter(finding -> ids.stream()
-                        .anyMatch(id -> id.equals(finding.field())
-                                || finding.field().startsWith(id + "/")
-                                || (!finding.field().isEmpty() && id.startsWith(finding.field() + "/"))))
+                .filter(finding -> prompt.holds(finding.field())
+                        || ids.stream()
+                                .anyMatch(id -> id.equals(finding.field())
+                                        || finding.field().startsWith(id + "/")
+                                        || (!finding.field().isEmpty() && id.startsWith(finding.field() + "/"))))
                 .toList();
     }
 

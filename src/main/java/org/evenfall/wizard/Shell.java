@@ -244,6 +244,10 @@ final class Shell extends BorderPane implements Frame {
     private void enter(KeyEvent event) {
         if (event.getCode() == KeyCode.ENTER && event.getTarget() instanceof Node at && inFront(at)) {
             event.consume();
+            if (at instanceof Button main && EntryOrder.isMain(main)) {
+                main.fire();
+                return;
+            }
             EntryOrder.after(pages.get(front), at).ifPresentOrElse(Node::requestFocus, this::next);
         }
     }

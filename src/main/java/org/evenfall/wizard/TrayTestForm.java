@@ -67,7 +67,7 @@ final class TrayTestForm {
     private Node test(int index) {
         EntryPath<TrayTestEntry> place = TrayPaths.TESTS.item(index);
         Node settings = SettingsForm.of(form, TrayPaths.TEST_SETTINGS.at(place));
-        Label title = new Label(form.words().text("trays.test", Arg.count(index + 1L)));
+        Label title = new Label(form.words().text("form.test", Arg.count(index + 1L)));
         title.getStyleClass().add("test-title");
         VBox box = new VBox(
                 title,

@@ -44,7 +44,7 @@ final class ReportTrayTable {
         rows.add(places);
         for (TrayTestResult test : tests) {
             List<String> row = new ArrayList<>();
-            row.add(words.text("trays.test", Arg.count(test.index() + 1L)));
+            row.add(words.text("form.test", Arg.count(test.index() + 1L)));
             test.evenness()
                     .relativePercent()
                     .subList(from, to)

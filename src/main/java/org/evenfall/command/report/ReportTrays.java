@@ -54,8 +54,7 @@ final class ReportTrays {
                     "trays.cvShort", Arg.number(test.evenness().field().medianPercent(), 0, Unit.PERCENT)));
             parts.add(words.choice(test.evenness().verdict()));
             parts.addAll(levers(setup, test.index()));
-            lines.add(
-                    new ResultLine(words.text("trays.test", Arg.count(test.index() + 1L)), String.join(" · ", parts)));
+            lines.add(new ResultLine(words.text("form.test", Arg.count(test.index() + 1L)), String.join(" · ", parts)));
         }
         return lines;
     }

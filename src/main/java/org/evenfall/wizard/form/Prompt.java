@@ -42,6 +42,15 @@ public interface Prompt {
         return false;
     }
 
+    /**
+     * Whether a place of the setup belongs to this prompt though it is not on its page now, such as an earlier test.
+     *
+     * @param pointer pointer of an entry or a group of entries
+     */
+    default boolean holds(String pointer) {
+        return false;
+    }
+
     /** Whether what is found about its entries is shown where the keyboard is; else all of it is next to them. */
     default boolean findingsAtEntries() {
         return true;
