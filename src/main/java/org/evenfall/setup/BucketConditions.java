@@ -26,6 +26,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class BucketConditions {
 
+    /** Key of a difference, before its kind. */
+    static final String DIFFERS = "rate.differs.";
+
     private final ReadSetup read;
     private final EntryPath<BucketEntry> at;
     private final int number;
@@ -58,7 +61,7 @@ final class BucketConditions {
     }
 
     private Finding missing(ConditionKind kind, Arg then, Arg now) {
-        return Finding.missing(Step.RATE, "rate.differs." + kind, Arg.count(number), then, now)
+        return Finding.missing(Step.RATE, DIFFERS + kind, Arg.count(number), then, now)
                 .from(kind.source());
     }
 
@@ -100,7 +103,7 @@ final class BucketConditions {
                 .map(lever -> lever.at(QuantityMap.item(SettingsPaths.LEVERS.at(settings), lever.label())
                         .pointer()))
                 .ifPresent(lever ->
-                        findings.add(Finding.warn(Step.RATE, "rate.differs." + lever.kind(), lever.args(number))
+                        findings.add(Finding.warn(Step.RATE, DIFFERS + lever.kind(), lever.args(number))
                                 .from(lever.kind().source())
                                 .at(lever.field())));
     }
@@ -116,7 +119,7 @@ final class BucketConditions {
         if (then != null && now != null && !ConditionRules.samePto(then, now)) {
             findings.add(Finding.warn(
                             Step.RATE,
-                            "rate.differs." + ConditionKind.PTO_SPEED,
+                            DIFFERS + ConditionKind.PTO_SPEED,
                             Arg.count(number),
                             Arg.number(then, 0, Unit.RPM),
                             Arg.number(now, 0, Unit.RPM))

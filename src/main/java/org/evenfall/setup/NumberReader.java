@@ -2,6 +2,7 @@ package org.evenfall.setup;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.quantity.EnteredQuantity;
@@ -15,6 +16,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Turns one typed quantity into a number in its core unit, or into a finding that says why it cannot be used. */
 final class NumberReader {
+
+    /** Between several amounts of one entry. */
+    static final String PLUS = "+";
 
     /** A number with a decimal sign, to show how one is typed. */
     private static final double EXAMPLE = 12.5;
@@ -30,7 +34,18 @@ final class NumberReader {
     @Nullable
     Double sum(EnteredQuantity typed, Range range, EntryPath<EnteredQuantity> path) {
         double sum = 0;
-        for (String amount : typed.text().split("\\+", -1)) {
+        String[] amounts = typed.text().split(Pattern.quote(PLUS), -1);
+        for (String amount : amounts) {
+            if (amounts.length > 1 && amount.isBlank()) {
+                report(
+                        path,
+                        Finding.missing(
+                                path.step(),
+                                "entry.sumOpen",
+                                Arg.text(typed.text().strip()),
+                                Arg.word(range.nameKey())));
+                return null;
+            }
             Double value = read(typed.withText(amount.strip()), range, path);
             if (value == null) {
                 return null;

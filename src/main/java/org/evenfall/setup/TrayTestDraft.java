@@ -11,6 +11,7 @@ import org.evenfall.setup.entry.SettingsEntries;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.entry.UnknownKeys;
+import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.CatchPlan;
 import org.evenfall.trays.LeverMove;
@@ -55,6 +56,29 @@ public final class TrayTestDraft {
                 .withWind(setup.trays().wind())
                 .withPositions(layout == null ? List.of() : positions(layout.positionsM(), numbers));
         tests.add(ConditionDraft.stated(next, setup, assessment, numbers));
+        return setup.withTrays(setup.trays().withTests(tests));
+    }
+
+    /**
+     * The setup with more runs driven into the trays of a test: runs counted up, and a plus behind every catch, where that of
+     * the further runs is typed; a tray that is left blank stays so.
+     *
+     * @param index which test, from 0
+     * @param more how many more runs, at least 1
+     */
+    public static Setup withMoreRuns(Setup setup, int index, int more, Assessment assessment) {
+        List<TrayTestEntry> tests = new ArrayList<>(setup.trays().tests());
+        TrayTestEntry test = tests.get(index);
+        Double driven = assessment.read().number(TrayPaths.TEST_RUNS, TrayPaths.TESTS.item(index));
+        int runs = (driven == null ? 1 : (int) Math.round(driven)) + more;
+        tests.set(
+                index,
+                test.withRuns(new EnteredQuantity(Integer.toString(runs), Unit.NONE))
+                        .withCatches(test.catches().stream()
+                                .map(amount -> amount.isBlank()
+                                        ? amount
+                                        : amount.withText(amount.text().strip() + NumberReader.PLUS))
+                                .toList()));
         return setup.withTrays(setup.trays().withTests(tests));
     }
 

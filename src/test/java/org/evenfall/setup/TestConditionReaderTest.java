@@ -47,6 +47,7 @@ class TestConditionReaderTest {
                         EnteredQuantity.parse("0.74 kg/L"),
                         EnteredQuantity.parse("2.2 mm"),
                         "",
+                        "",
                         TestConditionEntries.EMPTY.unknownKeys()));
     }
 

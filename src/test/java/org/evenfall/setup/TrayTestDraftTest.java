@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.evenfall.finding.FindingKind;
@@ -112,7 +113,40 @@ class TrayTestDraftTest {
                         EnteredQuantity.parse("0,7572 kg/L"),
                         EnteredQuantity.parse("3,1010 mm"),
                         "",
+                        "",
                         UnknownKeys.NONE));
+    }
+
+    /** Two more runs into the trays of the first test: seven plus signs wait for numbers, a blank tray stays blank. */
+    @Test
+    void moreRunsWaitForTheirCatches() throws Exception {
+        Setup demo = demo();
+        TrayTestEntry first = demo.trays().tests().get(0);
+        List<EnteredQuantity> caught = new ArrayList<>(first.catches());
+        caught.set(2, EnteredQuantity.EMPTY);
+        List<TrayTestEntry> tests = new ArrayList<>(demo.trays().tests());
+        tests.set(0, first.withCatches(caught).withRuns(EnteredQuantity.parse("3")));
+        Setup spilt = demo.withTrays(demo.trays().withTests(tests));
+        Setup more = TrayTestDraft.withMoreRuns(spilt, 0, 2, Assessor.assess(spilt));
+        TrayTestEntry after = more.trays().tests().get(0);
+        assertThat(after.runs()).isEqualTo(EnteredQuantity.parse("5"));
+        assertThat(after.catches().get(0).text()).isEqualTo(first.catches().get(0).text() + "+");
+        assertThat(after.catches().get(2)).isEqualTo(EnteredQuantity.EMPTY);
+        assertThat(more.trays().tests().get(1)).isEqualTo(demo.trays().tests().get(1));
+        assertThat(Assessor.assess(more).findings())
+                .filteredOn(finding -> finding.key().equals("entry.sumOpen"))
+                .hasSize(6)
+                .allMatch(finding -> finding.kind() == FindingKind.MISSING);
+    }
+
+    /** A test that does not say how often it was driven counts as driven once. */
+    @Test
+    void aTestWithoutRunsWasDrivenOnce() throws Exception {
+        Setup demo = demo();
+        List<TrayTestEntry> tests = List.of(last(demo).withRuns(EnteredQuantity.EMPTY));
+        Setup setup = demo.withTrays(demo.trays().withTests(tests));
+        assertThat(last(TrayTestDraft.withMoreRuns(setup, 0, 1, Assessor.assess(setup))).runs())
+                .isEqualTo(EnteredQuantity.parse("2"));
     }
 
     /** Blank conditions stay blank where nothing is known. */

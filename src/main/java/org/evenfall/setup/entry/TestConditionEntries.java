@@ -18,6 +18,7 @@ import org.evenfall.quantity.EnteredQuantity;
  * @param bulkDensity measured bulk density of that delivery, kg/L or kg/m³
  * @param medianSize measured median granule size of that delivery, mm
  * @param strip strip of the field on which the test was driven
+ * @param travelDirection which way the middle pass was driven, so that left and right can be found again
  * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
@@ -32,6 +33,7 @@ public record TestConditionEntries(
         EnteredQuantity bulkDensity,
         EnteredQuantity medianSize,
         String strip,
+        String travelDirection,
         UnknownKeys unknownKeys)
         implements TestConditionEntriesBuilder.With {
 

@@ -68,5 +68,12 @@ public final class TestConditionPaths {
     public static final Text<TestConditionEntries> STRIP =
             CONDITIONS.text("strip", "test.strip", TestConditionEntries::strip, TestConditionEntries::withStrip);
 
+    /** Which way the middle pass was driven: left and right of the catches are seen that way. */
+    public static final Text<TestConditionEntries> TRAVEL_DIRECTION = CONDITIONS.text(
+            "travelDirection",
+            "test.travelDirection",
+            TestConditionEntries::travelDirection,
+            TestConditionEntries::withTravelDirection);
+
     private TestConditionPaths() {}
 }
