@@ -33,6 +33,7 @@ class BundleTest {
             "direction.",
             "start.changed.",
             "trays.differs.",
+            "trays.act.",
             "rate.differs.",
             "picture.yard.",
             "picture.bars.shape.",

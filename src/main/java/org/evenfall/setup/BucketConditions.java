@@ -102,10 +102,9 @@ final class BucketConditions {
         LeverDifference.first(compared, stated, new ReadSettings(card.levers(), null, null, null))
                 .map(lever -> lever.at(QuantityMap.item(SettingsPaths.LEVERS.at(settings), lever.label())
                         .pointer()))
-                .ifPresent(lever ->
-                        findings.add(Finding.warn(Step.RATE, DIFFERS + lever.kind(), lever.args(number))
-                                .from(lever.kind().source())
-                                .at(lever.field())));
+                .ifPresent(lever -> findings.add(Finding.warn(Step.RATE, DIFFERS + lever.kind(), lever.args(number))
+                        .from(lever.kind().source())
+                        .at(lever.field())));
     }
 
     private void pto(

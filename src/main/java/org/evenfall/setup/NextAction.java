@@ -109,8 +109,8 @@ public enum NextAction {
     /** Whether levers or PTO speed of the card are others than in the last bucket test. */
     private static boolean flowMayDiffer(Assessment assessment) {
         return assessment.findings().stream()
-                .anyMatch(finding ->
-                        finding.step() == Step.RATE && finding.key().startsWith(BucketConditions.DIFFERS));
+                .anyMatch(
+                        finding -> finding.step() == Step.RATE && finding.key().startsWith(BucketConditions.DIFFERS));
     }
 
     /** Whether a new test is driven. */

@@ -11,14 +11,12 @@ import org.evenfall.quantity.NumberReading;
 import org.evenfall.quantity.NumberText;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.Measured;
 import org.evenfall.setup.path.Range;
 import org.jspecify.annotations.Nullable;
 
 /** Turns one typed quantity into a number in its core unit, or into a finding that says why it cannot be used. */
 final class NumberReader {
-
-    /** Between several amounts of one entry. */
-    static final String PLUS = "+";
 
     /** A number with a decimal sign, to show how one is typed. */
     private static final double EXAMPLE = 12.5;
@@ -34,7 +32,7 @@ final class NumberReader {
     @Nullable
     Double sum(EnteredQuantity typed, Range range, EntryPath<EnteredQuantity> path) {
         double sum = 0;
-        String[] amounts = typed.text().split(Pattern.quote(PLUS), -1);
+        String[] amounts = typed.text().split(Pattern.quote(Measured.PLUS), -1);
         for (String amount : amounts) {
             if (amounts.length > 1 && amount.isBlank()) {
                 report(

@@ -5,10 +5,12 @@ import java.util.List;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
+import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.Choice;
+import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.Surface;
 import org.evenfall.trays.WindLimits;
@@ -76,11 +78,20 @@ final class TestWeather {
 
     /** Too strong a wind stops a test still to be driven; once there are catches, the wind of each test counts. */
     private void wind(WindLimits limits) {
-        Double wind = read.number(TrayPaths.WIND);
+        List<TrayTestEntry> tests = read.get(TrayPaths.TESTS);
+        wind(limits, TrayPaths.WIND.path(), tests.stream().anyMatch(TestWeather::isDriven));
+        for (int i = 0; i < tests.size(); i++) {
+            if (!isDriven(tests.get(i))) {
+                wind(limits, TrayPaths.TEST_WIND.at(TrayPaths.TESTS.item(i)), false);
+            }
+        }
+    }
+
+    private void wind(WindLimits limits, EntryPath<EnteredQuantity> at, boolean driven) {
+        Double wind = read.number(at);
         if (wind == null) {
             return;
         }
-        boolean driven = read.get(TrayPaths.TESTS).stream().anyMatch(TestWeather::isDriven);
         Finding finding = switch (limits.classify(wind)) {
             case STOP ->
                 driven
@@ -94,7 +105,7 @@ final class TestWeather {
             case CALM -> null;
         };
         if (finding != null) {
-            findings.add(finding.at(TrayPaths.WIND.pointer()).from(SOURCE));
+            findings.add(finding.at(at.pointer()).from(SOURCE));
         }
     }
 

@@ -11,6 +11,7 @@ import org.evenfall.setup.entry.SettingsEntries;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.entry.UnknownKeys;
+import org.evenfall.setup.path.Measured;
 import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.CatchPlan;
@@ -77,7 +78,7 @@ public final class TrayTestDraft {
                         .withCatches(test.catches().stream()
                                 .map(amount -> amount.isBlank()
                                         ? amount
-                                        : amount.withText(amount.text().strip() + NumberReader.PLUS))
+                                        : amount.withText(amount.text().strip() + Measured.PLUS))
                                 .toList()));
         return setup.withTrays(setup.trays().withTests(tests));
     }

@@ -9,6 +9,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 
 /** The foot of the window: what the step means, a notice, undo and the way to the steps before and after. */
@@ -59,6 +60,11 @@ final class Foot extends HBox {
         undo.setDisable(!canUndo);
         back.setDisable(!canGoBack);
         next.setDisable(!canGoOn);
+    }
+
+    /** The way on leads to the next prompt, or back to one of this id. */
+    void nameWayOn(String back) {
+        next.setText(back.isEmpty() ? words.text("shell.next") : words.text("shell.backTo", Arg.text(back)));
     }
 
     /** Whether there is a way on and back from here; on the first page there is none. */

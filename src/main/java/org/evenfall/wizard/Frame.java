@@ -16,6 +16,9 @@ interface Frame {
     /** Brings a prompt to the front by its id. */
     void show(String prompt);
 
+    /** Brings a prompt to the front by its id; the way on from it leads back to the one in front now. */
+    void visit(String prompt);
+
     /** Every prompt that is asked before the card, with its state and all that was answered there. */
     List<Review> review();
 

@@ -121,12 +121,21 @@ final class PromptPage extends VBox {
         List<String> ids = ids(this);
         return findings.stream()
                 .filter(finding -> finding.step() == step)
-                .filter(finding -> prompt.holds(finding.field())
-                        || ids.stream()
-                                .anyMatch(id -> id.equals(finding.field())
-                                        || finding.field().startsWith(id + "/")
-                                        || (!finding.field().isEmpty() && id.startsWith(finding.field() + "/"))))
+                .filter(finding ->
+                        prompt.holds(finding.field()) || ids.stream().anyMatch(id -> isAbout(finding.field(), id)))
                 .toList();
+    }
+
+    /** Whether a place is an entry, in it, or a group that it is in; a whole step is no such group. */
+    private static boolean isAbout(String field, String entry) {
+        return field.equals(entry)
+                || field.startsWith(entry + "/")
+                || (!isWholeStep(field) && entry.startsWith(field + "/"));
+    }
+
+    /** Whether a place is that of a whole step, or none. */
+    static boolean isWholeStep(String field) {
+        return field.lastIndexOf('/') <= 0;
     }
 
     /** Pointers of the places that are typed below a node. */

@@ -73,13 +73,12 @@ final class PromptPages {
                 .findFirst();
     }
 
-    /** Findings of a page; those about no entry belong to the last page of their step. */
+    /** Findings of a page; those about no entry belong to the page of their step that takes them, else to its last. */
     List<Finding> findings(int index) {
         PromptPage page = all.get(index);
         List<Finding> every = model.assessment().findings();
         List<Finding> own = new ArrayList<>(page.own(every));
-        boolean last = index + 1 == all.size() || all.get(index + 1).step() != page.step();
-        if (last) {
+        if (index == restOf(page.step())) {
             List<Finding> placed = all.stream()
                     .filter(other -> other.step() == page.step())
                     .flatMap(other -> other.own(every).stream())
@@ -89,6 +88,14 @@ final class PromptPages {
                     .forEach(own::add);
         }
         return own;
+    }
+
+    private int restOf(Step step) {
+        List<Integer> pages = IntStream.range(0, all.size())
+                .filter(i -> all.get(i).step() == step)
+                .boxed()
+                .toList();
+        return pages.stream().filter(i -> prompt(i).holdsRest()).findFirst().orElse(pages.get(pages.size() - 1));
     }
 
     /** The state of a page. */

@@ -16,6 +16,7 @@ import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.RatePaths;
 import org.evenfall.wizard.form.CatchLine;
 import org.evenfall.wizard.form.Column;
+import org.evenfall.wizard.form.ConfirmConditions;
 import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.Form;

@@ -40,6 +40,10 @@ final class Shell extends BorderPane implements Frame {
     private final FocusedFindings focused;
     private final Foot foot;
     private int front;
+
+    /** Where the way on leads back to; null while it leads to the next prompt. */
+    private @Nullable Integer visitedFrom;
+
     private Runnable stepLeft = () -> {};
     private ShellRoom room = ShellRoom.PLENTY;
 
@@ -121,6 +125,16 @@ final class Shell extends BorderPane implements Frame {
         pages.of(id).ifPresent(this::bring);
     }
 
+    @Override
+    public void visit(String id) {
+        int from = front;
+        pages.of(id).ifPresent(index -> {
+            bring(index);
+            visitedFrom = from;
+            refresh();
+        });
+    }
+
     /** Brings the prompt to the front that a node belongs to; nothing for one that belongs to none. */
     void show(Node node) {
         pages.of(node).ifPresent(index -> {
@@ -173,7 +187,12 @@ final class Shell extends BorderPane implements Frame {
 
     /** To the next prompt, or the one before, that is asked in this setup. */
     private void move(int way) {
-        pages.next(front, way).ifPresent(this::bring);
+        Integer from = visitedFrom;
+        if (from != null && way > 0) {
+            bring(from);
+        } else {
+            pages.next(front, way).ifPresent(this::bring);
+        }
     }
 
     /** Runs whenever the person goes from one step to another. */
@@ -186,6 +205,7 @@ final class Shell extends BorderPane implements Frame {
             stepLeft.run();
         }
         front = index;
+        visitedFrom = null;
         showNotice("");
         side.help(pages.prompt(front), List.of(), false);
         boolean toRead = cautionUnread();
@@ -225,10 +245,13 @@ final class Shell extends BorderPane implements Frame {
     }
 
     private void cautionRead() {
+        Integer from = visitedFrom;
         pages.cautionOf(pages.get(front).step())
                 .ifPresent(before -> model.note(setup -> setup.withGuide(
                         setup.guide().withCautionRead(pages.prompt(before).id()))));
         bring(front);
+        visitedFrom = from;
+        refresh();
     }
 
     private void home() {
@@ -284,6 +307,7 @@ final class Shell extends BorderPane implements Frame {
                 model.canUndo(),
                 front > 0,
                 front < pages.all().size() - 1);
+        foot.nameWayOn(visitedFrom == null ? "" : pages.prompt(visitedFrom).id());
     }
 
     /** Each finding once: what is about an entry is shown where the keyboard is, the rest at the right. */
@@ -291,8 +315,9 @@ final class Shell extends BorderPane implements Frame {
         List<Finding> own = pages.findings(front);
         List<Finding> elsewhere =
                 pages.prompt(front).findingsAtEntries() ? pages.get(front).own(own) : unreadable(own);
-        findings.show(
-                own.stream().filter(finding -> !elsewhere.contains(finding)).toList());
+        findings.show(own.stream()
+                .filter(finding -> PromptPage.isWholeStep(finding.field()) || !elsewhere.contains(finding))
+                .toList());
     }
 
     private List<Finding> unreadable(List<Finding> own) {

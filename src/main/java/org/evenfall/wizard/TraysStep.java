@@ -1,46 +1,43 @@
 package org.evenfall.wizard;
 
+import java.nio.file.Path;
 import java.util.List;
-import javafx.scene.Node;
-import javafx.scene.layout.VBox;
+import java.util.Optional;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.Unit;
-import org.evenfall.setup.TraysResult;
-import org.evenfall.setup.path.TrayPaths;
+import org.evenfall.setup.Assessment;
 import org.evenfall.sheet.SheetPart;
 import org.evenfall.trays.Uniformity;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Prompt;
-import org.evenfall.wizard.picture.CvPicture;
-import org.evenfall.wizard.picture.PictureStack;
-import org.evenfall.wizard.picture.TrayBarsPicture;
-import org.evenfall.wizard.picture.TrayPlanPicture;
+import org.evenfall.wizard.step.trays.BeforeDrivingPrompt;
+import org.evenfall.wizard.step.trays.CatchesPrompt;
+import org.evenfall.wizard.step.trays.ComparePrompt;
+import org.evenfall.wizard.step.trays.EdgesPrompt;
+import org.evenfall.wizard.step.trays.LongPassPrompt;
+import org.evenfall.wizard.step.trays.OtherSetups;
+import org.evenfall.wizard.step.trays.PlacesPrompt;
+import org.evenfall.wizard.step.trays.TrayTests;
+import org.evenfall.wizard.step.trays.VerdictPrompt;
 
 /** Step 6: the tray test, before, while and after. */
 final class TraysStep implements StepView {
 
     private final Form form;
-    private final SheetWriter sheets;
     private final WizardContext context;
     private final SetupDocument document;
-    private final PictureStack picture;
+    private final SheetWriter sheets;
+    private final TrayTests tests;
+    private final TraysPictures pictures;
 
     TraysStep(Form form, WizardContext context, SetupDocument document, SheetWriter sheets) {
-        this.sheets = sheets;
         this.form = form;
         this.context = context;
         this.document = document;
-        TrayPlanPicture plan = new TrayPlanPicture(form.words());
-        TrayBarsPicture bars = new TrayBarsPicture(form.words());
-        CvPicture cv = new CvPicture(form.words());
-        this.picture = new PictureStack(plan, bars, cv);
-        form.follow(() -> {
-            TraysResult trays = form.model().assessment().trays();
-            plan.show(trays.layout());
-            bars.show(trays.comparable());
-            cv.show(trays.comparable(), trays.advice());
-        });
+        this.sheets = sheets;
+        this.tests = new TrayTests(form);
+        this.pictures = new TraysPictures(form, tests);
     }
 
     @Override
@@ -50,20 +47,15 @@ final class TraysStep implements StepView {
 
     @Override
     public List<Prompt> prompts() {
-        TraysBeforeForm before = new TraysBeforeForm(form);
-        TraysOutcome outcome = new TraysOutcome(form);
+        DocumentNavigation navigation = new DocumentNavigation(document);
         return List.of(
-                new GroupPrompt(
-                        "6a", () -> new VBox(before.trays(), before.ground(), form.row(fieldSheet())), picture, true),
-                new GroupPrompt("6c", new TrayTestForm(form)::tests, picture, true),
-                new GroupPrompt("6d", () -> new VBox(outcome.result(), outcome.advice()), picture),
-                new GroupPrompt("6e", new SinglePassForm(form)::node, picture),
-                new GroupPrompt("6f", new TestComparisonForm(form, context, document)::node, picture),
-                new GroupPrompt("6g", this::edges, picture));
-    }
-
-    private Node fieldSheet() {
-        return form.button("sheet.printField", () -> sheets.write(form.model(), SheetPart.FIELD));
+                new PlacesPrompt(form, pictures.places(), () -> sheets.write(form.model(), SheetPart.FIELD)),
+                new BeforeDrivingPrompt(form, pictures.passes(), tests),
+                new CatchesPrompt(form, pictures.catches(), tests, navigation, pictures::typing),
+                new VerdictPrompt(form, pictures.verdict(), tests, navigation),
+                new LongPassPrompt(form, pictures.longPass()),
+                new ComparePrompt(form, new Others()),
+                new EdgesPrompt(form, pictures.switching()));
     }
 
     @Override
@@ -74,15 +66,22 @@ final class TraysStep implements StepView {
                 : form.words().text("trays.cvShort", Arg.number(last.field().medianPercent(), 0, Unit.PERCENT));
     }
 
-    private Node edges() {
-        return form.group(
-                "trays.edges",
-                form.sentence("trays.edgesHow"),
-                form.row(
-                        form.text(TrayPaths.BORDER_DEVICE),
-                        form.choice(TrayPaths.BORDER_SIDE),
-                        form.quantity(TrayPaths.SWITCH_ON),
-                        form.quantity(TrayPaths.SWITCH_OFF)),
-                form.sentence("trays.switchHow"));
+    /** Setups opened or saved before. */
+    private final class Others implements OtherSetups {
+
+        @Override
+        public List<Path> files() {
+            return document.recent();
+        }
+
+        @Override
+        public String name(Path file) {
+            return document.name(file);
+        }
+
+        @Override
+        public Optional<Assessment> assessed(Path file) {
+            return document.preview(file).map(context.assess());
+        }
     }
 }

@@ -130,7 +130,8 @@ class TrayTestDraftTest {
         Setup more = TrayTestDraft.withMoreRuns(spilt, 0, 2, Assessor.assess(spilt));
         TrayTestEntry after = more.trays().tests().get(0);
         assertThat(after.runs()).isEqualTo(EnteredQuantity.parse("5"));
-        assertThat(after.catches().get(0).text()).isEqualTo(first.catches().get(0).text() + "+");
+        assertThat(after.catches().get(0).text())
+                .isEqualTo(first.catches().get(0).text() + "+");
         assertThat(after.catches().get(2)).isEqualTo(EnteredQuantity.EMPTY);
         assertThat(more.trays().tests().get(1)).isEqualTo(demo.trays().tests().get(1));
         assertThat(Assessor.assess(more).findings())
@@ -145,7 +146,8 @@ class TrayTestDraftTest {
         Setup demo = demo();
         List<TrayTestEntry> tests = List.of(last(demo).withRuns(EnteredQuantity.EMPTY));
         Setup setup = demo.withTrays(demo.trays().withTests(tests));
-        assertThat(last(TrayTestDraft.withMoreRuns(setup, 0, 1, Assessor.assess(setup))).runs())
+        assertThat(last(TrayTestDraft.withMoreRuns(setup, 0, 1, Assessor.assess(setup)))
+                        .runs())
                 .isEqualTo(EnteredQuantity.parse("2"));
     }
 

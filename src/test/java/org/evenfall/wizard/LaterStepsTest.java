@@ -137,15 +137,33 @@ class LaterStepsTest {
     void catchesAreTypedWithOneHandAndAnsweredAtOnce(FxRobot robot) {
         open(robot, Step.TRAYS, setup -> setup.withTrays(TrayEntries.EMPTY));
         typing.type("/trays/trayCount", "7");
-        typing.type("/trays/wind", "4,5");
+        typing.press("trays.begin");
+        typing.type("/trays/tests/0/wind", "4,5");
         assertThat(typing.words()).anyMatch(word -> word.contains("too strong for a tray test"));
-        typing.type("/trays/wind", "1.2");
-        typing.press("trays.newTest");
+        typing.type("/trays/tests/0/wind", "1.2");
         typing.typeOn("/trays/tests/0/catches/0", "12.9", "15.4", "18.9", "22.6", "19.6", "15.1", "13.4");
         assertThat(typing.words())
                 .contains("Field CV about 18 % (14 to 22 %): not even enough")
                 .anyMatch(word -> word.startsWith("Turn “long vane” from 9 to ") && word.endsWith("wider."));
-        typing.press("trays.newTest");
+        // the button of the instruction: the next test with the move filled in
+        typing.press("trays.act");
+        assertThat(window.shell().prompt()).isEqualTo("6b");
+        assertThat(window.model()
+                        .setup()
+                        .trays()
+                        .tests()
+                        .get(1)
+                        .settings()
+                        .levers()
+                        .get("long vane"))
+                .isNotEqualTo(window.model()
+                        .setup()
+                        .trays()
+                        .tests()
+                        .get(0)
+                        .settings()
+                        .levers()
+                        .get("long vane"));
         assertThat(window.model().setup().trays().tests().get(1).openingLeft().text())
                 .isEqualTo("27.5");
         typing.typeOn("/trays/tests/1/catches/0", "16.4", "17.8", "18.1", "18.6", "16.7", "17.1", "15.9");
@@ -156,7 +174,7 @@ class LaterStepsTest {
     void catchesArePastedAcrossAndMovedTraysKeepTheirTruePlaces(FxRobot robot) {
         open(robot, Step.TRAYS, setup -> setup.withTrays(TrayEntries.EMPTY));
         typing.type("/trays/trayCount", "7");
-        typing.press("trays.newTest");
+        typing.press("trays.begin");
         robot.interact(() -> {
             ClipboardContent row = new ClipboardContent();
             row.putString("16.4\t17.8\t18.1\t18.6\t16.7\t17.1\t15.9\n");
@@ -210,7 +228,7 @@ class LaterStepsTest {
     void anotherWayOfReadingKeepsTheNumbersTyped(FxRobot robot) {
         open(robot, Step.TRAYS, setup -> setup.withTrays(TrayEntries.EMPTY));
         typing.type("/trays/trayCount", "7");
-        typing.press("trays.newTest");
+        typing.press("trays.begin");
         typing.typeOn("/trays/tests/0/catches/0", "16", "17", "18", "18", "16", "17", "15");
         assertThat(typing.there("/trays/tubeBore")).isFalse();
         typing.press("/trays/catchKind/HEIGHT");

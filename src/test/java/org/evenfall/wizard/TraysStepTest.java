@@ -59,9 +59,10 @@ class TraysStepTest {
         robot.interact(() ->
                 window.model().change(setup -> setup.withTrays(setup.trays().withTests(List.of()))));
         typing.type("/trays/trayCount", "21");
+        typing.press("trays.wheelsAsk");
         typing.type("/trays/wheels/track", "2.4");
         assertThat(typing.words()).anyMatch(word -> word.startsWith("Tray 12 is "));
-        typing.press("trays.newTest");
+        typing.press("trays.begin");
         TrayTestEntry test = window.model().setup().trays().tests().get(0);
         assertThat(test.positions()).hasSize(21);
         EnteredQuantity moved = test.positions().get(11);
@@ -100,7 +101,7 @@ class TraysStepTest {
                 window.model().change(setup -> setup.withTrays(setup.trays().withTrayCount(EnteredQuantity.EMPTY))));
         assertThat(names("/trays/tests/1/catches"))
                 .containsExactly("\u221214 m", "\u22129.3 m", "\u22124.7 m", "0 m", "4.7 m", "9.3 m", "14 m");
-        typing.press("trays.newTest");
+        typing.press("trays.another");
         assertThat(names("/trays/tests/2/catches"))
                 .containsExactly(
                         "\u221214 m",
@@ -113,13 +114,13 @@ class TraysStepTest {
                         "9.5 m",
                         "14 m");
         typing.type("/trays/tests/2/positions/4", "0.6");
-        assertThat(names("/trays/tests/2/catches").get(4)).isEqualTo("0.6 m");
+        assertThat(names("/trays/tests/2/catches")).hasSize(9).contains("0.6 m");
         assertThat(typing.words()).anyMatch(word -> word.startsWith("Every run adds 80"));
     }
 
     @Test
     void aNewTestTakesThePositionsOfAnotherNumberOfTrays(FxRobot robot) {
-        typing.press("trays.newTest");
+        typing.press("trays.another");
         assertThat(typing.there("trays.asPlanned.2")).isFalse();
         typing.type("/trays/trayCount", "9");
         assertThat(names("/trays/tests/2/catches")).hasSize(7);
@@ -132,6 +133,7 @@ class TraysStepTest {
         robot.interact(() -> window.model()
                 .change(setup ->
                         TrayPaths.TEST_POSITIONS.at(TrayPaths.TESTS.item(1)).set(setup, List.of())));
+        typing.press("test-1");
         typing.press("trays.moved.1");
         assertThat(window.model().setup().trays().tests().get(1).positions())
                 .extracting(EnteredQuantity::text)
@@ -153,6 +155,7 @@ class TraysStepTest {
         typing.type("/trays/windLimits/note", "1");
         typing.type("/trays/windLimits/warn", "1.5");
         typing.type("/trays/windLimits/stop", "2");
+        robot.interact(() -> typing.node("/trays/wind").requestFocus());
         assertThat(typing.words()).contains("Wind 2.4 m/s: too strong for a tray test. Wait.");
         typing.type("/trays/windLimits/stop", "1.2");
         assertThat(typing.words()).anyMatch(word -> word.startsWith("The wind limits have to rise"));

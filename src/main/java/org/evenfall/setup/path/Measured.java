@@ -8,6 +8,9 @@ import org.evenfall.setup.entry.Setup;
 /** An entry whose values are numbers with a unit: one, a list of them, or one for each lever. */
 public interface Measured {
 
+    /** Between several amounts typed in one entry. */
+    String PLUS = "+";
+
     /** The range by which a typed value is read. */
     Range range(Setup setup, EnteredQuantity typed);
 

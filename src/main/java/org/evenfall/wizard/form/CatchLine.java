@@ -2,6 +2,7 @@ package org.evenfall.wizard.form;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -9,19 +10,23 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.Measured;
 import org.evenfall.setup.path.QuantityList;
 
 /**
- * A list of catches in a row, for one hand while others call out the numbers: type, Enter, next. A row or column pasted
- * from a spreadsheet fills the fields from the one it is pasted into.
+ * A list of catches in rows of seven, for one hand while others call out the numbers: type, Enter, next. Arrows go between
+ * the fields. Numbers pasted from a message or a spreadsheet fill the fields from the one they are pasted into.
  */
 public final class CatchLine {
+
+    /** As many as a row of the field sheet has. */
+    private static final int IN_A_ROW = 7;
 
     private final Form form;
     private final QuantityList<?> entry;
@@ -30,7 +35,7 @@ public final class CatchLine {
     private final IntFunction<String> names;
     private final boolean grows;
     private final List<TextField> fields = new ArrayList<>();
-    private final FlowPane line = new FlowPane();
+    private final GridPane line = new GridPane();
     private final VBox box;
 
     private CatchLine(
@@ -74,14 +79,28 @@ public final class CatchLine {
         return box;
     }
 
+    /** Runs with the number of the field that gets the keyboard, from 0, and with −1 when none of them has it. */
+    public CatchLine onFocus(IntConsumer at) {
+        for (int i = 0; i < fields.size(); i++) {
+            int index = i;
+            fields.get(i).focusedProperty().subscribe(focused -> at.accept(focused ? index : -1));
+        }
+        return this;
+    }
+
     /** With the unit that was typed first, else the usual one. */
     private String title() {
-        Unit unit = list.get(form.model().setup()).stream()
+        Unit unit = unit(form, entry, list);
+        return unit == Unit.NONE ? label : label + ", " + unit.symbol();
+    }
+
+    /** The unit of a list: that which was typed first, else the usual one. */
+    public static Unit unit(Form form, QuantityList<?> entry, EntryPath<List<EnteredQuantity>> list) {
+        return list.get(form.model().setup()).stream()
                 .filter(typed -> !typed.isBlank() && typed.unit() != Unit.NONE)
                 .map(EnteredQuantity::unit)
                 .findFirst()
                 .orElse(entry.units(form.model().setup()).get(0));
-        return unit == Unit.NONE ? label : label + ", " + unit.symbol();
     }
 
     private String cellName(String cell) {
@@ -97,16 +116,16 @@ public final class CatchLine {
         for (int i = fields.size(); i < count; i++) {
             TextField field = field(i);
             fields.add(field);
-            String name = names.apply(i);
-            if (name.isEmpty()) {
-                line.getChildren().add(field);
-            } else {
+            VBox cell = new VBox();
+            if (!names.apply(i).isEmpty()) {
                 int index = i;
-                Label above = new Label(name);
+                Label above = new Label();
                 form.follow(() -> above.setText(names.apply(index)));
                 above.getStyleClass().add("column-header");
-                line.getChildren().add(new VBox(above, field));
+                cell.getChildren().add(above);
             }
+            cell.getChildren().add(field);
+            line.add(cell, i % IN_A_ROW, i / IN_A_ROW);
         }
     }
 
@@ -117,31 +136,61 @@ public final class CatchLine {
         field.setAccessibleText(label + ", " + (name.isEmpty() ? Integer.toString(index + 1) : name));
         new QuantityField(form, entry, QuantityList.item(list, index)).bind(field);
         field.addEventFilter(KeyEvent.KEY_PRESSED, event -> key(event, index));
+        field.addEventFilter(KeyEvent.KEY_TYPED, event -> goOnAfterPlus(field));
         return field;
     }
 
-    private void key(KeyEvent event, int index) {
-        if (event.getCode() == KeyCode.ENTER) {
-            // after the last, or on an empty one that only waits for more, the frame goes on
-            if (index + 1 < fields.size()
-                    && !(grows && fields.get(index).getText().isBlank())) {
-                event.consume();
-                fields.get(index + 1).requestFocus();
-            }
-        } else if (event.isShortcutDown() && event.getCode() == KeyCode.V) {
-            String pasted = Clipboard.getSystemClipboard().getString();
-            if (pasted != null && pasted.strip().matches("(?s).*[\\t\\n].*")) {
-                event.consume();
-                paste(pasted.strip().split("[\\t\\r\\n]+", -1), index);
-            }
+    /** What waits for a further amount is not replaced by it. */
+    private static void goOnAfterPlus(TextField field) {
+        if (field.getText().endsWith(Measured.PLUS) && field.getSelectedText().equals(field.getText())) {
+            field.end();
         }
     }
 
-    private void paste(String[] values, int from) {
-        for (int i = 0; i < values.length; i++) {
-            if (from + i < fields.size()) {
-                fields.get(from + i).setText(values[i].strip());
+    private void key(KeyEvent event, int index) {
+        TextField field = fields.get(index);
+        boolean handled = switch (event.getCode()) {
+            // after the last, or on an empty one that only waits for more, the frame goes on
+            case ENTER -> !(grows && field.getText().isBlank()) && focus(index + 1);
+            case UP -> focus(index - IN_A_ROW);
+            case DOWN -> focus(index + IN_A_ROW);
+            case LEFT -> field.getCaretPosition() == 0 && focus(index - 1);
+            case RIGHT -> field.getCaretPosition() == field.getLength() && focus(index + 1);
+            case V -> event.isShortcutDown() && pasted(index);
+            default -> false;
+        };
+        if (handled || event.getCode() == KeyCode.UP || event.getCode() == KeyCode.DOWN) {
+            event.consume();
+        }
+    }
+
+    /** At once, so that no key overtakes it; false where there is none. */
+    private boolean focus(int index) {
+        if (index < 0 || index >= fields.size()) {
+            return false;
+        }
+        fields.get(index).requestFocus();
+        fields.get(index).selectAll();
+        return true;
+    }
+
+    private boolean pasted(int from) {
+        String text = Clipboard.getSystemClipboard().getString();
+        if (text == null || !text.strip().matches("(?s).*[\\s;].*")) {
+            return false;
+        }
+        List<String> values = new ArrayList<>();
+        for (String word : text.strip().split("[\\s;]+", -1)) {
+            if (values.isEmpty() || word.chars().anyMatch(Character::isDigit)) {
+                values.add(word);
+            } else {
+                // a unit belongs to the number before it
+                values.set(values.size() - 1, values.get(values.size() - 1) + " " + word);
             }
         }
+        for (int i = 0; i < values.size() && from + i < fields.size(); i++) {
+            fields.get(from + i).setText(values.get(i));
+        }
+        return true;
     }
 }

@@ -51,6 +51,11 @@ public interface Prompt {
         return false;
     }
 
+    /** Whether findings of its step that are about no entry are shown here, and not on the last page of the step. */
+    default boolean holdsRest() {
+        return false;
+    }
+
     /** Whether what is found about its entries is shown where the keyboard is; else all of it is next to them. */
     default boolean findingsAtEntries() {
         return true;

@@ -17,23 +17,37 @@ public final class SettingsForm {
 
     /** The entries, made anew whenever the machine has other levers. */
     public static Node of(Form form, EntryPath<SettingsEntries> place) {
+        return Slot.rebuiltOn(form, () -> labels(form), part -> node(part, place));
+    }
+
+    /** Levers and PTO speed alone, made anew whenever the machine has other levers. */
+    public static Node leversAndPto(Form form, EntryPath<SettingsEntries> place) {
         return Slot.rebuiltOn(
                 form,
-                () -> form.model().assessment().machine().levers().stream()
-                        .map(Lever::label)
-                        .toList(),
-                part -> node(part, place));
+                () -> labels(form),
+                part -> part.row(leversAndPtoOf(part, place).toArray(new Node[0])));
     }
 
     private static Node node(Form form, EntryPath<SettingsEntries> place) {
+        List<Node> entries = leversAndPtoOf(form, place);
+        entries.add(form.quantity(SettingsPaths.HEIGHT_OVER_CROP, place));
+        entries.add(form.quantity(SettingsPaths.TILT, place));
+        return form.row(entries.toArray(new Node[0]));
+    }
+
+    private static List<String> labels(Form form) {
+        return form.model().assessment().machine().levers().stream()
+                .map(Lever::label)
+                .toList();
+    }
+
+    private static List<Node> leversAndPtoOf(Form form, EntryPath<SettingsEntries> place) {
         List<Node> entries = new ArrayList<>();
         for (Lever lever : form.model().assessment().machine().levers()) {
             EntryPath<EnteredQuantity> value = QuantityMap.item(SettingsPaths.LEVERS.at(place), lever.label());
             entries.add(form.quantity(lever.label(), SettingsPaths.LEVERS, value));
         }
         entries.add(form.quantity(SettingsPaths.PTO_SPEED, place));
-        entries.add(form.quantity(SettingsPaths.HEIGHT_OVER_CROP, place));
-        entries.add(form.quantity(SettingsPaths.TILT, place));
-        return form.row(entries.toArray(new Node[0]));
+        return entries;
     }
 }

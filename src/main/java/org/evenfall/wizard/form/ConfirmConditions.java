@@ -1,13 +1,11 @@
-package org.evenfall.wizard;
+package org.evenfall.wizard.form;
 
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import org.evenfall.setup.ConditionDraft;
-import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.VisibleWhen;
 
 /** A person confirms that older tests were done under what is set now. */
-final class ConfirmConditions {
+public final class ConfirmConditions {
 
     private ConfirmConditions() {}
 
@@ -16,7 +14,7 @@ final class ConfirmConditions {
      *
      * @param key key of the finding that says so
      */
-    static Node button(Form form, String key) {
+    public static Node button(Form form, String key) {
         Button button = form.button(
                 "test.confirm",
                 () -> form.model()

@@ -1,0 +1,92 @@
+package org.evenfall.wizard.step.trays;
+
+import javafx.scene.Node;
+import javafx.scene.layout.VBox;
+import org.evenfall.result.TrayPlanLines;
+import org.evenfall.setup.CatchKindChange;
+import org.evenfall.setup.entry.AmountKind;
+import org.evenfall.setup.entry.TrayEntries;
+import org.evenfall.setup.entry.WheelEntries;
+import org.evenfall.setup.path.TrayPaths;
+import org.evenfall.wizard.form.Disclosure;
+import org.evenfall.wizard.form.FigureRow;
+import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.FormPrompt;
+import org.evenfall.wizard.form.Help;
+import org.evenfall.wizard.form.VisibleWhen;
+
+/** Where the trays go, how they are read, how often to drive. */
+public final class PlacesPrompt extends FormPrompt {
+
+    private final Runnable print;
+
+    /**
+     * @param picture of the step
+     * @param print writes the field sheet
+     */
+    public PlacesPrompt(Form form, Node picture, Runnable print) {
+        super("6a", form, picture);
+        this.print = print;
+    }
+
+    @Override
+    public Node entries() {
+        return new VBox(
+                form().row(
+                                form().quantity(TrayPaths.TRAY_COUNT),
+                                form().quantity(TrayPaths.TRAY_LENGTH),
+                                form().quantity(TrayPaths.TRAY_WIDTH)),
+                form().choice(
+                                TrayPaths.CATCH_KIND,
+                                // a unit that no longer fits changes with it
+                                TrayPaths.TRAYS
+                                        .only()
+                                        .then(
+                                                TrayPaths.CATCH_KIND.name(),
+                                                TrayEntries::catchKind,
+                                                CatchKindChange::to)),
+                form().row(
+                                form().quantity(TrayPaths.READING_STEP),
+                                VisibleWhen.when(
+                                        form(),
+                                        () -> form().model().setup().trays().catchKind() == AmountKind.HEIGHT,
+                                        form().quantity(TrayPaths.TUBE_BORE))),
+                wheels(),
+                form().row(
+                                form().choice(TrayPaths.SURFACE),
+                                form().choice(TrayPaths.TRAYS_LEVEL),
+                                form().choice(TrayPaths.TUBES_DRY),
+                                form().choice(TrayPaths.CLEAR_OF_WHEELMARKS)),
+                FigureRow.of(
+                        form(),
+                        () -> TrayPlanLines.runs(
+                                form().words(),
+                                form().model().assessment().trays().plan())),
+                form().row(form().button("sheet.printField", print)));
+    }
+
+    /** Where the wheels run; only for trays that would be in their marks. */
+    private Node wheels() {
+        return new Disclosure(
+                form(),
+                "trays.wheelsAsk",
+                () -> !form().model().setup().trays().wheels().equals(WheelEntries.EMPTY),
+                form().row(form().quantity(TrayPaths.TRACK), form().quantity(TrayPaths.TYRE)));
+    }
+
+    @Override
+    public boolean holds(String pointer) {
+        // how often to drive, with which trays, what that adds to the strip
+        return pointer.equals(TrayPaths.TRAYS.only().pointer());
+    }
+
+    @Override
+    public boolean mayHurt() {
+        return true;
+    }
+
+    @Override
+    public Help help() {
+        return Help.terms("tramline", "midway", "run").from("source.trayPlaces", "source.countingNoise");
+    }
+}
