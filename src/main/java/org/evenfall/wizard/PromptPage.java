@@ -13,7 +13,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.evenfall.finding.Finding;
 import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Step;
@@ -83,9 +82,9 @@ final class PromptPage extends VBox {
         return prompt;
     }
 
-    /** Whether something is typed or chosen here, or there is nothing to type. */
+    /** Whether something is typed or chosen here, or there is nothing to type, or the prompt knows better. */
     boolean begun() {
-        return ids(this).isEmpty() || typed();
+        return prompt.answered().orElseGet(() -> ids(this).isEmpty() || typed());
     }
 
     /** Whether something is typed or chosen here. */
@@ -116,17 +115,16 @@ final class PromptPage extends VBox {
                                 pointer.equals(id) || pointer.startsWith(id + "/") || id.startsWith(pointer + "/"));
     }
 
-    /** Those of the findings that are about something on this page. */
-    List<Finding> own(List<Finding> findings) {
-        List<String> ids = ids(this);
-        return findings.stream()
-                .filter(finding -> finding.step() == step)
-                .filter(finding ->
-                        prompt.holds(finding.field()) || ids.stream().anyMatch(id -> isAbout(finding.field(), id)))
-                .toList();
+    /** Places that are typed on this page, as it is now. */
+    List<String> places() {
+        return ids(this);
     }
 
-    /** Whether a place is an entry, in it, or a group that it is in; a whole step is no such group. */
+    /** Whether a place is one of these, in one of them, or a group that one is in; a whole step is no such group. */
+    static boolean isAbout(String field, List<String> places) {
+        return places.stream().anyMatch(place -> isAbout(field, place));
+    }
+
     private static boolean isAbout(String field, String entry) {
         return field.equals(entry)
                 || field.startsWith(entry + "/")

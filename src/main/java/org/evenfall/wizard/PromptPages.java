@@ -77,17 +77,32 @@ final class PromptPages {
     List<Finding> findings(int index) {
         PromptPage page = all.get(index);
         List<Finding> every = model.assessment().findings();
-        List<Finding> own = new ArrayList<>(page.own(every));
+        List<Finding> own = new ArrayList<>(own(index));
         if (index == restOf(page.step())) {
-            List<Finding> placed = all.stream()
-                    .filter(other -> other.step() == page.step())
-                    .flatMap(other -> other.own(every).stream())
+            List<Finding> placed = IntStream.range(0, all.size())
+                    .filter(i -> all.get(i).step() == page.step())
+                    .boxed()
+                    .flatMap(i -> own(i).stream())
                     .toList();
             every.stream()
                     .filter(finding -> finding.step() == page.step() && !placed.contains(finding))
                     .forEach(own::add);
         }
         return own;
+    }
+
+    /** Findings about something on a page: a prompt that holds a place goes before one that has only its entries. */
+    List<Finding> own(int index) {
+        PromptPage page = all.get(index);
+        List<String> places = page.places();
+        return model.assessment().findings().stream()
+                .filter(finding -> finding.step() == page.step())
+                .filter(finding -> all.stream()
+                                .anyMatch(other -> other.step() == page.step()
+                                        && other.prompt().holds(finding.field()))
+                        ? page.prompt().holds(finding.field())
+                        : PromptPage.isAbout(finding.field(), places))
+                .toList();
     }
 
     private int restOf(Step step) {

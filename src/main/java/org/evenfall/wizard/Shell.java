@@ -58,7 +58,7 @@ final class Shell extends BorderPane implements Frame {
                         .toList());
         this.rail = new Rail(words, views, pages.all(), this::go, this::show);
         this.findings = new StepFindings(words);
-        this.focused = new FocusedFindings(model, words);
+        this.focused = new FocusedFindings(model, words, () -> pages.own(front));
         this.caution = new CautionPage(words, this::cautionRead);
         this.day = new DayPage(words, this::home);
         this.side = new SidePane(pages.all(), findings, new HelpPane(words));
@@ -298,7 +298,7 @@ final class Shell extends BorderPane implements Frame {
                 room.numbersOnly() || room.withoutDetails(),
                 em());
         List<Finding> own = pages.findings(front);
-        List<Finding> wrong = unreadable(own);
+        List<Finding> wrong = unreadable();
         // what cannot be read is shown once, where the keyboard is
         focused.otherwise(wrong);
         showFindings();
@@ -313,15 +313,14 @@ final class Shell extends BorderPane implements Frame {
     /** Each finding once: what is about an entry is shown where the keyboard is, the rest at the right. */
     private void showFindings() {
         List<Finding> own = pages.findings(front);
-        List<Finding> elsewhere =
-                pages.prompt(front).findingsAtEntries() ? pages.get(front).own(own) : unreadable(own);
+        List<Finding> elsewhere = pages.prompt(front).findingsAtEntries() ? pages.own(front) : unreadable();
         findings.show(own.stream()
                 .filter(finding -> PromptPage.isWholeStep(finding.field()) || !elsewhere.contains(finding))
                 .toList());
     }
 
-    private List<Finding> unreadable(List<Finding> own) {
-        return pages.get(front).own(own).stream()
+    private List<Finding> unreadable() {
+        return pages.own(front).stream()
                 .filter(finding -> finding.kind() == FindingKind.STOP)
                 .toList();
     }

@@ -84,6 +84,7 @@ class TraysStepTest {
                         .withTests(setup.trays().tests().stream()
                                 .map(test -> test.withConditions(TestConditionEntries.EMPTY))
                                 .toList()))));
+        robot.interact(() -> window.shell().show("6d"));
         assertThat(typing.words()).anyMatch(word -> word.startsWith("Test 2 does not state everything"));
         typing.press(confirm);
         assertThat(typing.there(confirm)).isFalse();
@@ -115,6 +116,7 @@ class TraysStepTest {
                         "14 m");
         typing.type("/trays/tests/2/positions/4", "0.6");
         assertThat(names("/trays/tests/2/catches")).hasSize(9).contains("0.6 m");
+        robot.interact(() -> window.shell().show("6a"));
         assertThat(typing.words()).anyMatch(word -> word.startsWith("Every run adds 80"));
     }
 
@@ -149,9 +151,9 @@ class TraysStepTest {
     @Test
     void ownWindLimitsAreAskedForAndUsed(FxRobot robot) {
         assertThat(typing.there("/trays/windLimits/warn")).isFalse();
+        typing.press("trays.windLimitsAsk");
         typing.type("/trays/wind", "2.4");
         assertThat(typing.words()).contains("Wind 2.4 m/s: go on, and drive with or against it.");
-        typing.press("trays.windLimitsAsk");
         typing.type("/trays/windLimits/note", "1");
         typing.type("/trays/windLimits/warn", "1.5");
         typing.type("/trays/windLimits/stop", "2");
@@ -178,11 +180,11 @@ class TraysStepTest {
     @Test
     void undoIsAButtonToo(FxRobot robot) {
         assertThat(typing.node("shell.undo").isDisabled()).isTrue();
-        typing.type("/trays/wind", "3.1");
+        typing.type("/trays/trayLength", "51");
         assertThat(typing.node("shell.undo").isDisabled()).isFalse();
         for (int i = 0; i < 10 && !typing.node("shell.undo").isDisabled(); i++) {
             robot.interact(() -> ((javafx.scene.control.Button) typing.node("shell.undo")).fire());
         }
-        assertThat(window.model().setup().trays().wind().text()).isEqualTo("1.2");
+        assertThat(window.model().setup().trays().trayLength().text()).isEqualTo("50");
     }
 }

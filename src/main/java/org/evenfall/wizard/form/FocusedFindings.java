@@ -3,6 +3,7 @@ package org.evenfall.wizard.form;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Finding;
@@ -22,16 +23,19 @@ public final class FocusedFindings extends VBox {
     /** So many have room. */
     private static final int MOST = 2;
 
-    private final SetupModel model;
+    private final Supplier<List<Finding>> own;
     private final Sentences words;
     private final List<Finding> shown = new ArrayList<>();
     private List<Finding> otherwise = List.of();
     private String place = "";
     private @Nullable Node focused;
 
-    /** @param model the setup that is typed */
-    public FocusedFindings(SetupModel model, Sentences words) {
-        this.model = model;
+    /**
+     * @param model the setup that is typed
+     * @param own the findings about entries of the page in front
+     */
+    public FocusedFindings(SetupModel model, Sentences words, Supplier<List<Finding>> own) {
+        this.own = own;
         this.words = words;
         getStyleClass().addAll("told", "focused-findings");
         model.follow(this::refresh);
@@ -53,7 +57,7 @@ public final class FocusedFindings extends VBox {
         String name = at == null ? "" : String.valueOf(at.getProperties().getOrDefault(CELL_NAME, ""));
         List<Finding> now = pointer.isEmpty()
                 ? List.of()
-                : model.assessment().findings().stream()
+                : own.get().stream()
                         .filter(finding -> finding.kind() != FindingKind.MISSING)
                         .filter(finding -> about(pointer, finding.field()) && !isOnPage(finding.field()))
                         .sorted(Comparator.comparing(Finding::kind, Comparator.comparingInt(FindingKind::weight)))

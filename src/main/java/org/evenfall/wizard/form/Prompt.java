@@ -1,5 +1,6 @@
 package org.evenfall.wizard.form;
 
+import java.util.Optional;
 import javafx.scene.Node;
 
 /**
@@ -49,6 +50,11 @@ public interface Prompt {
      */
     default boolean holds(String pointer) {
         return false;
+    }
+
+    /** Whether it is answered, where that does not follow from what is typed in it; empty where it does. */
+    default Optional<Boolean> answered() {
+        return Optional.empty();
     }
 
     /** Whether findings of its step that are about no entry are shown here, and not on the last page of the step. */

@@ -20,14 +20,6 @@ public final class SettingsForm {
         return Slot.rebuiltOn(form, () -> labels(form), part -> node(part, place));
     }
 
-    /** Levers and PTO speed alone, made anew whenever the machine has other levers. */
-    public static Node leversAndPto(Form form, EntryPath<SettingsEntries> place) {
-        return Slot.rebuiltOn(
-                form,
-                () -> labels(form),
-                part -> part.row(leversAndPtoOf(part, place).toArray(new Node[0])));
-    }
-
     private static Node node(Form form, EntryPath<SettingsEntries> place) {
         List<Node> entries = leversAndPtoOf(form, place);
         entries.add(form.quantity(SettingsPaths.HEIGHT_OVER_CROP, place));

@@ -1,28 +1,34 @@
 package org.evenfall.wizard.step.trays;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
+import org.evenfall.machine.Lever;
 import org.evenfall.result.Answers;
 import org.evenfall.setup.TrayTestDraft;
+import org.evenfall.setup.entry.SettingsEntries;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TestConditionEntries;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.entry.WindLimitEntries;
 import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.QuantityMap;
 import org.evenfall.setup.path.SettingsPaths;
 import org.evenfall.setup.path.TestConditionPaths;
 import org.evenfall.setup.path.TrayPaths;
-import org.evenfall.wizard.form.ConfirmConditions;
 import org.evenfall.wizard.form.Disclosure;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
 import org.evenfall.wizard.form.Help;
+import org.evenfall.wizard.form.LineList;
 import org.evenfall.wizard.form.OneTest;
-import org.evenfall.wizard.form.SettingsForm;
+import org.evenfall.wizard.form.Slot;
 import org.evenfall.wizard.form.VisibleWhen;
 
 /** How the machine is set for a test and what the day is like: filled in with what is set now, edited where it differs. */
@@ -39,17 +45,11 @@ public final class BeforeDrivingPrompt extends FormPrompt {
     @Override
     public Node entries() {
         return new VBox(
-                // that of an older file; now each test has its own
-                VisibleWhen.when(
-                        form(),
-                        () -> !form().model().setup().trays().wind().isBlank(),
-                        form().quantity(TrayPaths.WIND)),
                 new OneTest(
                         form(),
                         tests.shown(),
                         () -> List.of(tests.begun(), tests.byFactor()),
                         (part, index) -> tests.begun() ? lines(part, TrayPaths.TESTS.item(index)) : begin()),
-                ConfirmConditions.button(form(), "trays.assumed"),
                 another(),
                 limits());
     }
@@ -58,7 +58,7 @@ public final class BeforeDrivingPrompt extends FormPrompt {
     private Node begin() {
         Button button = form().button("trays.begin", tests::begin);
         button.getStyleClass().add("primary");
-        return new VBox(VisibleWhen.sentence(form(), "figure-line", this::setNow), form().row(button));
+        return new VBox(VisibleWhen.sentence(form(), "sentence", this::setNow), form().row(button));
     }
 
     /** One more test, whatever is advised. */
@@ -74,7 +74,7 @@ public final class BeforeDrivingPrompt extends FormPrompt {
             return "";
         }
         Setup begun = TrayTestDraft.added(form().model().setup(), form().model().assessment(), form()::numberText);
-        String place = TrayPaths.TESTS.item(0).pointer();
+        String place = TrayPaths.TESTS.item(0).pointer() + "/";
         String all = Answers.of(form().words(), begun).stream()
                 .filter(line -> line.pointer().startsWith(place))
                 .map(Answers.Line::text)
@@ -84,22 +84,45 @@ public final class BeforeDrivingPrompt extends FormPrompt {
 
     private Node lines(Form form, EntryPath<TrayTestEntry> at) {
         EntryPath<TestConditionEntries> conditions = TrayPaths.TEST_CONDITIONS.at(at);
+        Node settings = Slot.rebuiltOn(
+                form,
+                () -> form.model().assessment().machine().levers().stream()
+                        .map(Lever::label)
+                        .toList(),
+                part -> settings(part, at));
+        LineList day = new LineList(form)
+                .quantity(TestConditionPaths.HEIGHT_OVER_RIM, conditions)
+                .quantity(TestConditionPaths.SPEED, conditions)
+                .quantity(TrayPaths.TEST_WIND, at)
+                .quantity(TrayPaths.TEST_RUNS, at);
+        HBox both = new HBox(settings, day);
+        both.getStyleClass().add("line-lists");
+        HBox.setHgrow(settings, Priority.ALWAYS);
+        HBox.setHgrow(day, Priority.ALWAYS);
         return new VBox(
-                SettingsForm.leversAndPto(form, TrayPaths.TEST_SETTINGS.at(at)),
+                both,
                 form.row(
-                        form.quantity(TrayPaths.TEST_OPENING_LEFT, at),
-                        VisibleWhen.when(
-                                form, () -> !tests.byFactor(), form.quantity(TrayPaths.TEST_OPENING_RIGHT, at)),
-                        form.quantity(TestConditionPaths.HEIGHT_OVER_RIM, conditions),
-                        form.quantity(TestConditionPaths.SPEED, conditions)),
-                form.row(
-                        form.quantity(TrayPaths.TEST_WIND, at),
-                        form.quantity(TrayPaths.TEST_RUNS, at),
-                        form.text(TrayPaths.TEST_DATE, at)),
-                form.row(
+                        form.text(TrayPaths.TEST_DATE, at),
                         form.text(TestConditionPaths.STRIP, conditions),
                         form.text(TestConditionPaths.TRAVEL_DIRECTION, conditions)),
                 new Disclosure(form, "trays.drivenOtherwise", otherwise(form, at, conditions)));
+    }
+
+    /** How the machine is set, filled in. */
+    private LineList settings(Form form, EntryPath<TrayTestEntry> at) {
+        EntryPath<SettingsEntries> settings = TrayPaths.TEST_SETTINGS.at(at);
+        LineList list = new LineList(form);
+        for (Lever lever : form.model().assessment().machine().levers()) {
+            list.quantity(
+                    lever.label(),
+                    SettingsPaths.LEVERS,
+                    QuantityMap.item(SettingsPaths.LEVERS.at(settings), lever.label()));
+        }
+        list.quantity(SettingsPaths.PTO_SPEED, settings).quantity(TrayPaths.TEST_OPENING_LEFT, at);
+        if (!tests.byFactor()) {
+            list.quantity(TrayPaths.TEST_OPENING_RIGHT, at);
+        }
+        return list;
     }
 
     /** What was taken over from the setup when the test was begun. */
@@ -123,6 +146,15 @@ public final class BeforeDrivingPrompt extends FormPrompt {
                 "trays.windLimitsAsk",
                 () -> !form().model().setup().trays().windLimits().equals(WindLimitEntries.EMPTY),
                 form().row(
+                                // that of an older file; now each test has its own
+                                VisibleWhen.when(
+                                        form(),
+                                        () -> !form().model()
+                                                .setup()
+                                                .trays()
+                                                .wind()
+                                                .isBlank(),
+                                        form().quantity(TrayPaths.WIND)),
                                 form().quantity(TrayPaths.WIND_NOTE),
                                 form().quantity(TrayPaths.WIND_WARN),
                                 form().quantity(TrayPaths.WIND_STOP)));
@@ -131,6 +163,11 @@ public final class BeforeDrivingPrompt extends FormPrompt {
     @Override
     public boolean holds(String pointer) {
         return tests.holds(pointer, false);
+    }
+
+    @Override
+    public Optional<Boolean> answered() {
+        return tests.answered();
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.evenfall.wizard.step.trays;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 import javafx.scene.Node;
@@ -64,7 +65,6 @@ public final class CatchesPrompt extends FormPrompt {
                 CatchLine.named(form, TrayPaths.TEST_CATCHES, at, trays, tray -> place(form, index, tray, trays))
                         .onFocus(typing)
                         .node(),
-                form.findings(at.pointer()),
                 moved(form, index, at, trays),
                 form.row(form.text(TrayPaths.TEST_REMARK, at)));
     }
@@ -118,6 +118,11 @@ public final class CatchesPrompt extends FormPrompt {
     @Override
     public boolean holds(String pointer) {
         return tests.holds(pointer, true);
+    }
+
+    @Override
+    public Optional<Boolean> answered() {
+        return tests.answered();
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.evenfall.wizard.step.trays;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
@@ -111,6 +112,11 @@ public final class ComparePrompt implements Prompt {
         Uniformity last = SetupComparison.lastTest(assessment);
         Double width = assessment.tramlineWidthM();
         return last == null || width == null ? null : new TestComparisonPicture.Test(name, last, width);
+    }
+
+    @Override
+    public Optional<Boolean> answered() {
+        return Optional.of(other != null);
     }
 
     @Override

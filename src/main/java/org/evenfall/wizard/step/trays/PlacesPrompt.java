@@ -1,6 +1,8 @@
 package org.evenfall.wizard.step.trays;
 
 import javafx.scene.Node;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.evenfall.result.TrayPlanLines;
 import org.evenfall.setup.CatchKindChange;
@@ -13,7 +15,8 @@ import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
 import org.evenfall.wizard.form.Help;
-import org.evenfall.wizard.form.VisibleWhen;
+import org.evenfall.wizard.form.LineList;
+import org.evenfall.wizard.form.Slot;
 
 /** Where the trays go, how they are read, how often to drive. */
 public final class PlacesPrompt extends FormPrompt {
@@ -32,28 +35,10 @@ public final class PlacesPrompt extends FormPrompt {
     @Override
     public Node entries() {
         return new VBox(
+                kind(),
+                sizes(),
+                form().choice(TrayPaths.SURFACE),
                 form().row(
-                                form().quantity(TrayPaths.TRAY_COUNT),
-                                form().quantity(TrayPaths.TRAY_LENGTH),
-                                form().quantity(TrayPaths.TRAY_WIDTH)),
-                form().choice(
-                                TrayPaths.CATCH_KIND,
-                                // a unit that no longer fits changes with it
-                                TrayPaths.TRAYS
-                                        .only()
-                                        .then(
-                                                TrayPaths.CATCH_KIND.name(),
-                                                TrayEntries::catchKind,
-                                                CatchKindChange::to)),
-                form().row(
-                                form().quantity(TrayPaths.READING_STEP),
-                                VisibleWhen.when(
-                                        form(),
-                                        () -> form().model().setup().trays().catchKind() == AmountKind.HEIGHT,
-                                        form().quantity(TrayPaths.TUBE_BORE))),
-                wheels(),
-                form().row(
-                                form().choice(TrayPaths.SURFACE),
                                 form().choice(TrayPaths.TRAYS_LEVEL),
                                 form().choice(TrayPaths.TUBES_DRY),
                                 form().choice(TrayPaths.CLEAR_OF_WHEELMARKS)),
@@ -62,7 +47,38 @@ public final class PlacesPrompt extends FormPrompt {
                         () -> TrayPlanLines.runs(
                                 form().words(),
                                 form().model().assessment().trays().plan())),
-                form().row(form().button("sheet.printField", print)));
+                form().row(form().button("sheet.printField", print), wheels()));
+    }
+
+    /** Number, size and reading of the trays; the bore of a tube where heights are read. */
+    private Node sizes() {
+        LineList trays = new LineList(form())
+                .quantity(TrayPaths.TRAY_COUNT, TrayPaths.TRAYS.only())
+                .quantity(TrayPaths.TRAY_LENGTH, TrayPaths.TRAYS.only())
+                .quantity(TrayPaths.TRAY_WIDTH, TrayPaths.TRAYS.only());
+        Node reading =
+                Slot.rebuiltOn(form(), () -> form().model().setup().trays().catchKind(), PlacesPrompt::reading);
+        HBox both = new HBox(trays, reading);
+        both.getStyleClass().add("line-lists");
+        HBox.setHgrow(trays, Priority.ALWAYS);
+        HBox.setHgrow(reading, Priority.ALWAYS);
+        return both;
+    }
+
+    private static Node reading(Form form) {
+        LineList list = new LineList(form).quantity(TrayPaths.READING_STEP, TrayPaths.TRAYS.only());
+        return form.model().setup().trays().catchKind() == AmountKind.HEIGHT
+                ? list.quantity(TrayPaths.TUBE_BORE, TrayPaths.TRAYS.only())
+                : list;
+    }
+
+    /** How a tray is read; a unit that no longer fits changes with it. */
+    private Node kind() {
+        return form().choice(
+                        TrayPaths.CATCH_KIND,
+                        TrayPaths.TRAYS
+                                .only()
+                                .then(TrayPaths.CATCH_KIND.name(), TrayEntries::catchKind, CatchKindChange::to));
     }
 
     /** Where the wheels run; only for trays that would be in their marks. */

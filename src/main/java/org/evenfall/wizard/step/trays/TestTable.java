@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
@@ -14,11 +16,13 @@ import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.Uniformity;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.HorizontalScrollPane;
 import org.evenfall.wizard.form.VisibleWhen;
+import org.evenfall.wizard.form.Wrapped;
 
 /** All tests of the setup that can be read, one a row. */
 final class TestTable {
+
+    private static final int COLUMNS = 5;
 
     private TestTable() {}
 
@@ -27,8 +31,15 @@ final class TestTable {
         GridPane grid = new GridPane();
         grid.getStyleClass().addAll("rows", "compared");
         form.follow(() -> fill(grid, form));
+        for (int column = 0; column < COLUMNS; column++) {
+            boolean last = column == COLUMNS - 1;
+            ColumnConstraints width = new ColumnConstraints();
+            width.setMinWidth(last ? 0 : Region.USE_PREF_SIZE);
+            width.setHgrow(last ? Priority.ALWAYS : Priority.NEVER);
+            grid.getColumnConstraints().add(width);
+        }
         return VisibleWhen.when(
-                form, () -> !form.model().assessment().trays().tests().isEmpty(), new HorizontalScrollPane(grid));
+                form, () -> !form.model().assessment().trays().tests().isEmpty(), grid);
     }
 
     private static void fill(GridPane grid, Form form) {
@@ -52,11 +63,7 @@ final class TestTable {
 
     private static void add(GridPane grid, int row, List<String> cells) {
         for (int column = 0; column < cells.size(); column++) {
-            Label cell = new Label(cells.get(column));
-            cell.setMinWidth(Region.USE_PREF_SIZE);
-            if (row == 0) {
-                cell.getStyleClass().add("column-header");
-            }
+            Label cell = Wrapped.label(cells.get(column), row == 0 ? "column-header" : "cell");
             grid.add(cell, column, row);
         }
     }

@@ -1,6 +1,7 @@
 package org.evenfall.wizard.step.trays;
 
 import java.util.List;
+import java.util.Optional;
 import org.evenfall.setup.TrayTestDraft;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.path.EntryPath;
@@ -41,6 +42,11 @@ public final class TrayTests {
     /** Whether the test shown was begun. */
     boolean begun() {
         return index() < size();
+    }
+
+    /** Nothing is answered about a test that was not begun. */
+    Optional<Boolean> answered() {
+        return begun() ? Optional.empty() : Optional.of(false);
     }
 
     /** One more test, which is shown. */
@@ -95,6 +101,12 @@ public final class TrayTests {
                 placed == 0 ? TrayLayouts.USUAL_TRAYS : placed, test.catches().size());
     }
 
+    /** Whether a place is that of a test as a whole. */
+    boolean isTest(String pointer) {
+        return pointer.startsWith(LIST.pointer() + "/")
+                && pointer.indexOf('/', LIST.pointer().length() + 1) < 0;
+    }
+
     /**
      * Whether a place is in a test, or the list while it is empty.
      *
@@ -109,9 +121,12 @@ public final class TrayTests {
             return false;
         }
         String[] names = pointer.substring(list.length() + 1).split("/", -1);
-        boolean ofCatches = names.length == 1
-                || List.of(TrayPaths.TEST_CATCHES.name(), TrayPaths.TEST_POSITIONS.name(), TrayPaths.TEST_REMARK.name())
-                        .contains(names[1]);
-        return catches == ofCatches;
+        return names.length > 1
+                && catches
+                        == List.of(
+                                        TrayPaths.TEST_CATCHES.name(),
+                                        TrayPaths.TEST_POSITIONS.name(),
+                                        TrayPaths.TEST_REMARK.name())
+                                .contains(names[1]);
     }
 }

@@ -2,6 +2,7 @@ package org.evenfall.wizard.step.trays;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -16,6 +17,7 @@ import org.evenfall.setup.NextAction;
 import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.Uniformity;
+import org.evenfall.wizard.form.ConfirmConditions;
 import org.evenfall.wizard.form.Disclosure;
 import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.FindingView;
@@ -44,9 +46,10 @@ public final class VerdictPrompt extends FormPrompt {
     public Node entries() {
         return new VBox(
                 VisibleWhen.sentence(form(), "result-figure", () -> ofLast(TrayTestLines::fieldCv)),
-                FigureRow.of(form(), this::figures),
+                ConfirmConditions.button(form(), "trays.assumed"),
                 instruction(),
                 buttons(),
+                FigureRow.of(form(), this::figures),
                 more());
     }
 
@@ -151,6 +154,16 @@ public final class VerdictPrompt extends FormPrompt {
     private List<Finding> others() {
         Advice advice = advice();
         return advice == null ? List.of() : AdviceFindings.others(advice);
+    }
+
+    @Override
+    public boolean holds(String pointer) {
+        return tests.isTest(pointer);
+    }
+
+    @Override
+    public Optional<Boolean> answered() {
+        return Optional.of(last() != null);
     }
 
     @Override
