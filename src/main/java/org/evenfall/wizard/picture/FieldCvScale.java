@@ -1,0 +1,125 @@
+package org.evenfall.wizard.picture;
+
+import java.util.List;
+import javafx.scene.paint.Color;
+import javafx.scene.text.TextAlignment;
+import org.evenfall.finding.Sentences;
+import org.evenfall.quantity.Interval;
+import org.evenfall.trays.CvLimits;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The axis of the field CV: bands at 10, 15 and 20 % with their words, and on them estimates with their intervals.
+ *
+ * @param brush draws
+ * @param words words
+ * @param across field CV, %, from 0
+ */
+record FieldCvScale(Brush brush, Sentences words, Scale across) {
+
+    /** Usual end of the axis, %. */
+    static final double END_PERCENT = 30;
+
+    /**
+     * Words of the bands. Above 15 % the median alone decides the verdict, so that the band has its word; below, the chance
+     * decides too.
+     */
+    private static final List<String> BANDS = List.of(
+            "picture.cv.band.good",
+            "picture.cv.band.field",
+            "choice.EvennessVerdict.NOT_EVEN_ENOUGH",
+            "choice.EvennessVerdict.DO_NOT_SPREAD");
+
+    private double bound(int i) {
+        return switch (i) {
+            case 0 -> 0;
+            case 1 -> CvLimits.GOOD_PERCENT;
+            case 2 -> CvLimits.FIELD_PERCENT;
+            case 3 -> CvLimits.STRIPES_PERCENT;
+            default -> across.to();
+        };
+    }
+
+    /** Height of the words of the bands, px. */
+    double wordsHigh() {
+        return (twoRows() ? 2.9 : 1.6) * brush.em();
+    }
+
+    /** The words go in two rows where the bands are too narrow for one. */
+    private boolean twoRows() {
+        double end = 0;
+        for (int i = 0; i < BANDS.size(); i++) {
+            double half = brush.width(words.text(BANDS.get(i)), brush.note().heavy()) / 2;
+            double middle = Math.min(middle(i), across.end() + 1.2 * brush.em() - half);
+            if (middle - half < end) {
+                return true;
+            }
+            end = middle + half + 0.5 * brush.em();
+        }
+        return false;
+    }
+
+    private double middle(int band) {
+        return (across.at(bound(band)) + across.at(bound(band + 1))) / 2;
+    }
+
+    /** Draws the bands down to the floor, their words over them; gives the y where the first estimate may begin. */
+    double bands(double top, double floor) {
+        double em = brush.em();
+        Palette palette = brush.palette();
+        Color[] colours = {palette.good(), palette.good(), palette.warn(), palette.stop()};
+        double[] strength = {0.24, 0.1, 0.13, 0.13};
+        boolean twoRows = twoRows();
+        double under = top + wordsHigh();
+        for (int i = 0; i < BANDS.size(); i++) {
+            double from = across.at(bound(i));
+            brush.box(from, under, across.at(bound(i + 1)) - from, floor - under, Palette.faint(colours[i], strength[i]));
+            if (i > 0) {
+                brush.line(from, under, from, floor, palette.paper(), 2);
+            }
+            brush.within(
+                    words.text(BANDS.get(i)),
+                    middle(i),
+                    top + (twoRows && i % 2 == 1 ? 2.1 : 0.9) * em,
+                    brush.note().heavy().in(colours[i]),
+                    TextAlignment.CENTER,
+                    0.2 * em,
+                    across.end() + 1.2 * em);
+        }
+        return under + 0.3 * em;
+    }
+
+    /** Words over an estimate. */
+    void label(String text, double percent, double y) {
+        brush.within(
+                text,
+                across.clamped(percent),
+                y,
+                brush.note().in(brush.palette().ink()),
+                TextAlignment.CENTER,
+                across.start() - brush.em(),
+                across.end() + brush.em());
+    }
+
+    /** One estimate: a disc, or a ring for what is only expected, and its interval; an arrow where that goes on. */
+    void estimate(double percent, @Nullable Interval intervalPercent, double y, Color colour, boolean expected) {
+        Marks marks = new Marks(brush);
+        double thick = expected ? 1.8 : 2.5;
+        if (intervalPercent != null) {
+            double low = across.clamped(intervalPercent.low());
+            if (intervalPercent.high() > across.to()) {
+                marks.arrow(low, y, across.end() + 0.9 * brush.em(), y, colour, thick);
+            } else {
+                brush.line(low, y, across.at(intervalPercent.high()), y, colour, thick);
+            }
+        }
+        if (percent > across.to()) {
+            return;
+        }
+        if (expected) {
+            marks.ring(across.clamped(percent), y, 0.45 * brush.em(), colour);
+        } else {
+            marks.disc(across.clamped(percent), y, 0.42 * brush.em(), colour);
+        }
+    }
+}
