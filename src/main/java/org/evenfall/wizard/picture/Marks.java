@@ -8,6 +8,8 @@ import org.evenfall.quantity.Unit;
 /** Marks that several pictures share: arrows, measures, axes, shapes for a state. */
 final class Marks {
 
+    private static final int TURN_POINTS = 24;
+
     private final Brush brush;
 
     Marks(Brush brush) {
@@ -23,6 +25,18 @@ final class Marks {
                 new double[] {x2, x2 - head * Math.cos(angle - 0.4), x2 - head * Math.cos(angle + 0.4)},
                 new double[] {y2, y2 - head * Math.sin(angle - 0.4), y2 - head * Math.sin(angle + 0.4)},
                 colour);
+    }
+
+    /** The turn from the end of one pass to the begin of the next; so high to the foot, minus to the top. */
+    void turn(double from, double to, double y, double high, Color colour) {
+        double[] xs = new double[TURN_POINTS];
+        double[] ys = new double[TURN_POINTS];
+        for (int i = 0; i < TURN_POINTS; i++) {
+            double angle = Math.PI * i / (TURN_POINTS - 1);
+            xs[i] = (from + to) / 2 - (to - from) / 2 * Math.cos(angle);
+            ys[i] = y + high * Math.sin(angle);
+        }
+        brush.polyline(xs, ys, colour, 1.5, true);
     }
 
     /** A measure between two heights, with a short bar at each end. */
