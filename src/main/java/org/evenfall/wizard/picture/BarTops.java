@@ -17,7 +17,8 @@ final class BarTops {
         for (Top top : tops) {
             double level = bars.up().at(top.value());
             double x = bars.across().at(top.placeM()) - 0.44 * bars.bar();
-            taken.add(new Rectangle2D(x, level, 0.88 * bars.bar(), Math.max(0, bars.up().start() - level)));
+            taken.add(new Rectangle2D(
+                    x, level, 0.88 * bars.bar(), Math.max(0, bars.up().start() - level)));
         }
     }
 
@@ -40,6 +41,12 @@ final class BarTops {
         double high = 1.05 * lettering.em() * em;
         Rectangle2D room = new Rectangle2D(x - wide / 2 - 0.1 * em, level - high - 0.1 * em, wide + 0.2 * em, high);
         if (taken.stream().noneMatch(room::intersects)) {
+            brush.box(
+                    room.getMinX(),
+                    room.getMinY(),
+                    room.getWidth(),
+                    room.getHeight(),
+                    Palette.faint(brush.palette().paper(), 0.8));
             brush.text(top.text(), x, level - 0.62 * high, lettering, TextAlignment.CENTER);
             taken.add(room);
         }

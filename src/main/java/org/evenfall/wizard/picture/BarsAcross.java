@@ -95,10 +95,6 @@ record BarsAcross(Brush brush, Scale across, Scale up, double bar) {
         double right = x + SHARE * bar;
         double top = up.start() - 1.6 * brush.em();
         brush.polyline(
-                new double[] {x, x, right, right},
-                new double[] {up.start(), top, top, up.start()},
-                colour,
-                1.2,
-                true);
+                new double[] {x, x, right, right}, new double[] {up.start(), top, top, up.start()}, colour, 1.2, true);
     }
 }

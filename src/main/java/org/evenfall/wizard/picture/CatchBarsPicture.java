@@ -21,6 +21,9 @@ public final class CatchBarsPicture extends Picture {
     /** Fewest catches whose mean is drawn. Ours. */
     private static final int FEWEST = 3;
 
+    /** From here on no decimal is shown. */
+    private static final double WHOLE_FROM = 100;
+
     private static final double HEAD_EM = 2.8;
     private static final double FOOT_EM = 4.6;
 
@@ -127,7 +130,8 @@ public final class CatchBarsPicture extends Picture {
     }
 
     private double levelsWide(Brush brush) {
-        double widest = brush.width(words.text("picture.bars.mean"), brush.note().heavy());
+        double widest =
+                brush.width(words.text("picture.bars.mean"), brush.note().heavy());
         for (BarsAcross.Level level : levels(1)) {
             widest = Math.max(widest, brush.width(level.word(), brush.note()));
         }
@@ -167,7 +171,8 @@ public final class CatchBarsPicture extends Picture {
 
     /** Numbers over the bars: first of the one being typed, then of the highest and the lowest, then where there is room. */
     private void numbers(BarsAcross bars) {
-        int decimals = typedCatches().stream().allMatch(each -> Math.abs(each - Math.rint(each)) < 0.005) ? 0 : 1;
+        boolean whole = typedCatches().stream().allMatch(each -> each >= WHOLE_FROM || each == Math.rint(each));
+        int decimals = whole ? 0 : 1;
         List<BarTops.Top> tops = new ArrayList<>();
         for (int i = 0; i < placesM.size(); i++) {
             Double typed = catches.get(i);
@@ -197,9 +202,14 @@ public final class CatchBarsPicture extends Picture {
         new TrayPlaces(brush, words, placesM).draw(floor, bars.across());
         String whole = words.text("picture.catches.axis", Arg.text(unit));
         boolean fits = brush.width(whole, brush.note()) < width - 0.6 * em;
-        line(brush, fits ? whole : words.text("picture.catches.axisShort", Arg.text(unit)), floor + 2.1 * em, width, brush.note());
+        line(
+                brush,
+                fits ? whole : words.text("picture.catches.axisShort", Arg.text(unit)),
+                floor + 2.1 * em,
+                width,
+                brush.note());
         int typed = typedCatches().size();
-        int decimals = mean < 100 ? 1 : 0;
+        int decimals = mean < WHOLE_FROM ? 1 : 0;
         String progress = mean > 0
                 ? words.text(
                         "picture.catches.mean",

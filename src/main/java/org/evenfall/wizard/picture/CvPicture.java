@@ -78,7 +78,8 @@ public final class CvPicture extends Picture {
             scale.label(
                     words.text("picture.cv.expected", Arg.number(expected.percent(), 0, Unit.PERCENT)),
                     expected.percent(),
-                    y + 0.25 * row);
+                    y + 0.25 * row,
+                    brush.palette().ink());
         }
         new Marks(brush).axis(across, floor, words.text("picture.cv.axis"), words);
     }
@@ -93,7 +94,11 @@ public final class CvPicture extends Picture {
         boolean last = test.equals(tests.get(tests.size() - 1));
         double median = evenness.field().medianPercent();
         scale.estimate(
-                median, evenness.field().intervalPercent(), y + 0.7 * row, last ? palette.ink() : palette.soft(), false);
+                median,
+                evenness.field().intervalPercent(),
+                y + 0.7 * row,
+                last ? palette.ink() : palette.soft(),
+                false);
         scale.label(
                 words.text(
                         "picture.cv.test",
@@ -102,6 +107,7 @@ public final class CvPicture extends Picture {
                         Arg.number(evenness.field().lowPercent(), 0, Unit.NONE),
                         Arg.number(evenness.field().highPercent(), 0, Unit.PERCENT)),
                 median,
-                y + 0.25 * row);
+                y + 0.25 * row,
+                palette.ink());
     }
 }

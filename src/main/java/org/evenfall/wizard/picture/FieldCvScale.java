@@ -1,6 +1,10 @@
 package org.evenfall.wizard.picture;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 import org.evenfall.finding.Sentences;
@@ -69,33 +73,54 @@ record FieldCvScale(Brush brush, Sentences words, Scale across) {
         Palette palette = brush.palette();
         Color[] colours = {palette.good(), palette.good(), palette.warn(), palette.stop()};
         double[] strength = {0.24, 0.1, 0.13, 0.13};
-        boolean twoRows = twoRows();
         double under = top + wordsHigh();
         for (int i = 0; i < BANDS.size(); i++) {
             double from = across.at(bound(i));
-            brush.box(from, under, across.at(bound(i + 1)) - from, floor - under, Palette.faint(colours[i], strength[i]));
+            brush.box(
+                    from, under, across.at(bound(i + 1)) - from, floor - under, Palette.faint(colours[i], strength[i]));
             if (i > 0) {
                 brush.line(from, under, from, floor, palette.paper(), 2);
             }
-            brush.within(
-                    words.text(BANDS.get(i)),
-                    middle(i),
-                    top + (twoRows && i % 2 == 1 ? 2.1 : 0.9) * em,
-                    brush.note().heavy().in(colours[i]),
-                    TextAlignment.CENTER,
-                    0.2 * em,
-                    across.end() + 1.2 * em);
         }
+        words(top, colours);
         return under + 0.3 * em;
     }
 
+    /** The words of the bands, the widest band first; one that has no room is left out. */
+    private void words(double top, Color[] colours) {
+        double em = brush.em();
+        boolean twoRows = twoRows();
+        List<Rectangle2D> taken = new ArrayList<>();
+        List<Integer> widestFirst = IntStream.range(0, BANDS.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> bound(i) - bound(i + 1)))
+                .toList();
+        for (int i : widestFirst) {
+            String word = words.text(BANDS.get(i));
+            Lettering lettering = brush.note().heavy().in(colours[i]);
+            double wide = brush.width(word, lettering);
+            double left = Math.max(0.2 * em, Math.min(across.end() + 1.2 * em - wide, middle(i) - wide / 2));
+            double y = top + (twoRows && i % 2 == 1 ? 2.1 : 0.9) * em;
+            Rectangle2D room = new Rectangle2D(left - 0.2 * em, y - 0.4 * em, wide + 0.4 * em, 0.8 * em);
+            if (taken.stream().noneMatch(room::intersects)) {
+                brush.text(word, left, y, lettering, TextAlignment.LEFT);
+                taken.add(room);
+            }
+        }
+    }
+
+    /** Whether words over an estimate have room on one line. */
+    boolean fits(String text) {
+        return brush.width(text, brush.note()) <= across.end() - across.start() + 2 * brush.em();
+    }
+
     /** Words over an estimate. */
-    void label(String text, double percent, double y) {
+    void label(String text, double percent, double y, Color colour) {
         brush.within(
                 text,
                 across.clamped(percent),
                 y,
-                brush.note().in(brush.palette().ink()),
+                brush.note().in(colour),
                 TextAlignment.CENTER,
                 across.start() - brush.em(),
                 across.end() + brush.em());

@@ -69,14 +69,15 @@ public final class PacingPicture extends Picture {
     }
 
     private String wide(@Nullable Double metres) {
-        return metres == null ? "?" : words.number(metres, TrayPlaces.decimals(metres), Unit.M);
+        return metres == null
+                ? words.text("picture.pacing.widthOpen")
+                : words.number(metres, TrayPlaces.decimals(metres), Unit.M);
     }
 
     @Override
     void draw(Brush brush, double width, double full) {
         double em = brush.em();
-        double height =
-                new Caption(caption()).draw(brush, width, full, layout == null ? brush.body() : brush.note());
+        double height = new Caption(caption()).draw(brush, width, full, layout == null ? brush.body() : brush.note());
         StripFromAbove strip = new StripFromAbove(brush, layout, widthM, width);
         List<Double> places = layout == null ? List.of() : layout.positionsM();
         PacingRows rows = new PacingRows(brush, words, strip.across(), places);
@@ -91,6 +92,7 @@ public final class PacingPicture extends Picture {
         if (layout != null) {
             rows.draw(row, foot + 0.3 * em, shown);
             strip.trays(row);
+            numbers(brush, strip, places, row - 0.5 * strip.side() - 0.75 * em);
         }
         sides(brush, strip, row, width);
         length(brush, strip, top, row);
@@ -115,6 +117,33 @@ public final class PacingPicture extends Picture {
         }
     }
 
+    /** Numbers of the trays from the left, from the outer ones inwards where there is room. */
+    private void numbers(Brush brush, StripFromAbove strip, List<Double> places, double y) {
+        Lettering lettering = brush.note().in(brush.palette().ink());
+        double left = 0;
+        double right = strip.across().end();
+        for (int i = 0; i <= places.size() / 2; i++) {
+            int other = places.size() - 1 - i;
+            double half = brush.width(words.number(other + 1, 0, Unit.NONE), lettering) / 2 + 0.25 * brush.em();
+            double x = strip.across().at(places.get(i));
+            double mirror = strip.across().at(places.get(other));
+            boolean apart = i == other ? x + half < right : x + half < mirror - half;
+            if (i <= other && x - half > left && mirror + half < right && apart) {
+                number(brush, i + 1, x, y, lettering);
+                if (i != other) {
+                    number(brush, other + 1, mirror, y, lettering);
+                }
+                left = x + half;
+                right = mirror - half;
+            }
+        }
+    }
+
+    private void number(Brush brush, int tray, double x, double y, Lettering lettering) {
+        String text = words.number(tray, 0, Unit.NONE);
+        brush.onPaper(text, x, y, lettering, TextAlignment.CENTER, x - 2 * brush.em(), x + 2 * brush.em());
+    }
+
     /** Which side is left, in the gaps between the outermost trays and the next tramlines. */
     private void sides(Brush brush, StripFromAbove strip, double row, double width) {
         double quarter = 1.5 * strip.half();
@@ -130,15 +159,23 @@ public final class PacingPicture extends Picture {
     private void length(Brush brush, StripFromAbove strip, double top, double row) {
         double em = brush.em();
         String text = words.text("picture.pacing.length", Arg.number(StripLoad.PASS_LENGTH_M, 0, Unit.M));
-        double wide = brush.width(text, brush.note()) + 1.2 * em;
-        if (layout == null || wide > strip.half() || row - top < 4 * em) {
+        double wide = strip.half() - 1.2 * em;
+        List<String> lines = brush.wrapped(text, Math.max(wide, 5 * em), brush.note());
+        double high = lines.size() * brush.note().lineEm() * em;
+        if (layout == null || wide < 5 * em || row - top < high + 4 * em) {
             return;
         }
         double x = strip.across().at(0) + 1.5 * strip.half();
         double foot = row - 1.2 * em;
         double middle = (top + foot) / 2;
         new Marks(brush).upright(x, top + 0.3 * em, foot, brush.palette().soft());
-        brush.onPaper(text, x, middle, brush.note(), TextAlignment.CENTER, x - wide / 2, x + wide / 2);
+        brush.box(
+                x - 0.5 * em,
+                middle - high / 2 - 0.1 * em,
+                em,
+                high + 0.2 * em,
+                brush.palette().paper());
+        brush.paragraph(text, x, middle - high / 2, wide, brush.note(), TextAlignment.CENTER);
     }
 
     private void between(Brush brush, StripFromAbove strip, double y, double width) {

@@ -46,26 +46,43 @@ record PacingRows(Brush brush, Sentences words, Scale across, List<Double> place
             List<Double> distances = distancesM(placesM, side);
             int shown = Math.min(most, distances.size());
             for (int k = 0; k < shown; k++) {
-                // the nearest, the outermost and as many between as have room
-                int tray = shown < 2 ? 0 : Math.round((float) k * (distances.size() - 1) / (shown - 1));
-                row(side, distances.get(tray), trays, top + (k + 0.5) * ROW_EM * brush.em());
+                int tray = tray(k, shown, distances.size());
+                double x = across.at(side * distances.get(tray));
+                brush.line(x, trays, x, y(top, k), brush.palette().line(), 1);
             }
         }
+        for (int side : new int[] {-1, 1}) {
+            List<Double> distances = distancesM(placesM, side);
+            int shown = Math.min(most, distances.size());
+            for (int k = 0; k < shown; k++) {
+                row(side, distances.get(tray(k, shown, distances.size())), y(top, k));
+            }
+        }
+    }
+
+    /** The nearest, the outermost and as many between as have room. */
+    private static int tray(int row, int shown, int trays) {
+        return shown < 2 ? 0 : Math.round((float) row * (trays - 1) / (shown - 1));
+    }
+
+    private double y(double top, int row) {
+        return top + (row + 0.5) * ROW_EM * brush.em();
     }
 
     private String distance(double metres) {
         return words.number(metres, TrayPlaces.decimals(metres), Unit.M);
     }
 
-    private void row(int side, double distanceM, double trays, double y) {
+    private void row(int side, double distanceM, double y) {
         double x = across.at(side * distanceM);
-        brush.line(x, trays, x, y, brush.palette().line(), 1);
         new Marks(brush).across(across.at(0), x, y, brush.palette().ink());
-        brush.text(
+        brush.onPaper(
                 distance(distanceM),
                 x + side * 0.5 * brush.em(),
                 y,
                 brush.note().in(brush.palette().ink()),
-                side < 0 ? TextAlignment.RIGHT : TextAlignment.LEFT);
+                side < 0 ? TextAlignment.RIGHT : TextAlignment.LEFT,
+                across.start(),
+                across.end());
     }
 }

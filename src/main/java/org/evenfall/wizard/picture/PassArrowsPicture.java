@@ -19,6 +19,11 @@ public final class PassArrowsPicture extends Picture {
     private static final List<String> NAMES =
             List.of("picture.passArrows.first", "picture.passArrows.centre", "picture.passArrows.third");
 
+    private static final List<String> WHOLE_NAMES = List.of(
+            "picture.passArrows.firstTramline",
+            "picture.passArrows.centreTramline",
+            "picture.passArrows.thirdTramline");
+
     private static final double HEAD_EM = 2.4;
 
     /** Least height of the strip for the turns to be drawn too, em. */
@@ -100,15 +105,18 @@ public final class PassArrowsPicture extends Picture {
         }
         double row = (top + foot) / 2;
         strip.ground(top, foot);
-        strip.trays(row);
-        for (int i = 0; i < NAMES.size(); i++) {
-            pass(brush, strip, i, top, foot);
+        List<String> names = names(brush, width);
+        for (int i = 0; i < names.size(); i++) {
+            pass(brush, strip, i, names.get(i), top, foot);
         }
+        strip.trays(row);
         if (turns) {
             List<Double> x = strip.passes();
             double high = 1.2 * em;
-            new Marks(brush).turn(x.get(0), x.get(1), foot, high, brush.palette().accent());
-            new Marks(brush).turn(x.get(1), x.get(2), top, -high, brush.palette().accent());
+            new Marks(brush)
+                    .turn(x.get(0), x.get(1), foot, high, brush.palette().accent());
+            new Marks(brush)
+                    .turn(x.get(1), x.get(2), top, -high, brush.palette().accent());
         }
     }
 
@@ -117,11 +125,19 @@ public final class PassArrowsPicture extends Picture {
         return driving != DrivingPattern.BACK_AND_FORTH || pass == 1;
     }
 
-    private void pass(Brush brush, StripFromAbove strip, int pass, double top, double foot) {
+    /** The tramlines by their whole names, or short where these have no room side by side. */
+    private List<String> names(Brush brush, double width) {
+        Lettering lettering = brush.body().heavy();
+        List<String> whole = WHOLE_NAMES.stream().map(key -> words.text(key)).toList();
+        boolean fits = whole.stream().allMatch(name -> brush.width(name, lettering) < 0.32 * width - 0.4 * brush.em());
+        return fits ? whole : NAMES.stream().map(key -> words.text(key)).toList();
+    }
+
+    private void pass(Brush brush, StripFromAbove strip, int pass, String name, double top, double foot) {
         double em = brush.em();
         double x = strip.passes().get(pass);
         brush.within(
-                words.text(NAMES.get(pass)),
+                name,
                 x,
                 0.9 * em,
                 brush.body().heavy().in(brush.palette().accent()),

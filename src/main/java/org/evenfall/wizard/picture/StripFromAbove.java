@@ -80,8 +80,10 @@ final class StripFromAbove {
             if (layout.inWheelMarks().contains(i)) {
                 new Marks(brush).triangle(x, y, 0.75 * side, brush.palette().warn());
             } else {
-                brush.box(x - side / 2, y - side / 2, side, side, brush.palette().straw());
-                brush.frame(x - side / 2, y - side / 2, side, side, brush.palette().ink(), 1);
+                brush.box(
+                        x - side / 2, y - side / 2, side, side, brush.palette().straw());
+                brush.frame(
+                        x - side / 2, y - side / 2, side, side, brush.palette().ink(), 1);
             }
         }
     }
@@ -95,7 +97,8 @@ final class StripFromAbove {
         for (int i = 1; i < layout.positionsM().size(); i++) {
             closest = Math.min(
                     closest,
-                    across.length(layout.positionsM().get(i) - layout.positionsM().get(i - 1)));
+                    across.length(
+                            layout.positionsM().get(i) - layout.positionsM().get(i - 1)));
         }
         return Math.max(3, Math.min(0.95 * brush.em(), 0.6 * closest));
     }

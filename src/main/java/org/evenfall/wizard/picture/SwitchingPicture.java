@@ -19,7 +19,7 @@ public final class SwitchingPicture extends Picture {
     private static final double SKETCH_M = 12;
 
     /** Least height between field edge and headland tramline, em. */
-    private static final double HEADLAND_EM = 5.2;
+    private static final double HEADLAND_EM = 5;
 
     /** Length of the tractor ahead of the discs, em. */
     private static final double TRACTOR_EM = 3.4;
@@ -44,10 +44,7 @@ public final class SwitchingPicture extends Picture {
      * @param borderSide side of the border device, as driven
      */
     public void show(
-            @Nullable Double switchOnM,
-            @Nullable Double switchOffM,
-            @Nullable Double tramlineWidthM,
-            Side borderSide) {
+            @Nullable Double switchOnM, @Nullable Double switchOffM, @Nullable Double tramlineWidthM, Side borderSide) {
         onM = switchOnM;
         offM = switchOffM;
         widthM = tramlineWidthM;
@@ -74,6 +71,9 @@ public final class SwitchingPicture extends Picture {
             return words.text(open ? "picture.switching.openUnknown" : "picture.switching.closeUnknown");
         }
         Arg distance = Arg.number(Math.abs(metres), TrayPlaces.decimals(metres), Unit.M);
+        if (metres == 0) {
+            return words.text(open ? "picture.switching.openAt" : "picture.switching.closeAt");
+        }
         if (metres < 0) {
             return words.text(open ? "picture.switching.openEdge" : "picture.switching.closeEdge", distance);
         }
@@ -85,14 +85,17 @@ public final class SwitchingPicture extends Picture {
         double em = brush.em();
         double height = new Caption(caption()).draw(brush, width, full, brush.body());
         double edge = 0.6 * em;
-        double deep = Math.max(1, Math.max(metres(onM), metres(offM)));
+        double deep = Math.max(SKETCH_M / 2, Math.max(metres(onM), metres(offM)));
         double beyond = Math.max(0, Math.max(-metres(onM), -metres(offM)));
         double foot = height - (TRACTOR_EM + 0.6) * em;
         // across the headland to scale where that leaves its words their room
         double headlandM = Math.max(beyond, widthM == null ? SKETCH_M : widthM / 2);
         double headland = edge + Math.max(HEADLAND_EM * em, (foot - edge) * headlandM / (headlandM + deep));
-        headland = Math.min(headland, edge + 0.5 * (foot - edge));
-        double perM = Math.min((foot - headland) / deep, beyond > 0 ? (headland - edge) / beyond : Double.MAX_VALUE);
+        headland = Math.min(headland, edge + 0.58 * (foot - edge));
+        double perM = (foot - headland) / deep;
+        if (beyond > 0) {
+            perM = Math.min(perM, (headland - edge) / Math.max(headlandM, 1.5 * beyond));
+        }
         Scale down = new Scale(0, deep, headland, headland + deep * perM);
         ground(brush, width, edge, headland, height);
         border(brush, width, edge, headland);
@@ -122,13 +125,19 @@ public final class SwitchingPicture extends Picture {
         brush.text(
                 words.text("picture.switching.headland"),
                 0.4 * em,
-                headland - 1.2 * em,
+                headland - 1.1 * em,
                 brush.note().in(palette.ink()),
                 TextAlignment.LEFT);
     }
 
     private static void wheelMarks(Brush brush, List<Double> ends) {
-        brush.line(ends.get(0), ends.get(1), ends.get(2), ends.get(3), brush.palette().line(), 4);
+        brush.line(
+                ends.get(0),
+                ends.get(1),
+                ends.get(2),
+                ends.get(3),
+                brush.palette().line(),
+                4);
     }
 
     /** The tramline on which the outlets close is at the left, that on which they open at the right. */
@@ -142,14 +151,16 @@ public final class SwitchingPicture extends Picture {
         Palette palette = brush.palette();
         Lettering lettering = brush.body().in(side == Side.UNANSWERED ? palette.soft() : palette.accent());
         String text = device();
-        double y = edge + 2.3 * em;
+        double used = brush.width(words.text("picture.switching.edge"), brush.note()) + 1.6 * em;
+        boolean beside = used + brush.width(text, lettering) < width;
+        double y = edge + (beside ? 1 : 2.2) * em;
         if (side != Side.UNANSWERED) {
             double way = side == Side.LEFT ? 1 : -1;
             double discs = width - (way > 0 ? 4.4 : 1.2) * em;
             tractor(brush, discs, headland, new double[] {way, 0}, palette.soft());
             new Marks(brush).arrow(discs, headland - 0.7 * em, discs, headland - 1.9 * em, palette.accent(), 2);
         }
-        brush.within(text, width - 0.4 * em, y, lettering, TextAlignment.RIGHT, 0.4 * em, width - 0.4 * em);
+        brush.onPaper(text, width - 0.4 * em, y, lettering, TextAlignment.RIGHT, 0.4 * em, width - 0.4 * em);
     }
 
     /** One machine with its discs at their place, the measure from the headland tramline and its words. */
@@ -188,13 +199,14 @@ public final class SwitchingPicture extends Picture {
         double em = brush.em();
         part(brush, x, y, way, new double[] {-0.35, 0.75, 0.75}, colour);
         part(brush, x, y, way, new double[] {0.9, 2.6, 0.4}, colour);
-        new Marks(brush).arrow(
-                x + 1.1 * em * way[0],
-                y + 1.1 * em * way[1],
-                x + TRACTOR_EM * em * way[0],
-                y + TRACTOR_EM * em * way[1],
-                brush.palette().ink(),
-                2);
+        new Marks(brush)
+                .arrow(
+                        x + 1.1 * em * way[0],
+                        y + 1.1 * em * way[1],
+                        x + TRACTOR_EM * em * way[0],
+                        y + TRACTOR_EM * em * way[1],
+                        brush.palette().ink(),
+                        2);
     }
 
     /** A box along the way: from, to and half its width, em. */

@@ -75,9 +75,8 @@ public final class TrayBarsPicture extends Picture {
                         words.number(100 + OUTER_PERCENT, 0, Unit.PERCENT),
                         brush.note().heavy())
                 + 0.7 * em;
-        List<List<Double>> places = compared.stream()
-                .map(test -> test.evenness().positionsM())
-                .toList();
+        List<List<Double>> places =
+                compared.stream().map(test -> test.evenness().positionsM()).toList();
         BarsAcross bars = BarsAcross.of(brush, places, left, width - 0.3 * em, up);
         Scale across = bars.across();
         double bar = bars.bar();

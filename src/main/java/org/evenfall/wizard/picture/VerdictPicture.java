@@ -38,6 +38,9 @@ public final class VerdictPicture extends Picture {
     /** Least height of bars with what is under them, em. */
     private static final double BARS_EM = 9;
 
+    /** Least share of the bars in the height where earlier tests are drawn too. */
+    private static final double BARS_SHARE = 0.5;
+
     private List<TrayTestResult> tests = List.of();
     private @Nullable ExpectedCv expected;
 
@@ -82,7 +85,8 @@ public final class VerdictPicture extends Picture {
         double em = brush.em();
         FieldCvScale scale = new FieldCvScale(brush, words, new Scale(0, end(), 1.4 * em, width - 1.4 * em));
         double fixed = scale.wordsHigh() + (ROW_EM * (expected == null ? 1 : 2) + 0.6 + AXIS_EM) * em;
-        int room = (int) ((height - BARS_EM * em - fixed) / (EARLIER_EM * em));
+        double bars = Math.max(BARS_EM * em, BARS_SHARE * height);
+        int room = (int) ((height - bars - fixed) / (EARLIER_EM * em));
         int earlier = Math.max(0, Math.min(tests.size() - 1, room));
         double scaleHigh = fixed + earlier * EARLIER_EM * em;
         double gap = Math.min(2 * em, Math.max(0, 0.06 * (height - scaleHigh)));
@@ -128,7 +132,8 @@ public final class VerdictPicture extends Picture {
         // the furthest from the mean first
         tops.stream()
                 .sorted(Comparator.comparingDouble(one -> -Math.abs(one.value() - MEAN)))
-                .forEach(one -> numbers.number(one, brush.note().heavy().in(brush.palette().ink())));
+                .forEach(one -> numbers.number(
+                        one, brush.note().heavy().in(brush.palette().ink())));
         new TrayPlaces(brush, words, evenness.positionsM()).draw(up.start(), bars.across());
         String whole = words.text("picture.verdict.axis");
         boolean fits = brush.width(whole, brush.note()) < width - 0.4 * em;
@@ -159,7 +164,7 @@ public final class VerdictPicture extends Picture {
         Palette palette = brush.palette();
         double y = scale.bands(top, floor);
         FieldCv field = last().evenness().field();
-        scale.label(label(field), field.medianPercent(), y + 0.5 * em);
+        scale.label(label(field), field.medianPercent(), y + 0.5 * em, palette.ink());
         scale.estimate(field.medianPercent(), field.intervalPercent(), y + 1.55 * em, palette.ink(), false);
         y += ROW_EM * em;
         ExpectedCv after = expected;
@@ -169,7 +174,10 @@ public final class VerdictPicture extends Picture {
                     Arg.number(after.percent(), 0, Unit.PERCENT),
                     Arg.number(after.intervalPercent().low(), 0, Unit.NONE),
                     Arg.number(after.intervalPercent().high(), 0, Unit.PERCENT));
-            scale.label(text, after.percent(), y + 0.5 * em);
+            String fitting = scale.fits(text)
+                    ? text
+                    : words.text("picture.verdict.expectedShort", Arg.number(after.percent(), 0, Unit.PERCENT));
+            scale.label(fitting, after.percent(), y + 0.5 * em, palette.accent());
             scale.estimate(after.percent(), after.intervalPercent(), y + 1.55 * em, palette.accent(), true);
             y += ROW_EM * em;
         }
@@ -198,7 +206,8 @@ public final class VerdictPicture extends Picture {
                 "picture.verdict.earlier", Arg.count(test.index() + 1L), Arg.number(median, 0, Unit.PERCENT));
         double x = scale.across().clamped(median);
         new Marks(brush).disc(x, y, 0.24 * em, brush.palette().soft());
-        boolean right = x + 0.6 * em + brush.width(text, brush.note()) < scale.across().end();
+        boolean right =
+                x + 0.6 * em + brush.width(text, brush.note()) < scale.across().end();
         brush.text(
                 text, x + (right ? 0.6 : -0.6) * em, y, brush.note(), right ? TextAlignment.LEFT : TextAlignment.RIGHT);
     }

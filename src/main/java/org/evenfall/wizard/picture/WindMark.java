@@ -4,24 +4,25 @@ import javafx.scene.paint.Color;
 import org.evenfall.trays.WindLimits;
 import org.jspecify.annotations.Nullable;
 
-/** A wind arrow that points both ways, since only the strength is known; the stronger the wind, the thicker it is. */
+/** Wind arrows that point both ways, since only the strength is known; the stronger the wind, the more of them. */
 final class WindMark {
 
     private WindMark() {}
 
     /** Draws it into a square box; dashed where the wind is not known. */
     static void draw(Brush brush, double left, double top, double side, WindLimits.@Nullable Strength strength) {
-        double y = top + side / 2;
         Color colour = colour(brush.palette(), strength);
-        brush.ring(left + side / 2, y, side / 2, side / 2, brush.palette().line(), 1.5);
         if (strength == null) {
-            brush.dashed(left + 0.1 * side, y, left + 0.9 * side, y, colour, 1.5);
+            brush.dashed(left, top + side / 2, left + side, top + side / 2, colour, 1.5);
             return;
         }
-        double thick = 1.5 + 1.2 * strength.ordinal();
+        int arrows = strength.ordinal() + 1;
         Marks marks = new Marks(brush);
-        marks.arrow(left + side / 2, y, left + 0.03 * side, y, colour, thick);
-        marks.arrow(left + side / 2, y, left + 0.97 * side, y, colour, thick);
+        for (int i = 0; i < arrows; i++) {
+            double y = top + side * (0.5 + 0.27 * (i - (arrows - 1) / 2.0));
+            marks.arrow(left + side / 2, y, left, y, colour, 1.5);
+            marks.arrow(left + side / 2, y, left + side, y, colour, 1.5);
+        }
     }
 
     /** The colour that goes with a strength. */

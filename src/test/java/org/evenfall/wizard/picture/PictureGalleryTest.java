@@ -44,12 +44,10 @@ import org.testfx.api.FxToolkit;
 class PictureGalleryTest {
 
     private static final Path OUT = Path.of("target", "tour", "pictures");
-    static final String LIGHT =
-            "-ev-paper:#FAF8F3;-ev-sheet:#FFFFFF;-ev-ink:#1C2326;-ev-soft:#55606A;-ev-line:#D8D4C8;"
-                    + "-ev-accent:#1F4E79;-ev-straw:#8A5A00;-ev-good:#0B6B53;-ev-warn:#9A4A00;-ev-stop:#9B1C31;";
-    static final String DARK =
-            "-ev-paper:#14191C;-ev-sheet:#1C2327;-ev-ink:#F2EFE6;-ev-soft:#A9B4BC;-ev-line:#3A444A;"
-                    + "-ev-accent:#8EC1F0;-ev-straw:#F0C06A;-ev-good:#6FD3B0;-ev-warn:#F5A65B;-ev-stop:#FF8FA0;";
+    static final String LIGHT = "-ev-paper:#FAF8F3;-ev-sheet:#FFFFFF;-ev-ink:#1C2326;-ev-soft:#55606A;-ev-line:#D8D4C8;"
+            + "-ev-accent:#1F4E79;-ev-straw:#8A5A00;-ev-good:#0B6B53;-ev-warn:#9A4A00;-ev-stop:#9B1C31;";
+    static final String DARK = "-ev-paper:#14191C;-ev-sheet:#1C2327;-ev-ink:#F2EFE6;-ev-soft:#A9B4BC;-ev-line:#3A444A;"
+            + "-ev-accent:#8EC1F0;-ev-straw:#F0C06A;-ev-good:#6FD3B0;-ev-warn:#F5A65B;-ev-stop:#FF8FA0;";
     private static final ResourceBundle BUNDLE = ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH);
     private static final Sentences WORDS = new Sentences(BUNDLE, Locale.ENGLISH);
 

@@ -52,7 +52,10 @@ final class RecordingBrush extends Brush {
             if (one.text().matches("[a-z]+(\\.\\w+)+")) {
                 faults.add("a raw key: " + one.text());
             }
-            if (place.getMinX() < -1 || place.getMaxX() > width + 1 || place.getMinY() < -1 || place.getMaxY() > height + 1) {
+            if (place.getMinX() < -1
+                    || place.getMaxX() > width + 1
+                    || place.getMinY() < -1
+                    || place.getMaxY() > height + 1) {
                 faults.add("outside: " + one.text());
             }
             for (Written other : written.subList(0, i)) {
