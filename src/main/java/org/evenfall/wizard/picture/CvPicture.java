@@ -46,7 +46,7 @@ public final class CvPicture extends Picture {
         double height = new SourceNote(SourceText.line(words, "source.cvLimits")).draw(brush, width, full);
         double em = brush.em();
         Scale across = new Scale(0, FieldCvScale.END_PERCENT, 1.4 * em, width - 1.4 * em);
-        FieldCvScale scale = new FieldCvScale(brush, words, across);
+        FieldCvScale scale = new FieldCvScale(brush, words, across, 2);
         double floor = height - 2.8 * em;
         double top = scale.bands(0, floor);
         int rows = tests.size() + (expected() == null ? 0 : 1);

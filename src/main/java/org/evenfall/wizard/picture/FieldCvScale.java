@@ -18,8 +18,9 @@ import org.jspecify.annotations.Nullable;
  * @param brush draws
  * @param words words
  * @param across field CV, %, from 0
+ * @param wordRows in how many rows the words of the bands may stand, 1 or 2
  */
-record FieldCvScale(Brush brush, Sentences words, Scale across) {
+record FieldCvScale(Brush brush, Sentences words, Scale across, int wordRows) {
 
     /** Usual end of the axis, %. */
     static final double END_PERCENT = 30;
@@ -51,6 +52,9 @@ record FieldCvScale(Brush brush, Sentences words, Scale across) {
 
     /** The words go in two rows where the bands are too narrow for one. */
     private boolean twoRows() {
+        if (wordRows == 1) {
+            return false;
+        }
         double end = 0;
         for (int i = 0; i < BANDS.size(); i++) {
             double half = brush.width(words.text(BANDS.get(i)), brush.note().heavy()) / 2;

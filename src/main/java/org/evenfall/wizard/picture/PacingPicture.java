@@ -20,6 +20,9 @@ public final class PacingPicture extends Picture {
     /** Least height of the strip over the rows that are paced, em. */
     private static final double STRIP_EM = 5;
 
+    /** Least width of the words for the length of a pass, em. */
+    private static final double LENGTH_EM = 3.3;
+
     /** Height of the measure between two tramlines, em. */
     private static final double WIDTH_EM = 2.5;
 
@@ -77,12 +80,11 @@ public final class PacingPicture extends Picture {
     @Override
     void draw(Brush brush, double width, double full) {
         double em = brush.em();
-        double height = new Caption(caption()).draw(brush, width, full, layout == null ? brush.body() : brush.note());
         StripFromAbove strip = new StripFromAbove(brush, layout, widthM, width);
         List<Double> places = layout == null ? List.of() : layout.positionsM();
         PacingRows rows = new PacingRows(brush, words, strip.across(), places);
-        double free = height - (HEAD_EM + STRIP_EM + WIDTH_EM) * em;
-        int shown = (int) Math.max(1, Math.min(rows.rows(), free / (PacingRows.ROW_EM * em)));
+        double height = height(brush, width, full, rows.rows());
+        int shown = Math.max(1, Math.min(rows.rows(), roomForRows(em, height)));
         double rowsHigh = places.isEmpty() ? 0 : (shown * PacingRows.ROW_EM + 0.5) * em;
         double top = HEAD_EM * em;
         double foot = Math.min(height - WIDTH_EM * em - rowsHigh, top + 1.2 * width);
@@ -97,6 +99,22 @@ public final class PacingPicture extends Picture {
         sides(brush, strip, row, width);
         length(brush, strip, top, row);
         between(brush, strip, foot + rowsHigh + 0.5 * em, width);
+    }
+
+    /** How many trays a side can be paced over so much height. */
+    private static int roomForRows(double em, double height) {
+        return (int) ((height - (HEAD_EM + STRIP_EM + WIDTH_EM) * em) / (PacingRows.ROW_EM * em));
+    }
+
+    /** Height over the sentence at the foot; it is left out where the distances of all trays need its room. */
+    private double height(Brush brush, double width, double full, int rows) {
+        Lettering lettering = layout == null ? brush.body() : brush.note();
+        double under = new Caption(caption()).height(brush, width, lettering);
+        boolean minor = layout != null && layout.inWheelMarks().isEmpty();
+        if (minor && roomForRows(brush.em(), full - under) < rows) {
+            return full;
+        }
+        return new Caption(caption()).draw(brush, width, full, lettering);
     }
 
     private void passes(Brush brush, StripFromAbove strip, double top, double foot) {
@@ -160,9 +178,9 @@ public final class PacingPicture extends Picture {
         double em = brush.em();
         String text = words.text("picture.pacing.length", Arg.number(StripLoad.PASS_LENGTH_M, 0, Unit.M));
         double wide = strip.half() - 1.2 * em;
-        List<String> lines = brush.wrapped(text, Math.max(wide, 5 * em), brush.note());
+        List<String> lines = brush.wrapped(text, Math.max(wide, LENGTH_EM * em), brush.note());
         double high = lines.size() * brush.note().lineEm() * em;
-        if (layout == null || wide < 5 * em || row - top < high + 4 * em) {
+        if (layout == null || wide < LENGTH_EM * em || row - top < high + 4 * em) {
             return;
         }
         double x = strip.across().at(0) + 1.5 * strip.half();

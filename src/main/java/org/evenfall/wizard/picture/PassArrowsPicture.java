@@ -26,6 +26,9 @@ public final class PassArrowsPicture extends Picture {
 
     private static final double HEAD_EM = 2.4;
 
+    /** Least height of the strip where a sentence is under it, em. */
+    private static final double STRIP_EM = 8;
+
     /** Least height of the strip for the turns to be drawn too, em. */
     private static final double TURNS_EM = 11;
 
@@ -103,7 +106,7 @@ public final class PassArrowsPicture extends Picture {
             top += 1.4 * em;
             foot -= 1.4 * em;
         }
-        double row = (top + foot) / 2;
+        double row = top + 0.4 * (foot - top);
         strip.ground(top, foot);
         List<String> names = names(brush, width);
         for (int i = 0; i < names.size(); i++) {
@@ -175,7 +178,10 @@ public final class PassArrowsPicture extends Picture {
                 brush.body().heavy(),
                 "");
         double foot = rows.draw(full - 0.3 * em);
-        return new Caption(order()).draw(brush, width, foot, brush.body());
+        Caption order = new Caption(order());
+        boolean low = foot - order.height(brush, width, brush.body()) < (HEAD_EM + STRIP_EM) * em;
+        // where there is no room for both, the arrows say it
+        return low && driving != DrivingPattern.UNANSWERED ? foot : order.draw(brush, width, foot, brush.body());
     }
 
     private static void person(Brush brush, double x, double top, double side) {

@@ -110,7 +110,6 @@ public final class SwitchingPicture extends Picture {
     private void ground(Brush brush, double width, double edge, double headland, double foot) {
         double em = brush.em();
         Palette palette = brush.palette();
-        brush.box(0, edge, width, foot - edge, Palette.faint(palette.good(), 0.06));
         brush.line(0, edge, width, edge, palette.good(), 3);
         wheelMarks(brush, List.of(0.0, headland - 0.5 * em, width, headland - 0.5 * em));
         wheelMarks(brush, List.of(0.0, headland + 0.5 * em, width, headland + 0.5 * em));
@@ -122,11 +121,15 @@ public final class SwitchingPicture extends Picture {
         brush.dashed(0, headland, width, headland, palette.ink(), 1);
         Lettering note = brush.note().in(palette.good());
         brush.text(words.text("picture.switching.edge"), 0.4 * em, edge + 0.9 * em, note, TextAlignment.LEFT);
+        Lettering name = brush.note().in(palette.ink());
+        String whole = words.text("picture.switching.headland");
+        // clear of the tractor that comes up to the headland
+        boolean fits = 0.4 * em + brush.width(whole, name) < x(width, false, em) - 1.1 * em;
         brush.text(
-                words.text("picture.switching.headland"),
+                fits ? whole : words.text("picture.switching.headlandShort"),
                 0.4 * em,
                 headland - 1.1 * em,
-                brush.note().in(palette.ink()),
+                name,
                 TextAlignment.LEFT);
     }
 

@@ -31,7 +31,7 @@ public final class VerdictPicture extends Picture {
     /** Heights, em: under the bars, a row with its words, a row of an earlier test, the axis. */
     private static final double BARS_FOOT_EM = 3.1;
 
-    private static final double ROW_EM = 2.3;
+    private static final double ROW_EM = 2.15;
     private static final double EARLIER_EM = 1.25;
     private static final double AXIS_EM = 2.8;
 
@@ -83,8 +83,11 @@ public final class VerdictPicture extends Picture {
             return;
         }
         double em = brush.em();
-        FieldCvScale scale = new FieldCvScale(brush, words, new Scale(0, end(), 1.4 * em, width - 1.4 * em));
-        double fixed = scale.wordsHigh() + (ROW_EM * (expected == null ? 1 : 2) + 0.6 + AXIS_EM) * em;
+        FieldCvScale scale = scale(brush, width, 2);
+        if (height - fixed(scale) < BARS_EM * em) {
+            scale = scale(brush, width, 1);
+        }
+        double fixed = fixed(scale);
         double bars = Math.max(BARS_EM * em, BARS_SHARE * height);
         int room = (int) ((height - bars - fixed) / (EARLIER_EM * em));
         int earlier = Math.max(0, Math.min(tests.size() - 1, room));
@@ -94,6 +97,18 @@ public final class VerdictPicture extends Picture {
         double top = (height - scaleHigh - gap - barsHigh) / 2;
         bars(brush, width, top, top + barsHigh);
         scale(scale, top + barsHigh + gap, earlier, top + barsHigh + gap + scaleHigh - AXIS_EM * em);
+    }
+
+    private FieldCvScale scale(Brush brush, double width, int wordRows) {
+        double edge = 1.4 * brush.em();
+        return new FieldCvScale(brush, words, new Scale(0, end(), edge, width - edge), wordRows);
+    }
+
+    /** Height of the scale without earlier tests, px. */
+    private double fixed(FieldCvScale scale) {
+        return scale.wordsHigh()
+                + (ROW_EM * (expected == null ? 1 : 2) + 0.4 + AXIS_EM)
+                        * scale.brush().em();
     }
 
     /** The scale goes on where the last test would be off it. */
@@ -165,7 +180,7 @@ public final class VerdictPicture extends Picture {
         double y = scale.bands(top, floor);
         FieldCv field = last().evenness().field();
         scale.label(label(field), field.medianPercent(), y + 0.5 * em, palette.ink());
-        scale.estimate(field.medianPercent(), field.intervalPercent(), y + 1.55 * em, palette.ink(), false);
+        scale.estimate(field.medianPercent(), field.intervalPercent(), y + 1.45 * em, palette.ink(), false);
         y += ROW_EM * em;
         ExpectedCv after = expected;
         if (after != null) {
@@ -178,7 +193,7 @@ public final class VerdictPicture extends Picture {
                     ? text
                     : words.text("picture.verdict.expectedShort", Arg.number(after.percent(), 0, Unit.PERCENT));
             scale.label(fitting, after.percent(), y + 0.5 * em, palette.accent());
-            scale.estimate(after.percent(), after.intervalPercent(), y + 1.55 * em, palette.accent(), true);
+            scale.estimate(after.percent(), after.intervalPercent(), y + 1.45 * em, palette.accent(), true);
             y += ROW_EM * em;
         }
         for (int back = 1; back <= earlier; back++) {

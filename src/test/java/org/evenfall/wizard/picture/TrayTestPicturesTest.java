@@ -164,7 +164,7 @@ class TrayTestPicturesTest {
         for (Map.Entry<String, String> theme : Map.of(
                         "light", PictureGalleryTest.LIGHT, "dark", PictureGalleryTest.DARK)
                 .entrySet()) {
-            for (double[] size : new double[][] {{360, 420, 15}, {512, 560, 31}, {1500, 1900, 47}}) {
+            for (double[] size : new double[][] {{360, 420, 15}, {512, 560, 22}, {1500, 1900, 47}}) {
                 List<PictureGalleryTest.Variant> all = sample.data().stream()
                         .map(data -> new PictureGalleryTest.Variant(
                                 data.get(), size[0] / size[2], size[1] / size[2], size[2]))
