@@ -11,7 +11,7 @@ final class BarTops {
     private final BarsAcross bars;
     private final List<Rectangle2D> taken = new ArrayList<>();
 
-    /** @param tops the bars that stand there */
+    /** @param tops all bars, which no number may cover */
     BarTops(BarsAcross bars, List<Top> tops) {
         this.bars = bars;
         for (Top top : tops) {

@@ -43,7 +43,7 @@ record BarsAcross(Brush brush, Scale across, Scale up, double bar) {
         return new BarsAcross(brush, across, up, Math.max(1, 0.8 * closest / placesM.size()));
     }
 
-    /** A word beside the level of one value. */
+    /** A word at the level of one value. */
     record Level(double value, String word) {}
 
     /** The bands round a mean, from one place on the screen to another. */
@@ -74,12 +74,12 @@ record BarsAcross(Brush brush, Scale across, Scale up, double bar) {
         brush.line(left, up.at(mean), right, up.at(mean), brush.palette().good(), 1.5);
     }
 
-    /** The line that all bars stand on. */
+    /** The line at the foot of all bars. */
     void floor(double left, double right) {
         brush.line(left, up.start(), right, up.start(), brush.palette().ink(), 1);
     }
 
-    /** One bar; its middle so many pixels beside its place. */
+    /** One bar; its middle so many pixels from its place. */
     void bar(double placeM, double value, double aside, Color fill, @Nullable Color frame) {
         double x = across.at(placeM) + aside - SHARE / 2 * bar;
         double level = up.at(value);

@@ -138,7 +138,7 @@ public final class CatchBarsPicture extends Picture {
         return widest + 0.6 * brush.em();
     }
 
-    /** The place that is being typed: its column is tinted, its number stands over it. */
+    /** The place that is being typed: its column is tinted, its number is over it. */
     private void current(Brush brush, BarsAcross bars, double left, double right) {
         if (current < 0) {
             return;

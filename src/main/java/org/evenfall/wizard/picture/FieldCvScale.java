@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param brush draws
  * @param words words
  * @param across field CV, %, from 0
- * @param wordRows in how many rows the words of the bands may stand, 1 or 2
+ * @param wordRows in how many rows the words of the bands may be set, 1 or 2
  */
 record FieldCvScale(Brush brush, Sentences words, Scale across, int wordRows) {
 

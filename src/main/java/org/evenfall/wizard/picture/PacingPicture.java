@@ -10,7 +10,7 @@ import org.evenfall.trays.TrayLayout;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where to lay the trays, from above and to scale across: three passes with their directions, wheel marks, the trays from
+ * Where the trays go, from above and to scale across: three passes with their directions, wheel marks, the trays from
  * midway to midway, and how far to pace to each from the centre tramline.
  */
 public final class PacingPicture extends Picture {
@@ -96,8 +96,8 @@ public final class PacingPicture extends Picture {
             strip.trays(row);
             numbers(brush, strip, places, row - 0.5 * strip.side() - 0.75 * em);
         }
+        length(brush, strip, top, foot);
         sides(brush, strip, row, width);
-        length(brush, strip, top, row);
         between(brush, strip, foot + rowsHigh + 0.5 * em, width);
     }
 
@@ -168,25 +168,27 @@ public final class PacingPicture extends Picture {
         for (int side : new int[] {-1, 1}) {
             String text = words.text(side < 0 ? "picture.passes.left" : "picture.passes.right");
             if (brush.width(text, brush.note()) < strip.half() - 1.5 * brush.em()) {
-                brush.text(text, width / 2 + side * quarter, row, brush.note(), TextAlignment.CENTER);
+                double x = width / 2 + side * quarter;
+                double half = strip.half();
+                brush.onPaper(text, x, row, brush.note(), TextAlignment.CENTER, x - half, x + half);
             }
         }
     }
 
     /** How far each pass is driven with the outlets open: a measure that is not to scale. */
-    private void length(Brush brush, StripFromAbove strip, double top, double row) {
+    private void length(Brush brush, StripFromAbove strip, double top, double foot) {
         double em = brush.em();
         String text = words.text("picture.pacing.length", Arg.number(StripLoad.PASS_LENGTH_M, 0, Unit.M));
         double wide = strip.half() - 1.2 * em;
         List<String> lines = brush.wrapped(text, Math.max(wide, LENGTH_EM * em), brush.note());
         double high = lines.size() * brush.note().lineEm() * em;
-        if (layout == null || wide < LENGTH_EM * em || row - top < high + 4 * em) {
+        if (layout == null || wide < LENGTH_EM * em || foot - top < high + 5 * em) {
             return;
         }
         double x = strip.across().at(0) + 1.5 * strip.half();
-        double foot = row - 1.2 * em;
-        double middle = (top + foot) / 2;
-        new Marks(brush).upright(x, top + 0.3 * em, foot, brush.palette().soft());
+        double middle = (top + foot - 1.3 * em) / 2;
+        new Marks(brush)
+                .upright(x, top + 0.3 * em, foot - 0.2 * em, brush.palette().soft());
         brush.box(
                 x - 0.5 * em,
                 middle - high / 2 - 0.1 * em,

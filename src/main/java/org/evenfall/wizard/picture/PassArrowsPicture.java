@@ -171,7 +171,7 @@ public final class PassArrowsPicture extends Picture {
                 (left, top, side) -> WindMark.draw(brush, left, top, side, strength),
                 windText(),
                 brush.body().heavy().in(WindMark.colour(brush.palette(), strength)),
-                words.text("picture.passArrows.strengthOnly"));
+                strength == null ? "" : words.text("picture.passArrows.strengthOnly"));
         rows.add(
                 (left, top, side) -> person(brush, left + side / 2, top, side),
                 words.text("picture.passArrows.people"),

@@ -155,8 +155,8 @@ public final class SwitchingPicture extends Picture {
         Lettering lettering = brush.body().in(side == Side.UNANSWERED ? palette.soft() : palette.accent());
         String text = device();
         double used = brush.width(words.text("picture.switching.edge"), brush.note()) + 1.6 * em;
-        boolean beside = used + brush.width(text, lettering) < width;
-        double y = edge + (beside ? 1 : 2.2) * em;
+        boolean oneRow = used + brush.width(text, lettering) < width;
+        double y = edge + (oneRow ? 1 : 2.2) * em;
         if (side != Side.UNANSWERED) {
             double way = side == Side.LEFT ? 1 : -1;
             double discs = width - (way > 0 ? 4.4 : 1.2) * em;

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The pictures of step 6: no text cut, outside or over another one, at every size; what they say. */
+/** The pictures of step 6: no text cut, outside or over another one, at every size; what they write. */
 class TrayTestPicturesTest {
 
     private static final Path OUT = Path.of("target", "tour", "pictures", "step6");
@@ -109,18 +109,18 @@ class TrayTestPicturesTest {
     }
 
     @Test
-    void windIsSaidInWordsOfItsLimits() throws Exception {
+    void windIsInWordsOfItsLimits() throws Exception {
         PassArrowsPicture picture = new PassArrowsPicture(WORDS);
         for (Map.Entry<Double, String> wind : Map.of(
                         2.0, "calm enough", 2.1, "with or against", 3.1, "better wait", 4.1, "too strong")
                 .entrySet()) {
             picture.show(null, 28.0, DrivingPattern.BACK_AND_FORTH, wind.getKey(), WindLimits.USUAL);
-            assertThat(said(picture, 560, 640)).contains(wind.getValue()).contains("Strength only", "50\u00a0m off");
+            assertThat(written(picture, 560, 640)).contains(wind.getValue()).contains("Strength only", "50\u00a0m off");
         }
         picture.show(null, 28.0, DrivingPattern.BACK_AND_FORTH, 4.1, new WindLimits(5, 6, 7));
-        assertThat(said(picture, 560, 640)).contains("calm enough");
+        assertThat(written(picture, 560, 640)).contains("calm enough");
         picture.show(null, 28.0, DrivingPattern.ROUND_AND_ROUND, null, WindLimits.USUAL);
-        assertThat(said(picture, 560, 640)).contains("not measured yet", "every pass the same way");
+        assertThat(written(picture, 560, 640)).contains("not measured yet", "every pass the same way");
     }
 
     @Test
@@ -128,9 +128,11 @@ class TrayTestPicturesTest {
         CatchBarsPicture picture = new CatchBarsPicture(WORDS);
         List<Double> places = List.of(-9.0, -4.5, 0.0, 4.5, 9.0);
         picture.show(places, Arrays.asList(12.0, 14.0, null, null, null), "g", 2);
-        assertThat(said(picture, 560, 640)).contains("2 of 5 typed", "tray 3").doesNotContain("mean");
+        assertThat(written(picture, 560, 640))
+                .contains("2 of 5 typed", "tray 3")
+                .doesNotContain("mean");
         picture.show(places, Arrays.asList(12.0, 14.0, 19.0, null, null), "g", 3);
-        assertThat(said(picture, 560, 640))
+        assertThat(written(picture, 560, 640))
                 .contains("3 of 5 typed, mean 15.0\u00a0g", "tray 4", "+10\u00a0%", "+15\u00a0%", "12", "14", "19");
     }
 
@@ -142,19 +144,19 @@ class TrayTestPicturesTest {
                         Samples.test(0, 28, 11.2, 14.9, 19.4, 25.6, 20.3, 14.2, 11.9),
                         Samples.test(1, 28, 14.5, 16.2, 18.8, 20.9, 19.1, 16.4, 14.8)),
                 new org.evenfall.trays.ExpectedCv(9, new org.evenfall.quantity.Interval(4, 16)));
-        assertThat(said(picture, 560, 640))
+        assertThat(written(picture, 560, 640))
                 .contains("after the move: about 9\u00a0% (4 to 16\u00a0%)", "test 2:", "test 1:", "do not spread");
         assertThat(picture.getAccessibleText()).contains("Field CV about");
     }
 
     @Test
-    void switchingSaysWhereTheDiscsAre() throws Exception {
+    void switchingShowsWhereTheDiscsAre() throws Exception {
         SwitchingPicture picture = new SwitchingPicture(WORDS);
         picture.show(18.0, -2.5, 28.0, Side.LEFT);
-        assertThat(said(picture, 560, 640))
+        assertThat(written(picture, 560, 640))
                 .contains("open 18\u00a0m into the field", "close 2.5\u00a0m toward the edge", "border device: left");
         picture.show(null, 7.0, 28.0, Side.UNANSWERED);
-        assertThat(said(picture, 560, 640)).contains("open: ?\u00a0m", "close 7\u00a0m into", "which side?");
+        assertThat(written(picture, 560, 640)).contains("open: ?\u00a0m", "close 7\u00a0m into", "which side?");
     }
 
     /** To be looked at. */
@@ -178,7 +180,7 @@ class TrayTestPicturesTest {
         }
     }
 
-    private static String said(Picture picture, double width, double height) throws Exception {
+    private static String written(Picture picture, double width, double height) throws Exception {
         return String.join(" ", texts(picture, new double[] {width, height, 15}));
     }
 
