@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Sentences;
+import org.evenfall.quantity.Unit;
 import org.evenfall.trays.CvLimits;
 import org.jspecify.annotations.Nullable;
 
@@ -45,6 +48,28 @@ record BarsAcross(Brush brush, Scale across, Scale up, double bar) {
 
     /** A word at the level of one value. */
     record Level(double value, String word) {}
+
+    /** The mean and the limits of the bands round it, in words. */
+    static List<Level> levels(double mean, Sentences words) {
+        List<Level> levels = new ArrayList<>();
+        levels.add(new Level(mean, words.text("picture.bars.mean")));
+        for (double percent : new double[] {CvLimits.FIELD_PERCENT, CvLimits.GOOD_PERCENT}) {
+            Arg off = Arg.number(percent, 0, Unit.PERCENT);
+            levels.add(new Level(mean * (1 + percent / 100), words.text("picture.bars.above", off)));
+            levels.add(new Level(mean * (1 - percent / 100), words.text("picture.bars.below", off)));
+        }
+        return levels;
+    }
+
+    /** Width of these words with a gap, px. */
+    static double levelsWide(Brush brush, Sentences words) {
+        return 0.6 * brush.em()
+                + levels(1, words).stream()
+                        .mapToDouble(
+                                level -> brush.width(level.word(), brush.note().heavy()))
+                        .max()
+                        .orElse(0);
+    }
 
     /** The bands round a mean, from one place on the screen to another. */
     void bands(double mean, double left, double right) {

@@ -89,12 +89,12 @@ public final class CatchBarsPicture extends Picture {
         boolean any = highest > 0;
         Scale up = new Scale(0, any ? 1.05 * highest : 1, height - FOOT_EM * em, HEAD_EM * em);
         double left = any ? axisWide(brush, up) : 0.5 * em;
-        double right = width - (mean > 0 ? levelsWide(brush) : 0.5 * em);
+        double right = width - (mean > 0 ? BarsAcross.levelsWide(brush, words) : 0.5 * em);
         BarsAcross bars = BarsAcross.of(brush, List.of(placesM), left, right, up);
         current(brush, bars, left, right);
         if (mean > 0) {
             bars.bands(mean, left, right);
-            bars.levels(levels(mean), right + 0.3 * em, TextAlignment.LEFT);
+            bars.levels(BarsAcross.levels(mean, words), right + 0.3 * em, TextAlignment.LEFT);
         }
         for (int i = 0; i < placesM.size(); i++) {
             bar(bars, i);
@@ -116,26 +116,6 @@ public final class CatchBarsPicture extends Picture {
             widest = Math.max(widest, brush.width(words.number(tick, up.tickDecimals(6), Unit.NONE), brush.note()));
         }
         return widest + 0.9 * brush.em();
-    }
-
-    private List<BarsAcross.Level> levels(double mean) {
-        List<BarsAcross.Level> levels = new ArrayList<>();
-        levels.add(new BarsAcross.Level(mean, words.text("picture.bars.mean")));
-        for (double percent : new double[] {CvLimits.FIELD_PERCENT, CvLimits.GOOD_PERCENT}) {
-            Arg off = Arg.number(percent, 0, Unit.PERCENT);
-            levels.add(new BarsAcross.Level(mean * (1 + percent / 100), words.text("picture.bars.above", off)));
-            levels.add(new BarsAcross.Level(mean * (1 - percent / 100), words.text("picture.bars.below", off)));
-        }
-        return levels;
-    }
-
-    private double levelsWide(Brush brush) {
-        double widest =
-                brush.width(words.text("picture.bars.mean"), brush.note().heavy());
-        for (BarsAcross.Level level : levels(1)) {
-            widest = Math.max(widest, brush.width(level.word(), brush.note()));
-        }
-        return widest + 0.6 * brush.em();
     }
 
     /** The place that is being typed: its column is tinted, its number is over it. */

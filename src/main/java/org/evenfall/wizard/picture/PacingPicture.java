@@ -94,7 +94,7 @@ public final class PacingPicture extends Picture {
         if (layout != null) {
             rows.draw(row, foot + 0.3 * em, shown);
             strip.trays(row);
-            numbers(brush, strip, places, row - 0.5 * strip.side() - 0.75 * em);
+            new TrayNumbers(brush, words, strip.across(), places).draw(row - 0.5 * strip.side() - 0.75 * em);
         }
         length(brush, strip, top, foot);
         sides(brush, strip, row, width);
@@ -133,33 +133,6 @@ public final class PacingPicture extends Picture {
                     Math.max(0.3 * em, x - strip.half()),
                     Math.min(strip.across().end() - 0.3 * em, x + strip.half()));
         }
-    }
-
-    /** Numbers of the trays from the left, from the outer ones inwards where there is room. */
-    private void numbers(Brush brush, StripFromAbove strip, List<Double> places, double y) {
-        Lettering lettering = brush.note().in(brush.palette().ink());
-        double left = 0;
-        double right = strip.across().end();
-        for (int i = 0; i <= places.size() / 2; i++) {
-            int other = places.size() - 1 - i;
-            double half = brush.width(words.number(other + 1, 0, Unit.NONE), lettering) / 2 + 0.25 * brush.em();
-            double x = strip.across().at(places.get(i));
-            double mirror = strip.across().at(places.get(other));
-            boolean apart = i == other ? x + half < right : x + half < mirror - half;
-            if (i <= other && x - half > left && mirror + half < right && apart) {
-                number(brush, i + 1, x, y, lettering);
-                if (i != other) {
-                    number(brush, other + 1, mirror, y, lettering);
-                }
-                left = x + half;
-                right = mirror - half;
-            }
-        }
-    }
-
-    private void number(Brush brush, int tray, double x, double y, Lettering lettering) {
-        String text = words.number(tray, 0, Unit.NONE);
-        brush.onPaper(text, x, y, lettering, TextAlignment.CENTER, x - 2 * brush.em(), x + 2 * brush.em());
     }
 
     /** Which side is left, in the gaps between the outermost trays and the next tramlines. */

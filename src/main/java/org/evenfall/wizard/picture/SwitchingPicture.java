@@ -21,9 +21,6 @@ public final class SwitchingPicture extends Picture {
     /** Least height between field edge and headland tramline, em. */
     private static final double HEADLAND_EM = 5;
 
-    /** Length of the tractor ahead of the discs, em. */
-    private static final double TRACTOR_EM = 3.4;
-
     private @Nullable Double onM;
     private @Nullable Double offM;
     private @Nullable Double widthM;
@@ -87,7 +84,7 @@ public final class SwitchingPicture extends Picture {
         double edge = 0.6 * em;
         double deep = Math.max(SKETCH_M / 2, Math.max(metres(onM), metres(offM)));
         double beyond = Math.max(0, Math.max(-metres(onM), -metres(offM)));
-        double foot = height - (TRACTOR_EM + 0.6) * em;
+        double foot = height - (TractorFromAbove.LONG_EM + 0.6) * em;
         // across the headland to scale where that leaves its words their room
         double headlandM = Math.max(beyond, widthM == null ? SKETCH_M : widthM / 2);
         double headland = edge + Math.max(HEADLAND_EM * em, (foot - edge) * headlandM / (headlandM + deep));
@@ -160,7 +157,7 @@ public final class SwitchingPicture extends Picture {
         if (side != Side.UNANSWERED) {
             double way = side == Side.LEFT ? 1 : -1;
             double discs = width - (way > 0 ? 4.4 : 1.2) * em;
-            tractor(brush, discs, headland, new double[] {way, 0}, palette.soft());
+            TractorFromAbove.draw(brush, discs, headland, new double[] {way, 0}, palette.soft());
             new Marks(brush).arrow(discs, headland - 0.7 * em, discs, headland - 1.9 * em, palette.accent(), 2);
         }
         brush.onPaper(text, width - 0.4 * em, y, lettering, TextAlignment.RIGHT, 0.4 * em, width - 0.4 * em);
@@ -174,7 +171,7 @@ public final class SwitchingPicture extends Picture {
         double x = x(width, open, em);
         double discs = down.at(metres(typed));
         Color colour = typed == null ? palette.soft() : palette.accent();
-        tractor(brush, x, discs, new double[] {0, open ? 1 : -1}, palette.soft());
+        TractorFromAbove.draw(brush, x, discs, new double[] {0, open ? 1 : -1}, palette.soft());
         for (double disc : new double[] {-0.5, 0.5}) {
             if (open) {
                 new Marks(brush).disc(x + disc * em, discs, 0.42 * em, colour);
@@ -195,35 +192,5 @@ public final class SwitchingPicture extends Picture {
                 right - left,
                 brush.body().heavy().in(colour),
                 open ? TextAlignment.LEFT : TextAlignment.RIGHT);
-    }
-
-    /** A tractor ahead of the discs, in its direction of travel, with an arrow on it. */
-    private static void tractor(Brush brush, double x, double y, double[] way, Color colour) {
-        double em = brush.em();
-        part(brush, x, y, way, new double[] {-0.35, 0.75, 0.75}, colour);
-        part(brush, x, y, way, new double[] {0.9, 2.6, 0.4}, colour);
-        new Marks(brush)
-                .arrow(
-                        x + 1.1 * em * way[0],
-                        y + 1.1 * em * way[1],
-                        x + TRACTOR_EM * em * way[0],
-                        y + TRACTOR_EM * em * way[1],
-                        brush.palette().ink(),
-                        2);
-    }
-
-    /** A box along the way: from, to and half its width, em. */
-    private static void part(Brush brush, double x, double y, double[] way, double[] box, Color colour) {
-        double em = brush.em();
-        double[] along = {box[0], box[1], box[1], box[0]};
-        double[] aside = {-box[2], -box[2], box[2], box[2]};
-        double[] xs = new double[along.length];
-        double[] ys = new double[along.length];
-        for (int i = 0; i < along.length; i++) {
-            xs[i] = x + em * (along[i] * way[0] - aside[i] * way[1]);
-            ys[i] = y + em * (along[i] * way[1] + aside[i] * way[0]);
-        }
-        brush.shape(xs, ys, Palette.faint(colour, 0.3));
-        brush.outline(xs, ys, colour, 1);
     }
 }

@@ -8,7 +8,6 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.TrayTestResult;
-import org.evenfall.trays.CvLimits;
 import org.evenfall.trays.ExpectedCv;
 import org.evenfall.trays.FieldCv;
 import org.evenfall.trays.Uniformity;
@@ -125,15 +124,11 @@ public final class VerdictPicture extends Picture {
             highest = Math.max(highest, relative);
         }
         Scale up = new Scale(0, highest, foot - BARS_FOOT_EM * em, top + 1.4 * em);
-        List<BarsAcross.Level> levels = levels();
-        double left = 0.7 * em;
-        for (BarsAcross.Level level : levels) {
-            left = Math.max(left, brush.width(level.word(), brush.note().heavy()) + 0.7 * em);
-        }
+        double left = BarsAcross.levelsWide(brush, words) + 0.1 * em;
         double right = width - 0.4 * em;
         BarsAcross bars = BarsAcross.of(brush, List.of(evenness.positionsM()), left, right, up);
         bars.bands(MEAN, left, right);
-        bars.levels(levels, left - 0.4 * em, TextAlignment.RIGHT);
+        bars.levels(BarsAcross.levels(MEAN, words), left - 0.4 * em, TextAlignment.RIGHT);
         List<BarTops.Top> tops = new ArrayList<>();
         for (int i = 0; i < evenness.trays(); i++) {
             double relative = evenness.relativePercent().get(i);
@@ -160,17 +155,6 @@ public final class VerdictPicture extends Picture {
                 TextAlignment.CENTER,
                 0.2 * em,
                 width - 0.2 * em);
-    }
-
-    private List<BarsAcross.Level> levels() {
-        List<BarsAcross.Level> levels = new ArrayList<>();
-        levels.add(new BarsAcross.Level(MEAN, words.text("picture.bars.mean")));
-        for (double percent : new double[] {CvLimits.FIELD_PERCENT, CvLimits.GOOD_PERCENT}) {
-            Arg off = Arg.number(percent, 0, Unit.PERCENT);
-            levels.add(new BarsAcross.Level(MEAN + percent, words.text("picture.bars.above", off)));
-            levels.add(new BarsAcross.Level(MEAN - percent, words.text("picture.bars.below", off)));
-        }
-        return levels;
     }
 
     private void scale(FieldCvScale scale, double top, int earlier, double floor) {
