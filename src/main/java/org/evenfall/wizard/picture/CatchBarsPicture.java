@@ -179,15 +179,14 @@ public final class CatchBarsPicture extends Picture {
     private void foot(Brush brush, BarsAcross bars, double mean, double width) {
         double em = brush.em();
         double floor = bars.up().start();
-        new TrayPlaces(brush, words, placesM).draw(floor, bars.across());
-        String whole = words.text("picture.catches.axis", Arg.text(unit));
-        boolean fits = brush.width(whole, brush.note()) < width - 0.6 * em;
-        line(
-                brush,
-                fits ? whole : words.text("picture.catches.axisShort", Arg.text(unit)),
-                floor + 2.1 * em,
+        TrayPlaces places = new TrayPlaces(brush, words, placesM);
+        places.draw(floor, bars.across());
+        Arg symbol = Arg.text(unit);
+        places.axis(
+                floor,
                 width,
-                brush.note());
+                words.text("picture.catches.axis", symbol),
+                words.text("picture.catches.axisShort", symbol));
         int typed = typedCatches().size();
         int decimals = mean < WHOLE_FROM ? 1 : 0;
         String progress = mean > 0
@@ -197,11 +196,8 @@ public final class CatchBarsPicture extends Picture {
                         Arg.count(placesM.size()),
                         Arg.text(words.number(mean, decimals, Unit.NONE) + "\u00a0" + unit))
                 : words.text("picture.catches.typed", Arg.count(typed), Arg.count(placesM.size()));
-        line(brush, progress, floor + 3.6 * em, width, brush.body().heavy());
-    }
-
-    private static void line(Brush brush, String text, double y, double width, Lettering lettering) {
-        double edge = 0.3 * brush.em();
-        brush.within(text, width / 2, y, lettering, TextAlignment.CENTER, edge, width - edge);
+        double edge = 0.3 * em;
+        Lettering heavy = brush.body().heavy();
+        brush.within(progress, width / 2, floor + 3.6 * em, heavy, TextAlignment.CENTER, edge, width - edge);
     }
 }

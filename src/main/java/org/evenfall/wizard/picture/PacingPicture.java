@@ -142,8 +142,15 @@ public final class PacingPicture extends Picture {
             String text = words.text(side < 0 ? "picture.passes.left" : "picture.passes.right");
             if (brush.width(text, brush.note()) < strip.half() - 1.5 * brush.em()) {
                 double x = width / 2 + side * quarter;
-                double half = strip.half();
-                brush.onPaper(text, x, row, brush.note(), TextAlignment.CENTER, x - half, x + half);
+                double wide = brush.width(text, brush.note()) + 0.6 * brush.em();
+                // no measure goes through it
+                brush.box(
+                        x - wide / 2,
+                        row - 0.6 * brush.em(),
+                        wide,
+                        1.2 * brush.em(),
+                        brush.palette().paper());
+                brush.text(text, x, row, brush.note(), TextAlignment.CENTER);
             }
         }
     }

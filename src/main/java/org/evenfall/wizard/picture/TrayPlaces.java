@@ -43,6 +43,19 @@ record TrayPlaces(Brush brush, Sentences words, List<Double> placesM) {
         }
     }
 
+    /** The name of the axis under them, short where the whole has no room. */
+    void axis(double floor, double width, String whole, String brief) {
+        double edge = 0.3 * brush.em();
+        brush.within(
+                brush.width(whole, brush.note()) < width - 2 * edge ? whole : brief,
+                width / 2,
+                floor + 2.1 * brush.em(),
+                brush.note(),
+                TextAlignment.CENTER,
+                edge,
+                width - edge);
+    }
+
     private void place(double floor, double metres, double x) {
         brush.text(text(metres), x, floor + 0.9 * brush.em(), brush.note(), TextAlignment.CENTER);
     }

@@ -1,7 +1,5 @@
 package org.evenfall.wizard.picture;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import javafx.scene.text.TextAlignment;
 import org.evenfall.finding.Arg;
@@ -10,7 +8,6 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.TrayTestResult;
 import org.evenfall.trays.ExpectedCv;
 import org.evenfall.trays.FieldCv;
-import org.evenfall.trays.Uniformity;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,18 +16,15 @@ import org.jspecify.annotations.Nullable;
  */
 public final class VerdictPicture extends Picture {
 
-    private static final double MEAN = 100;
-
     /** Usual and highest end of the scale, %. */
     private static final double END_PERCENT = 35;
 
     private static final double MOST_PERCENT = 100;
     private static final double STEP_PERCENT = 5;
 
-    /** Heights, em: under the bars, a row with its words, a row of an earlier test, the axis. */
-    private static final double BARS_FOOT_EM = 3.1;
-
+    /** Heights, em: a row with its words, a row of an earlier test, the axis. */
     private static final double ROW_EM = 2.15;
+
     private static final double EARLIER_EM = 1.25;
     private static final double AXIS_EM = 2.8;
 
@@ -94,7 +88,7 @@ public final class VerdictPicture extends Picture {
         double gap = Math.min(2 * em, Math.max(0, 0.06 * (height - scaleHigh)));
         double barsHigh = Math.min(height - scaleHigh - gap, 1.1 * width);
         double top = (height - scaleHigh - gap - barsHigh) / 2;
-        bars(brush, width, top, top + barsHigh);
+        new PercentBars(brush, words, last().evenness()).draw(width, top, top + barsHigh);
         scale(scale, top + barsHigh + gap, earlier, top + barsHigh + gap + scaleHigh - AXIS_EM * em);
     }
 
@@ -114,47 +108,6 @@ public final class VerdictPicture extends Picture {
     private double end() {
         double median = last().evenness().field().medianPercent();
         return Math.max(END_PERCENT, Math.min(MOST_PERCENT, STEP_PERCENT * Math.ceil(1.1 * median / STEP_PERCENT)));
-    }
-
-    private void bars(Brush brush, double width, double top, double foot) {
-        double em = brush.em();
-        Uniformity evenness = last().evenness();
-        double highest = 1.2 * MEAN;
-        for (double relative : evenness.relativePercent()) {
-            highest = Math.max(highest, relative);
-        }
-        Scale up = new Scale(0, highest, foot - BARS_FOOT_EM * em, top + 1.4 * em);
-        double left = BarsAcross.levelsWide(brush, words) + 0.1 * em;
-        double right = width - 0.4 * em;
-        BarsAcross bars = BarsAcross.of(brush, List.of(evenness.positionsM()), left, right, up);
-        bars.bands(MEAN, left, right);
-        bars.levels(BarsAcross.levels(MEAN, words), left - 0.4 * em, TextAlignment.RIGHT);
-        List<BarTops.Top> tops = new ArrayList<>();
-        for (int i = 0; i < evenness.trays(); i++) {
-            double relative = evenness.relativePercent().get(i);
-            double place = evenness.positionsM().get(i);
-            bars.bar(place, relative, 0, Palette.faint(brush.palette().straw(), 0.75), null);
-            tops.add(new BarTops.Top(place, relative, words.number(relative, 0, Unit.NONE)));
-        }
-        bars.mean(MEAN, left, right);
-        bars.floor(left, right);
-        BarTops numbers = new BarTops(bars, tops);
-        // the furthest from the mean first
-        tops.stream()
-                .sorted(Comparator.comparingDouble(one -> -Math.abs(one.value() - MEAN)))
-                .forEach(one -> numbers.number(
-                        one, brush.note().heavy().in(brush.palette().ink())));
-        new TrayPlaces(brush, words, evenness.positionsM()).draw(up.start(), bars.across());
-        String whole = words.text("picture.verdict.axis");
-        boolean fits = brush.width(whole, brush.note()) < width - 0.4 * em;
-        brush.within(
-                fits ? whole : words.text("picture.verdict.axisShort"),
-                (left + right) / 2,
-                up.start() + 2.1 * em,
-                brush.note(),
-                TextAlignment.CENTER,
-                0.2 * em,
-                width - 0.2 * em);
     }
 
     private void scale(FieldCvScale scale, double top, int earlier, double floor) {
