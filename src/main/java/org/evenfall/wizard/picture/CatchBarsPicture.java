@@ -88,7 +88,7 @@ public final class CatchBarsPicture extends Picture {
                 mean * (1 + CvLimits.FIELD_PERCENT / 100));
         boolean any = highest > 0;
         Scale up = new Scale(0, any ? 1.05 * highest : 1, height - FOOT_EM * em, HEAD_EM * em);
-        double left = any ? axisWide(brush, up) : 0.5 * em;
+        double left = any ? new Marks(brush).upAxisWide(up, words) : 0.5 * em;
         double right = width - (mean > 0 ? BarsAcross.levelsWide(brush, words) : 0.5 * em);
         BarsAcross bars = BarsAcross.of(brush, List.of(placesM), left, right, up);
         current(brush, bars, left, right);
@@ -108,14 +108,6 @@ public final class CatchBarsPicture extends Picture {
             new Marks(brush).upAxis(up, left, words);
         }
         foot(brush, bars, mean, width);
-    }
-
-    private double axisWide(Brush brush, Scale up) {
-        double widest = 0;
-        for (double tick : up.ticks(6)) {
-            widest = Math.max(widest, brush.width(words.number(tick, up.tickDecimals(6), Unit.NONE), brush.note()));
-        }
-        return widest + 0.9 * brush.em();
     }
 
     /** The place that is being typed: its column is tinted, its number is over it. */

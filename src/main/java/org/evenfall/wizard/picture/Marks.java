@@ -85,7 +85,7 @@ final class Marks {
     /** Upright axis at a place, with ticks and round numbers at its left. */
     void upAxis(Scale scale, double x, Sentences words) {
         double em = brush.em();
-        int most = (int) Math.max(2, Math.min(6, Math.abs(scale.end() - scale.start()) / (2.4 * em)));
+        int most = mostUp(scale);
         brush.line(x, scale.start(), x, scale.end(), brush.palette().ink(), 1);
         for (double tick : scale.ticks(most)) {
             double y = scale.at(tick);
@@ -97,6 +97,20 @@ final class Marks {
                     brush.note(),
                     TextAlignment.RIGHT);
         }
+    }
+
+    /** Width of the numbers of an upright axis with their ticks, px. */
+    double upAxisWide(Scale scale, Sentences words) {
+        int decimals = scale.tickDecimals(mostUp(scale));
+        double widest = 0;
+        for (double tick : scale.ticks(mostUp(scale))) {
+            widest = Math.max(widest, brush.width(words.number(tick, decimals, Unit.NONE), brush.note()));
+        }
+        return widest + 0.7 * brush.em();
+    }
+
+    private int mostUp(Scale scale) {
+        return (int) Math.max(2, Math.min(6, Math.abs(scale.end() - scale.start()) / (2.4 * brush.em())));
     }
 
     /** Done: a filled disc. */

@@ -171,7 +171,7 @@ class TrayTestPicturesTest {
                         .map(data -> new PictureGalleryTest.Variant(
                                 data.get(), size[0] / size[2], size[1] / size[2], size[2]))
                         .toList();
-                List<PictureGalleryTest.Variant> shown = size[0] < 1000 ? all : all.subList(1, 3);
+                List<PictureGalleryTest.Variant> shown = size[0] < 1000 ? all : all.subList(2, 4);
                 BufferedImage image = PictureGalleryTest.onFx(() -> PictureGalleryTest.sheet(theme.getValue(), shown));
                 assertThat(image.getWidth()).isGreaterThanOrEqualTo((int) size[0]);
                 Path file = OUT.resolve(sample + "-" + (int) size[0] + "-" + theme.getKey() + ".png");
