@@ -12,7 +12,7 @@ import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 
 /** Lines, words and marks on one picture. All measures that have to do with words are in em, the picture's text size. */
-final class Brush {
+class Brush {
 
     private final GraphicsContext canvas;
     private final Palette palette;

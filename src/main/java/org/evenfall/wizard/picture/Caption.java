@@ -22,11 +22,19 @@ record Caption(String text) {
         if (text.isEmpty()) {
             return height;
         }
-        double em = brush.em();
-        double wide = width - 2 * EDGE_EM * em;
-        double high = brush.wrapped(text, wide, lettering).size() * lettering.lineEm() * em;
-        double top = height - high - 0.5 * em;
-        brush.paragraph(text, width / 2, top, wide, lettering, TextAlignment.CENTER);
-        return top - EDGE_EM * em;
+        double left = height - height(brush, width, lettering);
+        brush.paragraph(
+                text, width / 2, left + EDGE_EM * brush.em(), wide(brush, width), lettering, TextAlignment.CENTER);
+        return left;
+    }
+
+    /** Height that it takes with its free edges, px. */
+    double height(Brush brush, double width, Lettering lettering) {
+        int lines = brush.wrapped(text, wide(brush, width), lettering).size();
+        return (lines * lettering.lineEm() + EDGE_EM + 0.5) * brush.em();
+    }
+
+    private static double wide(Brush brush, double width) {
+        return width - 2 * EDGE_EM * brush.em();
     }
 }

@@ -8,6 +8,8 @@ import org.evenfall.quantity.Unit;
 /** Marks that several pictures share: arrows, measures, axes, shapes for a state. */
 final class Marks {
 
+    private static final int TURN_POINTS = 24;
+
     private final Brush brush;
 
     Marks(Brush brush) {
@@ -23,6 +25,18 @@ final class Marks {
                 new double[] {x2, x2 - head * Math.cos(angle - 0.4), x2 - head * Math.cos(angle + 0.4)},
                 new double[] {y2, y2 - head * Math.sin(angle - 0.4), y2 - head * Math.sin(angle + 0.4)},
                 colour);
+    }
+
+    /** The turn from the end of one pass to the begin of the next; so high to the foot, minus to the top. */
+    void turn(double from, double to, double y, double high, Color colour) {
+        double[] xs = new double[TURN_POINTS];
+        double[] ys = new double[TURN_POINTS];
+        for (int i = 0; i < TURN_POINTS; i++) {
+            double angle = Math.PI * i / (TURN_POINTS - 1);
+            xs[i] = (from + to) / 2 - (to - from) / 2 * Math.cos(angle);
+            ys[i] = y + high * Math.sin(angle);
+        }
+        brush.polyline(xs, ys, colour, 1.5, true);
     }
 
     /** A measure between two heights, with a short bar at each end. */
@@ -71,7 +85,7 @@ final class Marks {
     /** Upright axis at a place, with ticks and round numbers at its left. */
     void upAxis(Scale scale, double x, Sentences words) {
         double em = brush.em();
-        int most = (int) Math.max(2, Math.min(6, Math.abs(scale.end() - scale.start()) / (2.4 * em)));
+        int most = mostUp(scale);
         brush.line(x, scale.start(), x, scale.end(), brush.palette().ink(), 1);
         for (double tick : scale.ticks(most)) {
             double y = scale.at(tick);
@@ -83,6 +97,20 @@ final class Marks {
                     brush.note(),
                     TextAlignment.RIGHT);
         }
+    }
+
+    /** Width of the numbers of an upright axis with their ticks, px. */
+    double upAxisWide(Scale scale, Sentences words) {
+        int decimals = scale.tickDecimals(mostUp(scale));
+        double widest = 0;
+        for (double tick : scale.ticks(mostUp(scale))) {
+            widest = Math.max(widest, brush.width(words.number(tick, decimals, Unit.NONE), brush.note()));
+        }
+        return widest + 0.7 * brush.em();
+    }
+
+    private int mostUp(Scale scale) {
+        return (int) Math.max(2, Math.min(6, Math.abs(scale.end() - scale.start()) / (2.4 * brush.em())));
     }
 
     /** Done: a filled disc. */

@@ -10,8 +10,6 @@ import org.jspecify.annotations.Nullable;
 /** Three tramlines from above: which way each is driven, which sides meet, and how far apart they are. */
 public final class PassesPicture extends Picture {
 
-    private static final int ARC_POINTS = 24;
-
     private @Nullable Double widthM;
     private DrivingPattern driving = DrivingPattern.UNANSWERED;
 
@@ -55,8 +53,10 @@ public final class PassesPicture extends Picture {
             pass(brush, width / 2 + (pass - 1) * gap, top, foot, pass);
         }
         if (driving == DrivingPattern.BACK_AND_FORTH) {
-            turn(brush, width / 2 - gap / 2, gap / 2, top, -1);
-            turn(brush, width / 2 + gap / 2, gap / 2, foot, 1);
+            double turn = Math.min(gap / 2, 1.6 * em);
+            Marks marks = new Marks(brush);
+            marks.turn(width / 2 - gap, width / 2, top, -turn, brush.palette().accent());
+            marks.turn(width / 2, width / 2 + gap, foot, turn, brush.palette().accent());
         }
         double y = foot + 2.3 * em;
         new Marks(brush).across(width / 2, width / 2 + gap, y, brush.palette().accent());
@@ -89,18 +89,5 @@ public final class PassesPicture extends Picture {
         String right = words.text("picture.passes.right");
         brush.text(away ? left : right, x - 0.85 * em, y, brush.body(), TextAlignment.RIGHT);
         brush.text(away ? right : left, x + 0.85 * em, y, brush.body(), TextAlignment.LEFT);
-    }
-
-    /** The turn on the headland from one tramline to the next. */
-    private static void turn(Brush brush, double x, double radius, double y, int side) {
-        double[] xs = new double[ARC_POINTS];
-        double[] ys = new double[ARC_POINTS];
-        double high = Math.min(radius, 1.6 * brush.em());
-        for (int i = 0; i < ARC_POINTS; i++) {
-            double angle = Math.PI * i / (ARC_POINTS - 1);
-            xs[i] = x - radius * Math.cos(angle);
-            ys[i] = y + side * high * Math.sin(angle);
-        }
-        brush.polyline(xs, ys, brush.palette().accent(), 1.5, true);
     }
 }

@@ -53,7 +53,7 @@ record TrayBarsFoot(Brush brush, Sentences words, List<TrayTestResult> tests) {
     /** Draws it under a floor. */
     void draw(double floor, Scale across, double left, double width) {
         double em = brush.em();
-        places(floor, across);
+        new TrayPlaces(brush, words, last().positionsM()).draw(floor, across);
         line(axis(width), floor + 2.1 * em, left, width, brush.note());
         String shape = shapeText();
         if (!shape.isEmpty()) {
@@ -82,46 +82,8 @@ record TrayBarsFoot(Brush brush, Sentences words, List<TrayTestResult> tests) {
         brush.within(text, (left + width) / 2, y, lettering, TextAlignment.CENTER, 0, width);
     }
 
-    /** Metres under each tray, from the middle outwards, as many as have room. */
-    private void places(double floor, Scale across) {
-        List<Double> positions = last().positionsM();
-        int middle = positions.size() / 2;
-        double half = half(positions.get(middle));
-        double centre = across.at(positions.get(middle));
-        place(floor, positions.get(middle), centre);
-        double free = centre - half;
-        for (int i = middle - 1; i >= 0; i--) {
-            double x = across.at(positions.get(i));
-            if (x + half(positions.get(i)) < free) {
-                place(floor, positions.get(i), x);
-                free = x - half(positions.get(i));
-            }
-        }
-        free = centre + half;
-        for (int i = middle + 1; i < positions.size(); i++) {
-            double x = across.at(positions.get(i));
-            if (x - half(positions.get(i)) > free) {
-                place(floor, positions.get(i), x);
-                free = x + half(positions.get(i));
-            }
-        }
-    }
-
-    private void place(double floor, double metres, double x) {
-        brush.text(place(metres), x, floor + 0.9 * brush.em(), brush.note(), TextAlignment.CENTER);
-    }
-
-    private double half(double metres) {
-        return brush.width(place(metres), brush.note()) / 2 + 0.2 * brush.em();
-    }
-
     private String axis(double width) {
         String whole = words.text("picture.bars.axis");
         return brush.width(whole, brush.note()) < width ? whole : words.text("picture.bars.axisShort");
-    }
-
-    private String place(double metres) {
-        boolean whole = Math.abs(metres - Math.rint(metres)) < 0.05;
-        return words.number(metres, whole ? 0 : 1, Unit.NONE);
     }
 }

@@ -18,8 +18,15 @@ import org.evenfall.trays.Uniformity;
 public final class TrayBarsPicture extends Picture {
 
     private static final int COMPARED = 3;
-    private static final double INNER_PERCENT = CvLimits.GOOD_PERCENT;
     private static final double OUTER_PERCENT = CvLimits.FIELD_PERCENT;
+    private static final double MEAN = 100;
+    private static final List<Double> LEVELS = List.of(
+            MEAN,
+            MEAN + OUTER_PERCENT,
+            MEAN - OUTER_PERCENT,
+            MEAN + CvLimits.GOOD_PERCENT,
+            MEAN - CvLimits.GOOD_PERCENT,
+            0.0);
 
     private List<TrayTestResult> tests = List.of();
 
@@ -68,44 +75,22 @@ public final class TrayBarsPicture extends Picture {
                         words.number(100 + OUTER_PERCENT, 0, Unit.PERCENT),
                         brush.note().heavy())
                 + 0.7 * em;
-        bands(brush, up, left, width);
-        Scale across = across(compared, left, width - 0.3 * em);
-        double bar = bar(brush, across, compared);
+        List<List<Double>> places =
+                compared.stream().map(test -> test.evenness().positionsM()).toList();
+        BarsAcross bars = BarsAcross.of(brush, places, left, width - 0.3 * em, up);
+        Scale across = bars.across();
+        double bar = bars.bar();
+        bars.bands(MEAN, left, width);
+        bars.levels(LEVELS.stream().map(this::level).toList(), left - 0.4 * em, TextAlignment.RIGHT);
         for (int k = 0; k < compared.size(); k++) {
-            bars(brush, up, across, compared.get(k).evenness(), aside(k, compared.size(), bar), bar, k);
+            bars(bars, compared.get(k).evenness(), aside(k, compared.size(), bar), k);
         }
-        brush.line(left, up.at(100), width, up.at(100), brush.palette().good(), 1.5);
-        brush.line(left, up.start(), width, up.start(), brush.palette().ink(), 1);
+        bars.mean(MEAN, left, width);
+        bars.floor(left, width);
         double lastAside = aside(compared.size() - 1, compared.size(), bar);
         shape(brush, up, across, lastAside, foot);
         extremes(brush, up, across, lastAside, left, width);
         foot.draw(up.start(), across, left, width);
-    }
-
-    /** From the outermost tray at the left to that at the right, with half a gap more at each end. */
-    private Scale across(List<TrayTestResult> compared, double left, double right) {
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (TrayTestResult test : compared) {
-            for (double place : test.evenness().positionsM()) {
-                low = Math.min(low, place);
-                high = Math.max(high, place);
-            }
-        }
-        double room = Math.max(0.1, 0.6 * (high - low) / Math.max(1, last().trays() - 1));
-        return new Scale(low - room, high + room, left, right);
-    }
-
-    /** Width of a bar: so that the two trays closest to each other keep apart. */
-    private double bar(Brush brush, Scale across, List<TrayTestResult> compared) {
-        double closest = 3 * brush.em() * compared.size();
-        for (TrayTestResult test : compared) {
-            List<Double> places = test.evenness().positionsM();
-            for (int i = 1; i < places.size(); i++) {
-                closest = Math.min(closest, across.length(places.get(i) - places.get(i - 1)));
-            }
-        }
-        return Math.max(1, 0.8 * closest / compared.size());
     }
 
     /** How far the middle of a test's bars is from the place of the tray, px. */
@@ -113,43 +98,22 @@ public final class TrayBarsPicture extends Picture {
         return (test - (tests - 1) / 2.0) * bar;
     }
 
-    private void bands(Brush brush, Scale up, double left, double width) {
-        Palette palette = brush.palette();
-        double em = brush.em();
-        double wide = width - left;
-        double outer = up.at(100 + OUTER_PERCENT);
-        double inner = up.at(100 + INNER_PERCENT);
-        brush.box(left, outer, wide, up.length(2 * OUTER_PERCENT), Palette.faint(palette.good(), 0.1));
-        brush.box(left, inner, wide, up.length(2 * INNER_PERCENT), Palette.faint(palette.good(), 0.16));
-        for (double value :
-                new double[] {100, 100 + OUTER_PERCENT, 100 - OUTER_PERCENT, 100 + INNER_PERCENT, 100 - INNER_PERCENT, 0
-                }) {
-            double apart = Math.abs(value - 100) == INNER_PERCENT
-                    ? OUTER_PERCENT - INNER_PERCENT
-                    : Math.abs(value - 100) == OUTER_PERCENT ? OUTER_PERCENT : 100;
-            if (up.length(apart) > 1.05 * em) {
-                brush.text(
-                        words.number(value, 0, Unit.PERCENT),
-                        left - 0.4 * em,
-                        up.at(value),
-                        value == 100 ? brush.note().heavy().in(palette.good()) : brush.note(),
-                        TextAlignment.RIGHT);
-            }
-        }
+    private BarsAcross.Level level(double percent) {
+        return new BarsAcross.Level(percent, words.number(percent, 0, Unit.PERCENT));
     }
 
     /** The bars of one test; those of the last one filled. */
-    private void bars(Brush brush, Scale up, Scale across, Uniformity evenness, double aside, double bar, int test) {
-        Palette palette = brush.palette();
+    private void bars(BarsAcross bars, Uniformity evenness, double aside, int test) {
+        Palette palette = bars.brush().palette();
         boolean now = test == Math.min(COMPARED, tests.size()) - 1;
         Color fill = now ? Palette.faint(palette.straw(), 0.75) : Palette.faint(palette.soft(), 0.16);
         for (int i = 0; i < evenness.relativePercent().size(); i++) {
-            double x = across.at(evenness.positionsM().get(i)) + aside - 0.44 * bar;
-            double level = up.at(evenness.relativePercent().get(i));
-            brush.box(x, level, 0.88 * bar, up.start() - level, fill);
-            if (!now) {
-                brush.frame(x, level, 0.88 * bar, up.start() - level, palette.soft(), 1);
-            }
+            bars.bar(
+                    evenness.positionsM().get(i),
+                    evenness.relativePercent().get(i),
+                    aside,
+                    fill,
+                    now ? null : palette.soft());
         }
     }
 

@@ -28,7 +28,7 @@ import org.evenfall.setup.entry.Condition;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.wizard.picture.PictureGalleryTest.Variant;
 
-/** Inputs for the pictures of steps 0 to 4: nothing typed, the invented demo, and what is worse. */
+/** Inputs for the pictures of steps 0 to 4 and 6: nothing typed, the invented demo, and what is worse. */
 final class GuideSamples {
 
     private static final String LONG = "a lever with a long name that its owner gave it one day";
@@ -63,7 +63,7 @@ final class GuideSamples {
     }
 
     @SafeVarargs
-    private static <P extends Picture> Sample sample(String name, Supplier<P> made, Consumer<P>... shown) {
+    static <P extends Picture> Sample sample(String name, Supplier<P> made, Consumer<P>... shown) {
         List<Supplier<Picture>> data = new ArrayList<>();
         data.add(made::get);
         for (Consumer<P> show : shown) {
@@ -80,6 +80,7 @@ final class GuideSamples {
         List<Sample> all = new ArrayList<>(start(words));
         all.addAll(product(words));
         all.addAll(machineAndHeight(words));
+        all.addAll(TrayTestSamples.all(words));
         return all;
     }
 

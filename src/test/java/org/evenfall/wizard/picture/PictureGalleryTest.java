@@ -44,12 +44,10 @@ import org.testfx.api.FxToolkit;
 class PictureGalleryTest {
 
     private static final Path OUT = Path.of("target", "tour", "pictures");
-    private static final String LIGHT =
-            "-ev-paper:#FAF8F3;-ev-sheet:#FFFFFF;-ev-ink:#1C2326;-ev-soft:#55606A;-ev-line:#D8D4C8;"
-                    + "-ev-accent:#1F4E79;-ev-straw:#8A5A00;-ev-good:#0B6B53;-ev-warn:#9A4A00;-ev-stop:#9B1C31;";
-    private static final String DARK =
-            "-ev-paper:#14191C;-ev-sheet:#1C2327;-ev-ink:#F2EFE6;-ev-soft:#A9B4BC;-ev-line:#3A444A;"
-                    + "-ev-accent:#8EC1F0;-ev-straw:#F0C06A;-ev-good:#6FD3B0;-ev-warn:#F5A65B;-ev-stop:#FF8FA0;";
+    static final String LIGHT = "-ev-paper:#FAF8F3;-ev-sheet:#FFFFFF;-ev-ink:#1C2326;-ev-soft:#55606A;-ev-line:#D8D4C8;"
+            + "-ev-accent:#1F4E79;-ev-straw:#8A5A00;-ev-good:#0B6B53;-ev-warn:#9A4A00;-ev-stop:#9B1C31;";
+    static final String DARK = "-ev-paper:#14191C;-ev-sheet:#1C2327;-ev-ink:#F2EFE6;-ev-soft:#A9B4BC;-ev-line:#3A444A;"
+            + "-ev-accent:#8EC1F0;-ev-straw:#F0C06A;-ev-good:#6FD3B0;-ev-warn:#F5A65B;-ev-stop:#FF8FA0;";
     private static final ResourceBundle BUNDLE = ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH);
     private static final Sentences WORDS = new Sentences(BUNDLE, Locale.ENGLISH);
 
@@ -120,7 +118,7 @@ class PictureGalleryTest {
         look("pattern", Samples.patterns(WORDS));
     }
 
-    /** Each picture of steps 0 to 4: empty, typical and at its worst, narrow, wide and for a hall. */
+    /** Each picture of steps 0 to 4 and 6: empty, typical and at its worst, narrow, wide and for a hall. */
     @ParameterizedTest
     @MethodSource("guide")
     void guide(GuideSamples.Sample sample) throws Exception {
@@ -229,7 +227,7 @@ class PictureGalleryTest {
         return colours.size();
     }
 
-    private static BufferedImage sheet(String colours, List<Variant> variants) {
+    static BufferedImage sheet(String colours, List<Variant> variants) {
         FlowPane pane = new FlowPane(16, 16);
         pane.setPrefWrapLength(1500);
         for (Variant variant : variants) {
@@ -249,7 +247,7 @@ class PictureGalleryTest {
         T get() throws Exception;
     }
 
-    private static <T> T onFx(Work<T> work) throws Exception {
+    static <T> T onFx(Work<T> work) throws Exception {
         CompletableFuture<T> done = new CompletableFuture<>();
         Platform.runLater(() -> {
             try {
