@@ -71,7 +71,8 @@ final class TraysAssessor {
         Double widthM = read.number(StartPaths.TRAMLINE_WIDTH);
         if (widthM == null || now == null) {
             findings.add(Finding.missing(Step.TRAYS, "missing.widthFirst"));
-            return new TraysResult(null, null, null, List.of(), List.of(), List.of(), null, null, null);
+            return new TraysResult(
+                    null, null, null, List.of(), List.of(), List.of(), null, null, null, weather.present());
         }
         TrayLayout layout = ground.layout(widthM);
         findings.addAll(TestGround.findings(layout));
@@ -110,7 +111,8 @@ final class TraysAssessor {
                         ? null
                         : CropLoss.of(last(tests).evenness().field().medianPercent()),
                 advice(tests, widthM, order, ground, weather.present()),
-                singlePass.result());
+                singlePass.result(),
+                weather.present());
     }
 
     private static StripLoad strip(RatePlan.Amounts amounts, CatchPlan plan, double widthM) {

@@ -8,6 +8,7 @@ import org.evenfall.trays.CropLoss;
 import org.evenfall.trays.StripLoad;
 import org.evenfall.trays.TrayLayout;
 import org.evenfall.trays.Uniformity;
+import org.evenfall.trays.WindLimits;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param loss what the unevenness of the last test costs a cereal crop; null without a test
  * @param advice null while nothing can be advised
  * @param line the long line under one pass; null while there is none
+ * @param windLimits what counts as too much wind
  */
 public record TraysResult(
         @Nullable TrayLayout layout,
@@ -32,7 +34,8 @@ public record TraysResult(
         List<TestComparison> comparisons,
         @Nullable CropLoss loss,
         @Nullable Advice advice,
-        @Nullable SinglePassTest line) {
+        @Nullable SinglePassTest line,
+        WindLimits windLimits) {
 
     /** Copies the lists. */
     public TraysResult {

@@ -132,7 +132,7 @@ final class PromptPage extends VBox {
     }
 
     /** Whether a place is that of a whole step, or none. */
-    static boolean isWholeStep(String field) {
+    private static boolean isWholeStep(String field) {
         return field.lastIndexOf('/') <= 0;
     }
 

@@ -105,6 +105,14 @@ final class PromptPages {
                 .toList();
     }
 
+    /** Those of the findings of a page that are about an entry on it. */
+    List<Finding> atEntries(int index) {
+        List<String> places = all.get(index).places();
+        return own(index).stream()
+                .filter(finding -> PromptPage.isAbout(finding.field(), places))
+                .toList();
+    }
+
     private int restOf(Step step) {
         List<Integer> pages = IntStream.range(0, all.size())
                 .filter(i -> all.get(i).step() == step)

@@ -43,4 +43,12 @@ record ReadNumbers(ReadSetup read) {
                 .filter(Objects::nonNull)
                 .toList();
     }
+
+    /** The first numbers of a list of the record that is at a place; null for each that cannot be used. */
+    <R> List<@Nullable Double> firstOf(QuantityList<R> list, EntryPath<R> row, int count) {
+        return IntStream.range(0, count)
+                .<@Nullable Double>mapToObj(i ->
+                        read.numbers().get(QuantityList.item(list.at(row), i).pointer()))
+                .toList();
+    }
 }

@@ -313,10 +313,9 @@ final class Shell extends BorderPane implements Frame {
     /** Each finding once: what is about an entry is shown where the keyboard is, the rest at the right. */
     private void showFindings() {
         List<Finding> own = pages.findings(front);
-        List<Finding> elsewhere = pages.prompt(front).findingsAtEntries() ? pages.own(front) : unreadable();
-        findings.show(own.stream()
-                .filter(finding -> PromptPage.isWholeStep(finding.field()) || !elsewhere.contains(finding))
-                .toList());
+        List<Finding> elsewhere = pages.prompt(front).findingsAtEntries() ? pages.atEntries(front) : unreadable();
+        findings.show(
+                own.stream().filter(finding -> !elsewhere.contains(finding)).toList());
     }
 
     private List<Finding> unreadable() {

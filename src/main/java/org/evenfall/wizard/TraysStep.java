@@ -51,7 +51,7 @@ final class TraysStep implements StepView {
         return List.of(
                 new PlacesPrompt(form, pictures.places(), () -> sheets.write(form.model(), SheetPart.FIELD)),
                 new BeforeDrivingPrompt(form, pictures.passes(), tests),
-                new CatchesPrompt(form, pictures.catches(), tests, navigation, pictures::typing),
+                new CatchesPrompt(form, pictures.catchBars(), tests, navigation, pictures::typing),
                 new VerdictPrompt(form, pictures.verdict(), tests, navigation),
                 new LongPassPrompt(form, pictures.longPass()),
                 new ComparePrompt(form, new Others()),

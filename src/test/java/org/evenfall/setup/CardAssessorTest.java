@@ -22,6 +22,7 @@ import org.evenfall.setup.path.CardPaths;
 import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.trays.TrayCatches;
 import org.evenfall.trays.UniformityCalculator;
+import org.evenfall.trays.WindLimits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -102,7 +103,7 @@ class CardAssessorTest {
     private static final RateResult NO_RATE = new RateResult(null, null, List.of(), null);
 
     private static final TraysResult NO_TEST =
-            new TraysResult(null, null, null, List.of(), List.of(), List.of(), null, null, null);
+            new TraysResult(null, null, null, List.of(), List.of(), List.of(), null, null, null, WindLimits.USUAL);
 
     private static MachineCheckResult check(Double ptoRpm) {
         return new MachineCheckResult(List.of(), List.of(), List.of(), List.of(), null, null, ptoRpm, null, false);
@@ -133,7 +134,8 @@ class CardAssessorTest {
                 0, "", evenness, START, 1.0, 2.0, null, TestResults.conditions(24), TestResults.PROVES);
         TrayTestResult last = new TrayTestResult(
                 1, "", evenness, settings, left, right, null, TestResults.conditions(24), TestResults.PROVES);
-        return new TraysResult(null, null, null, List.of(), List.of(earlier, last), List.of(), null, null, null);
+        return new TraysResult(
+                null, null, null, List.of(), List.of(earlier, last), List.of(), null, null, null, WindLimits.USUAL);
     }
 
     private static BucketResult bucket(double left, double right) {

@@ -45,7 +45,8 @@ class NextActionTest {
                         trays.comparisons(),
                         trays.loss(),
                         advice,
-                        trays.line()),
+                        trays.line(),
+                        trays.windLimits()),
                 EMPTY.card(),
                 findings));
     }

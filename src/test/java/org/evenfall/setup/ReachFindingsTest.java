@@ -17,6 +17,7 @@ import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.trays.TrayCatches;
 import org.evenfall.trays.Uniformity;
 import org.evenfall.trays.UniformityCalculator;
+import org.evenfall.trays.WindLimits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -56,7 +57,8 @@ class ReachFindingsTest {
                 null,
                 TestResults.conditions(24),
                 proof);
-        return new TraysResult(null, null, null, List.of(), List.of(test), List.of(), null, null, null);
+        return new TraysResult(
+                null, null, null, List.of(), List.of(test), List.of(), null, null, null, WindLimits.USUAL);
     }
 
     private static Uniformity caught(Double... grams) {
@@ -79,7 +81,7 @@ class ReachFindingsTest {
             new TrayTestResult.TestProof(true, List.of(ConditionKind.RATE), List.of());
 
     private static final TraysResult NO_TEST =
-            new TraysResult(null, null, null, List.of(), List.of(), List.of(), null, null, null);
+            new TraysResult(null, null, null, List.of(), List.of(), List.of(), null, null, null, WindLimits.USUAL);
 
     private static List<String> found(YesNo only, MatchResult match, TraysResult trays) {
         ReadSetup read =

@@ -85,6 +85,7 @@ class TraysStepTest {
                                 .map(test -> test.withConditions(TestConditionEntries.EMPTY))
                                 .toList()))));
         robot.interact(() -> window.shell().show("6d"));
+        typing.readCautions();
         assertThat(typing.words()).anyMatch(word -> word.startsWith("Test 2 does not state everything"));
         typing.press(confirm);
         assertThat(typing.there(confirm)).isFalse();

@@ -90,17 +90,12 @@ public final class CatchLine {
 
     /** With the unit that was typed first, else the usual one. */
     private String title() {
-        Unit unit = unit(form, entry, list);
-        return unit == Unit.NONE ? label : label + ", " + unit.symbol();
-    }
-
-    /** The unit of a list: that which was typed first, else the usual one. */
-    public static Unit unit(Form form, QuantityList<?> entry, EntryPath<List<EnteredQuantity>> list) {
-        return list.get(form.model().setup()).stream()
+        Unit unit = list.get(form.model().setup()).stream()
                 .filter(typed -> !typed.isBlank() && typed.unit() != Unit.NONE)
                 .map(EnteredQuantity::unit)
                 .findFirst()
                 .orElse(entry.units(form.model().setup()).get(0));
+        return unit == Unit.NONE ? label : label + ", " + unit.symbol();
     }
 
     private String cellName(String cell) {

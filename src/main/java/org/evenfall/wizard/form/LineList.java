@@ -1,6 +1,7 @@
 package org.evenfall.wizard.form;
 
 import java.util.List;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -33,6 +34,21 @@ public final class LineList extends GridPane {
         ColumnConstraints entries = new ColumnConstraints();
         entries.setMinWidth(Region.USE_PREF_SIZE);
         getColumnConstraints().setAll(labels, entries);
+    }
+
+    /** Two lists of equal width. */
+    public static Node sideBySide(Node left, Node right) {
+        GridPane both = new GridPane();
+        both.getStyleClass().add("line-lists");
+        for (int column = 0; column < 2; column++) {
+            ColumnConstraints half = new ColumnConstraints();
+            half.setPercentWidth(50);
+            both.getColumnConstraints().add(half);
+        }
+        GridPane.setValignment(left, VPos.TOP);
+        GridPane.setValignment(right, VPos.TOP);
+        both.addRow(0, left, right);
+        return both;
     }
 
     /** A measured value of the record that is at a place. */

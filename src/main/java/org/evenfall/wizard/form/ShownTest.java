@@ -1,14 +1,14 @@
 package org.evenfall.wizard.form;
 
 import java.util.function.IntSupplier;
-import javafx.beans.property.ReadOnlyIntegerProperty;
-import javafx.beans.property.ReadOnlyIntegerWrapper;
+import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.SimpleIntegerProperty;
 
 /** Which test of a list its prompts show: the last, unless an earlier one was chosen. */
 public final class ShownTest {
 
     private final IntSupplier count;
-    private final ReadOnlyIntegerWrapper index = new ReadOnlyIntegerWrapper();
+    private final IntegerProperty index = new SimpleIntegerProperty();
     private int counted;
 
     /**
@@ -48,8 +48,8 @@ public final class ShownTest {
         return index.get();
     }
 
-    /** The same, to be followed. */
-    ReadOnlyIntegerProperty indexProperty() {
-        return index.getReadOnlyProperty();
+    /** Runs whenever another test is shown. */
+    public void onShown(Runnable action) {
+        index.subscribe(action);
     }
 }

@@ -94,18 +94,8 @@ class PictureGalleryTest {
     }
 
     @Test
-    void trayPlan() throws Exception {
-        look("tray-plan", Samples.trayPlans(WORDS));
-    }
-
-    @Test
     void trayBars() throws Exception {
         look("tray-bars", Samples.trayBars(WORDS));
-    }
-
-    @Test
-    void cv() throws Exception {
-        look("cv", Samples.cvs(WORDS));
     }
 
     @Test

@@ -35,7 +35,6 @@ import org.evenfall.store.SetupJson;
 import org.evenfall.trays.TrayCatches;
 import org.evenfall.trays.TrayLayouts;
 import org.evenfall.trays.UniformityCalculator;
-import org.evenfall.trays.WheelMarks;
 import org.evenfall.wizard.picture.PictureGalleryTest.Variant;
 
 /** Inputs for the gallery: the invented demo, and what is worse. */
@@ -315,24 +314,6 @@ final class Samples {
         return new Variant(picture, wide, high, 15);
     }
 
-    static Map<String, Variant> trayPlans(Sentences words) {
-        Map<String, Variant> all = new LinkedHashMap<>();
-        all.put("28 m", plan(words, 28, 7, DrivingPattern.BACK_AND_FORTH, 28));
-        all.put("round", plan(words, 36, 33, DrivingPattern.ROUND_AND_ROUND, 28));
-        all.put("closer", plan(words, 36, 13, DrivingPattern.BACK_AND_FORTH, 28));
-        all.put("moved", plan(words, 10, 11, DrivingPattern.BACK_AND_FORTH, 28));
-        all.put("narrow", plan(words, 9, 5, DrivingPattern.BACK_AND_FORTH, 17));
-        all.put("wide", plan(words, 24, 7, DrivingPattern.BACK_AND_FORTH, 44));
-        all.put("empty", new Variant(new TrayPlanPicture(words), 28, 12, 15));
-        return all;
-    }
-
-    private static Variant plan(Sentences words, double width, int trays, DrivingPattern driving, double wide) {
-        TrayPlanPicture picture = new TrayPlanPicture(words);
-        picture.show(TrayLayouts.asideFrom(WheelMarks.USUAL, TrayLayouts.of(width, trays, 0.25, driving), 0.5));
-        return new Variant(picture, wide, 21, 15);
-    }
-
     static TrayTestResult test(int index, double width, double... grams) {
         List<Double> catches =
                 IntStream.range(0, grams.length).mapToObj(i -> grams[i]).toList();
@@ -396,31 +377,6 @@ final class Samples {
         TrayBarsPicture picture = new TrayBarsPicture(words);
         picture.show(tests);
         return new Variant(picture, wide, 21, 15);
-    }
-
-    static Map<String, Variant> cvs(Sentences words) throws Exception {
-        Assessment demo = demoAssessed();
-        Map<String, Variant> all = new LinkedHashMap<>();
-        CvPicture usual = new CvPicture(words);
-        usual.show(demo.trays().tests(), demo.trays().advice());
-        all.put("demo", new Variant(usual, 28, 12, 15));
-        Assessment uneven = assessed(
-                demo().withTrays(demo().trays().withTests(demo().trays().tests().subList(0, 1))));
-        CvPicture next = new CvPicture(words);
-        next.show(uneven.trays().tests(), uneven.trays().advice());
-        all.put("advice", new Variant(next, 28, 12, 15));
-        List<TrayTestResult> many = new ArrayList<>();
-        for (int i = 0; i < 7; i++) {
-            many.add(test(i, 28, 4 + 3 * i, 15, 18, 60 - 6 * i, 19, 15, 13));
-        }
-        CvPicture crowd = new CvPicture(words);
-        crowd.show(many, uneven.trays().advice());
-        all.put("many", new Variant(crowd, 28, 14, 15));
-        CvPicture narrow = new CvPicture(words);
-        narrow.show(demo.trays().tests(), null);
-        all.put("narrow", new Variant(narrow, 17, 13, 15));
-        all.put("empty", new Variant(new CvPicture(words), 28, 12, 15));
-        return all;
     }
 
     static Map<String, Variant> patterns(Sentences words) {

@@ -5,8 +5,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.machine.Lever;
@@ -95,12 +93,8 @@ public final class BeforeDrivingPrompt extends FormPrompt {
                 .quantity(TestConditionPaths.SPEED, conditions)
                 .quantity(TrayPaths.TEST_WIND, at)
                 .quantity(TrayPaths.TEST_RUNS, at);
-        HBox both = new HBox(settings, day);
-        both.getStyleClass().add("line-lists");
-        HBox.setHgrow(settings, Priority.ALWAYS);
-        HBox.setHgrow(day, Priority.ALWAYS);
         return new VBox(
-                both,
+                LineList.sideBySide(settings, day),
                 form.row(
                         form.text(TrayPaths.TEST_DATE, at),
                         form.text(TestConditionPaths.STRIP, conditions),

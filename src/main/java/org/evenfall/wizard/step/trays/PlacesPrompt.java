@@ -1,8 +1,6 @@
 package org.evenfall.wizard.step.trays;
 
 import javafx.scene.Node;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.evenfall.result.TrayPlanLines;
 import org.evenfall.setup.CatchKindChange;
@@ -58,11 +56,7 @@ public final class PlacesPrompt extends FormPrompt {
                 .quantity(TrayPaths.TRAY_WIDTH, TrayPaths.TRAYS.only());
         Node reading =
                 Slot.rebuiltOn(form(), () -> form().model().setup().trays().catchKind(), PlacesPrompt::reading);
-        HBox both = new HBox(trays, reading);
-        both.getStyleClass().add("line-lists");
-        HBox.setHgrow(trays, Priority.ALWAYS);
-        HBox.setHgrow(reading, Priority.ALWAYS);
-        return both;
+        return LineList.sideBySide(trays, reading);
     }
 
     private static Node reading(Form form) {

@@ -34,6 +34,11 @@ public final class TrayTests {
         return LIST.get(form.model().setup()).size();
     }
 
+    /** Runs whenever another test is shown. */
+    public void onShown(Runnable action) {
+        shown.onShown(action);
+    }
+
     /** Index of the test shown, from 0. */
     public int index() {
         return shown.index();
