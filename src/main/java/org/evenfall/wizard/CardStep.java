@@ -1,30 +1,26 @@
 package org.evenfall.wizard;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
-import java.util.function.Supplier;
-import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.page.NoPrinter;
-import org.evenfall.result.CardLines;
-import org.evenfall.setup.Assessment;
-import org.evenfall.setup.CardResult;
-import org.evenfall.setup.path.CardPaths;
+import org.evenfall.setup.entry.Setup;
 import org.evenfall.sign.KeyException;
-import org.evenfall.wizard.form.FindingView;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.Lines;
 import org.evenfall.wizard.form.Prompt;
-import org.evenfall.wizard.form.VisibleWhen;
 import org.evenfall.wizard.picture.CardPreview;
+import org.evenfall.wizard.step.card.CardActions;
+import org.evenfall.wizard.step.card.SignPrompt;
+import org.evenfall.wizard.step.card.SignedCard;
+import org.evenfall.wizard.step.card.WhoPrompt;
+import org.jspecify.annotations.Nullable;
 
 /** Step 7: the card. The preview is the page itself; it is drawn, signed and printed off the window's thread. */
-final class CardStep implements StepView {
+final class CardStep implements StepView, CardActions {
 
     private final Form form;
     private final WizardContext context;
@@ -33,8 +29,9 @@ final class CardStep implements StepView {
     private final ScrollPane picture;
     private final CardWork work;
     private final KeyForm keyForm;
-    private final CheckAnswersForm check;
     private final CheckForm checkForm;
+    private final SignPrompt sign;
+    private @Nullable SignedCard signed;
     private boolean front;
 
     CardStep(Form form, WizardContext context, SetupDocument document) {
@@ -44,7 +41,6 @@ final class CardStep implements StepView {
         this.preview = new CardPreview(form.words());
         this.picture = new ScrollPane(preview);
         this.work = new CardWork(context, this::failed);
-        this.check = new CheckAnswersForm(form.words(), document);
         this.checkForm = new CheckForm(form, context, work);
         this.keyForm = new KeyForm(form, context, work, () -> {
             document.frame().showNotice("");
@@ -52,6 +48,13 @@ final class CardStep implements StepView {
         });
         picture.setFitToWidth(true);
         picture.getStyleClass().add("preview");
+        this.sign = new SignPrompt(
+                form,
+                picture,
+                this,
+                () -> signed,
+                new SignPrompt.Parts(keyForm.stateNode(), keyForm.options(), checkForm.node()),
+                this::shown);
         form.follow(this::draw);
     }
 
@@ -63,49 +66,9 @@ final class CardStep implements StepView {
     @Override
     public List<Prompt> prompts() {
         return List.of(
-                new CardPrompt("7a", () -> check),
-                new CardPrompt("7b", () -> new VBox(who(), sheet())),
-                new CardPrompt("7c", () -> new VBox(sign(), keyForm.node(), checkForm.node())));
-    }
-
-    /** A prompt next to the preview of the card. */
-    private final class CardPrompt implements Prompt {
-
-        private final String id;
-        private final Supplier<Node> made;
-
-        CardPrompt(String id, Supplier<Node> made) {
-            this.id = id;
-            this.made = made;
-        }
-
-        @Override
-        public String id() {
-            return id;
-        }
-
-        @Override
-        public boolean findingsAtEntries() {
-            return false;
-        }
-
-        @Override
-        public Node entries() {
-            return made.get();
-        }
-
-        @Override
-        public Node picture() {
-            return picture;
-        }
-
-        @Override
-        public void shown() {
-            CardStep.this.shown();
-            if (id.equals("7a")) {
-                check.refresh();
-            }
-        }
+                new CheckAnswersPrompt(form, picture, document, this::shown),
+                new WhoPrompt(form, picture, this::shown),
+                sign);
     }
 
     @Override
@@ -120,79 +83,6 @@ final class CardStep implements StepView {
         keyForm.refresh();
     }
 
-    private Node who() {
-        return form.group(
-                "card.who",
-                form.row(
-                        form.text(CardPaths.MEASURED_BY),
-                        form.text(CardPaths.SIGNED_BY),
-                        form.text(CardPaths.ROLE),
-                        form.text(CardPaths.DATE)));
-    }
-
-    private Node sheet() {
-        return form.group(
-                "card.sheet",
-                form.choice(CardPaths.PAPER),
-                form.choice(CardPaths.LANGUAGE),
-                form.row(form.quantity(CardPaths.WIND_STOP), form.text(CardPaths.REMARKS)),
-                VisibleWhen.when(
-                        form,
-                        () -> form.model().assessment().card().unevenPercent() != null,
-                        form.text(CardPaths.UNEVEN_REASON)));
-    }
-
-    private Node sign() {
-        VBox open = new VBox();
-        open.getStyleClass().add("attempts");
-        Button make = form.button("card.make", this::make);
-        make.getStyleClass().add("primary");
-        Button show = form.button("card.makeAndOpen", this::makeAndOpen);
-        Button print = form.button("card.print", this::print);
-        form.follow(() -> {
-            boolean may = mayBeMade();
-            make.setDisable(!may);
-            show.setDisable(!may);
-            print.setDisable(!may);
-        });
-        Lines.of(form, open, () -> mayBeMade() ? List.of() : open(form.model().assessment()), this::linkToStep);
-        return form.group(
-                "card.sign",
-                VisibleWhen.sentence(form, "figure-line", this::state),
-                open,
-                form.sentence("card.signWhy"),
-                form.row(
-                        make,
-                        show,
-                        print,
-                        form.button("card.folder", () -> context.reveal().accept(work.folder()))));
-    }
-
-    private boolean mayBeMade() {
-        CardResult card = form.model().assessment().card();
-        return card.cardAllowed() || card.findingOnly();
-    }
-
-    private String state() {
-        return CardLines.state(form.words(), form.model().assessment().card());
-    }
-
-    /** What keeps this setup from a card: all that stops, then all that is missing, in the order of the steps. */
-    static List<Finding> open(Assessment assessment) {
-        return CardLines.open(assessment);
-    }
-
-    /** A button for something open, which brings its step to the front. */
-    private Button linkToStep(Finding finding) {
-        Button link = new Button(
-                form.words().choice(finding.step()) + ": " + form.words().of(finding));
-        link.setGraphic(FindingView.mark(finding.kind()));
-        link.setWrapText(true);
-        link.getStyleClass().add("lead");
-        link.setOnAction(event -> document.frame().go(finding.step()));
-        return link;
-    }
-
     /** Draws the preview anew when this step is in front. */
     private void draw() {
         if (front) {
@@ -205,19 +95,24 @@ final class CardStep implements StepView {
         }
     }
 
-    private void make() {
-        context.choose()
-                .apply(freeName())
-                .ifPresent(file -> work.write(form.model().setup(), form.model().assessment(), file, code -> {
-                    written(file.toString(), code);
-                }));
+    @Override
+    public void make() {
+        write(freeName());
     }
 
-    private void makeAndOpen() {
-        Path file = freeName();
-        work.write(form.model().setup(), form.model().assessment(), file, code -> {
-            written(file.toString(), code);
-            context.reveal().accept(file);
+    @Override
+    public void saveElsewhere() {
+        context.choose().apply(freeName()).ifPresent(this::write);
+    }
+
+    private void write(Path file) {
+        Setup setup = form.model().setup();
+        work.write(setup, form.model().assessment(), file, code -> {
+            signed = new SignedCard(file, code, LocalDate.now(context.clock()), setup);
+            document.frame().showNotice(form.words().text("card.written", Arg.text(file.toString()), Arg.text(code)));
+            sign.showSigned();
+            keyForm.refresh();
+            keyChanged();
         });
     }
 
@@ -226,17 +121,25 @@ final class CardStep implements StepView {
                 form.model().setup(), form.model().assessment().card().findingOnly());
     }
 
-    private void written(String file, String code) {
-        document.frame().showNotice(form.words().text("card.written", Arg.text(file), Arg.text(code)));
-        keyForm.refresh();
-        keyChanged();
+    @Override
+    public void open() {
+        SignedCard card = signed;
+        if (card != null) {
+            context.reveal().accept(card.file());
+        }
     }
 
-    private void print() {
+    @Override
+    public void print() {
         work.print(form.model().setup(), form.model().assessment(), done -> {
             document.frame().showNotice(form.words().text(done ? "card.printed" : "card.notPrinted"));
             keyForm.refresh();
         });
+    }
+
+    @Override
+    public void mend(Finding finding) {
+        document.frame().mend(finding);
     }
 
     private void keyChanged() {

@@ -43,7 +43,7 @@ final class CheckAnswersForm extends VBox {
         change.setMnemonicParsing(false);
         change.setGraphic(StateMark.of(review.state()));
         change.getStyleClass().add("lead");
-        change.setOnAction(event -> document.frame().show(review.prompt()));
+        change.setOnAction(event -> document.frame().visit(review.prompt()));
         VBox box = new VBox(change);
         box.getStyleClass().add("check-" + review.state().name().toLowerCase(Locale.ROOT));
         if (!review.answers().isEmpty()) {

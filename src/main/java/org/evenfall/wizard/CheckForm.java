@@ -36,7 +36,7 @@ final class CheckForm {
                         .ifPresent(
                                 card -> work.verify(card, result -> result.ifPresentOrElse(this::show, this::broken))));
         list();
-        return form.group("check.title", form.sentence("check.how"), form.row(check), answer, known);
+        return new VBox(form.sentence("check.how"), form.row(check), answer, known);
     }
 
     private void broken() {

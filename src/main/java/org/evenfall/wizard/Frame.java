@@ -19,6 +19,9 @@ interface Frame {
     /** Brings a prompt to the front by its id; the way on from it leads back to the one in front now. */
     void visit(String prompt);
 
+    /** Brings the prompt to the front that a finding is about; the way on from it leads back. */
+    void mend(Finding finding);
+
     /** Every prompt that is asked before the card, with its state and all that was answered there. */
     List<Review> review();
 

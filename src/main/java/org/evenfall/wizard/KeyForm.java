@@ -39,10 +39,16 @@ final class KeyForm {
         showTrouble("");
     }
 
-    Node node() {
+    /** Which key signs, and what is asked before it can. */
+    Node stateNode() {
         unlock.getChildren().setAll(unlocking());
+        return new VBox(state, trouble, unlock);
+    }
+
+    /** What can be done with the key. */
+    Node options() {
         manage.getChildren().setAll(protecting(), bringing(), renewing());
-        return form.group("key.title", state, trouble, unlock, manage);
+        return manage;
     }
 
     /** Asks for the state of the key and shows it. */

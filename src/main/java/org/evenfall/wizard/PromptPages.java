@@ -113,6 +113,14 @@ final class PromptPages {
                 .toList();
     }
 
+    /** The page on which something is found; the first of its step where that is on none. */
+    int about(Finding finding) {
+        return IntStream.range(0, all.size())
+                .filter(i -> findings(i).contains(finding))
+                .findFirst()
+                .orElse(first(finding.step().number()).orElse(0));
+    }
+
     private int restOf(Step step) {
         List<Integer> pages = IntStream.range(0, all.size())
                 .filter(i -> all.get(i).step() == step)

@@ -135,6 +135,11 @@ final class Shell extends BorderPane implements Frame {
         });
     }
 
+    @Override
+    public void mend(Finding finding) {
+        visit(pages.prompt(pages.about(finding)).id());
+    }
+
     /** Brings the prompt to the front that a node belongs to; nothing for one that belongs to none. */
     void show(Node node) {
         pages.of(node).ifPresent(index -> {

@@ -292,7 +292,11 @@ class LaterStepsTest {
                         node instanceof Button button && "Rate: Do a bucket test.".equals(button.getText()))
                 .queryButton()
                 .fire());
+        typing.readCautions();
         assertThat(window.shell().front()).isEqualTo(Step.RATE.number());
+        // the way on leads back to the card
+        typing.press("shell.next");
+        assertThat(window.shell().prompt()).isEqualTo("7c");
     }
 
     @Test
@@ -313,7 +317,8 @@ class LaterStepsTest {
         assertThat(PdfVerifier.verify(Files.readAllBytes(card), Set.of()).unchanged())
                 .isTrue();
         // a second card never overwrites the first
-        typing.press("card.makeAndOpen");
+        assertThat(typing.words()).anyMatch(word -> word.startsWith("Signed "));
+        typing.press("card.saveElsewhere");
         Path second = folder.resolve("cards").resolve("thornmarsh-farm-s-1042-2027-03-18-2.pdf");
         WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> Files.exists(second));
         // the file is there a moment before the screen says so

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import org.evenfall.finding.Finding;
+import org.evenfall.result.CardLines;
 import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Step;
@@ -175,11 +176,11 @@ class LaterStepsWordsTest {
         Setup bad = demo().withCard(demo().card().withSignedBy(""))
                 .withRate(demo().rate()
                         .withPlan(demo().rate().plan().withSpeed(new EnteredQuantity("300", Unit.KM_PER_H))));
-        List<Finding> open = CardStep.open(Assessor.assess(bad));
+        List<Finding> open = CardLines.open(Assessor.assess(bad));
         assertThat(open.get(0).kind()).isEqualTo(FindingKind.STOP);
         assertThat(open.get(0).step()).isEqualTo(Step.RATE);
         assertThat(open).extracting(Finding::key).contains("missing.signedBy");
-        assertThat(CardStep.open(Assessor.assess(demo()))).isEmpty();
+        assertThat(CardLines.open(Assessor.assess(demo()))).isEmpty();
     }
 
     @Test
