@@ -90,6 +90,7 @@ public final class CardSamples {
                         proof.lines()),
                 base.stops(),
                 base.cautions(),
+                base.day(),
                 base.signature(),
                 base.code(),
                 base.foot());
