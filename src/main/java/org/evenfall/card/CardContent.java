@@ -45,7 +45,12 @@ public record CardContent(
      * @param language ISO 639 code of the language of the words
      * @param findingOnly not a card: a one-page finding
      */
-    public record Sheet(Paper paper, String language, boolean findingOnly) {}
+    public record Sheet(Paper paper, String language, boolean findingOnly) {
+        /** Whether front and back may be on one side. */
+        boolean isLarge() {
+            return paper == Paper.A4 || paper == Paper.LETTER;
+        }
+    }
 
     /**
      * Title and the lines under it.

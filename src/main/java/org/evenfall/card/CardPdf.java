@@ -10,11 +10,13 @@ import org.evenfall.page.Flow;
 import org.evenfall.page.PageDocument;
 import org.evenfall.page.Pen;
 import org.evenfall.page.SheetSize;
-import org.evenfall.setup.entry.Paper;
 import org.jspecify.annotations.Nullable;
 
 /** The card as tagged PDF/A-2b pages, not yet signed. The same content and time give the same bytes. */
 public final class CardPdf {
+
+    /** Pages that fit one laminated sheet. */
+    private static final int SIDES = 2;
 
     /** With less height than this under the front, the back gets a page of its own, points. */
     private static final double LEAST_BACK_HEIGHT = 260;
@@ -43,13 +45,19 @@ public final class CardPdf {
      * @throws IOException when a single value or line is taller than a page
      */
     public static byte[] draw(CardContent content, Instant when) throws IOException {
+        for (SmallText small : SmallText.onePage(content.sheet())) {
+            Drawn drawn = draw(content, when, small);
+            if (drawn.pages() == 1) {
+                return drawn.pdf();
+            }
+        }
         Drawn fewest = null;
         for (SmallText small : SmallText.SIZES) {
             Drawn drawn = draw(content, when, small);
             if (fewest == null || drawn.pages() < fewest.pages()) {
                 fewest = drawn;
             }
-            if (fewest.pages() <= leastPages(content.sheet())) {
+            if (fewest.pages() <= SIDES) {
                 break;
             }
         }
@@ -66,15 +74,6 @@ public final class CardPdf {
                     document.finish(content.heading().title(), content.sheet().language(), when, seed);
             return new Drawn(card.pages, pdf);
         }
-    }
-
-    /** Two sides of an A5 sheet; one of a larger sheet and of a finding. */
-    private static int leastPages(CardContent.Sheet sheet) {
-        return sheet.findingOnly() || isLarge(sheet.paper()) ? 1 : 2;
-    }
-
-    private static boolean isLarge(Paper paper) {
-        return paper == Paper.A4 || paper == Paper.LETTER;
     }
 
     private <R> R page(PageDocument.Drawing<R> drawing) throws IOException {
@@ -130,7 +129,7 @@ public final class CardPdf {
                         undrawn.figures(), new FrontFoot.Undrawn(content.warnings(), true, undrawn.end()), null);
             }
             FrontFoot.Undrawn foot = FrontFoot.draw(pen, face, content, undrawn.end(), small);
-            boolean both = isLarge(content.sheet().paper()) && face.bottom() - foot.end() > LEAST_BACK_HEIGHT;
+            boolean both = content.sheet().isLarge() && face.bottom() - foot.end() > LEAST_BACK_HEIGHT;
             return new Front(List.of(), foot, both ? drawBack(pen, face, foot.end() + BACK_GAP, foot) : null);
         });
     }

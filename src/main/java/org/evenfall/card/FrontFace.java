@@ -29,8 +29,12 @@ final class FrontFace {
 
     private record Placed(Figure figure, int span, List<String> label, List<String> value) {
 
-        double height() {
-            return label.size() * LABEL_LINE + value.size() * VALUE_LINE + UNDER_VALUE;
+        double labelHeight() {
+            return label.size() * LABEL_LINE;
+        }
+
+        double valueHeight() {
+            return value.size() * VALUE_LINE + UNDER_VALUE;
         }
     }
 
@@ -59,13 +63,15 @@ final class FrontFace {
         List<Figure> left = new ArrayList<>(figures);
         while (!left.isEmpty()) {
             List<Placed> row = row(pen, left, columns, column);
-            double height = row.stream().mapToDouble(Placed::height).max().orElse(0);
+            double labels = row.stream().mapToDouble(Placed::labelHeight).max().orElse(0);
+            double height =
+                    labels + row.stream().mapToDouble(Placed::valueHeight).max().orElse(0);
             if (y + height > face.bottom()) {
                 break;
             }
             double x = face.left();
             for (Placed placed : row) {
-                cell(pen, placed, x, y);
+                cell(pen, placed, x, y + labels);
                 x += placed.span() * (column + GAP);
             }
             y += height;
@@ -136,11 +142,11 @@ final class FrontFace {
         return columns;
     }
 
-    private static void cell(Pen pen, Placed placed, double x, double top) throws IOException {
+    /** The label above a line, the value under it, so that the values of a row are on one line. */
+    private static void cell(Pen pen, Placed placed, double x, double under) throws IOException {
         PDStructureElement tag = pen.tags().element(StandardStructureTypes.P);
-        double under = top + placed.label().size() * LABEL_LINE;
         pen.mark(tag, () -> {
-            double y = top;
+            double y = under - placed.labelHeight();
             for (String line : placed.label()) {
                 y += LABEL_LINE;
                 pen.text(LABEL, x, y - 2, line);

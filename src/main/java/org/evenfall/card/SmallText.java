@@ -6,8 +6,8 @@ import java.util.stream.Stream;
 import org.evenfall.page.TextStyle;
 
 /**
- * How all but the figures that the driver sets is printed. The first of the sizes with the fewest pages is taken, so that a
- * card keeps to two sides.
+ * How all but the figures that the driver sets is printed. The first of the sizes that keeps a card to two sides is
+ * taken.
  *
  * @param sizePt font size on the back, which is read before the work, points
  * @param dayInFull whether the lines of the day to spread are printed, not only where to read them
@@ -22,8 +22,19 @@ record SmallText(double sizePt, boolean dayInFull) {
             .flatMap(inFull -> DoubleStream.of(SIZES_PT).mapToObj(size -> new SmallText(size, inFull)))
             .toList();
 
+    /** Smallest size for which a larger sheet has no second page, points. Assumption: below, two pages are read better. */
+    private static final double ONE_PAGE_PT = 11;
+
     /** Smallest size on the front, points. Assumption: legible on the dashboard while the machine is not moving. */
     private static final double FRONT_PT = 12;
+
+    /** The sizes with which all may be on one page: on a larger sheet only those that are read well, on a finding any. */
+    static List<SmallText> onePage(CardContent.Sheet sheet) {
+        return SIZES.stream()
+                .filter(SmallText::dayInFull)
+                .filter(small -> sheet.findingOnly() || (sheet.isLarge() && small.sizePt() >= ONE_PAGE_PT))
+                .toList();
+    }
 
     /** The lines of the day, or where to read them. */
     CardContent.Section day(CardContent.Day day) {
