@@ -10,6 +10,7 @@ import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.DayLines;
+import org.evenfall.setup.entry.CardEntries;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.YesNo;
 
@@ -126,9 +127,14 @@ public final class CardContents {
     private List<String> signature(String keyCode, String title, List<String> head) {
         List<String> lines = new ArrayList<>();
         Stream.concat(Stream.of(title), head.stream()).filter(LongTexts::isLong).forEach(lines::add);
-        String role = setup.card().role().isBlank() ? "" : ", " + setup.card().role();
-        lines.add(words.text("card.measuredBy", Arg.text(setup.card().measuredBy())));
-        lines.add(words.text("card.signedBy", Arg.text(setup.card().signedBy() + role)));
+        CardEntries card = setup.card();
+        if (!card.measuredBy().isBlank()) {
+            lines.add(words.text("card.measuredBy", Arg.text(card.measuredBy())));
+        }
+        if (!card.signedBy().isBlank()) {
+            String role = card.role().isBlank() ? "" : ", " + card.role();
+            lines.add(words.text("card.signedBy", Arg.text(card.signedBy() + role)));
+        }
         lines.add(new CardHead(setup, assessment, words).dated());
         if (!keyCode.isEmpty()) {
             lines.add(words.text("card.key", Arg.text(keyCode)));

@@ -40,6 +40,10 @@ record CardHead(Setup setup, Assessment assessment, Sentences words) {
                 job.add(part);
             }
         }
+        if (assessment.card().findingOnly() && assessment.tramlineWidthM() != null) {
+            job.add(words.text(
+                    "card.tramlines", Arg.text(Decimals.fewest(words, assessment.tramlineWidthM(), 1, Unit.M))));
+        }
         job.addAll(smallSettings());
         List<String> product = new ArrayList<>();
         product.add(words.choice(setup.product().form()));

@@ -28,7 +28,7 @@ record CodePiece(List<Line> lines, String qr, PDStructureElement tag, PDStructur
     record Line(TextStyle style, String text) {}
 
     /** Side of the QR code with its quiet zone, points. */
-    private static final double CODE = 100;
+    private static final double CODE = 114;
 
     private static final double GAP = 2;
 

@@ -2,14 +2,13 @@ package org.evenfall.card;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.page.QrCode;
 
 /**
  * The text of the QR code: whole lines in their order, as many as fit. Where not all fit, the last line names what is left
- * out, or counts it where the names do not fit either.
+ * out: the only line, or the first and the last of several; it counts them where the names do not fit either.
  *
  * @param words the card's language
  */
@@ -33,14 +32,23 @@ record CodeText(Sentences words) {
             return all;
         }
         for (int kept = plain.size() - 1; kept > 0; kept--) {
-            String names =
-                    plain.subList(kept, plain.size()).stream().map(Line::name).collect(Collectors.joining("; "));
-            String text = joined(plain.subList(0, kept), plain(words.text("card.code.leftOut", Arg.text(names))));
+            String text = joined(plain.subList(0, kept), leftOut(plain.subList(kept, plain.size())));
             if (QrCode.fits(text)) {
                 return text;
             }
         }
         return counted(plain);
+    }
+
+    private String leftOut(List<Line> lines) {
+        Arg first = Arg.text(lines.get(0).name());
+        return plain(
+                lines.size() == 1
+                        ? words.text("card.code.leftOut", first)
+                        : words.text(
+                                "card.code.leftOutFrom",
+                                first,
+                                Arg.text(lines.get(lines.size() - 1).name())));
     }
 
     private String counted(List<Line> lines) {
