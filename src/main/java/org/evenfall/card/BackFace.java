@@ -21,7 +21,7 @@ final class BackFace {
     private static final double GAP = 14;
 
     /** Height of a box for the pen, points. */
-    private static final double PEN_BOX = 32;
+    private static final double PEN_BOX = 30;
 
     /** Space at both ends of a label in a box, points. */
     private static final double PEN_INDENT = 4;

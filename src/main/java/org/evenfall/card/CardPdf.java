@@ -3,7 +3,6 @@ package org.evenfall.card;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.List;
-import java.util.Objects;
 import org.evenfall.card.CardContent.Figure;
 import org.evenfall.page.Face;
 import org.evenfall.page.Flow;
@@ -51,17 +50,18 @@ public final class CardPdf {
                 return drawn.pdf();
             }
         }
-        Drawn fewest = null;
+        Drawn largest = draw(content, when, SmallText.SIZES.get(0));
+        Drawn smallest = draw(content, when, SmallText.SIZES.get(SmallText.SIZES.size() - 1));
+        if (largest.pages() <= SIDES || smallest.pages() > SIDES) {
+            return largest.pdf();
+        }
         for (SmallText small : SmallText.SIZES) {
             Drawn drawn = draw(content, when, small);
-            if (fewest == null || drawn.pages() < fewest.pages()) {
-                fewest = drawn;
-            }
-            if (fewest.pages() <= SIDES) {
-                break;
+            if (drawn.pages() <= SIDES) {
+                return drawn.pdf();
             }
         }
-        return Objects.requireNonNull(fewest).pdf();
+        return smallest.pdf();
     }
 
     private static Drawn draw(CardContent content, Instant when, SmallText small) throws IOException {

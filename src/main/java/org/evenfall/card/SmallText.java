@@ -7,7 +7,7 @@ import org.evenfall.page.TextStyle;
 
 /**
  * How all but the figures that the driver sets is printed. The first of the sizes that keeps a card to two sides is
- * taken.
+ * taken, and the largest where none does.
  *
  * @param sizePt font size on the back, which is read before the work, points
  * @param dayInFull whether the lines of the day to spread are printed, not only where to read them
@@ -15,7 +15,7 @@ import org.evenfall.page.TextStyle;
 record SmallText(double sizePt, boolean dayInFull) {
 
     /** Points, from the largest down. Assumption: 9 points is the smallest that is read in the hand. */
-    private static final double[] SIZES_PT = {TextStyle.SMALLEST, 13, 12, 11.5, 11, 10.5, 10, 9.5, 9};
+    private static final double[] SIZES_PT = {TextStyle.SMALLEST, 13, 12, 11, 10.5, 10, 9.5, 9};
 
     /** The sizes from the largest down with the day in full, then without it. */
     static final List<SmallText> SIZES = Stream.of(true, false)

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  */
 record TrayBars(List<Double> percent, PDStructureElement tag) implements Flow.Piece {
 
-    private static final double HEIGHT = 46;
+    private static final double HEIGHT = 40;
 
     /** A taller bar is cut at the top; its number is printed all the same, % of the mean. */
     private static final double MOST_PERCENT = 130;
