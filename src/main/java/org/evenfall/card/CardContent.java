@@ -13,7 +13,8 @@ import org.evenfall.setup.entry.Paper;
  * @param proof what was measured
  * @param stops when to stop and measure again
  * @param cautions cautions
- * @param signature who measured and who signs
+ * @param day what makes a day good or bad to spread
+ * @param signature in full what is too long for the front, who measured, who signs, when, revision, code of the key
  * @param code content of the QR code
  * @param foot boxes for the pen and the last line
  */
@@ -25,7 +26,8 @@ public record CardContent(
         Proof proof,
         Section stops,
         Section cautions,
-        Signature signature,
+        Day day,
+        List<String> signature,
         Code code,
         Foot foot) {
 
@@ -33,6 +35,7 @@ public record CardContent(
     public CardContent {
         figures = List.copyOf(figures);
         warnings = List.copyOf(warnings);
+        signature = List.copyOf(signature);
     }
 
     /**
@@ -42,7 +45,12 @@ public record CardContent(
      * @param language ISO 639 code of the language of the words
      * @param findingOnly not a card: a one-page finding
      */
-    public record Sheet(Paper paper, String language, boolean findingOnly) {}
+    public record Sheet(Paper paper, String language, boolean findingOnly) {
+        /** Whether front and back may be on one side. */
+        boolean isLarge() {
+            return paper == Paper.A4 || paper == Paper.LETTER;
+        }
+    }
 
     /**
      * Title and the lines under it.
@@ -65,8 +73,14 @@ public record CardContent(
      *
      * @param label what it is
      * @param value the value with its unit
+     * @param withNext whether it is in one row with the next one
      */
-    public record Figure(String label, String value) {}
+    public record Figure(String label, String value, boolean withNext) {
+        /** A value that may end a row. */
+        public Figure(String label, String value) {
+            this(label, value, false);
+        }
+    }
 
     /**
      * What was measured.
@@ -98,14 +112,15 @@ public record CardContent(
     }
 
     /**
-     * Who measured and who signs.
+     * What makes a day good or bad to spread.
      *
-     * @param lines who measured, who signs, when, revision, key
-     * @param timeLabel word in front of the time of signing
+     * @param title heading
+     * @param lines the lines; empty on a finding
+     * @param elsewhere where to read them, printed instead where there is no room
      */
-    public record Signature(List<String> lines, String timeLabel) {
+    public record Day(String title, List<String> lines, String elsewhere) {
         /** Copies the list. */
-        public Signature {
+        public Day {
             lines = List.copyOf(lines);
         }
     }
@@ -113,7 +128,7 @@ public record CardContent(
     /**
      * Content of the QR code.
      *
-     * @param text settings as lines of text; empty for no code
+     * @param text date, revision and settings as lines of text; empty for no code
      * @param inWords what the code holds, for a screen reader
      */
     public record Code(String text, String inWords) {}

@@ -35,17 +35,13 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
     /** Signs that are read as a minus. */
     private static final String MINUS_SIGNS = "-\u2212";
 
-    /** Engine speed and gear that give the PTO speed, where they are typed. */
-    private void engine(List<CardContent.Figure> figures) {
-        EnteredQuantity engine = setup.machineCheck().engineSpeed();
-        String gear = setup.machineCheck().gear().strip();
-        String speed = engine.isBlank() ? "" : words.typed(engine);
-        String both = Stream.of(speed, gear.isEmpty() ? "" : words.text("card.gear", Arg.text(gear)))
-                .filter(part -> !part.isEmpty())
-                .collect(Collectors.joining(", "));
-        if (!both.isEmpty()) {
-            add(figures, "card.engine", both);
-        }
+    /** The values that are printed large: all but a tilt of 0, which is in the small lines. */
+    List<CardContent.Figure> large() {
+        Double tilt = assessment.card().settings().tiltDeg();
+        String label = words.text("card.tilt");
+        return tilt != null && tilt == 0
+                ? all().stream().filter(figure -> !figure.label().equals(label)).toList()
+                : all();
     }
 
     /** All values that are known. */
@@ -56,6 +52,9 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
         if (plan != null) {
             add(figures, "card.rate", words.number(plan.amounts().productKgPerHa(), 0, Unit.KG_PER_HA));
             add(figures, "card.rateN", words.number(plan.amounts().nitrogenKgPerHa(), 0, Unit.KG_PER_HA));
+        }
+        if (assessment.tramlineWidthM() != null) {
+            add(figures, "card.width", Decimals.fewest(words, assessment.tramlineWidthM(), 1, Unit.M));
         }
         opening(figures, settings, plan);
         for (Map.Entry<String, String> lever : levers(settings).entrySet()) {
@@ -69,7 +68,9 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
         if (assessment.height() != null) {
             number(figures, "card.chain", assessment.height().chainM(), 100, 0, Unit.CM);
         }
-        number(figures, "card.tilt", settings.tiltDeg(), 1, 0, Unit.DEG);
+        if (settings.tiltDeg() != null) {
+            add(figures, "card.tilt", Decimals.fewest(words, settings.tiltDeg(), 1, Unit.DEG));
+        }
         if (plan != null && plan.bucket().kg() != null && plan.bucket().seconds() != null) {
             figures.add(new CardContent.Figure(
                     words.text("card.bucket", Arg.number(plan.bucket().seconds(), 0, Unit.S)),
@@ -87,6 +88,19 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
         return figures;
     }
 
+    /** Engine speed and gear that give the PTO speed, where they are typed. */
+    private void engine(List<CardContent.Figure> figures) {
+        EnteredQuantity engine = setup.machineCheck().engineSpeed();
+        String gear = setup.machineCheck().gear().strip();
+        String speed = engine.isBlank() ? "" : Decimals.typed(words, engine);
+        String both = Stream.of(speed, gear.isEmpty() ? "" : words.text("card.gear", Arg.text(gear)))
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.joining(", "));
+        if (!both.isEmpty()) {
+            add(figures, "card.engine", both);
+        }
+    }
+
     /** The opening of both sides, or the factor once, with the rate and the bulk density that it holds for. */
     private void opening(List<CardContent.Figure> figures, FinalSettings settings, @Nullable RatePlan plan) {
         RateSetting setting = assessment.machine().rateSetting();
@@ -95,7 +109,7 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
         if (setting.byFactor() && left != null) {
             figures.add(new CardContent.Figure(factorLabel(plan), value(left, setting)));
         } else if (left != null && right != null) {
-            add(figures, "card.openingLeft", value(left, setting));
+            figures.add(new CardContent.Figure(words.text("card.openingLeft"), value(left, setting), true));
             add(figures, "card.openingRight", value(right, setting));
         }
     }
@@ -125,7 +139,7 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
         for (Lever lever : assessment.machine().levers()) {
             Double setting = settings.levers().get(lever.label());
             if (setting != null) {
-                ordered.put(label(lever), plain(setting));
+                ordered.put(label(lever), Decimals.scale(words, setting));
             }
         }
         return ordered;
@@ -156,7 +170,7 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
 
     private void typed(List<CardContent.Figure> figures, String key, EnteredQuantity typed) {
         if (!typed.isBlank()) {
-            add(figures, key, words.typed(typed));
+            add(figures, key, Decimals.typed(words, typed));
         }
     }
 
@@ -166,12 +180,8 @@ record CardFigures(Setup setup, Assessment assessment, Sentences words) {
         if (typed.isBlank()) {
             return;
         }
-        String text = words.typed(typed);
+        String text = Decimals.typed(words, typed);
         boolean minus = !text.isEmpty() && MINUS_SIGNS.indexOf(text.charAt(0)) >= 0;
         add(figures, minus ? towardEdge : intoField, minus ? text.substring(1).strip() : text);
-    }
-
-    private String plain(double value) {
-        return words.number(value, value == Math.rint(value) ? 0 : 1, Unit.NONE);
     }
 }

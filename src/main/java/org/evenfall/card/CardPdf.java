@@ -2,25 +2,20 @@ package org.evenfall.card;
 
 import java.io.IOException;
 import java.time.Instant;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.evenfall.card.CardContent.Figure;
 import org.evenfall.page.Face;
 import org.evenfall.page.Flow;
 import org.evenfall.page.PageDocument;
 import org.evenfall.page.Pen;
 import org.evenfall.page.SheetSize;
-import org.evenfall.setup.entry.Paper;
 import org.jspecify.annotations.Nullable;
 
 /** The card as tagged PDF/A-2b pages, not yet signed. The same content and time give the same bytes. */
 public final class CardPdf {
 
-    private static final DateTimeFormatter TIME =
-            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm 'UTC'", Locale.ROOT).withZone(ZoneOffset.UTC);
+    /** Pages that fit one laminated sheet. */
+    private static final int SIDES = 2;
 
     /** With less height than this under the front, the back gets a page of its own, points. */
     private static final double LEAST_BACK_HEIGHT = 260;
@@ -30,27 +25,54 @@ public final class CardPdf {
 
     private final PageDocument document;
     private final CardContent content;
-    private final Instant when;
+    private final SmallText small;
+    private int pages;
 
-    private CardPdf(PageDocument document, CardContent content, Instant when) {
+    private CardPdf(PageDocument document, CardContent content, SmallText small) {
         this.document = document;
         this.content = content;
-        this.when = when;
+        this.small = small;
     }
+
+    private record Drawn(int pages, byte[] pdf) {}
 
     /**
      * Draws the pages.
      *
      * @param content what is printed
-     * @param when time of signing, which is printed too
+     * @param when time of creation
      * @throws IOException when a single value or line is taller than a page
      */
     public static byte[] draw(CardContent content, Instant when) throws IOException {
+        for (SmallText small : SmallText.onePage(content.sheet())) {
+            Drawn drawn = draw(content, when, small);
+            if (drawn.pages() == 1) {
+                return drawn.pdf();
+            }
+        }
+        Drawn largest = draw(content, when, SmallText.SIZES.get(0));
+        Drawn smallest = draw(content, when, SmallText.SIZES.get(SmallText.SIZES.size() - 1));
+        if (largest.pages() <= SIDES || smallest.pages() > SIDES) {
+            return largest.pdf();
+        }
+        for (SmallText small : SmallText.SIZES) {
+            Drawn drawn = draw(content, when, small);
+            if (drawn.pages() <= SIDES) {
+                return drawn.pdf();
+            }
+        }
+        return smallest.pdf();
+    }
+
+    private static Drawn draw(CardContent content, Instant when, SmallText small) throws IOException {
         try (PageDocument document = new PageDocument()) {
-            new CardPdf(document, content, when).pages();
+            CardPdf card = new CardPdf(document, content, small);
+            card.pages();
             // from the text: hash codes of an enum differ from run to run
             long seed = content.toString().hashCode() * 31L + when.getEpochSecond();
-            return document.finish(content.heading().title(), content.sheet().language(), when, seed);
+            byte[] pdf =
+                    document.finish(content.heading().title(), content.sheet().language(), when, seed);
+            return new Drawn(card.pages, pdf);
         }
     }
 
@@ -61,6 +83,7 @@ public final class CardPdf {
             case A4 -> SheetSize.ofMm(210, 297);
             case LETTER -> SheetSize.LETTER;
         };
+        pages++;
         return document.page(size, drawing);
     }
 
@@ -100,15 +123,13 @@ public final class CardPdf {
 
     private Front front(List<Figure> figures, boolean opening) throws IOException {
         return page((pen, face) -> {
-            FrontFace.Undrawn undrawn = FrontFace.draw(pen, face, content, figures, opening);
+            FrontFace.Undrawn undrawn = FrontFace.draw(pen, face, content, figures, opening, small);
             if (!undrawn.figures().isEmpty()) {
                 return new Front(
                         undrawn.figures(), new FrontFoot.Undrawn(content.warnings(), true, undrawn.end()), null);
             }
-            FrontFoot.Undrawn foot = FrontFoot.draw(pen, face, content, undrawn.end());
-            Paper paper = content.sheet().paper();
-            boolean both =
-                    (paper == Paper.A4 || paper == Paper.LETTER) && face.bottom() - foot.end() > LEAST_BACK_HEIGHT;
+            FrontFoot.Undrawn foot = FrontFoot.draw(pen, face, content, undrawn.end(), small);
+            boolean both = content.sheet().isLarge() && face.bottom() - foot.end() > LEAST_BACK_HEIGHT;
             return new Front(List.of(), foot, both ? drawBack(pen, face, foot.end() + BACK_GAP, foot) : null);
         });
     }
@@ -118,16 +139,9 @@ public final class CardPdf {
     }
 
     private Flow.Filled drawBack(Pen pen, Face face, double top, FrontFoot.Undrawn fromFront) throws IOException {
-        List<Flow.Piece> pieces = BackFace.pieces(pen, content, signature(), fromFront, face);
-        double bottom = BackFace.foot(pen, face, content);
+        List<Flow.Piece> pieces = BackFace.pieces(pen, content, fromFront, face, small);
+        double bottom = BackFace.foot(pen, face, content, small);
         return Flow.fill(pen, pieces, BackFace.columns(face, top, bottom));
-    }
-
-    /** Who signs, and the time that the signature holds too. */
-    private List<String> signature() {
-        List<String> lines = new ArrayList<>(content.signature().lines());
-        lines.add(content.signature().timeLabel() + " " + TIME.format(when));
-        return lines;
     }
 
     /** Further pages for what found no room. */

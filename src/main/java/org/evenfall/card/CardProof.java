@@ -74,7 +74,7 @@ record CardProof(Setup setup, Assessment assessment, Sentences words) {
                 && !setup.rate().plan().bagMass().isBlank()) {
             proof.add(words.text(
                     "card.bag",
-                    Arg.text(words.typed(setup.rate().plan().bagMass())),
+                    Arg.text(Decimals.typed(words, setup.rate().plan().bagMass())),
                     Arg.number(plan.logistics().haPerBag(), 2, Unit.HA)));
         }
         if (!setup.trays().switchOn().isBlank() || !setup.trays().switchOff().isBlank()) {
@@ -94,7 +94,8 @@ record CardProof(Setup setup, Assessment assessment, Sentences words) {
             proof.add(words.text(
                     "card.units", Arg.text(rate.text()), Arg.word("choice.UnitsBasis." + typed.unitsBasis()), metric));
         } else if (rate.unit() == Unit.LB_PER_AC) {
-            proof.add(words.text(byProduct ? "card.perAcre" : "card.perAcreN", Arg.text(words.typed(rate)), metric));
+            proof.add(words.text(
+                    byProduct ? "card.perAcre" : "card.perAcreN", Arg.text(Decimals.typed(words, rate)), metric));
         }
     }
 }

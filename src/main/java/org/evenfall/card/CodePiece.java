@@ -12,16 +12,23 @@ import org.evenfall.page.TextStyle;
  * Lines left of the QR code and, where they are many, under it.
  *
  * @param lines lines of text
- * @param style how they are set
  * @param qr settings as text, empty for none
  * @param tag element of the lines
  * @param picture element of the code
  */
-record CodePiece(List<String> lines, TextStyle style, String qr, PDStructureElement tag, PDStructureElement picture)
+record CodePiece(List<Line> lines, String qr, PDStructureElement tag, PDStructureElement picture)
         implements Flow.Piece {
 
+    /**
+     * A line, which may be wrapped.
+     *
+     * @param style how it is set
+     * @param text its text
+     */
+    record Line(TextStyle style, String text) {}
+
     /** Side of the QR code with its quiet zone, points. */
-    private static final double CODE = 100;
+    private static final double CODE = 114;
 
     private static final double GAP = 2;
 
@@ -36,8 +43,8 @@ record CodePiece(List<String> lines, TextStyle style, String qr, PDStructureElem
 
     private double words(Pen pen, double width) throws IOException {
         double height = 0;
-        for (String line : lines) {
-            height += pen.paragraphHeight(style, room(height, width), line);
+        for (Line line : lines) {
+            height += pen.paragraphHeight(line.style(), room(height, width), line.text());
         }
         return height;
     }
@@ -56,8 +63,8 @@ record CodePiece(List<String> lines, TextStyle style, String qr, PDStructureElem
     public void draw(Pen pen, double x, double top, double width) throws IOException {
         pen.mark(tag, () -> {
             double y = top;
-            for (String line : lines) {
-                y = pen.paragraph(style, x, y, room(y - top, width), line);
+            for (Line line : lines) {
+                y = pen.paragraph(line.style(), x, y, room(y - top, width), line.text());
             }
         });
         if (!qr.isEmpty()) {

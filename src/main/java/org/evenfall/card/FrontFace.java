@@ -29,8 +29,12 @@ final class FrontFace {
 
     private record Placed(Figure figure, int span, List<String> label, List<String> value) {
 
-        double height() {
-            return label.size() * LABEL_LINE + value.size() * VALUE_LINE + UNDER_VALUE;
+        double labelHeight() {
+            return label.size() * LABEL_LINE;
+        }
+
+        double valueHeight() {
+            return value.size() * VALUE_LINE + UNDER_VALUE;
         }
     }
 
@@ -49,22 +53,25 @@ final class FrontFace {
      *
      * @param figures figures still to be drawn
      * @param opening whether this is the first page, with the heading
+     * @param small size of the heading's lines
      */
-    static Undrawn draw(Pen pen, Face face, CardContent content, List<Figure> figures, boolean opening)
+    static Undrawn draw(Pen pen, Face face, CardContent content, List<Figure> figures, boolean opening, SmallText small)
             throws IOException {
-        double y = opening ? heading(pen, face, content.heading()) : face.top();
+        double y = opening ? heading(pen, face, content.heading(), small.front()) : face.top();
         int columns = face.wide() ? 4 : 3;
         double column = (face.innerWidth() - (columns - 1) * GAP) / columns;
         List<Figure> left = new ArrayList<>(figures);
         while (!left.isEmpty()) {
             List<Placed> row = row(pen, left, columns, column);
-            double height = row.stream().mapToDouble(Placed::height).max().orElse(0);
+            double labels = row.stream().mapToDouble(Placed::labelHeight).max().orElse(0);
+            double height =
+                    labels + row.stream().mapToDouble(Placed::valueHeight).max().orElse(0);
             if (y + height > face.bottom()) {
                 break;
             }
             double x = face.left();
             for (Placed placed : row) {
-                cell(pen, placed, x, y);
+                cell(pen, placed, x, y + labels);
                 x += placed.span() * (column + GAP);
             }
             y += height;
@@ -75,17 +82,17 @@ final class FrontFace {
         return new Undrawn(List.copyOf(left), y);
     }
 
-    private static double heading(Pen pen, Face face, CardContent.Heading heading) throws IOException {
+    private static double heading(Pen pen, Face face, CardContent.Heading heading, SmallText small) throws IOException {
         double rightOfHole = face.innerWidth() - 1.5 * Face.HOLE;
         double y = face.top();
         TextStyle style = ALERT;
         for (String line : heading.unevenness()) {
             y = pen.marked(StandardStructureTypes.P, style, face.left(), y, rightOfHole, line);
-            style = TextStyle.STRONG;
+            style = small.strong();
         }
         y = pen.marked(StandardStructureTypes.H1, TextStyle.TITLE, face.left(), y, rightOfHole, heading.title());
-        for (String line : shortest(pen, heading.lines(), face.innerWidth())) {
-            y = pen.marked(StandardStructureTypes.P, LABEL, face.left(), y, face.innerWidth(), line);
+        for (String line : shortest(pen, heading.lines(), face.innerWidth(), small.body())) {
+            y = pen.marked(StandardStructureTypes.P, small.body(), face.left(), y, face.innerWidth(), line);
         }
         pen.circle(face.right() - Face.HOLE / 2, face.top() + Face.HOLE / 2, Face.HOLE / 2, Colours.LINE);
         pen.line(face.left(), y + 3, face.right(), y + 3, 1.6, Colours.ACCENT);
@@ -93,21 +100,26 @@ final class FrontFace {
     }
 
     /** The lines, or all in one paragraph where that is less high. */
-    private static List<String> shortest(Pen pen, List<String> lines, double width) throws IOException {
+    private static List<String> shortest(Pen pen, List<String> lines, double width, TextStyle style)
+            throws IOException {
         String joined = String.join(" · ", lines);
         double apart = 0;
         for (String line : lines) {
-            apart += pen.paragraphHeight(LABEL, width, line);
+            apart += pen.paragraphHeight(style, width, line);
         }
-        return pen.paragraphHeight(LABEL, width, joined) < apart ? List.of(joined) : lines;
+        return pen.paragraphHeight(style, width, joined) < apart ? List.of(joined) : lines;
     }
 
     private static List<Placed> row(Pen pen, List<Figure> figures, int columns, double column) throws IOException {
         List<Placed> row = new ArrayList<>();
         int used = 0;
-        for (Figure figure : figures) {
+        for (int i = 0; i < figures.size(); i++) {
+            Figure figure = figures.get(i);
             int span = span(pen, figure, columns, column);
-            if (used + span > columns) {
+            int together = figure.withNext() && i + 1 < figures.size()
+                    ? span + span(pen, figures.get(i + 1), columns, column)
+                    : span;
+            if (used + span > columns || (used > 0 && used + together > columns)) {
                 break;
             }
             double width = span * column + (span - 1) * GAP;
@@ -130,11 +142,11 @@ final class FrontFace {
         return columns;
     }
 
-    private static void cell(Pen pen, Placed placed, double x, double top) throws IOException {
+    /** The label above a line, the value under it, so that the values of a row are on one line. */
+    private static void cell(Pen pen, Placed placed, double x, double under) throws IOException {
         PDStructureElement tag = pen.tags().element(StandardStructureTypes.P);
-        double under = top + placed.label().size() * LABEL_LINE;
         pen.mark(tag, () -> {
-            double y = top;
+            double y = under - placed.labelHeight();
             for (String line : placed.label()) {
                 y += LABEL_LINE;
                 pen.text(LABEL, x, y - 2, line);

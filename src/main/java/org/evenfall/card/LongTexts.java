@@ -31,7 +31,8 @@ final class LongTexts {
                 all.add(new Figure(labels.get(i), ""));
             }
             for (int i = 0; i < values.size(); i++) {
-                all.add(new Figure(i == 0 ? labels.get(labels.size() - 1) : "", values.get(i)));
+                boolean withNext = figure.withNext() && i == values.size() - 1;
+                all.add(new Figure(i == 0 ? labels.get(labels.size() - 1) : "", values.get(i), withNext));
             }
         }
         return all;

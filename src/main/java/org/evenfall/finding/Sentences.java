@@ -2,6 +2,7 @@ package org.evenfall.finding;
 
 import java.text.MessageFormat;
 import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 public final class Sentences {
 
     private static final char MINUS = '\u2212';
+    private static final char NO_BREAK = '\u00a0';
 
     private final ResourceBundle bundle;
     private final Locale locale;
@@ -112,7 +114,10 @@ public final class Sentences {
             return withUnit(typed.digits(), typed.unit());
         }
         if (arg instanceof Arg.Day day) {
-            return DateTimeFormatter.ofPattern("d\u00a0MMMM\u00a0uuuu", locale).format(day.date());
+            return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
+                    .withLocale(locale)
+                    .format(day.date())
+                    .replace(' ', NO_BREAK);
         }
         if (arg instanceof Arg.Word word) {
             return text(word.key());

@@ -73,10 +73,10 @@ public final class Pieces {
                 new Lines(pen.wrap(TextStyle.TITLE, width, text), TextStyle.TITLE, Bullet.NONE, true, true, tag));
     }
 
-    /** A heading, which stays with what follows. */
-    public static List<Flow.Piece> heading(Pen pen, String text, double width) throws IOException {
+    /** A heading in a style, which stays with what follows. */
+    public static List<Flow.Piece> heading(Pen pen, TextStyle style, String text, double width) throws IOException {
         PDStructureElement tag = pen.tags().element(StandardStructureTypes.H2);
-        return split(pen, text, TextStyle.HEADING, Bullet.NONE, true, tag, width);
+        return split(pen, text, style, Bullet.NONE, true, tag, width);
     }
 
     /** A paragraph. */

@@ -10,21 +10,25 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 
-/** Lines of text as a QR code of level M and at most version 12, drawn as squares. */
+/** A text as a QR code of level M and at most version 16, drawn as squares. */
 public final class QrCode {
 
     /**
-     * Most bytes of text. Source (from memory): ISO/IEC 18004, table of capacities: version 12 at level M holds 287 bytes,
+     * Most bytes of text. Source (from memory): ISO/IEC 18004, table of capacities: version 16 at level M holds 450 bytes,
      * less those of the encoding's head.
      */
-    static final int MOST_BYTES = 280;
+    static final int MOST_BYTES = 445;
 
     /** Quiet zone on each side, modules. Source (from memory): ISO/IEC 18004, quiet zone. */
     private static final int QUIET = 4;
 
     private QrCode() {}
 
-    /** Draws the code with its quiet zone into a square. */
+    /**
+     * Draws the code with its quiet zone into a square.
+     *
+     * @throws IllegalArgumentException for a text that does not fit
+     */
     public static void draw(Pen pen, String text, double x, double top, double side) throws IOException {
         ByteMatrix squares = code(text).getMatrix();
         double square = side / (squares.getWidth() + 2 * QUIET);
@@ -38,22 +42,18 @@ public final class QrCode {
     }
 
     static QRCode code(String text) throws IOException {
+        if (!fits(text)) {
+            throw new IllegalArgumentException("the text is longer than " + MOST_BYTES + " bytes: " + text);
+        }
         try {
-            return Encoder.encode(fitted(text), ErrorCorrectionLevel.M, Map.of(EncodeHintType.CHARACTER_SET, "UTF-8"));
+            return Encoder.encode(text, ErrorCorrectionLevel.M, Map.of(EncodeHintType.CHARACTER_SET, "UTF-8"));
         } catch (WriterException tooLong) {
             throw new IOException("the text does not fit a QR code", tooLong);
         }
     }
 
-    /** The text that the code holds: whole lines only, as many as fit. */
-    public static String fitted(String text) {
-        StringBuilder lines = new StringBuilder();
-        for (String line : text.split("\n", -1)) {
-            if ((lines + line).getBytes(StandardCharsets.UTF_8).length > MOST_BYTES) {
-                break;
-            }
-            lines.append(lines.isEmpty() ? "" : "\n").append(line);
-        }
-        return lines.toString();
+    /** Whether a code holds this text. */
+    public static boolean fits(String text) {
+        return text.getBytes(StandardCharsets.UTF_8).length <= MOST_BYTES;
     }
 }

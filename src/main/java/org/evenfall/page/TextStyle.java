@@ -12,7 +12,7 @@ import org.evenfall.page.Typefaces.Weight;
  */
 public record TextStyle(Weight weight, double size, Color colour) {
 
-    /** Smallest font size of a page, points. Assumption: legible at arm's length in a moving cab. */
+    /** Smallest font size of what is read while driving, points. Assumption: legible at arm's length in a moving cab. */
     public static final double SMALLEST = 14;
 
     /** Running text. */
@@ -41,6 +41,11 @@ public record TextStyle(Weight weight, double size, Color colour) {
     /** Distance from a baseline to the lower edge of its line, points. */
     double descent() {
         return size * DESCENT;
+    }
+
+    /** The same text in another size, points. */
+    public TextStyle sized(double points) {
+        return new TextStyle(weight, points, colour);
     }
 
     /** The same text in another colour. */

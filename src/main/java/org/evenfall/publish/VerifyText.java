@@ -1,6 +1,7 @@
 package org.evenfall.publish;
 
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
@@ -12,6 +13,8 @@ import org.evenfall.sign.VerifyResult;
 
 /** A verification in words. */
 public final class VerifyText {
+
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("', 'HH:mm' UTC'", Locale.ROOT);
 
     private VerifyText() {}
 
@@ -27,15 +30,15 @@ public final class VerifyText {
                         result.knownKey() ? "verify.knownKey" : "verify.unknownKey",
                         Arg.text(result.keyName()),
                         Arg.text(result.keyCode())),
-                words.text("verify.when", Arg.text(time(result.signedAt(), words.locale()))),
+                words.text("verify.when", Arg.text(time(result.signedAt(), words))),
                 words.text("verify.means"));
     }
 
     /** The time of a signature as people write it; as it is in the file where that is no time. */
-    private static String time(String signedAt, Locale locale) {
+    private static String time(String signedAt, Sentences words) {
         try {
-            return DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm 'UTC'", locale)
-                    .format(Instant.parse(signedAt).atOffset(ZoneOffset.UTC));
+            OffsetDateTime time = Instant.parse(signedAt).atOffset(ZoneOffset.UTC);
+            return words.word(new Arg.Day(time.toLocalDate())) + TIME.format(time);
         } catch (DateTimeParseException e) {
             return signedAt;
         }

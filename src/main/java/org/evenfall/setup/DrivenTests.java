@@ -121,9 +121,8 @@ final class DrivenTests {
         LocalDate test = read.date(TrayPaths.TEST_DATE, at);
         LocalDate card = read.date(CardPaths.DATE);
         if (test != null && card != null && test.isAfter(card)) {
-            findings.add(
-                    Finding.stop(Step.TRAYS, "trays.afterCard", Arg.text(test.toString()), Arg.text(card.toString()))
-                            .at(TrayPaths.TEST_DATE.at(at).pointer()));
+            findings.add(Finding.stop(Step.TRAYS, "trays.afterCard", new Arg.Day(test), new Arg.Day(card))
+                    .at(TrayPaths.TEST_DATE.at(at).pointer()));
         }
     }
 }

@@ -7,7 +7,6 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.granule.ProductForm;
-import org.evenfall.quantity.DateText;
 import org.evenfall.setup.entry.Condition;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.CardPaths;
@@ -76,12 +75,10 @@ final class IdentityAssessor {
         if (read.isBlank(ProductPaths.USE_BY)) {
             findings.add(Finding.note(Step.PRODUCT, "product.useByOpen").at(at));
         }
-        if (useByPassed(read)) {
-            findings.add(Finding.warn(
-                            Step.PRODUCT,
-                            "product.useByPassed",
-                            Arg.text(DateText.iso(read.get(ProductPaths.USE_BY))),
-                            Arg.text(DateText.iso(read.get(CardPaths.DATE))))
+        LocalDate limit = read.date(ProductPaths.USE_BY);
+        LocalDate date = read.date(CardPaths.DATE);
+        if (limit != null && date != null && date.isAfter(limit)) {
+            findings.add(Finding.warn(Step.PRODUCT, "product.useByPassed", new Arg.Day(limit), new Arg.Day(date))
                     .at(at));
         }
     }

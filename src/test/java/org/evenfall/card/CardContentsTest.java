@@ -93,10 +93,10 @@ class CardContentsTest {
     void theTreatmentAndItsUseByDateArePrinted() throws Exception {
         assertThat(treatment(YesNo.YES, " inhibitor X ", "2027-09-30"))
                 .contains(
-                        "|delivery S-1042 · treated: inhibitor X · use by 2027-09-30|",
+                        "|delivery S-1042 · treated: inhibitor X · use by 30\u00a0September\u00a02027|",
                         "|new delivery, use-by date passed|");
         assertThat(treatment(YesNo.YES, "", "2027-09-30"))
-                .contains("· treated with a urease inhibitor · use by 2027-09-30|");
+                .contains("· treated with a urease inhibitor · use by 30\u00a0September\u00a02027|");
         assertThat(treatment(YesNo.YES, "inhibitor X", " ")).contains("· treated: inhibitor X|");
         assertThat(treatment(YesNo.NO, "inhibitor X", "2027-09-30"))
                 .contains("· not treated with a urease inhibitor|")
@@ -145,13 +145,14 @@ class CardContentsTest {
                 new CardContent.Proof("Proof", List.of(), "", List.of()),
                 new CardContent.Section("Stop", List.of("Wind")),
                 new CardContent.Section("Cautions", List.of()),
-                new CardContent.Signature(List.of(), "Signed"),
+                new CardContent.Day("Day", List.of(), "elsewhere"),
+                List.of(),
                 new CardContent.Code("", ""),
                 new CardContent.Foot(List.of(), "End"));
         try (PDDocument document = Loader.loadPDF(CardPdf.draw(content, CardSamples.WHEN))) {
             COSArray id = document.getDocument().getDocumentID();
             assertThat(((COSString) id.getObject(0)).toHexString())
-                    .isEqualTo("8C1EA16E1C2622E251F51FE6246DD7158D60742945423BB26AB112767AC1B5E5");
+                    .isEqualTo("90758E72BB4CF9D4A3E02E8005947020D03051AF0B35E71547FC88FEC7D4DEE5");
         }
     }
 }

@@ -24,12 +24,12 @@ class CardLayoutTest {
             .map(c -> c <= 0.04045 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4))
             .toArray();
 
-    /** Long names, many levers, warnings, missing parts: nothing leaves the page or gets smaller than 14 points. */
+    /** Long names, many levers, warnings, missing parts: nothing leaves the page or gets smaller than 9 points. */
     @Test
     void nothingIsCutOffOrShrunk(DrawnCards cards) {
         for (Drawn card : cards.all()) {
             assertThat(card.letters().outside()).as(card.content().toString()).isEmpty();
-            assertThat(card.letters().smallest()).isGreaterThanOrEqualTo(14f);
+            assertThat(card.letters().smallest()).isGreaterThanOrEqualTo(9f);
             String printed = card.letters().text();
             for (CardContent.Figure figure : card.content().figures()) {
                 assertThat(printed).contains(withoutBlanks(figure.value()));
@@ -66,17 +66,18 @@ class CardLayoutTest {
             Letters letters = Letters.of(CardPdf.draw(content, CardSamples.WHEN));
             assertThat(letters.text()).contains(name.replace(" ", "")).contains(unbroken);
             assertThat(letters.outside()).isEmpty();
-            assertThat(letters.smallest()).isGreaterThanOrEqualTo(14f);
+            assertThat(letters.smallest()).isGreaterThanOrEqualTo(9f);
             assertThat(letters.overlaps()).isEmpty();
         }
     }
 
-    /** Values of 24 points and more; labels of 14 points are checked above. */
+    /** Values of 24 points and more, labels of 14. */
     @Test
     void valuesAreLarge(DrawnCards cards) {
         for (Drawn card : cards.all()) {
             for (CardContent.Figure figure : card.content().figures()) {
                 assertThat(card.letters().large()).contains(withoutBlanks(figure.value()));
+                assertThat(card.letters().readable()).contains(withoutBlanks(figure.label()));
             }
         }
     }

@@ -12,6 +12,8 @@ import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.evenfall.card.DrawnCards.Letters;
+import org.evenfall.machine.FactorRule;
+import org.evenfall.machine.RateSetting;
 import org.evenfall.machine.Side;
 import org.evenfall.page.PagePicture;
 import org.evenfall.quantity.EnteredQuantity;
@@ -55,10 +57,60 @@ class CardPagesTest {
                 setup.product().withTreated(YesNo.NO).withInhibitor("").withUseBy(""));
     }
 
+    /** With engine speed, gear, a tilt, a rate per acre and two remarks as well. */
+    private static Setup fullest() throws Exception {
+        String demo =
+                Files.readString(Path.of("demo", "setup.json")).replace("\"tilt\": \"0 °\"", "\"tilt\": \"1.5 °\"");
+        Setup setup = full(new SetupJson().read(demo, "demo"));
+        return setup.withMachineCheck(setup.machineCheck()
+                        .withEngineSpeed(EnteredQuantity.parse("1650 rpm"))
+                        .withGear("4"))
+                .withStart(setup.start().withField("Long Reach, upper and lower part"))
+                .withCard(setup.card().withRemarks("Keep to the lower gate while the upper one is wet."));
+    }
+
+    /** A setup that is not finished: no tray test, no bucket test, nobody signs. */
+    private static Setup unfinished() throws Exception {
+        Setup setup = without(demo("setup"));
+        return setup.withTrays(setup.trays().withTests(List.of()))
+                .withRate(setup.rate().withBucketTests(List.of()))
+                .withProduct(setup.product().withDelivery("").withBlend(YesNo.YES))
+                .withCard(setup.card().withSignedBy("").withMeasuredBy(""));
+    }
+
+    private static Setup factor(RateSetting setting) throws Exception {
+        Setup setup = full(demo("setup"));
+        return setup.withMachine(setup.machine().withRateSetting(setting).withFactorRule(FactorRule.SHOWN_OVER_CAUGHT));
+    }
+
+    /** Too wide for the product: a one-page finding. */
+    private static Setup finding() throws Exception {
+        Setup setup = demo("setup");
+        return setup.withStart(setup.start().withTramlineWidth(EnteredQuantity.parse("54 m")))
+                .withMatch(setup.match().withTrayTestOnly(YesNo.NO));
+    }
+
     static Stream<Arguments> cards() throws Exception {
         List<Setup> setups = List.of(
-                demo("setup"), demo("uneven"), full(demo("setup")), full(demo("uneven")), without(full(demo("setup"))));
-        List<String> names = List.of("demo", "uneven", "demo-full", "uneven-full", "demo-untreated");
+                demo("setup"),
+                demo("uneven"),
+                full(demo("setup")),
+                full(demo("uneven")),
+                without(full(demo("setup"))),
+                fullest(),
+                unfinished(),
+                factor(RateSetting.WEIGHING),
+                finding());
+        List<String> names = List.of(
+                "demo",
+                "uneven",
+                "demo-full",
+                "uneven-full",
+                "demo-untreated",
+                "fullest",
+                "unfinished",
+                "factor",
+                "finding");
         return Stream.of(Paper.values())
                 .flatMap(paper -> Stream.of(CardLanguage.EN, CardLanguage.DE, CardLanguage.FR)
                         .flatMap(language -> Stream.iterate(0, i -> i < setups.size(), i -> i + 1)
@@ -75,22 +127,36 @@ class CardPagesTest {
             pictures(String.join("-", name, paper.name(), language.name()), PagePicture.render(pdf, 100));
         }
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(2);
+            assertThat(document.getNumberOfPages())
+                    .isLessThanOrEqualTo(content.sheet().findingOnly() ? 1 : 2);
         }
         Letters letters = Letters.of(pdf);
         assertThat(letters.outside()).isEmpty();
         assertThat(letters.overlaps()).isEmpty();
-        assertThat(letters.smallest()).isGreaterThanOrEqualTo(14f);
+        assertThat(letters.smallest()).isGreaterThanOrEqualTo(9f);
         for (CardContent.Figure figure : content.figures()) {
             assertThat(letters.large()).contains(Letters.withoutBlanks(figure.value()));
         }
         Stream.of(
                         content.stops().lines(),
                         content.cautions().lines(),
+                        content.signature(),
                         content.warnings(),
                         content.proof().lines())
                 .flatMap(List::stream)
                 .forEach(line -> assertThat(letters.text()).contains(Letters.withoutBlanks(line)));
+        assertThat(content.day().lines()).hasSize(content.sheet().findingOnly() ? 0 : 6);
+        boolean elsewhere =
+                letters.text().contains(Letters.withoutBlanks(content.day().elsewhere()));
+        assertThat(elsewhere)
+                .as("only the cards in A5 with many warnings or all that may be on them have no room for the day")
+                .isIn(
+                        false,
+                        (name.startsWith("uneven") || name.equals("fullest"))
+                                && paper.name().startsWith("A5"));
+        if (!elsewhere) {
+            content.day().lines().forEach(line -> assertThat(letters.text()).contains(Letters.withoutBlanks(line)));
+        }
     }
 
     private static void pictures(String name, List<BufferedImage> pages) throws Exception {

@@ -26,6 +26,10 @@ public final class CardSamples {
     /** Code of an invented key. */
     public static final String CODE = "F474 2625 AE76 3002";
 
+    /** The program's own sentences. */
+    static final Sentences OWN =
+            new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.UK);
+
     private static final String[] WORDS = {
         "long", "vane", "setting", "Broadcasterlever", "ø", "12.5", "żółw", "left", "outer", "drop", "position", "åben"
     };
@@ -41,8 +45,7 @@ public final class CardSamples {
 
     /** The card of a setup. */
     public static CardContent of(Setup setup, String keyCode) {
-        Sentences words = new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.UK);
-        return CardContents.of(setup, Assessor.assess(setup), words, keyCode);
+        return CardContents.of(setup, Assessor.assess(setup), OWN, keyCode);
     }
 
     /** The demo's card on a sheet in a language. */
@@ -90,6 +93,7 @@ public final class CardSamples {
                         proof.lines()),
                 base.stops(),
                 base.cautions(),
+                base.day(),
                 base.signature(),
                 base.code(),
                 base.foot());

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.MessageFormat;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.PropertyResourceBundle;
 import java.util.ResourceBundle;
@@ -18,6 +19,7 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
+import org.evenfall.setup.DayLines;
 import org.evenfall.setup.entry.CardLanguage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,6 +80,11 @@ class CardWordsTest {
             ENGLISH.keySet().stream().filter(known -> known.startsWith(prefix)).forEach(keys::add);
         }
         keys.removeIf(key -> key.startsWith("source."));
+        keys.add(DayLines.TITLE);
+        Stream.of(DayLines.WEATHER, DayLines.CARE)
+                .flatMap(List::stream)
+                .map(DayLines.Line::key)
+                .forEach(keys::add);
         return keys;
     }
 

@@ -88,6 +88,9 @@ final class DrawnCards {
         /** Font size of the values that the driver sets, points. */
         private static final float LARGE = 24;
 
+        /** Font size of what is read while driving, points. */
+        private static final float READABLE = 14;
+
         /** Height of a capital divided by the font size. */
         private static final float CAPITAL = 0.70f;
 
@@ -95,6 +98,7 @@ final class DrawnCards {
         private final List<Box> boxes = new ArrayList<>();
         private final StringBuilder text = new StringBuilder();
         private final StringBuilder large = new StringBuilder();
+        private final StringBuilder readable = new StringBuilder();
         private float smallest = Float.MAX_VALUE;
 
         private Letters() {
@@ -118,6 +122,9 @@ final class DrawnCards {
             text.append(letter.getUnicode());
             if (letter.getFontSizeInPt() >= LARGE) {
                 large.append(letter.getUnicode());
+            }
+            if (letter.getFontSizeInPt() >= READABLE) {
+                readable.append(letter.getUnicode());
             }
             smallest = Math.min(smallest, letter.getFontSizeInPt());
             float top = letter.getY() - letter.getFontSizeInPt() * CAPITAL;
@@ -160,6 +167,11 @@ final class DrawnCards {
         /** The letters of at least 24 points, without blanks. */
         String large() {
             return withoutBlanks(large);
+        }
+
+        /** The letters of at least 14 points, without blanks. */
+        String readable() {
+            return withoutBlanks(readable);
         }
 
         static String withoutBlanks(CharSequence text) {

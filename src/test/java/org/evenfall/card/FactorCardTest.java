@@ -76,6 +76,6 @@ class FactorCardTest {
         Setup demo = CardSamples.demo();
         BucketEntry last = demo.rate().bucketTests().get(1).withOpeningLeft(new EnteredQuantity("27.54", Unit.NONE));
         CardContent content = CardSamples.of(demo.withRate(demo.rate().withBucketTests(List.of(last))), "");
-        assertThat(content.figures()).contains(new CardContent.Figure("Opening left", "27.5"));
+        assertThat(content.figures()).contains(new CardContent.Figure("Opening left", "27.5", true));
     }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -90,18 +91,31 @@ final class StructureTree {
         return DrawnCards.Letters.withoutBlanks(read);
     }
 
-    /** Number of letters of a page, blanks not counted. */
-    int letters(int page) {
-        return DrawnCards.Letters.withoutBlanks(all.get(page)).length();
+    /** All text as it is printed, page by page. */
+    String text() {
+        return String.join("\n", all.values());
     }
 
-    /** Number of letters of a page that the structure tree reaches, blanks not counted. */
-    int reached(int page) {
-        return DrawnCards.Letters.withoutBlanks(reached.get(page)).length();
+    /** The letters of each page that the tree does not reach, in their order by alphabet; empty where it reaches all. */
+    List<String> missing() {
+        return all.keySet().stream()
+                .map(page -> without(all.get(page), reached.get(page)))
+                .toList();
     }
 
-    /** The letters of each page that the tree does not reach. */
-    List<Integer> missing() {
-        return all.keySet().stream().map(page -> letters(page) - reached(page)).toList();
+    /** The letters of each page that the tree has and the page does not show. */
+    List<String> invented() {
+        return all.keySet().stream()
+                .map(page -> without(reached.get(page), all.get(page)))
+                .toList();
+    }
+
+    private static String without(StringBuilder text, StringBuilder taken) {
+        Map<Integer, Integer> counts = new TreeMap<>();
+        DrawnCards.Letters.withoutBlanks(text).codePoints().forEach(letter -> counts.merge(letter, 1, Integer::sum));
+        DrawnCards.Letters.withoutBlanks(taken).codePoints().forEach(letter -> counts.merge(letter, -1, Integer::sum));
+        StringBuilder left = new StringBuilder();
+        counts.forEach((letter, count) -> left.append(Character.toString(letter).repeat(Math.max(0, count))));
+        return left.toString();
     }
 }

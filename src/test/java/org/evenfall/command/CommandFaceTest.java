@@ -205,7 +205,7 @@ class CommandFaceTest {
         assertThat(out.toString())
                 .contains("Unchanged since it was signed.")
                 .contains("By a key known here: A. Marlow")
-                .contains("Signed 18 Mar 2027, 09:00 UTC");
+                .contains("Signed 18\u00a0March\u00a02027, 09:00 UTC");
     }
 
     /** Changed, extended, not signed: each has its own exit code and sentence. */

@@ -1,38 +1,32 @@
 package org.evenfall.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
-import java.util.Random;
-import org.evenfall.card.CardContent;
-import org.evenfall.card.CardSamples;
+import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class QrCodeTest {
 
-    /** Whatever the settings are called, they fit version 12 at level M, which a phone reads at 100 dots an inch. */
-    @Test
-    void theCodeIsSmallEnough() throws Exception {
-        Random random = new Random(12);
-        for (int i = 0; i < 200; i++) {
-            CardContent content = CardSamples.seeded(random);
-            String text = content.heading().title() + "\n" + content.code().text() + "\n"
-                    + CardSamples.words(random, random.nextInt(60));
-            assertThat(QrCode.code(text).getVersion().getVersionNumber()).isLessThanOrEqualTo(12);
-            assertThat(QrCode.code(text).getECLevel()).isEqualTo(ErrorCorrectionLevel.M);
-        }
+    /** The longest text fits version 16 at level M, which a phone reads at 100 dots an inch. */
+    @ParameterizedTest
+    @ValueSource(strings = {"x", "ø", "\u2212"})
+    void theLongestCodeIsSmallEnough(String letter) throws Exception {
+        int bytes = letter.getBytes(StandardCharsets.UTF_8).length;
+        String longest = letter.repeat(QrCode.MOST_BYTES / bytes);
+        assertThat(QrCode.fits(longest)).isTrue();
+        assertThat(QrCode.code(longest).getVersion().getVersionNumber()).isLessThanOrEqualTo(16);
+        assertThat(QrCode.code(longest).getECLevel()).isEqualTo(ErrorCorrectionLevel.M);
+        assertThat(QrCode.fits(longest + letter)).isFalse();
     }
 
-    /** Whole lines up to 280 bytes of UTF-8; the first line that does not fit ends the text. */
+    /** What is too long is never cut here: whoever writes the text says what it leaves out. */
     @Test
-    void wholeLinesAreLeftOut() {
-        String line = "x".repeat(279);
-        assertThat(QrCode.fitted(line)).isEqualTo(line);
-        assertThat(QrCode.fitted("x" + line)).isEqualTo("x" + line);
-        assertThat(QrCode.fitted("xx" + line)).isEmpty();
-        assertThat(QrCode.fitted("a\n" + line + "\nb")).isEqualTo("a\n" + line);
-        assertThat(QrCode.fitted("a\nx" + line + "\nb")).isEqualTo("a");
-        assertThat(QrCode.fitted("ø".repeat(140))).hasSize(140);
-        assertThat(QrCode.fitted("ø".repeat(141))).isEmpty();
+    void aLongerTextIsRefused() {
+        String longer = "x".repeat(QrCode.MOST_BYTES + 1);
+        assertThatThrownBy(() -> QrCode.code(longer)).isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -142,6 +142,7 @@ class CardServiceTest {
                         "By a key not known here: B. Other, 0123. Compare the code with the one on the printed card.");
         assertThat(VerifyText.of(known, WORDS))
                 .contains(
-                        "By a key known here: B. Other, 0123.", "Signed 18 Mar 2027, 10:00 UTC (signer’s own clock).");
+                        "By a key known here: B. Other, 0123.",
+                        "Signed 18\u00a0March\u00a02027, 10:00 UTC (signer’s own clock).");
     }
 }

@@ -45,7 +45,6 @@ import org.evenfall.card.CardContent;
 import org.evenfall.card.CardPdf;
 import org.evenfall.card.CardSamples;
 import org.evenfall.page.PagePicture;
-import org.evenfall.page.QrCode;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.CardLanguage;
@@ -289,7 +288,7 @@ class CardTest {
         BufferedImage page =
                 PagePicture.render(CardPdf.draw(content, WHEN), 100).get(1);
         String text = decode(page);
-        assertThat(text).isEqualTo(QrCode.fitted(content.code().text()));
+        assertThat(text).isEqualTo(content.code().text());
         assertThat(text).contains("Opening left: 27.5").contains("174 kg/ha");
     }
 
@@ -314,7 +313,7 @@ class CardTest {
         BufferedImage blurred =
                 new java.awt.image.ConvolveOp(new java.awt.image.Kernel(3, 3, blur)).filter(turned, null);
         BufferedImage dark = new java.awt.image.RescaleOp(0.35f, 5, null).filter(blurred, null);
-        assertThat(decode(dark)).isEqualTo(QrCode.fitted(content.code().text()));
+        assertThat(decode(dark)).isEqualTo(content.code().text());
     }
 
     private static String decode(BufferedImage image) throws Exception {

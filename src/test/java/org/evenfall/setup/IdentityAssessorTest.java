@@ -116,7 +116,9 @@ class IdentityAssessorTest {
                 .with(CardPaths.DATE, today);
         assertThat(findings(entered.with(ProductPaths.TREATED, YesNo.YES)))
                 .isEqualTo(when(
-                        reported, "WARNING PRODUCT product.useByPassed /product/useBy [2027-04-30, " + today + "]"));
+                        reported,
+                        "WARNING PRODUCT product.useByPassed /product/useBy [Day[date=2027-04-30], Day[date=" + today
+                                + "]]"));
         assertThat(findings(entered.with(ProductPaths.TREATED, YesNo.UNANSWERED)))
                 .isEmpty();
     }
