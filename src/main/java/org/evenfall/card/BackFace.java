@@ -81,7 +81,7 @@ final class BackFace {
         CardContent.Proof proof = content.proof();
         pieces.addAll(Pieces.heading(pen, proof.title(), width));
         if (!proof.bars().isEmpty()) {
-            pieces.add(new TrayBars(proof.bars(), pen.tags().figure(proof.barsInWords())));
+            pieces.add(TrayBars.of(proof.bars(), pen.tags().figure(proof.barsInWords())));
         }
         if (withCode) {
             pieces.add(codePiece(pen, proof.lines(), TextStyle.STRONG, content.code()));

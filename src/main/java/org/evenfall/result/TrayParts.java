@@ -1,15 +1,10 @@
-package org.evenfall.command.report;
+package org.evenfall.result;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
-import org.evenfall.result.AdviceLines;
-import org.evenfall.result.ResultLine;
-import org.evenfall.result.SinglePassLines;
-import org.evenfall.result.TrayPlanLines;
-import org.evenfall.result.TrayTestLines;
 import org.evenfall.setup.AdviceFindings;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.TrayTestResult;
@@ -20,25 +15,25 @@ import org.evenfall.trays.Advice;
 import org.evenfall.trays.Uniformity;
 
 /** Step 6: the trays, the tests, how even the last one is, what to do next, the long pass. */
-final class ReportTrays {
+final class TrayParts {
 
-    private ReportTrays() {}
+    private TrayParts() {}
 
-    static List<ReportPart> parts(Setup setup, Assessment assessment, Sentences words) {
+    static List<ResultPart> parts(Setup setup, Assessment assessment, Sentences words) {
         TraysResult trays = assessment.trays();
-        List<ReportPart> parts = new ArrayList<>();
-        parts.add(ReportPart.inline(words.text("trays.layout"), TrayPlanLines.runs(words, trays.plan())));
-        parts.addAll(ReportTrayTable.parts(trays.tests(), words));
-        parts.add(ReportPart.of(tests(setup, trays, words)));
+        List<ResultPart> parts = new ArrayList<>();
+        parts.add(ResultPart.inline(words.text("trays.layout"), TrayPlanLines.runs(words, trays.plan())));
+        parts.addAll(TrayTableParts.parts(trays.tests(), words));
+        parts.add(ResultPart.of(tests(setup, trays, words)));
         Uniformity last = trays.lastEvenness();
         if (last != null) {
-            parts.add(ReportPart.of(words.text("trays.result"), result(last, trays, words)));
+            parts.add(ResultPart.of(words.text("trays.result"), result(last, trays, words)));
         }
         Advice advice = trays.advice();
         if (last != null && advice != null) {
-            parts.add(ReportPart.of(words.text("trays.next"), advice(advice, words)));
+            parts.add(ResultPart.of(words.text("trays.next"), advice(advice, words)));
         }
-        parts.add(ReportPart.of(words.text("trays.line"), SinglePassLines.figures(words, trays.line())));
+        parts.add(ResultPart.of(words.text("trays.line"), SinglePassLines.figures(words, trays.line())));
         return parts;
     }
 
