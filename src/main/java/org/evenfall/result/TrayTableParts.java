@@ -54,7 +54,7 @@ final class TrayTableParts {
         return rows;
     }
 
-    private static String place(double metres, Sentences words) {
+    static String place(double metres, Sentences words) {
         boolean whole = Math.abs(metres - Math.rint(metres)) < WHOLE_M;
         return words.number(metres, whole ? 0 : 1, Unit.M);
     }

@@ -130,7 +130,7 @@ class SheetContentsTest {
         assertThat(boxes(field, "6c")).hasSize(3 * 7);
         assertThat(content.parts().stream().flatMap(part -> part.boxes().stream()))
                 .allMatch(box -> box.value().isEmpty());
-        assertThat(content.foot().line()).isEqualTo("printed 18\u00a0March\u00a02027");
+        assertThat(content.foot().line()).isEqualTo("printed 18\u00a0March\u00a02027, 09:00");
         assertThat(blocks(field, Plan.class)
                         .findFirst()
                         .orElseThrow()
@@ -144,7 +144,7 @@ class SheetContentsTest {
     void theFootNamesTheSetup() throws Exception {
         assertThat(Sheets.of(Sheets.setup("setup")).foot().line())
                 .isEqualTo("Thornmarsh Farm · Long Reach · Granular urea, treated · revision 1 · "
-                        + "printed 18\u00a0March\u00a02027");
+                        + "printed 18\u00a0March\u00a02027, 09:00");
         assertThat(Sheets.of(Setup.EMPTY).foot().page(2, 4)).isEqualTo("page 2 of 4");
     }
 }
