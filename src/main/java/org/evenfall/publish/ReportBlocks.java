@@ -98,8 +98,12 @@ final class ReportBlocks {
                 .collect(Collectors.joining(", "));
     }
 
+    /** The first answer, which needs no label; the others with theirs. */
     private static String values(Group row) {
-        return row.lines().stream().map(ResultLine::value).collect(Collectors.joining(", "));
+        String first = row.lines().get(0).value();
+        return row.lines().size() == 1
+                ? first
+                : first + " · " + labelled(row.lines().subList(1, row.lines().size()));
     }
 
     /** Labels and values one after the other. */

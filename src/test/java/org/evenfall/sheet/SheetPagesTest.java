@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javax.imageio.ImageIO;
+import org.evenfall.page.Letters;
 import org.evenfall.page.PagePicture;
 import org.evenfall.page.SheetSize;
 import org.evenfall.setup.entry.Setup;
@@ -68,7 +69,7 @@ class SheetPagesTest {
         if (Boolean.getBoolean("pictures")) {
             pictures(name + "-" + paper, PagePicture.render(pdf, 100));
         }
-        Letters letters = Letters.of(pdf);
+        Letters letters = Letters.of(pdf, SheetStyle.MARGIN);
         content.parts().forEach(part -> {
             assertThat(letters.all())
                     .contains(Letters.withoutBlanks(part.title()), Letters.withoutBlanks(part.legend()));
@@ -126,7 +127,7 @@ class SheetPagesTest {
                 "A very long name of a farm with several words in it ".repeat(6).strip();
         Setup setup = demo.withStart(demo.start().withFarm(name))
                 .withMachine(demo.machine().withReferencePoint(name));
-        Letters letters = Letters.of(SheetPdf.draw(Sheets.of(setup), Sheets.A4, Sheets.WHEN));
+        Letters letters = Letters.of(SheetPdf.draw(Sheets.of(setup), Sheets.A4, Sheets.WHEN), SheetStyle.MARGIN);
         assertThat(letters.all()).contains(Letters.withoutBlanks(name));
         assertThat(letters.outside).isEmpty();
         assertThat(letters.overlaps()).isEmpty();
