@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.evenfall.page.Letters;
 import org.evenfall.page.PagePicture;
@@ -15,6 +16,7 @@ import org.evenfall.setup.entry.Setup;
 import org.evenfall.sheet.SheetContent.Block;
 import org.evenfall.sheet.SheetContent.Box;
 import org.evenfall.sheet.SheetContent.Checklist;
+import org.evenfall.sheet.SheetContent.Choices;
 import org.evenfall.sheet.SheetContent.Entries;
 import org.evenfall.sheet.SheetContent.Heading;
 import org.evenfall.sheet.SheetContent.Names;
@@ -45,11 +47,17 @@ class SheetPagesTest {
             texts.addAll(texts(plan.heading()));
             texts.addAll(plan.passLabels());
             texts.add(plan.windLabel());
+        } else if (block instanceof Choices choices) {
+            texts.addAll(texts(choices.heading()));
+            Stream.concat(Stream.of(choices.first()), choices.others().stream()).forEach(choice -> {
+                texts.add(choice.label());
+                texts.addAll(choice.answers());
+            });
         } else if (block instanceof Entries entries) {
             texts.addAll(texts(entries.heading()));
             entries.rows().forEach(row -> {
                 texts.add(row.name());
-                row.boxes().forEach(box -> texts.addAll(List.of(box.label(), box.unit(), box.value())));
+                row.boxes().forEach(box -> texts.addAll(List.of(box.label(), box.set().isEmpty() ? box.unit() : box.set(), box.value())));
             });
         }
         return texts;
