@@ -91,7 +91,7 @@ record ReportContents(Setup setup, Assessment assessment, Sentences words, Repor
     private List<Block> results(Step step) {
         List<ResultPart> parts = switch (step) {
             case START -> List.of();
-            case TRAYS -> TrayParts.beside(assessment.trays(), words);
+            case TRAYS -> TrayParts.withoutTests(assessment.trays(), words);
             default -> StepParts.of(step, setup, assessment, words);
         };
         return parts.stream().flatMap(part -> ReportBlocks.of(part).stream()).toList();

@@ -33,10 +33,14 @@ public record ResultPart(String title, List<List<String>> table, List<ResultLine
 
     /** Labels and figures one after the other in a paragraph that begins with a title; nothing without results. */
     static ResultPart inline(String title, List<ResultLine> results) {
-        String paragraph = results.stream()
+        return of(results.isEmpty() ? List.of() : List.of(ResultLine.sentence(title + ": " + joined(results))));
+    }
+
+    /** Labels and figures one after the other; a figure stays on the line of its label. */
+    public static String joined(List<ResultLine> results) {
+        return results.stream()
                 .map(result -> result.label() + NO_BREAK + result.value())
                 .collect(Collectors.joining(" · "));
-        return of(results.isEmpty() ? List.of() : List.of(ResultLine.sentence(title + ": " + paragraph)));
     }
 
     /** The parts that have something to show. */

@@ -37,8 +37,8 @@ public final class TrayParts {
         return parts;
     }
 
-    /** What there is beside the tests: how often to drive over the trays, what unevenness costs, the long line. */
-    public static List<ResultPart> beside(TraysResult trays, Sentences words) {
+    /** What there is without the tests: how often to drive over the trays, what unevenness costs, the long line. */
+    public static List<ResultPart> withoutTests(TraysResult trays, Sentences words) {
         List<ResultLine> loss = new ArrayList<>();
         ResultLine.addSentence(loss, TrayTestLines.loss(words, trays));
         return ResultPart.filled(List.of(layout(trays, words), ResultPart.of(loss), longPass(trays, words)));

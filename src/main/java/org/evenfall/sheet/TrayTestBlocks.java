@@ -73,8 +73,7 @@ record TrayTestBlocks(Setup setup, Assessment assessment, Sentences words) {
         if (!setup.machine().rateSetting().byFactor()) {
             row.add(boxes.set(TrayPaths.TEST_OPENING_RIGHT, known.openingRight()));
         }
-        row.add(boxes.set(
-                TestConditionPaths.HEIGHT_OVER_RIM, known.conditions().heightOverRim()));
+        row.add(boxes.set(TestConditionPaths.HEIGHT_OVER_RIM, known.conditions().heightOverRim()));
         row.add(boxes.set(TestConditionPaths.SPEED, known.conditions().speed()));
         return new Entries(
                 boxes.heading(words.text("sheet.before", Arg.count(test)), List.of()),

@@ -165,7 +165,7 @@ class ReportContentsTest {
     }
 
     @Test
-    void whatCannotBeReadIsSaid() throws Exception {
+    void whatCannotBeReadIsNamed() throws Exception {
         ReportContent content = Reports.content(Reports.setup("wrong"));
         assertThat(texts(content))
                 .contains("Not evaluated: something that it needs is missing, or cannot be read.")

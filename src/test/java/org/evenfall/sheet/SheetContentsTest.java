@@ -79,8 +79,10 @@ class SheetContentsTest {
     /** Guards by themselves, then each other part with the answers that the screen offers. */
     @Test
     void theWalkRoundBeginsWithTheGuards() {
-        Choices walk = blocks(Sheets.yard(Setup.EMPTY), Choices.class).findFirst().orElseThrow();
-        assertThat(walk.first()).isEqualTo(new Choice("Guards of PTO shaft, discs and hopper", List.of("Good", "Failed")));
+        Choices walk =
+                blocks(Sheets.yard(Setup.EMPTY), Choices.class).findFirst().orElseThrow();
+        assertThat(walk.first())
+                .isEqualTo(new Choice("Guards of PTO shaft, discs and hopper", List.of("Good", "Failed")));
         assertThat(walk.others())
                 .extracting(Choice::label)
                 .isEqualTo(Stream.of(CheckItem.values())

@@ -67,7 +67,9 @@ class SheetOrderTest {
                 if (SheetBlocks.heading(block).isPresent()) {
                     var heading = SheetBlocks.heading(block).get();
                     int next = text.indexOf(Letters.withoutBlanks(heading.promptId() + heading.name()), at);
-                    assertThat(next).as(heading.promptId() + " " + heading.name()).isNotNegative();
+                    assertThat(next)
+                            .as(heading.promptId() + " " + heading.name())
+                            .isNotNegative();
                     at = next + 1;
                 }
             }

@@ -57,7 +57,9 @@ class SheetPagesTest {
             texts.addAll(texts(entries.heading()));
             entries.rows().forEach(row -> {
                 texts.add(row.name());
-                row.boxes().forEach(box -> texts.addAll(List.of(box.label(), box.set().isEmpty() ? box.unit() : box.set(), box.value())));
+                row.boxes()
+                        .forEach(box -> texts.addAll(
+                                List.of(box.label(), box.set().isEmpty() ? box.unit() : box.set(), box.value())));
             });
         }
         return texts;

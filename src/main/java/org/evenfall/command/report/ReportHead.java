@@ -14,8 +14,17 @@ final class ReportHead {
     private ReportHead() {}
 
     static void write(ReportPage page, Setup setup, Assessment assessment, Sentences words) {
+        String about = about(setup, assessment, words);
+        if (!about.isEmpty()) {
+            page.line(about, 0);
+        }
+        page.line(CardLines.answer(words, assessment), 0);
+    }
+
+    /** Farm, field, crop, product and width, as far as they are known. */
+    static String about(Setup setup, Assessment assessment, Sentences words) {
         Double width = assessment.tramlineWidthM();
-        String about = Stream.of(
+        return Stream.of(
                         setup.start().farm(),
                         setup.start().field(),
                         setup.start().crop(),
@@ -23,9 +32,5 @@ final class ReportHead {
                         width == null ? "" : words.number(width, 0, Unit.M))
                 .filter(part -> !part.isBlank())
                 .collect(Collectors.joining(" · "));
-        if (!about.isEmpty()) {
-            page.line(about, 0);
-        }
-        page.line(CardLines.answer(words, assessment), 0);
     }
 }

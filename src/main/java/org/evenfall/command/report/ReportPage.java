@@ -16,7 +16,7 @@ final class ReportPage {
     /** A number and its percent sign, which no line break separates. */
     private static final Pattern PERCENT = Pattern.compile("(\\d) %");
 
-    private static final String INDENT = "   ";
+    static final String INDENT = "   ";
 
     /** Letters between a label and its figure, and between columns. */
     private static final String GAP = "  ";
