@@ -99,7 +99,7 @@ final class BackFace {
         CardContent.Proof proof = content.proof();
         pieces.addAll(Pieces.heading(pen, small.heading(), proof.title(), width));
         if (!proof.bars().isEmpty()) {
-            pieces.add(new TrayBars(proof.bars(), pen.tags().figure(proof.barsInWords())));
+            pieces.add(TrayBars.of(proof.bars(), pen.tags().figure(proof.barsInWords())));
         }
         if (withCode != null) {
             List<CodePiece.Line> lines = new ArrayList<>(lines(small.strong(), proof.lines()));

@@ -45,6 +45,7 @@ public final class CommandFace implements Runnable {
         line.addSubcommand(new CardCommand(context));
         line.addSubcommand(new VerifyCommand(context));
         line.addSubcommand(new SheetCommand(context));
+        line.addSubcommand(new ReportCommand(context));
         line.addSubcommand(new MatchCommand(context));
         line.addSubcommand(new AdviseCommand(context));
         line.addSubcommand(TraysCommand.line(context));

@@ -5,10 +5,12 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.evenfall.command.report.Report;
+import org.evenfall.command.report.DemoPage;
 import org.evenfall.publish.CardService;
+import org.evenfall.result.ResultLine;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.Seasons;
@@ -17,12 +19,12 @@ import org.evenfall.store.FreeNames;
 import org.evenfall.store.WholeFileWriter;
 import picocli.CommandLine.Command;
 
-/** The wizard on a copy of the demo; without a window its assessment and card. */
+/** The wizard on a copy of the demo; without a window its main results and its card. */
 @Command(
         name = "demo",
         mixinStandardHelpOptions = true,
         description =
-                "Opens the wizard on a copy of the demo. Where no window can open: its assessment and signed card.")
+                "Opens the wizard on a copy of the demo. Where no window can open: its main results and its signed card.")
 final class DemoCommand implements Callable<Integer> {
 
     private static final String CARD = "evenfall-demo-card.pdf";
@@ -47,14 +49,31 @@ final class DemoCommand implements Callable<Integer> {
         context.err().flush();
         Setup setup = context.json().read(text, "demo");
         Assessment assessment = Assessor.assess(setup);
-        context.out().print(Report.of(setup, assessment, context.words()));
         Path card = context.path(CARD);
         new CardService(context.user(), context.words(), context.clock()).write(setup, assessment, card);
+        context.out().print(DemoPage.results(setup, assessment, context.words()));
         context.out().println();
-        context.out()
-                .println(context.words().text("command.demoCard") + " "
-                        + card.toAbsolutePath().normalize());
+        context.out().println(context.words().text("command.demoCard"));
+        context.out().print(DemoPage.path(whole(card)));
+        context.out().print(DemoPage.next(whole(copy), next(), context.words()));
         return CommandFace.OK;
+    }
+
+    private static String whole(Path file) {
+        return file.toAbsolutePath().normalize().toString();
+    }
+
+    /** Commands with what they give. */
+    private List<ResultLine> next() {
+        return List.of(
+                next("assess SETUP.json", "demo.assess"),
+                next("sheet SETUP.json --out SHEET.pdf", "demo.sheet"),
+                next("report SETUP.json --out REPORT.pdf", "demo.report"),
+                next("verify " + CARD, "demo.verify"));
+    }
+
+    private ResultLine next(String command, String key) {
+        return new ResultLine(command, context.words().text(key));
     }
 
     private static String demo() throws IOException {

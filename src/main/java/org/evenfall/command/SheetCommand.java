@@ -3,7 +3,6 @@ package org.evenfall.command;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.evenfall.publish.SheetService;
-import org.evenfall.publish.SheetService.SheetPaper;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.sheet.SheetPart;
@@ -56,18 +55,6 @@ final class SheetCommand implements Callable<Integer> {
         }
     }
 
-    /** A paper as it is typed on the command line. */
-    enum PaperOption {
-        a4(SheetPaper.A4),
-        letter(SheetPaper.LETTER);
-
-        private final SheetPaper sheet;
-
-        PaperOption(SheetPaper sheet) {
-            this.sheet = sheet;
-        }
-    }
-
     SheetCommand(CommandContext context) {
         this.context = context;
     }
@@ -77,7 +64,7 @@ final class SheetCommand implements Callable<Integer> {
         Setup setup = SetupInputs.read(context, file);
         Path target = context.path(out);
         new SheetService(context.words(), context.clock())
-                .write(setup, Assessor.assess(setup), part.sheet, paper.sheet, target);
+                .write(setup, Assessor.assess(setup), part.sheet, paper.sheet(), target);
         context.out().println(target);
         return CommandFace.OK;
     }

@@ -39,7 +39,7 @@ public final class Tags {
     }
 
     /** A new element at the end of another. */
-    PDStructureElement element(PDStructureElement parent, String type) {
+    public PDStructureElement element(PDStructureElement parent, String type) {
         PDStructureElement element = new PDStructureElement(type, parent);
         parent.appendKid(element);
         return element;

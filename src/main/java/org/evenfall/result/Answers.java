@@ -62,20 +62,34 @@ public final class Answers {
             Object value,
             Map<String, List<String>> lines) {
         String row = row(place.pointer());
-        String label = entry instanceof Quantity<?> quantity
-                ? words.text(quantity.labelKey(setup))
-                : words.text(entry.labelKey());
+        List<ResultLine> answers = lines(words, setup, entry, value, 0);
         if (entry instanceof QuantityMap<?>) {
-            ((Map<?, ?>) value)
-                    .forEach((lever, set) -> lines.computeIfAbsent(place.pointer(), key -> new ArrayList<>())
-                            .add(lever + " " + words.typed((EnteredQuantity) set)));
+            answers.forEach(answer -> lines.computeIfAbsent(place.pointer(), key -> new ArrayList<>())
+                    .add(answer.label() + " " + answer.value()));
             return;
         }
-        String text = text(words, entry, value);
-        if (!text.isEmpty()) {
-            lines.computeIfAbsent(row.isEmpty() ? place.pointer() : row, key -> new ArrayList<>())
-                    .add(row.isEmpty() ? label + ": " + text : text);
+        answers.forEach(answer -> lines.computeIfAbsent(row.isEmpty() ? place.pointer() : row, key -> new ArrayList<>())
+                .add(row.isEmpty() ? answer.label() + ": " + answer.value() : answer.value()));
+    }
+
+    /**
+     * What is typed in an entry, with its label; one line for each lever; none for a table, whose rows have their own entries.
+     *
+     * @param row number of its row from 1, which some labels name; 0 outside a table
+     */
+    static List<ResultLine> lines(Sentences words, Setup setup, Entry<?, ?> entry, Object value, long row) {
+        if (entry instanceof QuantityMap<?>) {
+            return ((Map<?, ?>) value)
+                    .entrySet().stream()
+                            .map(lever -> new ResultLine(
+                                    String.valueOf(lever.getKey()), words.typed((EnteredQuantity) lever.getValue())))
+                            .toList();
         }
+        String text = text(words, entry, value);
+        String label = entry instanceof Quantity<?> quantity
+                ? words.text(quantity.labelKey(setup))
+                : words.text(entry.labelKey(), Arg.count(row));
+        return text.isEmpty() ? List.of() : List.of(new ResultLine(label, text));
     }
 
     private static String text(Sentences words, Entry<?, ?> entry, Object value) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.evenfall.card.CardContents;
+import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
@@ -23,6 +24,25 @@ public final class CardLines {
     /** Whether a card, a finding or nothing can be made, in one sentence. */
     public static String state(Sentences words, CardResult card) {
         return words.text(card.findingOnly() ? "card.findingOnly" : card.cardAllowed() ? "card.may" : "card.mayNot");
+    }
+
+    /** Whether a card can be made; and where not, what to do first. */
+    public static String answer(Sentences words, Assessment assessment) {
+        CardResult card = assessment.card();
+        if (card.findingOnly()) {
+            return state(words, card);
+        }
+        if (card.cardAllowed()) {
+            return words.text("report.card");
+        }
+        List<Finding> open = open(assessment);
+        if (open.isEmpty()) {
+            return words.text("command.noCard");
+        }
+        Arg first = Arg.text(words.of(open.get(0)));
+        return open.size() == 1
+                ? words.text("report.noCard", first)
+                : words.text("report.noCardMore", first, Arg.count(open.size() - 1L));
     }
 
     /** What keeps a setup from a card: all that stops, then all that is missing, in the order of the steps. */

@@ -46,12 +46,23 @@ record Boxes(Setup setup, Sentences words, String id) {
     Box named(String label, List<Unit> units, EnteredQuantity known) {
         EnteredQuantity split = known.withUnitFromText();
         Unit unit = split.isBlank() || split.unit() == Unit.NONE ? units.get(0) : split.unit();
-        return new Box(id, label, words.unit(unit), skippable(), split.text().strip(), false);
+        return new Box(id, label, words.unit(unit), skippable(), split.text().strip(), "", false);
+    }
+
+    /** A blank box for an entry, with what is set now next to it. */
+    Box set(Quantity<?> entry, EnteredQuantity known) {
+        return set(words.text(entry.labelKey(setup)), entry.units(setup), known);
+    }
+
+    /** A blank box under a name of its own, with what is set now next to it. */
+    Box set(String label, List<Unit> units, EnteredQuantity known) {
+        Box box = named(label, units, EnteredQuantity.EMPTY);
+        return known.isBlank() ? box : box.withSet(words.typed(known));
     }
 
     /** A blank box with a unit in words; empty for none. */
     Box blank(String label, String unit) {
-        return new Box(id, label, unit, skippable(), "", false);
+        return new Box(id, label, unit, skippable(), "", "", false);
     }
 
     /** Blank boxes for a list of values, numbered from 1. */
@@ -65,7 +76,7 @@ record Boxes(Setup setup, Sentences words, String id) {
 
     /** A box for words. */
     Box text(Text<?> entry, String known) {
-        return new Box(id, words.text(entry.labelKey()), "", skippable(), known.strip(), true);
+        return new Box(id, words.text(entry.labelKey()), "", skippable(), known.strip(), "", true);
     }
 
     String numberedLabel(String label, int number) {
@@ -83,7 +94,7 @@ record Boxes(Setup setup, Sentences words, String id) {
 
     /** The same box, grey: the person can go on without it. */
     static Box grey(Box box) {
-        return new Box(box.promptId(), box.label(), box.unit(), true, box.value(), box.wide());
+        return new Box(box.promptId(), box.label(), box.unit(), true, box.value(), box.set(), box.wide());
     }
 
     /** The heading of the prompt with a sentence on how to measure. */
@@ -104,6 +115,6 @@ record Boxes(Setup setup, Sentences words, String id) {
     }
 
     Entries rows(List<Row> rows) {
-        return new Entries(heading(), rows, AS_MANY_AS_FIT, false, false);
+        return new Entries(heading(), rows, AS_MANY_AS_FIT, false, "", false);
     }
 }

@@ -14,8 +14,7 @@ import org.evenfall.sheet.SheetContent.Checklist;
  */
 record ChecklistPiece(Checklist list) implements Flow.Piece {
 
-    private static final double TICK = 2.8 * SheetStyle.MM;
-    private static final double INDENT = TICK + 2 * SheetStyle.SMALL_GAP;
+    private static final double INDENT = SheetStyle.TICK + 2 * SheetStyle.SMALL_GAP;
 
     private static double columnWidth(double width) {
         return (width - SheetStyle.GAP) / 2;
@@ -56,7 +55,7 @@ record ChecklistPiece(Checklist list) implements Flow.Piece {
             double y = under;
             for (String line : column(right)) {
                 y += SheetStyle.SMALL_GAP;
-                pen.box(left, y + 1.5, TICK, TICK, SheetStyle.GREY_FRAME, SheetStyle.BLACK);
+                pen.box(left, y + 1.5, SheetStyle.TICK, SheetStyle.TICK, SheetStyle.GREY_FRAME, SheetStyle.BLACK);
                 y = pen.marked(
                         StandardStructureTypes.P, SheetStyle.TEXT, left + INDENT, y, columnWidth(width) - INDENT, line);
             }

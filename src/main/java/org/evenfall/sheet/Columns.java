@@ -50,15 +50,15 @@ record Columns(double nameWidth, List<Double> widths, List<Span> lines) {
                 while (widths.size() <= column) {
                     widths.add(0.0);
                 }
-                double needed = needed(pen, row.boxes().get(i), entries.unitsAbove(), width - names);
+                double needed = needed(pen, row.boxes().get(i), entries.unitsAbove(), entries.asSet(), width - names);
                 widths.set(column, Math.max(widths.get(column), needed));
             }
         }
         return new Columns(names, List.copyOf(widths), lines(widths, width - names, entries.perLine()));
     }
 
-    private static double needed(Pen pen, Box box, boolean unitsAbove, double most) throws IOException {
-        double unit = unitsAbove ? 0 : unitWidth(pen, box);
+    private static double needed(Pen pen, Box box, boolean unitsAbove, String asSet, double most) throws IOException {
+        double unit = unitsAbove ? 0 : asideWidth(pen, box, asSet);
         double value = pen.width(SheetStyle.VALUE, box.value()) + INSIDE;
         double least = Math.max(box.wide() ? SheetStyle.WORDS_WIDTH : SheetStyle.BOX_WIDTH, value) + unit;
         double width = Math.min(least, most);
@@ -87,8 +87,12 @@ record Columns(double nameWidth, List<Double> widths, List<Span> lines) {
         return longest;
     }
 
-    /** Width of a unit after its box, with the space before it. */
-    static double unitWidth(Pen pen, Box box) throws IOException {
+    /** Width of what is next to a box, with the space before it: its unit, or what is set now above a tick. */
+    static double asideWidth(Pen pen, Box box, String asSet) throws IOException {
+        if (!box.set().isEmpty()) {
+            double tick = SheetStyle.TICK + SheetStyle.SMALL_GAP + pen.width(SheetStyle.LABEL, asSet);
+            return Math.max(pen.width(SheetStyle.SET, box.set()), tick) + 1 + SheetStyle.SMALL_GAP;
+        }
         return box.unit().isEmpty() ? 0 : pen.width(SheetStyle.LABEL, box.unit()) + SheetStyle.SMALL_GAP;
     }
 

@@ -84,7 +84,7 @@ record FieldBlocks(Setup setup, Assessment assessment, Sentences words, SheetLin
         }
         notes.add(words.text(byFactor ? "rate.bucketHowFactor" : "rate.bucketHow"));
         Heading heading = boxes.heading(words.text("prompt.5e.name"), notes);
-        return new Entries(heading, rows, Boxes.AS_MANY_AS_FIT, true, false);
+        return new Entries(heading, rows, Boxes.AS_MANY_AS_FIT, true, "", false);
     }
 
     private List<Box> bucketRow(Boxes boxes, boolean byFactor, BucketEntry known) {

@@ -99,7 +99,7 @@ record PlanPiece(Plan plan, PlacedBox.Drawn drawn) implements Flow.Piece {
         double boxTop = under + SheetStyle.SMALL_GAP;
         double height = top + height(pen, width) - boxTop;
         pen.box(x, boxTop, WIND, height, SheetStyle.FRAME, SheetStyle.BLACK);
-        Box box = new Box(plan.heading().promptId(), plan.windLabel(), "", false, "", false);
+        Box box = new Box(plan.heading().promptId(), plan.windLabel(), "", false, "", "", false);
         drawn.at(box, x, boxTop, WIND, height);
     }
 }

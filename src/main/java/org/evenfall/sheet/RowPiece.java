@@ -75,8 +75,8 @@ record RowPiece(Entries entries, int index, boolean withNext, PlacedBox.Drawn dr
     }
 
     private double boxWidth(Pen pen, Columns columns, int column) throws IOException {
-        double unit = entries.unitsAbove() ? 0 : Columns.unitWidth(pen, box(column));
-        return columns.widths().get(column) - unit;
+        double aside = entries.unitsAbove() ? 0 : Columns.asideWidth(pen, box(column), entries.asSet());
+        return columns.widths().get(column) - aside;
     }
 
     private double boxHeight(Pen pen, Columns columns, Columns.Span line) throws IOException {
@@ -156,9 +156,27 @@ record RowPiece(Entries entries, int index, boolean withNext, PlacedBox.Drawn dr
             double free = height - value.size() * SheetStyle.VALUE.lineHeight();
             pen.marked(StandardStructureTypes.P, SheetStyle.VALUE, x + INSIDE / 2, top + free / 2, inside, box.value());
         }
-        if (!entries.unitsAbove() && !box.unit().isEmpty()) {
-            middle(pen, box.unit(), x + width + SheetStyle.SMALL_GAP, top, height);
+        if (entries.unitsAbove()) {
+            return;
         }
+        double aside = x + width + SheetStyle.SMALL_GAP;
+        if (!box.set().isEmpty()) {
+            set(pen, box.set(), aside, top, height);
+        } else if (!box.unit().isEmpty()) {
+            middle(pen, box.unit(), aside, top, height);
+        }
+    }
+
+    /** What is set now, and below it the tick that it was left so. */
+    private void set(Pen pen, String set, double x, double top, double height) throws IOException {
+        double line = SheetStyle.SET.lineHeight();
+        double first = top + (height - 2 * line) / 2;
+        pen.marked(StandardStructureTypes.P, SheetStyle.SET, x, first, pen.width(SheetStyle.SET, set) + 1, set);
+        double under = first + line;
+        pen.box(x, under + 1.5, SheetStyle.TICK, SheetStyle.TICK, SheetStyle.GREY_FRAME, SheetStyle.BLACK);
+        double label = x + SheetStyle.TICK + SheetStyle.SMALL_GAP;
+        double wide = pen.width(SheetStyle.LABEL, entries.asSet()) + 1;
+        pen.marked(StandardStructureTypes.P, SheetStyle.LABEL, label, under, wide, entries.asSet());
     }
 
     /** A text at half the height of a box. */

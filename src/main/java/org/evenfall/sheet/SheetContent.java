@@ -53,7 +53,7 @@ public record SheetContent(List<Part> parts, Foot foot, String language) {
     }
 
     /** What is printed one below the other. */
-    public sealed interface Block permits Notice, Checklist, Names, Entries, Plan {}
+    public sealed interface Block permits Notice, Checklist, Names, Entries, Choices, Plan {}
 
     /**
      * Sentences in a frame.
@@ -115,13 +115,42 @@ public record SheetContent(List<Part> parts, Foot foot, String language) {
      * @param rows boxes in the order in which they are typed
      * @param perLine most boxes in one line
      * @param unitsAbove whether units are written after the label, else after the box
+     * @param asSet label of the tick next to a box that has what is set now
      * @param withNext whether it stays on one page with the block that follows
      */
-    public record Entries(Heading heading, List<Row> rows, int perLine, boolean unitsAbove, boolean withNext)
+    public record Entries(
+            Heading heading, List<Row> rows, int perLine, boolean unitsAbove, String asSet, boolean withNext)
             implements Block {
         /** Copies the list. */
         public Entries {
             rows = List.copyOf(rows);
+        }
+    }
+
+    /**
+     * Things to look at, each with an answer to tick.
+     *
+     * @param heading heading
+     * @param first what is looked at first, by itself
+     * @param others everything else
+     */
+    public record Choices(Heading heading, Choice first, List<Choice> others) implements Block {
+        /** Copies the list. */
+        public Choices {
+            others = List.copyOf(others);
+        }
+    }
+
+    /**
+     * One thing to look at.
+     *
+     * @param label what it is
+     * @param answers labels of its ticks
+     */
+    public record Choice(String label, List<String> answers) {
+        /** Copies the list. */
+        public Choice {
+            answers = List.copyOf(answers);
         }
     }
 
@@ -146,10 +175,17 @@ public record SheetContent(List<Part> parts, Foot foot, String language) {
      * @param label what is written in it
      * @param unit unit as it is written after a number; may be empty
      * @param skippable whether one can go on without it
-     * @param value what is known already; may be empty
+     * @param value what is known already, printed in it; may be empty
+     * @param set what is set now, printed next to it with a tick for "as set"; may be empty
      * @param wide whether words are written in it, not a number
      */
-    public record Box(String promptId, String label, String unit, boolean skippable, String value, boolean wide) {
+    public record Box(
+            String promptId, String label, String unit, boolean skippable, String value, String set, boolean wide) {
+        /** The same box with what is set now, in words with its unit. */
+        Box withSet(String words) {
+            return new Box(promptId, label, unit, skippable, value, words, wide);
+        }
+
         /** The label with the unit after it. */
         String labelAndUnit() {
             return unit.isEmpty() ? label : label + ", " + unit;

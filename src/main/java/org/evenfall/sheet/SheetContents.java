@@ -1,6 +1,5 @@
 package org.evenfall.sheet;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -39,10 +38,9 @@ public final class SheetContents {
      * @param words the program's sentences
      * @param lines results in words
      * @param which sheets wanted
-     * @param day day of printing
      */
     public static SheetContent of(
-            Setup setup, Assessment assessment, Sentences words, SheetLines lines, SheetPart which, LocalDate day) {
+            Setup setup, Assessment assessment, Sentences words, SheetLines lines, SheetPart which) {
         SheetContents contents = new SheetContents(setup, assessment, words, lines);
         List<Part> parts = new ArrayList<>();
         if (which != SheetPart.FIELD) {
@@ -51,7 +49,7 @@ public final class SheetContents {
         if (which != SheetPart.YARD) {
             parts.add(contents.field());
         }
-        return new SheetContent(parts, contents.foot(day), words.locale().getLanguage());
+        return new SheetContent(parts, contents.foot(), words.locale().getLanguage());
     }
 
     private Part yard() {
@@ -82,19 +80,7 @@ public final class SheetContents {
         return words.choice(step) + ": " + words.text("step." + step.name().toLowerCase(Locale.ROOT) + ".caution");
     }
 
-    private Foot foot(LocalDate day) {
-        List<String> named = new ArrayList<>();
-        for (String part : List.of(
-                setup.start().farm(), setup.start().field(), setup.product().name())) {
-            if (!part.isBlank()) {
-                named.add(part.strip());
-            }
-        }
-        int revision = setup.card().revision();
-        named.add(
-                revision == 0
-                        ? words.text("sheet.printed", new Arg.Day(day))
-                        : words.text("sheet.printedRevision", Arg.count(revision), new Arg.Day(day)));
-        return new Foot(String.join(" · ", named), words.text("sheet.page", Arg.text("{0}"), Arg.text("{1}")));
+    private Foot foot() {
+        return new Foot(lines.foot(), words.text("sheet.page", Arg.text("{0}"), Arg.text("{1}")));
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.evenfall.page.Flow;
 import org.evenfall.sheet.SheetContent.Block;
 import org.evenfall.sheet.SheetContent.Checklist;
+import org.evenfall.sheet.SheetContent.Choices;
 import org.evenfall.sheet.SheetContent.Entries;
 import org.evenfall.sheet.SheetContent.Names;
 import org.evenfall.sheet.SheetContent.Notice;
@@ -31,6 +32,10 @@ final class SheetPieces {
         } else if (block instanceof Plan plan) {
             pieces.add(new HeadingPiece(plan.heading()));
             pieces.add(new PlanPiece(plan, drawn));
+        } else if (block instanceof Choices choices) {
+            pieces.add(new HeadingPiece(choices.heading()));
+            pieces.add(new ChoicesPiece(List.of(choices.first()), true));
+            pieces.add(new ChoicesPiece(choices.others(), false));
         } else if (block instanceof Entries entries) {
             pieces.add(new HeadingPiece(entries.heading()));
             int last = entries.rows().size() - 1;

@@ -21,6 +21,9 @@ final class SheetStyle {
     /** Least width of a box for words. */
     static final double WORDS_WIDTH = 40 * MM;
 
+    /** Side of a small box to tick. */
+    static final double TICK = 2.8 * MM;
+
     /** Space between two blocks, and between two columns of text. */
     static final double GAP = 3 * MM;
 
@@ -47,6 +50,7 @@ final class SheetStyle {
     static final TextStyle TEXT = new TextStyle(Weight.REGULAR, 9.5, BLACK);
     static final TextStyle LABEL = new TextStyle(Weight.REGULAR, 9, BLACK);
     static final TextStyle VALUE = new TextStyle(Weight.REGULAR, 10.5, KNOWN);
+    static final TextStyle SET = new TextStyle(Weight.REGULAR, 9, KNOWN);
     static final TextStyle FOOT = new TextStyle(Weight.REGULAR, 9, BLACK);
 
     private SheetStyle() {}

@@ -43,11 +43,10 @@ record TrayTestBlocks(Setup setup, Assessment assessment, Sentences words) {
         return blocks;
     }
 
-    /** What stays the same in a later test: all but levers, openings, runs, wind and date. */
+    /** What stays the same in a later test: all but levers, openings, wind and date. */
     private static TrayTestEntry later(TrayTestEntry first) {
         return first.withDate("")
                 .withWind(EnteredQuantity.EMPTY)
-                .withRuns(EnteredQuantity.EMPTY)
                 .withOpeningLeft(EnteredQuantity.EMPTY)
                 .withOpeningRight(EnteredQuantity.EMPTY)
                 .withSettings(first.settings().withLevers(Map.of()));
@@ -57,14 +56,11 @@ record TrayTestBlocks(Setup setup, Assessment assessment, Sentences words) {
         Boxes boxes = new Boxes(setup, words, "6b");
         List<Box> row = new ArrayList<>();
         row.add(boxes.blank(words.text(TrayPaths.TEST_DATE.labelKey()), ""));
-        row.add(boxes.blank(words.text("sheet.runsDriven"), ""));
+        row.add(boxes.blank(words.text(TestConditionPaths.STRIP.labelKey()), ""));
         row.add(boxes.blank(TrayPaths.TEST_WIND));
-        row.add(boxes.filled(TrayPaths.TEST_OPENING_LEFT, known.openingLeft()));
-        if (!setup.machine().rateSetting().byFactor()) {
-            row.add(boxes.filled(TrayPaths.TEST_OPENING_RIGHT, known.openingRight()));
-        }
+        row.add(boxes.set(words.text("sheet.runsDriven"), List.of(Unit.NONE), known.runs()));
         for (Lever lever : assessment.machine().levers()) {
-            row.add(boxes.named(
+            row.add(boxes.set(
                     lever.label(),
                     List.of(Unit.NONE),
                     known.settings().levers().getOrDefault(lever.label(), EnteredQuantity.EMPTY)));
@@ -72,16 +68,19 @@ record TrayTestBlocks(Setup setup, Assessment assessment, Sentences words) {
         if (assessment.machine().levers().isEmpty()) {
             row.add(boxes.blank(words.text("field.leverValue"), ""));
         }
-        row.add(boxes.filled(SettingsPaths.PTO_SPEED, known.settings().ptoSpeed()));
-        row.add(boxes.filled(
-                TestConditionPaths.HEIGHT_OVER_RIM, known.conditions().heightOverRim()));
-        row.add(boxes.filled(TestConditionPaths.SPEED, known.conditions().speed()));
-        row.add(boxes.blank(words.text(TestConditionPaths.STRIP.labelKey()), ""));
+        row.add(boxes.set(SettingsPaths.PTO_SPEED, known.settings().ptoSpeed()));
+        row.add(boxes.set(TrayPaths.TEST_OPENING_LEFT, known.openingLeft()));
+        if (!setup.machine().rateSetting().byFactor()) {
+            row.add(boxes.set(TrayPaths.TEST_OPENING_RIGHT, known.openingRight()));
+        }
+        row.add(boxes.set(TestConditionPaths.HEIGHT_OVER_RIM, known.conditions().heightOverRim()));
+        row.add(boxes.set(TestConditionPaths.SPEED, known.conditions().speed()));
         return new Entries(
                 boxes.heading(words.text("sheet.before", Arg.count(test)), List.of()),
                 List.of(new Row("", 0, row)),
                 Boxes.AS_MANY_AS_FIT,
                 false,
+                words.text("sheet.asSet"),
                 true);
     }
 
@@ -105,6 +104,7 @@ record TrayTestBlocks(Setup setup, Assessment assessment, Sentences words) {
                 List.of(new Row("", 0, row)),
                 IN_A_LINE,
                 false,
+                "",
                 // the first move, which follows, is never on a page without a test
                 test == TESTS);
     }

@@ -1,11 +1,14 @@
 package org.evenfall.sheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
+import org.evenfall.machine.CheckItem;
 import org.evenfall.machine.Side;
 import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.setup.CheckAnswers;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.HeightEntries;
 import org.evenfall.setup.entry.ProductEntries;
@@ -16,6 +19,8 @@ import org.evenfall.setup.path.MachineCheckPaths;
 import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.sheet.SheetContent.Block;
 import org.evenfall.sheet.SheetContent.Box;
+import org.evenfall.sheet.SheetContent.Choice;
+import org.evenfall.sheet.SheetContent.Choices;
 import org.evenfall.sheet.SheetContent.Entries;
 import org.evenfall.sheet.SheetContent.Row;
 
@@ -45,13 +50,16 @@ record YardBlocks(Setup setup, Sentences words) {
                         sample.blank(ProductPaths.BAGS_SAMPLED)),
                 density(),
                 sieves(),
+                walk(),
                 vanes(),
                 level(),
                 pto.row(
                         pto.blank(MachineCheckPaths.PTO_MEASURED),
                         Boxes.grey(pto.text(
                                 MachineCheckPaths.PTO_INSTRUMENT,
-                                setup.machineCheck().ptoInstrument()))),
+                                setup.machineCheck().ptoInstrument())),
+                        Boxes.grey(pto.blank(MachineCheckPaths.ENGINE_SPEED)),
+                        Boxes.grey(pto.text(MachineCheckPaths.GEAR, ""))),
                 crop.rows(List.of(new Row("", 0, crop.numbered(HeightPaths.CROP_HEIGHTS, CROP_PLACES)))),
                 height(),
                 chain.row(chain.filled(HeightPaths.CHAIN_POINT, setup.height().chainPoint())));
@@ -98,17 +106,34 @@ record YardBlocks(Setup setup, Sentences words) {
             rows.add(new Row(words.text("product.sample", Arg.count(sample)), 0, amounts));
         }
         rows.add(new Row("", 0, List.of(median(boxes, product.medianSize()))));
-        return new Entries(boxes.heading(), rows, Boxes.AS_MANY_AS_FIT, true, false);
+        return new Entries(boxes.heading(), rows, Boxes.AS_MANY_AS_FIT, true, "", false);
     }
 
     /** Its label names both units in which a bag prints it. */
     private Box median(Boxes boxes, EnteredQuantity known) {
         Box box = boxes.filled(ProductPaths.MEDIAN_SIZE, known);
-        return new Box(box.promptId(), box.label(), "", true, known.isBlank() ? "" : words.typed(known), false);
+        return new Box(box.promptId(), box.label(), "", true, known.isBlank() ? "" : words.typed(known), "", false);
     }
 
     private String sieve(int number) {
         return number == 0 ? words.text("product.finest") : words.text("product.onSieve", Arg.count(number));
+    }
+
+    /** The guards first and by themselves, then the other parts in the order of the walk. */
+    private Choices walk() {
+        return new Choices(
+                boxes("3a").heading(),
+                part(CheckItem.GUARDS),
+                Arrays.stream(CheckItem.values())
+                        .filter(item -> item != CheckItem.GUARDS)
+                        .map(this::part)
+                        .toList());
+    }
+
+    private Choice part(CheckItem item) {
+        return new Choice(
+                words.choice(item),
+                CheckAnswers.answers(item).stream().map(words::choice).toList());
     }
 
     private Entries vanes() {

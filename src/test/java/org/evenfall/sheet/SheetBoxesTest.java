@@ -6,6 +6,7 @@ import static org.evenfall.sheet.Sheets.boxes;
 import static org.evenfall.sheet.Sheets.field;
 import static org.evenfall.sheet.Sheets.yard;
 
+import java.util.List;
 import org.evenfall.machine.RateSetting;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.UnitSystem;
@@ -59,6 +60,30 @@ class SheetBoxesTest {
         assertThat(bucket.heading().notes().get(0).replace('\u00a0', ' '))
                 .isEqualTo("One outlet in 20 s: 16.2 kg · Good is: 15.4 to 17.0 kg, without the bucket.");
         assertThat(bucket.rows()).hasSize(3);
+    }
+
+    /** What a test is driven under: date, strip, wind and runs, then what is set, with what is set now next to its box. */
+    @Test
+    void theConditionsOfATestHaveBoxesAndWhatIsSetNow() throws Exception {
+        List<Box> three = boxes(field(Sheets.setup("setup")), "6b");
+        assertThat(three).hasSize(3 * 11).allMatch(box -> box.value().isEmpty());
+        assertThat(three.subList(0, 11))
+                .extracting(Box::label, box -> box.set().replace('\u00a0', ' '))
+                .containsExactly(
+                        tuple("Date", ""),
+                        tuple("Strip of the field", ""),
+                        tuple("Wind speed", ""),
+                        tuple("Runs driven", "3"),
+                        tuple("long vane", "10.5"),
+                        tuple("drop point", "5"),
+                        tuple("PTO speed", "540 rpm"),
+                        tuple("Opening left", "27.5"),
+                        tuple("Opening right", "27.5"),
+                        tuple("Height over the tray rim", "75 cm"),
+                        tuple("Forward speed", "12.0 km/h"));
+        assertThat(three.subList(11, 22))
+                .extracting(box -> box.set().replace('\u00a0', ' '))
+                .containsExactly("", "", "", "3", "", "", "540 rpm", "", "", "75 cm", "12.0 km/h");
     }
 
     /** A terminal has one factor, and shows a weight. */

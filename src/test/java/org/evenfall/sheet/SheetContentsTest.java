@@ -9,12 +9,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.evenfall.command.Commands;
+import org.evenfall.machine.CheckItem;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.sheet.SheetContent.Checklist;
-import org.evenfall.sheet.SheetContent.Entries;
+import org.evenfall.sheet.SheetContent.Choice;
+import org.evenfall.sheet.SheetContent.Choices;
+import org.evenfall.sheet.SheetContent.Heading;
 import org.evenfall.sheet.SheetContent.Names;
 import org.evenfall.sheet.SheetContent.Notice;
 import org.evenfall.sheet.SheetContent.Part;
@@ -61,17 +64,32 @@ class SheetContentsTest {
     void theOrderIsThatOfThePrompts(String name) throws Exception {
         SheetContent content = Sheets.of(Sheets.setup(name));
         assertThat(prompts(content.parts().get(0)))
-                .containsExactly("1e", "1f", "1g", "3b", "3c", "3d", "4a", "4b", "4c");
+                .containsExactly("1e", "1f", "1g", "3a", "3b", "3c", "3d", "4a", "4b", "4c");
         assertThat(prompts(content.parts().get(1)))
                 .containsExactly("5d", "5e", "6a", "6b", "6c", "6b", "6c", "6b", "6c");
     }
 
     private static List<String> prompts(Part part) {
         return part.blocks().stream()
-                .flatMap(block -> block instanceof Entries entries
-                        ? Stream.of(entries.heading().promptId())
-                        : block instanceof Plan plan ? Stream.of(plan.heading().promptId()) : Stream.of())
+                .flatMap(block -> SheetBlocks.heading(block).stream())
+                .map(Heading::promptId)
                 .toList();
+    }
+
+    /** Guards by themselves, then each other part with the answers that the screen offers. */
+    @Test
+    void theWalkRoundBeginsWithTheGuards() {
+        Choices walk =
+                blocks(Sheets.yard(Setup.EMPTY), Choices.class).findFirst().orElseThrow();
+        assertThat(walk.first())
+                .isEqualTo(new Choice("Guards of PTO shaft, discs and hopper", List.of("Good", "Failed")));
+        assertThat(walk.others())
+                .extracting(Choice::label)
+                .isEqualTo(Stream.of(CheckItem.values())
+                        .skip(1)
+                        .map(Sheets.WORDS::choice)
+                        .toList());
+        assertThat(walk.others().get(3).answers()).containsExactly("Good", "Failed", "Not fitted");
     }
 
     @ParameterizedTest
@@ -129,8 +147,8 @@ class SheetContentsTest {
                 .containsExactly("It cannot be computed yet: first enter tramline width, rate and tray.");
         assertThat(boxes(field, "6c")).hasSize(3 * 7);
         assertThat(content.parts().stream().flatMap(part -> part.boxes().stream()))
-                .allMatch(box -> box.value().isEmpty());
-        assertThat(content.foot().line()).isEqualTo("printed 18\u00a0March\u00a02027");
+                .allMatch(box -> box.value().isEmpty() && box.set().isEmpty());
+        assertThat(content.foot().line()).isEqualTo("printed 18\u00a0March\u00a02027, 09:00");
         assertThat(blocks(field, Plan.class)
                         .findFirst()
                         .orElseThrow()
@@ -144,7 +162,7 @@ class SheetContentsTest {
     void theFootNamesTheSetup() throws Exception {
         assertThat(Sheets.of(Sheets.setup("setup")).foot().line())
                 .isEqualTo("Thornmarsh Farm · Long Reach · Granular urea, treated · revision 1 · "
-                        + "printed 18\u00a0March\u00a02027");
+                        + "printed 18\u00a0March\u00a02027, 09:00");
         assertThat(Sheets.of(Setup.EMPTY).foot().page(2, 4)).isEqualTo("page 2 of 4");
     }
 }

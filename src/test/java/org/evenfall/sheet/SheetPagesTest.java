@@ -7,13 +7,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import org.evenfall.page.Letters;
 import org.evenfall.page.PagePicture;
 import org.evenfall.page.SheetSize;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.sheet.SheetContent.Block;
 import org.evenfall.sheet.SheetContent.Box;
 import org.evenfall.sheet.SheetContent.Checklist;
+import org.evenfall.sheet.SheetContent.Choices;
 import org.evenfall.sheet.SheetContent.Entries;
 import org.evenfall.sheet.SheetContent.Heading;
 import org.evenfall.sheet.SheetContent.Names;
@@ -44,11 +47,19 @@ class SheetPagesTest {
             texts.addAll(texts(plan.heading()));
             texts.addAll(plan.passLabels());
             texts.add(plan.windLabel());
+        } else if (block instanceof Choices choices) {
+            texts.addAll(texts(choices.heading()));
+            Stream.concat(Stream.of(choices.first()), choices.others().stream()).forEach(choice -> {
+                texts.add(choice.label());
+                texts.addAll(choice.answers());
+            });
         } else if (block instanceof Entries entries) {
             texts.addAll(texts(entries.heading()));
             entries.rows().forEach(row -> {
                 texts.add(row.name());
-                row.boxes().forEach(box -> texts.addAll(List.of(box.label(), box.unit(), box.value())));
+                row.boxes()
+                        .forEach(box -> texts.addAll(
+                                List.of(box.label(), box.set().isEmpty() ? box.unit() : box.set(), box.value())));
             });
         }
         return texts;
@@ -68,7 +79,7 @@ class SheetPagesTest {
         if (Boolean.getBoolean("pictures")) {
             pictures(name + "-" + paper, PagePicture.render(pdf, 100));
         }
-        Letters letters = Letters.of(pdf);
+        Letters letters = Letters.of(pdf, SheetStyle.MARGIN);
         content.parts().forEach(part -> {
             assertThat(letters.all())
                     .contains(Letters.withoutBlanks(part.title()), Letters.withoutBlanks(part.legend()));
@@ -126,7 +137,7 @@ class SheetPagesTest {
                 "A very long name of a farm with several words in it ".repeat(6).strip();
         Setup setup = demo.withStart(demo.start().withFarm(name))
                 .withMachine(demo.machine().withReferencePoint(name));
-        Letters letters = Letters.of(SheetPdf.draw(Sheets.of(setup), Sheets.A4, Sheets.WHEN));
+        Letters letters = Letters.of(SheetPdf.draw(Sheets.of(setup), Sheets.A4, Sheets.WHEN), SheetStyle.MARGIN);
         assertThat(letters.all()).contains(Letters.withoutBlanks(name));
         assertThat(letters.outside).isEmpty();
         assertThat(letters.overlaps()).isEmpty();

@@ -3,7 +3,7 @@ package org.evenfall.sheet;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
@@ -23,7 +23,7 @@ final class Sheets {
     static final Sentences WORDS =
             new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.UK);
     static final Instant WHEN = Instant.parse("2027-03-18T09:00:00Z");
-    static final LocalDate DAY = LocalDate.of(2027, 3, 18);
+    static final LocalDateTime PRINTED = LocalDateTime.of(2027, 3, 18, 9, 0);
     static final SheetSize A4 = SheetSize.ofMm(210, 297);
 
     private Sheets() {}
@@ -44,7 +44,8 @@ final class Sheets {
     }
 
     static SheetContent of(Setup setup, Assessment assessment) {
-        return SheetContents.of(setup, assessment, WORDS, SheetService.lines(assessment, WORDS), SheetPart.ALL, DAY);
+        return SheetContents.of(
+                setup, assessment, WORDS, SheetService.lines(setup, assessment, WORDS, PRINTED), SheetPart.ALL);
     }
 
     static Part yard(Setup setup) {

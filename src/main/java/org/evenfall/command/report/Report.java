@@ -3,6 +3,8 @@ package org.evenfall.command.report;
 import java.util.List;
 import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Step;
+import org.evenfall.result.ResultPart;
+import org.evenfall.result.StepParts;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.StepState;
 import org.evenfall.setup.entry.Setup;
@@ -20,27 +22,13 @@ public final class Report {
         for (Step step : Step.values()) {
             page.heading(step.number() + "  " + words.choice(step) + ": "
                     + words.choice(assessment.states().getOrDefault(step, StepState.OPEN)));
-            List<ReportPart> parts = parts(step, setup, assessment, words);
-            parts.forEach(part -> part.write(page));
+            List<ResultPart> parts = StepParts.of(step, setup, assessment, words);
+            parts.forEach(page::part);
             if (parts.isEmpty()) {
                 page.sentence(words.text("report.nothing"));
             }
         }
         ReportSources.write(page, assessment, words);
         return page.text();
-    }
-
-    private static List<ReportPart> parts(Step step, Setup setup, Assessment assessment, Sentences words) {
-        return ReportPart.filled(
-                switch (step) {
-                    case START -> ReportBegin.start(setup, assessment, words);
-                    case PRODUCT -> ReportBegin.product(setup, assessment, words);
-                    case MATCH -> ReportMatch.parts(setup, assessment, words);
-                    case MACHINE -> ReportMachine.check(setup, assessment, words);
-                    case HEIGHT -> ReportMachine.height(assessment, words);
-                    case RATE -> ReportRate.parts(assessment, words);
-                    case TRAYS -> ReportTrays.parts(setup, assessment, words);
-                    case CARD -> ReportCard.parts(setup, assessment, words);
-                });
     }
 }

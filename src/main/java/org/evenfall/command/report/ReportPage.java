@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.evenfall.result.ResultLine;
+import org.evenfall.result.ResultPart;
 
 /** Plain text for a page: headings, figures under each other, sentences and tables, with no line too long to print. */
 final class ReportPage {
@@ -15,7 +16,7 @@ final class ReportPage {
     /** A number and its percent sign, which no line break separates. */
     private static final Pattern PERCENT = Pattern.compile("(\\d) %");
 
-    private static final String INDENT = "   ";
+    static final String INDENT = "   ";
 
     /** Letters between a label and its figure, and between columns. */
     private static final String GAP = "  ";
@@ -44,6 +45,17 @@ final class ReportPage {
     /** A heading within a step. */
     void title(String text) {
         wrapped(INDENT, INDENT + INDENT, text + ":");
+    }
+
+    /** A part of a step. */
+    void part(ResultPart part) {
+        if (!part.title().isEmpty()) {
+            title(part.title());
+        }
+        if (!part.table().isEmpty()) {
+            table(part.table());
+        }
+        results(part.results());
     }
 
     /** Results: a sentence as a paragraph, else label and figure, the figures under each other. */

@@ -74,13 +74,11 @@ class ReportTest {
     }
 
     @Test
-    void assessAndTheDemoWithoutADisplayPrintIt() throws Exception {
+    void assessPrintsIt() throws Exception {
         Commands commands = new Commands(folder);
         String demo = Path.of("demo", "setup.json").toAbsolutePath().toString();
         String printed = commands.run("assess", demo).out().replace(System.lineSeparator(), "\n");
         assertThat(printed).isEqualTo(report("setup"));
-        assertThat(commands.run("demo").out().replace(System.lineSeparator(), "\n"))
-                .startsWith(printed);
     }
 
     @ParameterizedTest

@@ -1,8 +1,7 @@
-package org.evenfall.command.report;
+package org.evenfall.result;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.evenfall.result.ResultLine;
 
 /**
  * A part of a step: a table or results, under a title.
@@ -11,49 +10,43 @@ import org.evenfall.result.ResultLine;
  * @param table rows of a table before the results; may be empty
  * @param results figures and sentences
  */
-record ReportPart(String title, List<List<String>> table, List<ResultLine> results) {
+public record ResultPart(String title, List<List<String>> table, List<ResultLine> results) {
 
     /** A blank at which no line is broken. */
     private static final char NO_BREAK = '\u00a0';
 
     /** Copies the lists. */
-    ReportPart {
+    public ResultPart {
         table = List.copyOf(table);
         results = List.copyOf(results);
     }
 
     /** Results without a title. */
-    static ReportPart of(List<ResultLine> results) {
-        return new ReportPart("", List.of(), results);
+    static ResultPart of(List<ResultLine> results) {
+        return new ResultPart("", List.of(), results);
     }
 
     /** Results under a title. */
-    static ReportPart of(String title, List<ResultLine> results) {
-        return new ReportPart(title, List.of(), results);
+    static ResultPart of(String title, List<ResultLine> results) {
+        return new ResultPart(title, List.of(), results);
     }
 
     /** Labels and figures one after the other in a paragraph that begins with a title; nothing without results. */
-    static ReportPart inline(String title, List<ResultLine> results) {
-        String paragraph = results.stream()
+    static ResultPart inline(String title, List<ResultLine> results) {
+        return of(results.isEmpty() ? List.of() : List.of(ResultLine.sentence(title + ": " + joined(results))));
+    }
+
+    /** Labels and figures one after the other; a figure stays on the line of its label. */
+    public static String joined(List<ResultLine> results) {
+        return results.stream()
                 .map(result -> result.label() + NO_BREAK + result.value())
                 .collect(Collectors.joining(" · "));
-        return of(results.isEmpty() ? List.of() : List.of(ResultLine.sentence(title + ": " + paragraph)));
     }
 
     /** The parts that have something to show. */
-    static List<ReportPart> filled(List<ReportPart> parts) {
+    static List<ResultPart> filled(List<ResultPart> parts) {
         return parts.stream()
                 .filter(part -> !part.table().isEmpty() || !part.results().isEmpty())
                 .toList();
-    }
-
-    void write(ReportPage page) {
-        if (!title.isEmpty()) {
-            page.title(title);
-        }
-        if (!table.isEmpty()) {
-            page.table(table);
-        }
-        page.results(results);
     }
 }

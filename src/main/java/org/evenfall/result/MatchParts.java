@@ -1,4 +1,4 @@
-package org.evenfall.command.report;
+package org.evenfall.result;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,30 +6,28 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.RankedProduct;
-import org.evenfall.result.MatchLines;
-import org.evenfall.result.ResultLine;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.entry.Setup;
 
 /** Step 2: the closest tested products, and the settings to start from. */
-final class ReportMatch {
+final class MatchParts {
 
     /** So many of the closest are shown; the others are rarely chosen. */
     private static final int CLOSEST = 3;
 
-    private ReportMatch() {}
+    private MatchParts() {}
 
-    static List<ReportPart> parts(Setup setup, Assessment assessment, Sentences words) {
+    static List<ResultPart> parts(Setup setup, Assessment assessment, Sentences words) {
         MatchResult match = assessment.match();
-        List<ReportPart> parts = new ArrayList<>();
+        List<ResultPart> parts = new ArrayList<>();
         if (match != null && !match.ranked().isEmpty()) {
             List<RankedProduct> closest =
                     match.ranked().subList(0, Math.min(CLOSEST, match.ranked().size()));
-            parts.add(ReportPart.of(words.text("match.ranked"), verdicts(closest, words)));
-            parts.add(new ReportPart(
+            parts.add(ResultPart.of(words.text("match.ranked"), verdicts(closest, words)));
+            parts.add(new ResultPart(
                     "", table(closest, words), List.of(ResultLine.sentence(MatchLines.repeats(words, match)))));
         }
-        parts.add(ReportPart.inline(
+        parts.add(ResultPart.inline(
                 words.text("match.settings"),
                 MatchLines.settings(words, setup.match().settings())));
         return parts;

@@ -1,4 +1,4 @@
-package org.evenfall.command.report;
+package org.evenfall.result;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,7 +11,7 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.setup.TrayTestResult;
 
 /** Trays and catches as tables: a column a tray, a row a test; tests with the same trays in one table. */
-final class ReportTrayTable {
+final class TrayTableParts {
 
     /** Most trays next to each other; the others follow in a table below. */
     private static final int COLUMNS = 9;
@@ -19,10 +19,10 @@ final class ReportTrayTable {
     /** A place nearer to a whole metre is shown without decimals, m. */
     private static final double WHOLE_M = 0.05;
 
-    private ReportTrayTable() {}
+    private TrayTableParts() {}
 
-    static List<ReportPart> parts(List<TrayTestResult> tests, Sentences words) {
-        List<ReportPart> parts = new ArrayList<>();
+    static List<ResultPart> parts(List<TrayTestResult> tests, Sentences words) {
+        List<ResultPart> parts = new ArrayList<>();
         Map<List<Double>, List<TrayTestResult>> byPlaces = tests.stream()
                 .collect(Collectors.groupingBy(
                         test -> test.evenness().positionsM(), LinkedHashMap::new, Collectors.toList()));
@@ -30,7 +30,7 @@ final class ReportTrayTable {
             for (int from = 0; from < places.size(); from += COLUMNS) {
                 int to = Math.min(places.size(), from + COLUMNS);
                 String title = parts.isEmpty() ? words.text("card.proof") : "";
-                parts.add(new ReportPart(title, table(together, from, to, words), List.of()));
+                parts.add(new ResultPart(title, table(together, from, to, words), List.of()));
             }
         });
         return parts;
@@ -54,7 +54,7 @@ final class ReportTrayTable {
         return rows;
     }
 
-    private static String place(double metres, Sentences words) {
+    static String place(double metres, Sentences words) {
         boolean whole = Math.abs(metres - Math.rint(metres)) < WHOLE_M;
         return words.number(metres, whole ? 0 : 1, Unit.M);
     }

@@ -1,29 +1,26 @@
-package org.evenfall.command.report;
+package org.evenfall.result;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.evenfall.finding.Sentences;
-import org.evenfall.result.ProductLines;
-import org.evenfall.result.ResultLine;
-import org.evenfall.result.StartLines;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.entry.Setup;
 
 /** Steps 0 and 1: the job, the product. */
-final class ReportBegin {
+final class BeginParts {
 
-    private ReportBegin() {}
+    private BeginParts() {}
 
-    static List<ReportPart> start(Setup setup, Assessment assessment, Sentences words) {
-        return List.of(ReportPart.of(StartLines.job(words, setup, assessment.tramlineWidthM())));
+    static List<ResultPart> start(Setup setup, Assessment assessment, Sentences words) {
+        return List.of(ResultPart.of(StartLines.job(words, setup, assessment.tramlineWidthM())));
     }
 
-    static List<ReportPart> product(Setup setup, Assessment assessment, Sentences words) {
+    static List<ResultPart> product(Setup setup, Assessment assessment, Sentences words) {
         List<ResultLine> lines = new ArrayList<>(ProductLines.identity(words, setup));
         ResultLine.addSentence(
                 lines, ProductLines.density(words, assessment.product().density()));
         ResultLine.addSentence(
                 lines, ProductLines.sieve(words, assessment.product().sieve()));
-        return List.of(ReportPart.of(lines));
+        return List.of(ResultPart.of(lines));
     }
 }

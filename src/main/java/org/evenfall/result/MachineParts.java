@@ -1,28 +1,25 @@
-package org.evenfall.command.report;
+package org.evenfall.result;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.evenfall.finding.Sentences;
-import org.evenfall.result.HeightLines;
-import org.evenfall.result.MachineCheckLines;
-import org.evenfall.result.ResultLine;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.entry.Setup;
 
 /** Steps 3 and 4: the machine check, the height over the crop. */
-final class ReportMachine {
+final class MachineParts {
 
-    private ReportMachine() {}
+    private MachineParts() {}
 
-    static List<ReportPart> check(Setup setup, Assessment assessment, Sentences words) {
+    static List<ResultPart> check(Setup setup, Assessment assessment, Sentences words) {
         List<ResultLine> lines = new ArrayList<>(MachineCheckLines.parts(words, setup));
         lines.addAll(MachineCheckLines.measured(words, assessment.machineCheck()));
-        return List.of(ReportPart.of(lines));
+        return List.of(ResultPart.of(lines));
     }
 
-    static List<ReportPart> height(Assessment assessment, Sentences words) {
+    static List<ResultPart> height(Assessment assessment, Sentences words) {
         List<ResultLine> lines = new ArrayList<>(HeightLines.figures(words, assessment.height()));
         ResultLine.addSentence(lines, HeightLines.tenCentimetres(words, assessment.height()));
-        return List.of(ReportPart.of(lines));
+        return List.of(ResultPart.of(lines));
     }
 }

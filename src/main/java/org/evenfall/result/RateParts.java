@@ -1,32 +1,29 @@
-package org.evenfall.command.report;
+package org.evenfall.result;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.evenfall.finding.Sentences;
 import org.evenfall.machine.RateSetting;
 import org.evenfall.rate.BucketResult;
-import org.evenfall.result.RateCheckLines;
-import org.evenfall.result.RatePlanLines;
-import org.evenfall.result.ResultLine;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.RateResult;
 
 /** Step 5: the plan, its cost, the speed, the bucket, the hopper. */
-final class ReportRate {
+final class RateParts {
 
-    private ReportRate() {}
+    private RateParts() {}
 
-    static List<ReportPart> parts(Assessment assessment, Sentences words) {
+    static List<ResultPart> parts(Assessment assessment, Sentences words) {
         RateResult rate = assessment.rate();
         return List.of(
-                ReportPart.of(RatePlanLines.figures(words, rate.plan())),
-                ReportPart.inline(words.text("rate.seasonShort"), RatePlanLines.season(words, rate.nitrogenSplits())),
-                ReportPart.of(against(rate, words)),
-                ReportPart.inline(words.text("rate.money"), RatePlanLines.money(words, rate.plan())),
-                ReportPart.inline(words.text("rate.speedTitle"), RateCheckLines.speed(words, rate.speed())),
-                ReportPart.inline(words.text("rate.bucketTitle"), RateCheckLines.expected(words, rate)),
-                ReportPart.of(tests(assessment, words)),
-                ReportPart.inline(words.text("rate.hopperTitle"), RateCheckLines.hopper(words, rate.hopper())));
+                ResultPart.of(RatePlanLines.figures(words, rate.plan())),
+                ResultPart.inline(words.text("rate.seasonShort"), RatePlanLines.season(words, rate.nitrogenSplits())),
+                ResultPart.of(against(rate, words)),
+                ResultPart.inline(words.text("rate.money"), RatePlanLines.money(words, rate.plan())),
+                ResultPart.inline(words.text("rate.speedTitle"), RateCheckLines.speed(words, rate.speed())),
+                ResultPart.inline(words.text("rate.bucketTitle"), RateCheckLines.expected(words, rate)),
+                ResultPart.of(tests(assessment, words)),
+                ResultPart.inline(words.text("rate.hopperTitle"), RateCheckLines.hopper(words, rate.hopper())));
     }
 
     private static List<ResultLine> against(RateResult rate, Sentences words) {

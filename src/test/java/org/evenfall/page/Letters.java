@@ -1,4 +1,4 @@
-package org.evenfall.sheet;
+package org.evenfall.page;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,17 +7,30 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
-/** Letters of a file with their places. */
-final class Letters extends PDFTextStripper {
+/** Letters of a file with their places, for the tests of what is drawn. */
+public final class Letters extends PDFTextStripper {
 
     private final StringBuilder text = new StringBuilder();
-    final List<String> outside = new ArrayList<>();
-    private final List<double[]> places = new ArrayList<>();
-    float smallest = Float.MAX_VALUE;
+    /** Letters outside the margin, with their places. */
+    public final List<String> outside = new ArrayList<>();
 
-    static Letters of(byte[] pdf) throws Exception {
+    private final double margin;
+    private final List<double[]> places = new ArrayList<>();
+    /** Smallest font size, points. */
+    public float smallest = Float.MAX_VALUE;
+
+    private Letters(double margin) {
+        this.margin = margin;
+    }
+
+    /**
+     * The letters of all pages.
+     *
+     * @param marginPt margin that has no letter, points
+     */
+    public static Letters of(byte[] pdf, double marginPt) throws Exception {
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            Letters letters = new Letters();
+            Letters letters = new Letters(marginPt - 0.5);
             letters.getText(document);
             return letters;
         }
@@ -28,7 +41,6 @@ final class Letters extends PDFTextStripper {
         super.processTextPosition(letter);
         text.append(letter.getUnicode());
         smallest = Math.min(smallest, letter.getFontSizeInPt());
-        double margin = SheetStyle.MARGIN - 0.5;
         double right = letter.getX() + letter.getWidth();
         double top = letter.getY() - 0.7 * letter.getFontSizeInPt();
         if (letter.getUnicode().isBlank()) {
@@ -43,7 +55,8 @@ final class Letters extends PDFTextStripper {
         }
     }
 
-    List<String> overlaps() {
+    /** Letters that lie on another one. */
+    public List<String> overlaps() {
         List<String> found = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {
             for (int j = i + 1; j < places.size(); j++) {
@@ -59,11 +72,13 @@ final class Letters extends PDFTextStripper {
         return found;
     }
 
-    String all() {
+    /** All letters without blanks. */
+    public String all() {
         return withoutBlanks(text);
     }
 
-    static String withoutBlanks(CharSequence text) {
+    /** A text as {@link #all} has it. */
+    public static String withoutBlanks(CharSequence text) {
         return text.toString().replaceAll("[\\s\u00a0]", "");
     }
 }

@@ -1,15 +1,10 @@
-package org.evenfall.command.report;
+package org.evenfall.result;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
-import org.evenfall.result.AdviceLines;
-import org.evenfall.result.ResultLine;
-import org.evenfall.result.SinglePassLines;
-import org.evenfall.result.TrayPlanLines;
-import org.evenfall.result.TrayTestLines;
 import org.evenfall.setup.AdviceFindings;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.TrayTestResult;
@@ -20,26 +15,48 @@ import org.evenfall.trays.Advice;
 import org.evenfall.trays.Uniformity;
 
 /** Step 6: the trays, the tests, how even the last one is, what to do next, the long pass. */
-final class ReportTrays {
+public final class TrayParts {
 
-    private ReportTrays() {}
+    private TrayParts() {}
 
-    static List<ReportPart> parts(Setup setup, Assessment assessment, Sentences words) {
+    static List<ResultPart> parts(Setup setup, Assessment assessment, Sentences words) {
         TraysResult trays = assessment.trays();
-        List<ReportPart> parts = new ArrayList<>();
-        parts.add(ReportPart.inline(words.text("trays.layout"), TrayPlanLines.runs(words, trays.plan())));
-        parts.addAll(ReportTrayTable.parts(trays.tests(), words));
-        parts.add(ReportPart.of(tests(setup, trays, words)));
+        List<ResultPart> parts = new ArrayList<>();
+        parts.add(layout(trays, words));
+        parts.addAll(TrayTableParts.parts(trays.tests(), words));
+        parts.add(ResultPart.of(tests(setup, trays, words)));
         Uniformity last = trays.lastEvenness();
         if (last != null) {
-            parts.add(ReportPart.of(words.text("trays.result"), result(last, trays, words)));
+            parts.add(ResultPart.of(words.text("trays.result"), result(last, trays, words)));
         }
         Advice advice = trays.advice();
         if (last != null && advice != null) {
-            parts.add(ReportPart.of(words.text("trays.next"), advice(advice, words)));
+            parts.add(ResultPart.of(words.text("trays.next"), advice(advice, words)));
         }
-        parts.add(ReportPart.of(words.text("trays.line"), SinglePassLines.figures(words, trays.line())));
+        parts.add(longPass(trays, words));
         return parts;
+    }
+
+    /** What there is without the tests: how often to drive over the trays, what unevenness costs, the long line. */
+    public static List<ResultPart> withoutTests(TraysResult trays, Sentences words) {
+        List<ResultLine> loss = new ArrayList<>();
+        ResultLine.addSentence(loss, TrayTestLines.loss(words, trays));
+        return ResultPart.filled(List.of(layout(trays, words), ResultPart.of(loss), longPass(trays, words)));
+    }
+
+    /** The place of a tray. */
+    public static String place(double metres, Sentences words) {
+        return TrayTableParts.place(metres, words);
+    }
+
+    /** How often to drive over the trays. */
+    private static ResultPart layout(TraysResult trays, Sentences words) {
+        return ResultPart.inline(words.text("trays.layout"), TrayPlanLines.runs(words, trays.plan()));
+    }
+
+    /** The long line under one pass. */
+    private static ResultPart longPass(TraysResult trays, Sentences words) {
+        return ResultPart.of(words.text("trays.line"), SinglePassLines.figures(words, trays.line()));
     }
 
     /** Each test against the others: date, field CV, verdict, levers as typed. */
@@ -70,17 +87,24 @@ final class ReportTrays {
     }
 
     private static List<ResultLine> result(Uniformity last, TraysResult trays, Sentences words) {
-        List<ResultLine> lines = new ArrayList<>();
-        ResultLine.addSentence(lines, TrayTestLines.fieldCv(words, last));
-        lines.addAll(TrayTestLines.figures(words, last));
-        lines.addAll(TrayTestLines.differences(words, last.contrasts()));
-        ResultLine.addSentence(lines, TrayTestLines.noDifference(words, last.contrasts()));
+        List<ResultLine> lines = evenness(last, words);
         ResultLine.addSentence(lines, TrayTestLines.loss(words, trays));
         ResultLine.addSentence(lines, TrayTestLines.meanRate(words, last));
         return lines;
     }
 
-    private static List<ResultLine> advice(Advice advice, Sentences words) {
+    /** How even a test is, and where it differs. */
+    public static List<ResultLine> evenness(Uniformity test, Sentences words) {
+        List<ResultLine> lines = new ArrayList<>();
+        ResultLine.addSentence(lines, TrayTestLines.fieldCv(words, test));
+        lines.addAll(TrayTestLines.figures(words, test));
+        lines.addAll(TrayTestLines.differences(words, test.contrasts()));
+        ResultLine.addSentence(lines, TrayTestLines.noDifference(words, test.contrasts()));
+        return lines;
+    }
+
+    /** What to do next, with its reasons. */
+    public static List<ResultLine> advice(Advice advice, Sentences words) {
         List<ResultLine> lines = new ArrayList<>();
         ResultLine.addSentence(lines, AdviceLines.headline(words, advice));
         ResultLine.addSentence(lines, words.of(AdviceFindings.decisive(advice)));
