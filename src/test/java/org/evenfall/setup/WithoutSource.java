@@ -48,6 +48,7 @@ enum WithoutSource {
     /** Outside the limits of an entry, or of the number of sieves and trays that the program takes. */
     INPUT_LIMIT(
             "entry.notANumber",
+            "entry.sumOpen",
             "entry.ambiguous",
             "entry.wrongUnit",
             "entry.noUnit",

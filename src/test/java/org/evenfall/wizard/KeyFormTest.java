@@ -72,6 +72,7 @@ class KeyFormTest {
         shows("key.state", "Your key has the code");
         String first = ((Label) typing.node("key.state")).getText();
 
+        typing.press("card.keyOptions");
         typing.press("key.protectAsk");
         typing.type("key.newPassphrase", "new gate");
         typing.type("key.again", "new gat");
@@ -108,6 +109,7 @@ class KeyFormTest {
         Path picked = Files.createDirectories(folder.resolve("picked"));
         KeyRing other = CardService.keys(new UserFolder(Files.createTempDirectory("evenfall-other")));
         Files.write(picked.resolve("file.pdf"), OtherCard.by(other, WHEN));
+        typing.press("check.title");
         typing.press("check.choose");
         WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> typing.there("check.remember"));
         assertThat(typing.words()).contains("Unchanged since it was signed.");
