@@ -41,6 +41,7 @@ class BundleTest {
             "match.noReference.",
             "product.reach.",
             "prompt.",
+            "picture.countdown.",
             "term.",
             "day.");
 

@@ -86,7 +86,7 @@ class PromptLayoutTest {
             List<String> found = new ArrayList<>();
             found.addAll(FirstFocus.wrong(page, window.scene().getFocusOwner()));
             found.addAll(ScrollBars.horizontal(root));
-            if (size.equals(WindowSize.LAPTOP) && page.step().number() <= Step.HEIGHT.number()) {
+            if (size.equals(WindowSize.LAPTOP) && page.step().number() <= Step.RATE.number()) {
                 found.addAll(ScrollBars.upright(root));
             }
             found.addAll(CutText.in(root));
