@@ -45,8 +45,7 @@ public final class BucketLines {
     }
 
     /** Net weight to expect and its band, with the empty bucket once that is known. */
-    static String inBucket(
-            Sentences words, double seconds, double kg, Interval goodKg, @Nullable Interval scalesKg) {
+    static String inBucket(Sentences words, double seconds, double kg, Interval goodKg, @Nullable Interval scalesKg) {
         String net = words.text(
                 "rate.inBucket",
                 Arg.number(seconds, 0, Unit.S),
@@ -83,8 +82,7 @@ public final class BucketLines {
         Double left = agreement.leftDeviationPercent();
         Double right = agreement.rightDeviationPercent();
         if (left != null && right != null) {
-            parts.add(words.text(
-                    "rate.result.sides", Arg.text(signed(words, left)), Arg.text(signed(words, right))));
+            parts.add(words.text("rate.result.sides", Arg.text(signed(words, left)), Arg.text(signed(words, right))));
         }
         parts.add(advice(words, result, setting));
         return String.join(" ", parts).strip();
@@ -140,13 +138,12 @@ public final class BucketLines {
     public static String conditions(Sentences words, ReadSetup read, EntryPath<BucketEntry> at) {
         BucketEntry test = at.get(read.setup());
         List<String> parts = new ArrayList<>();
-        boolean same = test.delivery().strip().equals(read.setup().product().delivery().strip());
+        boolean same =
+                test.delivery().strip().equals(read.setup().product().delivery().strip());
         if (!test.delivery().isBlank() && !same) {
-            parts.add(words.text(
-                    "rate.with.delivery", Arg.text(test.delivery().strip())));
+            parts.add(words.text("rate.with.delivery", Arg.text(test.delivery().strip())));
         }
-        Double density = read.numbers()
-                .get(RatePaths.BUCKET_BULK_DENSITY.at(at).pointer());
+        Double density = read.numbers().get(RatePaths.BUCKET_BULK_DENSITY.at(at).pointer());
         if (density != null) {
             parts.add(words.number(density, 2, Unit.KG_PER_L));
         }

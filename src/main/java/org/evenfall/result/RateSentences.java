@@ -52,9 +52,7 @@ public final class RateSentences {
 
     /** The flow of all outlets and of one. */
     public static String flow(Sentences words, @Nullable RatePlan plan) {
-        return plan == null
-                        || plan.flow().kgPerMin() == null
-                        || plan.flow().outletKgPerMin() == null
+        return plan == null || plan.flow().kgPerMin() == null || plan.flow().outletKgPerMin() == null
                 ? ""
                 : words.text(
                         "rate.flow",
@@ -96,20 +94,22 @@ public final class RateSentences {
         return BucketLines.inBucket(words, bucket.seconds(), bucket.kg(), bucket.toleranceKg(), scalesKg);
     }
 
-    /** What one kg of nitrogen costs, and the price at which both products cost the same. */
-    public static String cost(Sentences words, @Nullable RatePlan plan) {
+    /** What one kg of nitrogen costs, the break-even price, and what is saved or spent more on the area. */
+    public static String money(Sentences words, @Nullable RatePlan plan) {
+        return (cost(words, plan) + " " + saving(words, plan)).strip();
+    }
+
+    private static String cost(Sentences words, @Nullable RatePlan plan) {
         if (plan == null || plan.money().costPerKgN() == null) {
             return "";
         }
         Arg cost = Arg.number(plan.money().costPerKgN(), 2, Unit.NONE);
         return plan.money().otherCostPerKgN() == null
                 ? words.text("rate.cost", cost)
-                : words.text(
-                        "rate.costBoth", cost, Arg.number(plan.money().otherCostPerKgN(), 2, Unit.NONE));
+                : words.text("rate.costBoth", cost, Arg.number(plan.money().otherCostPerKgN(), 2, Unit.NONE));
     }
 
-    /** The break-even price, and what is saved or spent more on the area. */
-    public static String saving(Sentences words, @Nullable RatePlan plan) {
+    private static String saving(Sentences words, @Nullable RatePlan plan) {
         List<String> parts = new ArrayList<>();
         if (plan == null) {
             return "";

@@ -94,8 +94,7 @@ public record BucketFacts(
     public static @Nullable Interval plannedScalesKg(Assessment assessment, int index) {
         RatePlan plan = assessment.rate().plan();
         Interval net = plan == null ? null : plan.bucket().toleranceKg();
-        Double empty =
-                assessment.read().number(RatePaths.BUCKET_BUCKET_EMPTY, RatePaths.BUCKET_TESTS.item(index));
+        Double empty = assessment.read().number(RatePaths.BUCKET_BUCKET_EMPTY, RatePaths.BUCKET_TESTS.item(index));
         return net == null || empty == null ? null : new Interval(net.low() + empty, net.high() + empty);
     }
 

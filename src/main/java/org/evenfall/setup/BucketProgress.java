@@ -24,8 +24,7 @@ public record BucketProgress(boolean complete, boolean due) {
         if (result == null || counted.get(counted.size() - 1) != last) {
             return new BucketProgress(changed, changed);
         }
-        boolean complete =
-                assessment.machine().outlets() == 1 || (result.leftCaught() && result.rightCaught());
+        boolean complete = assessment.machine().outlets() == 1 || (result.leftCaught() && result.rightCaught());
         boolean wanted = result.agreement().deviationPercent() != null;
         return new BucketProgress(
                 complete, complete && (changed || (wanted && !result.agreement().withinTolerance())));
@@ -34,7 +33,7 @@ public record BucketProgress(boolean complete, boolean due) {
     private static boolean changed(Assessment assessment, int index) {
         String at = RatePaths.BUCKET_TESTS.item(index).pointer() + "/";
         return assessment.findings().stream()
-                .anyMatch(finding ->
-                        finding.key().startsWith("rate.differs.") && finding.field().startsWith(at));
+                .anyMatch(finding -> finding.key().startsWith("rate.differs.")
+                        && finding.field().startsWith(at));
     }
 }

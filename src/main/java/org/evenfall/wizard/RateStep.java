@@ -58,9 +58,7 @@ final class RateStep implements StepView {
         RatePlan plan = rate.plan();
         season.show(plan == null ? null : plan.amounts(), rate.nitrogenSplits());
         run.show(plan, assessment.tramlineWidthM());
-        money.show(
-                plan == null ? null : plan.money(),
-                RatePlanLines.against(form.words(), rate.againstOther()));
+        money.show(plan == null ? null : plan.money(), RatePlanLines.against(form.words(), rate.againstOther()));
         speed.show(
                 new ReadNumbers(assessment.read()).of(RatePaths.RUN_DISTANCE, RatePaths.SPEED_RUNS.item(0)),
                 rate.speed(),

@@ -45,6 +45,7 @@ class TimedWeightTest {
         BucketResult result = assess(TimedWeight.of(40, List.of(40.0), List.of(40.0)), 120);
         assertThat(result.kgPerHa()).isCloseTo(300, within(1e-9));
         assertThat(result.kgPerHaStandardError()).isCloseTo(3.82426, within(1e-5));
+        assertThat(result.deviationErrorPercent()).isCloseTo(1.27475, within(1e-5));
     }
 
     @Test

@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.scene.control.Button;
+import javafx.scene.control.ToggleButton;
 import javafx.stage.Stage;
 import org.evenfall.machine.CheckItem;
 import org.evenfall.quantity.EnteredQuantity;
@@ -70,6 +71,17 @@ class EntriesOnScreenTest {
             robot.interact(() -> ((Button) Nodes.find(window.shell(), node -> edit.equals(node.getId()))
                             .orElseThrow())
                     .fire());
+            Nodes.each(window.shell(), node -> ids.add(String.valueOf(node.getId())));
+        }
+        for (int test = 0; test < FilledSetup.ITEMS; test++) {
+            String name = "test-" + test;
+            List<ToggleButton> names = new ArrayList<>();
+            Nodes.each(window.shell(), node -> {
+                if (node instanceof ToggleButton button && name.equals(node.getId())) {
+                    names.add(button);
+                }
+            });
+            robot.interact(() -> names.forEach(ToggleButton::fire));
             Nodes.each(window.shell(), node -> ids.add(String.valueOf(node.getId())));
         }
         List<String> without = new ArrayList<>();

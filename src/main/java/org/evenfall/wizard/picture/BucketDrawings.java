@@ -38,7 +38,8 @@ record BucketDrawings(Brush brush) {
         double rim = top + 0.52 * high;
         new Parts(brush).hopper(middle - half, top, 2 * half, 0.38 * high, true);
         for (int side : new int[] {-1, 1}) {
-            brush.line(middle + side * 0.7 * half, top + 0.3 * high, middle + side * 0.8 * half, rim, palette.soft(), 1.2);
+            brush.line(
+                    middle + side * 0.7 * half, top + 0.3 * high, middle + side * 0.8 * half, rim, palette.soft(), 1.2);
         }
         if (open) {
             new Marks(brush).arrow(middle, top + 0.38 * high, middle, top + 0.76 * high, palette.straw(), 4);

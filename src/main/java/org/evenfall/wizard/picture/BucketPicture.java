@@ -84,8 +84,7 @@ public final class BucketPicture extends Picture {
         }
     }
 
-    private void flows(
-            Brush brush, BucketFacts.@Nullable Expected wanted, double top, double height, double width) {
+    private void flows(Brush brush, BucketFacts.@Nullable Expected wanted, double top, double height, double width) {
         double em = brush.em();
         Palette palette = brush.palette();
         double floor = Math.min(height - 2.8 * em, top + (1.8 + 3.4 * tests.size()) * em);

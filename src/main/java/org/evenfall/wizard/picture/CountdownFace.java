@@ -25,6 +25,7 @@ final class CountdownFace extends Picture {
 
     CountdownFace(Sentences words) {
         super(words, 0.36);
+        show(Stopwatch.State.READY, 0, null, "");
     }
 
     /**
@@ -56,9 +57,8 @@ final class CountdownFace extends Picture {
 
     @Override
     void draw(Brush brush, double width, double full) {
-        double height = full < NOTE_FROM_EM * brush.em()
-                ? full
-                : new Caption(note).draw(brush, width, full, brush.note());
+        double height =
+                full < NOTE_FROM_EM * brush.em() ? full : new Caption(note).draw(brush, width, full, brush.note());
         double em = brush.em();
         Palette palette = brush.palette();
         double room = height - WORDS_EM * em;
@@ -66,12 +66,7 @@ final class CountdownFace extends Picture {
         // three digits have room, so that the size stays while it counts
         double size = Math.min(0.8 * room / em, 0.9 * width / brush.width("000.0", one));
         if (size >= 1) {
-            brush.text(
-                    digits,
-                    width / 2,
-                    room / 2,
-                    new Lettering(size, true, one.colour()),
-                    TextAlignment.CENTER);
+            brush.text(digits, width / 2, room / 2, new Lettering(size, true, one.colour()), TextAlignment.CENTER);
         }
         Lettering said = brush.lead().in(over ? palette.stop() : palette.ink());
         String fitting = brush.fitted(line, width - 4 * em, said);

@@ -58,12 +58,27 @@ public final class MoneyPicture extends Picture {
         double longest = Math.max(cost == null ? 0 : cost, otherCost == null ? 0 : otherCost);
         Scale across = new Scale(0, 1.25 * longest, 1.4 * em, width - 1.4 * em);
         double top = Math.max(0.5 * em, (height - 15 * em) / 2);
-        bar(brush, across, "picture.money.this", cost, top, width, brush.palette().straw());
-        bar(brush, across, "picture.money.before", otherCost, top + 5.8 * em, width, brush.palette().soft());
+        bar(
+                brush,
+                across,
+                "picture.money.this",
+                cost,
+                top,
+                width,
+                brush.palette().straw());
+        bar(
+                brush,
+                across,
+                "picture.money.before",
+                otherCost,
+                top + 5.8 * em,
+                width,
+                brush.palette().soft());
         new Marks(brush).axis(across, top + 11.9 * em, words.text("picture.money.axis"), words);
     }
 
-    private void bar(Brush brush, Scale across, String key, @Nullable Double value, double top, double width, Color colour) {
+    private void bar(
+            Brush brush, Scale across, String key, @Nullable Double value, double top, double width, Color colour) {
         double em = brush.em();
         brush.within(
                 words.text(key), across.start(), top + 0.6 * em, brush.body().heavy(), TextAlignment.LEFT, 0, width);

@@ -34,8 +34,7 @@ public final class RunPicture extends Picture {
     private String spoken(@Nullable RatePlan planned) {
         return planned == null || planned.flow().outletKgPerMin() == null
                 ? words.text("picture.run.empty")
-                : words.text(
-                        "picture.run.spoken", Arg.number(planned.flow().outletKgPerMin(), 1, Unit.KG_PER_MIN));
+                : words.text("picture.run.spoken", Arg.number(planned.flow().outletKgPerMin(), 1, Unit.KG_PER_MIN));
     }
 
     @Override
@@ -69,7 +68,13 @@ public final class RunPicture extends Picture {
         for (int side : new int[] {-1, 1}) {
             brush.dashed(middle + side * half, top, middle + side * half, foot, palette.soft(), 1.5);
             new Marks(brush)
-                    .arrow(middle + side * 1.2 * em, machine, middle + side * 0.92 * half, machine, palette.straw(), 2.5);
+                    .arrow(
+                            middle + side * 1.2 * em,
+                            machine,
+                            middle + side * 0.92 * half,
+                            machine,
+                            palette.straw(),
+                            2.5);
             if (planned != null && planned.flow().outletKgPerMin() != null) {
                 double inner = middle + side * 1.2 * em;
                 double outer = middle + side * half;
@@ -123,7 +128,11 @@ public final class RunPicture extends Picture {
                 double high = 1.9 * em;
                 double x = left + i * step + 0.1 * step;
                 brush.box(
-                        x, top + 0.5 * em + (1 - full) * high, 0.8 * step, full * high, Palette.faint(palette.straw(), 0.4));
+                        x,
+                        top + 0.5 * em + (1 - full) * high,
+                        0.8 * step,
+                        full * high,
+                        Palette.faint(palette.straw(), 0.4));
                 brush.frame(x, top + 0.5 * em, 0.8 * step, high, palette.ink(), 1.2);
             }
         }

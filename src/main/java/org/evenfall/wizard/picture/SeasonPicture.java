@@ -39,7 +39,8 @@ public final class SeasonPicture extends Picture {
     }
 
     private String spoken(RatePlan.@Nullable Amounts now) {
-        String season = passes.stream().map(kg -> words.number(kg, 0, Unit.NONE)).collect(Collectors.joining(", "));
+        String season =
+                passes.stream().map(kg -> words.number(kg, 0, Unit.NONE)).collect(Collectors.joining(", "));
         return now == null
                 ? words.text("picture.season.empty")
                 : words.text(

@@ -85,7 +85,13 @@ public final class SpeedPicture extends Picture {
         double em = brush.em();
         brush.line(x, y + 0.4 * em, x, y - 2.6 * em, brush.palette().ink(), 3);
         brush.within(
-                words.text(key), x, y - 3.3 * em, brush.body().heavy(), TextAlignment.CENTER, 0.2 * em, width - 0.2 * em);
+                words.text(key),
+                x,
+                y - 3.3 * em,
+                brush.body().heavy(),
+                TextAlignment.CENTER,
+                0.2 * em,
+                width - 0.2 * em);
     }
 
     /** Planned and driven on one axis. */
@@ -101,10 +107,24 @@ public final class SpeedPicture extends Picture {
         Scale across = new Scale(0.8 * low, 1.2 * high, 1.6 * em, width - 1.6 * em);
         double floor = top + 5.4 * em;
         if (plannedKmPerH != null) {
-            mark(brush, across, plannedKmPerH, "picture.speed.planned", top + 1.4 * em, floor, brush.palette().accent());
+            mark(
+                    brush,
+                    across,
+                    plannedKmPerH,
+                    "picture.speed.planned",
+                    top + 1.4 * em,
+                    floor,
+                    brush.palette().accent());
         }
         if (check != null) {
-            mark(brush, across, check.meanKmPerH(), "picture.speed.driven", top + 3.6 * em, floor, brush.palette().ink());
+            mark(
+                    brush,
+                    across,
+                    check.meanKmPerH(),
+                    "picture.speed.driven",
+                    top + 3.6 * em,
+                    floor,
+                    brush.palette().ink());
         }
         new Marks(brush).axis(across, floor, words.text("picture.speed.axis"), words);
     }

@@ -55,7 +55,7 @@ final class Samples {
         return Assessor.assess(setup);
     }
 
-    private static Assessment demoAssessed() throws Exception {
+    static Assessment demoAssessed() throws Exception {
         return assessed(demo());
     }
 

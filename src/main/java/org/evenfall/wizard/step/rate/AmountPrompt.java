@@ -1,8 +1,6 @@
 package org.evenfall.wizard.step.rate;
 
 import javafx.scene.Node;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.evenfall.quantity.Unit;
 import org.evenfall.result.RateSentences;
@@ -35,14 +33,13 @@ public final class AmountPrompt extends FormPrompt {
                         form().quantity(RatePaths.NITROGEN_RATE),
                         form().quantity(RatePaths.PRODUCT_RATE)));
         rate.getStyleClass().add("parts");
-        rate.setMinWidth(Region.USE_PREF_SIZE);
-        HBox row = new HBox(
-                rate, SamePlace.of(form(), () -> inUnits() ? 0 : -1, form().choice(RatePaths.UNITS_BASIS)));
-        row.getStyleClass().add("side-by-side");
+        Node units = SamePlace.of(form(), () -> inUnits() ? 0 : -1, form().choice(RatePaths.UNITS_BASIS));
+        units.getStyleClass().add("units-place");
         return new VBox(
-                row,
+                form().row(rate, units),
                 EntryTable.values(form(), RatePaths.NITROGEN_SPLITS).node(),
-                ReservedSentence.of(form(), "figure-line", 1, () -> RateSentences.amount(form().words(), rate().plan())),
+                ReservedSentence.of(
+                        form(), "figure-line", 1, () -> RateSentences.amount(form().words(), rate().plan())),
                 ReservedSentence.of(
                         form(), "figure-line", 1, () -> RateSentences.season(form().words(), rate().nitrogenSplits())));
     }

@@ -46,7 +46,7 @@ final class BucketConditionsForm {
     }
 
     Label sentence() {
-        return ReservedSentence.of(form, "sentence", 1, this::text);
+        return ReservedSentence.of(form, "sentence", 2, this::text);
     }
 
     Node entries() {

@@ -70,11 +70,14 @@ final class BucketForm {
     }
 
     private Node[] setting() {
-        boolean byFactor = form.model().setup().machine().rateSetting().byFactor();
         return new Node[] {
             form.choice(RatePaths.BUCKET_METHOD, answered()),
             form.quantity(RatePaths.BUCKET_OPENING_LEFT, at),
-            form.quantity(byFactor ? RatePaths.BUCKET_SHOWN : RatePaths.BUCKET_OPENING_RIGHT, at)
+            SamePlace.of(
+                    form,
+                    () -> form.model().setup().machine().rateSetting().byFactor() ? 1 : 0,
+                    form.quantity(RatePaths.BUCKET_OPENING_RIGHT, at),
+                    form.quantity(RatePaths.BUCKET_SHOWN, at))
         };
     }
 
@@ -97,7 +100,8 @@ final class BucketForm {
                 }));
         button.setFocusTraversable(false);
         button.getStyleClass().add("quiet");
-        form.follow(() -> button.setVisible(index < TESTS.get(form.model().setup()).size()));
+        form.follow(
+                () -> button.setVisible(index < TESTS.get(form.model().setup()).size()));
         return button;
     }
 

@@ -5,6 +5,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.evenfall.machine.RateSetting;
 import org.evenfall.result.BucketLines;
@@ -62,7 +63,9 @@ public final class BucketPrompt extends FormPrompt {
 
     @Override
     public Node entries() {
-        VBox page = new VBox(new OneTest(form(), shown, () -> setting().byFactor(), this::test), hopper());
+        OneTest test = new OneTest(form(), shown, () -> setting().byFactor(), this::test);
+        test.setId(TESTS);
+        VBox page = new VBox(test, hopper());
         page.getStyleClass().add("parts");
         page.addEventHandler(KeyEvent.KEY_PRESSED, this::leavesTheTest);
         return page;
@@ -73,6 +76,8 @@ public final class BucketPrompt extends FormPrompt {
         BucketConditionsForm conditions = new BucketConditionsForm(part, index);
         entries = made;
         part.follow(() -> shownBucket.show(index));
+        FlowPane actions = new FlowPane(nextTest(part), made.remove(), conditions.ask());
+        actions.getStyleClass().add("test-actions");
         VBox test = new VBox(
                 made.node(),
                 ReservedSentence.of(
@@ -81,7 +86,7 @@ public final class BucketPrompt extends FormPrompt {
                         2,
                         () -> BucketLines.outcome(
                                 part.words(), BucketFacts.of(part.model().assessment(), index), setting())),
-                part.row(nextTest(part), made.remove(), conditions.ask()),
+                actions,
                 conditions.sentence(),
                 conditions.entries());
         test.getStyleClass().add("parts");
@@ -103,7 +108,9 @@ public final class BucketPrompt extends FormPrompt {
             button.setText(
                     progress.due()
                             ? BucketLines.nextTest(
-                                    part.words(), part.model().assessment().rate().lastBucket(), setting())
+                                    part.words(),
+                                    part.model().assessment().rate().lastBucket(),
+                                    setting())
                             : part.words().text("rate.anotherTest"));
             button.getStyleClass().removeAll("primary", "quiet");
             button.getStyleClass().add(progress.due() ? "primary" : "quiet");
@@ -113,8 +120,7 @@ public final class BucketPrompt extends FormPrompt {
 
     private void begin() {
         form().model()
-                .change(setup ->
-                        BucketTestDraft.added(setup, form().model().assessment(), form()::numberText));
+                .change(setup -> BucketTestDraft.added(setup, form().model().assessment(), form()::numberText));
         if (entries != null) {
             entries.focusFirstCatch();
         }
@@ -143,7 +149,8 @@ public final class BucketPrompt extends FormPrompt {
                         form(),
                         "figure-line",
                         () -> RateSentences.hopper(
-                                form().words(), form().model().assessment().rate().hopper())));
+                                form().words(),
+                                form().model().assessment().rate().hopper())));
     }
 
     @Override

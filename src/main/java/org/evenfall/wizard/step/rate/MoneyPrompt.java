@@ -20,13 +20,16 @@ public final class MoneyPrompt extends FormPrompt {
 
     @Override
     public Node entries() {
-        return new VBox(
+        VBox prices = new VBox(
                 form().row(form().quantity(RatePaths.PRICE), form().quantity(RatePaths.OTHER_PRICE)),
-                form().row(form().quantity(RatePaths.OTHER_NITROGEN), form().quantity(RatePaths.OTHER_DENSITY)),
+                form().row(form().quantity(RatePaths.OTHER_NITROGEN), form().quantity(RatePaths.OTHER_DENSITY)));
+        prices.getStyleClass().add("parts");
+        return new VBox(
+                prices,
                 form().choice(RatePaths.NITROGEN_EFFICIENCY),
                 form().quantity(RatePaths.EFFECTIVENESS),
-                ReservedSentence.of(form(), "figure-line", 1, () -> RateSentences.cost(form().words(), rate().plan())),
-                ReservedSentence.of(form(), "figure-line", 2, () -> RateSentences.saving(form().words(), rate().plan())));
+                ReservedSentence.of(
+                        form(), "figure-line", 3, () -> RateSentences.money(form().words(), rate().plan())));
     }
 
     private RateResult rate() {

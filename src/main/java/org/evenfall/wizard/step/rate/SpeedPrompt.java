@@ -35,7 +35,8 @@ public final class SpeedPrompt extends FormPrompt {
                         "figure-line",
                         2,
                         () -> RateSentences.speed(
-                                form().words(), form().model().assessment().rate().speed())));
+                                form().words(),
+                                form().model().assessment().rate().speed())));
     }
 
     @Override
