@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 /** The bucket test in six small drawings in their order, with what is set and expected now in its place. */
 public final class BucketSequencePicture extends Picture {
 
-    /** Width from which three drawings stand in a row, em. */
+    /** Width from which three drawings are in a row, em. */
     private static final double WIDE_EM = 26;
 
     /** Least height of two rows of three, and of three rows of two, em. */

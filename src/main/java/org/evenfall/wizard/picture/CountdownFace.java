@@ -68,11 +68,11 @@ final class CountdownFace extends Picture {
         if (size >= 1) {
             brush.text(digits, width / 2, room / 2, new Lettering(size, true, one.colour()), TextAlignment.CENTER);
         }
-        Lettering said = brush.lead().in(over ? palette.stop() : palette.ink());
-        String fitting = brush.fitted(line, width - 4 * em, said);
-        double half = brush.width(fitting, said) / 2;
+        Lettering lettering = brush.lead().in(over ? palette.stop() : palette.ink());
+        String fitting = brush.fitted(line, width - 4 * em, lettering);
+        double half = brush.width(fitting, lettering) / 2;
         double y = height - WORDS_EM * em / 2;
-        brush.text(fitting, width / 2 + 0.7 * em, y, said, TextAlignment.CENTER);
+        brush.text(fitting, width / 2 + 0.7 * em, y, lettering, TextAlignment.CENTER);
         mark(brush, width / 2 - half - 0.5 * em, y);
     }
 
