@@ -42,6 +42,7 @@ class BundleTest {
             "match.noReference.",
             "product.reach.",
             "prompt.",
+            "picture.countdown.",
             "term.",
             "day.");
 

@@ -34,6 +34,13 @@ public record BucketResult(
         return flow.rightKgPerMin() != null;
     }
 
+    /** Standard error of the deviation from the wanted flow, points; null while either is not known. */
+    public @Nullable Double deviationErrorPercent() {
+        return kgPerHa == null || kgPerHaStandardError == null || agreement.deviationPercent() == null
+                ? null
+                : Double.valueOf(kgPerHaStandardError / kgPerHa * (100 + agreement.deviationPercent()));
+    }
+
     /**
      * Flow caught.
      *

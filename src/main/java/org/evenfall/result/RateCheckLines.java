@@ -134,7 +134,7 @@ public final class RateCheckLines {
     }
 
     /** An opening with at most one decimal, a factor with at most three. */
-    private static Arg value(double opening, RateSetting setting) {
+    static Arg value(double opening, RateSetting setting) {
         return Arg.number(opening, setting.decimals(opening), Unit.NONE);
     }
 

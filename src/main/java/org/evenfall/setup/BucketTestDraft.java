@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The entries a new bucket test begins with: the opening advised after the last test, before any test the handbook's
- * opening, or the factor advised, once for both sides; the time and the empty bucket of the last test, else the time in which the bucket is filled.
+ * opening, or the factor advised, once for both sides; the method, the time, the known weight and the empty bucket of the last test, else the time in which the bucket is filled.
  */
 public final class BucketTestDraft {
 
@@ -44,6 +44,8 @@ public final class BucketTestDraft {
                         setting.byFactor()
                                 ? EnteredQuantity.EMPTY
                                 : opening(right, before.openingRight(), setting, numbers))
+                .withMethod(before.method())
+                .withKnownWeight(before.knownWeight())
                 .withTime(
                         !before.time().isBlank() || seconds == null
                                 ? before.time()

@@ -41,8 +41,13 @@ final class RateAssessor {
 
     private RateAssessor(ReadSetup read) {
         this.read = read;
+        this.tolerancePercent = tolerancePercent(read);
+    }
+
+    /** Allowed deviation of the rate as typed, else the usual one, %. */
+    static double tolerancePercent(ReadSetup read) {
         Double tolerance = read.number(RatePaths.TOLERANCE);
-        this.tolerancePercent = tolerance == null ? USUAL_TOLERANCE_PERCENT : tolerance;
+        return tolerance == null ? USUAL_TOLERANCE_PERCENT : tolerance;
     }
 
     static Assessed<RateResult> assess(ReadSetup read, MachineProfile machine, ProductResult product) {

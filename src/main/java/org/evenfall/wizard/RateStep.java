@@ -1,26 +1,81 @@
 package org.evenfall.wizard;
 
 import java.util.List;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.RatePlan;
+import org.evenfall.result.BucketLines;
+import org.evenfall.result.RatePlanLines;
+import org.evenfall.setup.Assessment;
+import org.evenfall.setup.BucketFacts;
+import org.evenfall.setup.RateResult;
+import org.evenfall.setup.path.RatePaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.picture.BucketPicture;
+import org.evenfall.wizard.picture.BucketSequencePicture;
+import org.evenfall.wizard.picture.Countdown;
+import org.evenfall.wizard.picture.MoneyPicture;
+import org.evenfall.wizard.picture.PictureStack;
+import org.evenfall.wizard.picture.RunPicture;
+import org.evenfall.wizard.picture.SeasonPicture;
+import org.evenfall.wizard.picture.SpeedPicture;
+import org.evenfall.wizard.step.rate.AmountPrompt;
+import org.evenfall.wizard.step.rate.BucketPrompt;
+import org.evenfall.wizard.step.rate.FlowPrompt;
+import org.evenfall.wizard.step.rate.MoneyPrompt;
+import org.evenfall.wizard.step.rate.SpeedPrompt;
 
-/** Step 5: the plan, the speed, the bucket. */
+/** Step 5: how much, how fast, what it costs, and the bucket. */
 final class RateStep implements StepView {
 
     private final Form form;
-    private final BucketPicture picture;
+    private final SeasonPicture season;
+    private final RunPicture run;
+    private final MoneyPicture money;
+    private final SpeedPicture speed;
+    private final BucketSequencePicture sequence;
+    private final Countdown countdown;
+    private final BucketPicture bucket;
 
     RateStep(Form form) {
         this.form = form;
-        this.picture = new BucketPicture(form.words());
-        form.follow(() -> picture.show(
-                form.model().assessment().rate().plan(),
-                form.model().assessment().rate().bucketTests()));
+        this.season = new SeasonPicture(form.words());
+        this.run = new RunPicture(form.words());
+        this.money = new MoneyPicture(form.words());
+        this.speed = new SpeedPicture(form.words());
+        this.sequence = new BucketSequencePicture(form.words());
+        this.countdown = new Countdown(form.words(), System::nanoTime);
+        this.bucket = new BucketPicture(form.words());
+        form.follow(this::show);
+    }
+
+    private void show() {
+        Assessment assessment = form.model().assessment();
+        RateResult rate = assessment.rate();
+        RatePlan plan = rate.plan();
+        season.show(plan == null ? null : plan.amounts(), rate.nitrogenSplits());
+        run.show(plan, assessment.tramlineWidthM());
+        money.show(plan == null ? null : plan.money(), RatePlanLines.against(form.words(), rate.againstOther()));
+        speed.show(
+                new ReadNumbers(assessment.read()).of(RatePaths.RUN_DISTANCE, RatePaths.SPEED_RUNS.item(0)),
+                rate.speed(),
+                plan == null ? null : plan.flow().speedKmPerH());
+    }
+
+    /** The bucket test on the page, in the pictures next to it. */
+    private void show(int index) {
+        Assessment assessment = form.model().assessment();
+        BucketFacts facts = BucketFacts.of(assessment, index);
+        sequence.show(facts, assessment.machine().rateSetting());
+        countdown.set(
+                facts.timed() || facts.expected() == null
+                        ? null
+                        : Double.valueOf(facts.expected().seconds()),
+                BucketLines.timing(form.words(), facts));
+        bucket.show(facts.expected(), facts.timed(), assessment.rate().bucketTests());
     }
 
     @Override
@@ -30,14 +85,20 @@ final class RateStep implements StepView {
 
     @Override
     public List<Prompt> prompts() {
-        RatePlanForm plan = new RatePlanForm(form);
-        RateCheckForm check = new RateCheckForm(form);
         return List.of(
-                new GroupPrompt("5a", () -> new VBox(plan.amounts(), plan.season()), picture),
-                new GroupPrompt("5c", plan::money, picture),
-                new GroupPrompt("5d", check::speed, picture, true),
-                new GroupPrompt(
-                        "5e", () -> new VBox(check.buckets(), check.attempts(), check.hopper()), picture, true));
+                new AmountPrompt(form, season),
+                new FlowPrompt(form, run),
+                new MoneyPrompt(form, money),
+                new SpeedPrompt(form, speed),
+                new BucketPrompt(form, bucketPictures(), this::show));
+    }
+
+    /** The room that is left goes to the drawings of the sequence. */
+    private PictureStack bucketPictures() {
+        PictureStack stack = new PictureStack(sequence, countdown, bucket);
+        VBox.setVgrow(countdown, Priority.SOMETIMES);
+        VBox.setVgrow(bucket, Priority.SOMETIMES);
+        return stack;
     }
 
     @Override

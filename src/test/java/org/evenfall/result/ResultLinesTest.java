@@ -100,7 +100,7 @@ class ResultLinesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "0.49, -0.49, right · left and right alike",
+        "0.49, -0.49, as planned · left and right alike",
         "0.5, -0.5, 1 % too much · left gives 1 % less",
         "-12.4, 3.6, 12 % too little · left gives 4 % more"
     })

@@ -53,7 +53,7 @@ class CellFindingsTest {
         "PRODUCT, /product/sievings/0/amounts/1, 'Sample 1, On sieve 1'",
         "MACHINE, /yard/vanes/1/length, 'Row 2, Length now'",
         "START, /machine/levers/1/lowest, 'Row 2, Lowest'",
-        "RATE, /rate/bucketTests/1/left/0, No. 1",
+        "RATE, /rate/bucketTests/2/left/0, No. 1",
         "TRAYS, /trays/tests/0/catches/2, -4.7 m"
     })
     void aTypingErrorIsShownAtItsCell(Step step, String pointer, String cellName, FxRobot robot) {

@@ -20,7 +20,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
-/** Steps 0 to 4 from a paper record, by keyboard: every value arrives in its entry, with few keys in addition. */
+/** Steps 0 to 5 from a paper record, by keyboard: every value arrives in its entry, with few keys in addition. */
 @ExtendWith(ApplicationExtension.class)
 class KeyCountTest {
 
@@ -50,7 +50,7 @@ class KeyCountTest {
     }
 
     @Test
-    void stepsZeroToFourTakeFewKeys(FxRobot robot) throws Exception {
+    void stepsZeroToFiveTakeFewKeys(FxRobot robot) throws Exception {
         List<String> wrong = new ArrayList<>();
         for (PaperRecord.Line line : PaperRecord.lines()) {
             if (line instanceof PaperRecord.At at) {
@@ -73,7 +73,7 @@ class KeyCountTest {
             }
         }
         assertThat(wrong).isEmpty();
-        System.out.println("Steps 0 to 4: " + special.size() + " Tab, arrow, function and Alt keys: " + special);
+        System.out.println("Steps 0 to 5: " + special.size() + " Tab, arrow, function and Alt keys: " + special);
         assertThat(special).hasSizeLessThanOrEqualTo(MOST);
     }
 

@@ -5,7 +5,6 @@ import java.util.List;
 /** Faults of the layout that are known, each with the reason why it is not mended. */
 final class KnownFaults {
 
-    private static final String OLD_FORM = "old form of steps 5 to 7, replaced soon";
     private static final String ENDLESS = "a list without limit, with as many rows as nobody has";
 
     private static final String WIDE = "a table of tested products, whose names have no limit";
@@ -18,7 +17,6 @@ final class KnownFaults {
     private record Known(String prompts, String fault, String reason) {}
 
     private static final List<Known> ALL = List.of(
-            new Known("[5-7].", ".*sticks out.*|.*overlap.*|horizontal scroll bar.*", OLD_FORM),
             new Known("0[adg]|1[fg]|2[abc]|4a", "vertical scroll bar.*", ENDLESS),
             new Known("2b", "horizontal scroll bar.*", WIDE),
             new Known("3e", "vertical scroll bar.*", ALL_FAILED),

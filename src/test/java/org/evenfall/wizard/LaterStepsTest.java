@@ -106,7 +106,7 @@ class LaterStepsTest {
         typing.press("/rate/plan/basis/PRODUCT");
         assertThat(typing.there("/rate/plan/nitrogenRate")).isFalse();
         typing.type("/rate/plan/productRate", "174");
-        assertThat(typing.words()).contains("174 kg/ha", "80 kg/ha");
+        assertThat(typing.words()).contains("Spread 174 kg/ha of product: it carries 80 kg/ha of nitrogen.");
     }
 
     @Test
@@ -118,8 +118,11 @@ class LaterStepsTest {
         typing.type("/rate/bucketTests/0/bucketEmpty", "1.1");
         typing.typeOn("/rate/bucketTests/0/left/0", "15.4", "15.5");
         typing.typeOn("/rate/bucketTests/0/right/0", "15.5", "15.3");
-        assertThat(typing.words()).anyMatch(word -> word.startsWith("Next opening: left "));
-        typing.press("rate.nextTest");
+        assertThat(typing.words()).anyMatch(word -> word.startsWith("Next test: left "));
+        // Enter after the last catch, an empty one, and once more on the button of the next test
+        robot.type(KeyCode.ENTER).type(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(window.scene().getFocusOwner().getId()).isEqualTo("/rate/bucketTests/1/left/0");
         var second = window.model().setup().rate().bucketTests().get(1);
         assertThat(Double.parseDouble(second.openingLeft().text())).isBetween(26.0, 30.0);
         assertThat(second.bucketEmpty().text()).isEqualTo("1.1");
@@ -128,9 +131,12 @@ class LaterStepsTest {
         assertThat(window.model().setup().rate().bucketTests()).hasSize(2);
         assertThat(window.model().setup().rate().bucketTests().get(1).left()).hasSize(3);
         assertThat(typing.words())
-                .contains("Within the allowed band: keep this opening.")
-                .anyMatch(word -> word.startsWith("Test 1: ") && word.contains("too little"))
-                .anyMatch(word -> word.startsWith("Test 2: "));
+                .contains("Test 1", "Test 2", "Another test")
+                .anyMatch(word -> word.endsWith("Within the allowed band: keep this opening."));
+        // Enter after the last catch now goes on
+        robot.type(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(window.shell().front()).isEqualTo(Step.TRAYS.number());
     }
 
     @Test

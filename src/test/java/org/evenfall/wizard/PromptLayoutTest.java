@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.function.Function;
 import javafx.scene.Node;
 import javafx.stage.Stage;
-import org.evenfall.finding.Step;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.wizard.layout.Contrast;
 import org.evenfall.wizard.layout.CutText;
@@ -86,7 +85,7 @@ class PromptLayoutTest {
             List<String> found = new ArrayList<>();
             found.addAll(FirstFocus.wrong(page, window.scene().getFocusOwner()));
             found.addAll(ScrollBars.horizontal(root));
-            if (size.equals(WindowSize.LAPTOP) && page.step().number() <= Step.HEIGHT.number()) {
+            if (size.equals(WindowSize.LAPTOP)) {
                 found.addAll(ScrollBars.upright(root));
             }
             found.addAll(CutText.in(root));

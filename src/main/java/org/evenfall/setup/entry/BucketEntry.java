@@ -9,10 +9,14 @@ import org.evenfall.quantity.EnteredQuantity;
  *
  * @param openingLeft opening on the left, number on the opening scale, or the factor of a terminal
  * @param openingRight opening on the right, number on the opening scale
+ * @param method how the flow was measured
  * @param time time for which the outlets were open, s or min
  * @param bucketEmpty weight of the empty bucket, kg, g or lb
+ * @param knownWeight weight that ran through one outlet and was timed, kg, t or lb
  * @param left weight of the bucket with its catch on the left, one for each repeat, kg, g or lb
  * @param right weight of the bucket with its catch on the right, one for each repeat, kg, g or lb
+ * @param leftTimes time in which the known weight ran through on the left, one for each repeat, s or min
+ * @param rightTimes time in which the known weight ran through on the right, one for each repeat, s or min
  * @param shown weight that the terminal shows for one catch of all outlets together, kg, g or lb
  * @param bulkDensity bulk density of the product when it was caught, kg/L or kg/m³
  * @param delivery delivery of the product that was caught
@@ -24,10 +28,14 @@ import org.evenfall.quantity.EnteredQuantity;
 public record BucketEntry(
         EnteredQuantity openingLeft,
         EnteredQuantity openingRight,
+        BucketMethod method,
         EnteredQuantity time,
         EnteredQuantity bucketEmpty,
+        EnteredQuantity knownWeight,
         List<EnteredQuantity> left,
         List<EnteredQuantity> right,
+        List<EnteredQuantity> leftTimes,
+        List<EnteredQuantity> rightTimes,
         EnteredQuantity shown,
         EnteredQuantity bulkDensity,
         String delivery,
@@ -43,5 +51,7 @@ public record BucketEntry(
     public BucketEntry {
         left = List.copyOf(left);
         right = List.copyOf(right);
+        leftTimes = List.copyOf(leftTimes);
+        rightTimes = List.copyOf(rightTimes);
     }
 }

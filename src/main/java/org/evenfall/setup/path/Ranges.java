@@ -116,6 +116,10 @@ final class Ranges {
 
     static final Range BUCKET_TIME = range("field.bucketTime", S, List.of(S, MIN), 3, 600, 10, 120);
 
+    static final Range KNOWN_WEIGHT = range("field.knownWeight", KG, List.of(KG, T, LB), 1, 3000, 20, 1000);
+
+    static final Range THROUGH_TIME = range("field.throughTime", S, List.of(S, MIN), 3, 3600, 15, 900);
+
     static final Range BUCKET_EMPTY = range("field.bucketEmpty", KG, List.of(KG, G, LB), 0, 200, 0, 20);
 
     static final Range BUCKET_MASS = range("field.bucketMass", KG, List.of(KG, G, LB), 0.05, 2000, 1, 600);

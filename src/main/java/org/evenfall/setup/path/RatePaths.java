@@ -4,6 +4,7 @@ import org.evenfall.finding.Step;
 import org.evenfall.rate.NitrogenEfficiency;
 import org.evenfall.rate.UnitsBasis;
 import org.evenfall.setup.entry.BucketEntry;
+import org.evenfall.setup.entry.BucketMethod;
 import org.evenfall.setup.entry.PlanEntries;
 import org.evenfall.setup.entry.RateBasis;
 import org.evenfall.setup.entry.RateEntries;
@@ -163,6 +164,11 @@ public final class RatePaths {
                     BucketEntry::withOpeningRight)
             .labelledWhen(RangeRules::byFactor, "rate.factor");
 
+    /** How the flow was measured. */
+    public static final Choice<BucketEntry, BucketMethod> BUCKET_METHOD = BUCKET_TESTS
+            .row()
+            .choice("method", "rate.method", BucketMethod.class, BucketEntry::method, BucketEntry::withMethod);
+
     /** S. */
     public static final Quantity<BucketEntry> BUCKET_TIME = BUCKET_TESTS
             .row()
@@ -178,6 +184,16 @@ public final class RatePaths {
                     BucketEntry::bucketEmpty,
                     BucketEntry::withBucketEmpty);
 
+    /** Weight that ran through one outlet and was timed, kg, t or lb. */
+    public static final Quantity<BucketEntry> BUCKET_KNOWN_WEIGHT = BUCKET_TESTS
+            .row()
+            .quantity(
+                    "knownWeight",
+                    "rate.knownWeight",
+                    Ranges.KNOWN_WEIGHT,
+                    BucketEntry::knownWeight,
+                    BucketEntry::withKnownWeight);
+
     /** Weight caught left with the bucket, each repeat. */
     public static final QuantityList<BucketEntry> BUCKET_LEFT = BUCKET_TESTS
             .row()
@@ -187,6 +203,26 @@ public final class RatePaths {
     public static final QuantityList<BucketEntry> BUCKET_RIGHT = BUCKET_TESTS
             .row()
             .quantities("right", "rate.catchesRight", Ranges.BUCKET_MASS, BucketEntry::right, BucketEntry::withRight);
+
+    /** Time of the known weight left, each repeat, s or min. */
+    public static final QuantityList<BucketEntry> BUCKET_LEFT_TIMES = BUCKET_TESTS
+            .row()
+            .quantities(
+                    "leftTimes",
+                    "rate.timesLeft",
+                    Ranges.THROUGH_TIME,
+                    BucketEntry::leftTimes,
+                    BucketEntry::withLeftTimes);
+
+    /** Time of the known weight right, each repeat, s or min. */
+    public static final QuantityList<BucketEntry> BUCKET_RIGHT_TIMES = BUCKET_TESTS
+            .row()
+            .quantities(
+                    "rightTimes",
+                    "rate.timesRight",
+                    Ranges.THROUGH_TIME,
+                    BucketEntry::rightTimes,
+                    BucketEntry::withRightTimes);
 
     /** Weight that the terminal shows for one catch of all outlets, kg, g or lb. */
     public static final Quantity<BucketEntry> BUCKET_SHOWN = BUCKET_TESTS

@@ -7,7 +7,7 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.BucketResult;
-import org.evenfall.rate.RatePlan;
+import org.evenfall.setup.BucketFacts;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,187 +16,91 @@ import org.jspecify.annotations.Nullable;
  */
 public final class BucketPicture extends Picture {
 
-    private @Nullable RatePlan plan;
+    /** Height of the axis of the flows, and of each test over it, em. */
+    private static final double FLOWS_EM = 5.2;
+
+    private static final double TEST_EM = 2.7;
+
+    /** So many tests get room before the bucket. */
+    private static final int MOST_TESTS = 5;
+
+    private static final double LOWEST_BUCKET_EM = 6;
+    private static final double HIGHEST_BUCKET_EM = 15;
+
+    private BucketFacts.@Nullable Expected expected;
+    private boolean caught = true;
     private List<BucketResult> tests = List.of();
 
     /** Begins with nothing to show. */
     public BucketPicture(Sentences words) {
-        super(words, 0.95);
-        show(null, List.of());
+        super(words, 0.4);
+        show(null, false, List.of());
     }
 
-    /** @param results bucket tests that can be read, oldest first */
-    public void show(@Nullable RatePlan wanted, List<BucketResult> results) {
-        plan = wanted;
+    /**
+     * Draws these.
+     *
+     * @param wanted what one outlet ought to give; null while it is not known
+     * @param timed a known weight is timed: there is no bucket
+     * @param results bucket tests that can be read, oldest first
+     */
+    public void show(BucketFacts.@Nullable Expected wanted, boolean timed, List<BucketResult> results) {
+        expected = wanted;
+        caught = !timed;
         tests = List.copyOf(results);
         redraw(spoken(wanted));
     }
 
-    private String spoken(@Nullable RatePlan wanted) {
-        if (wanted == null || wanted.bucket().kg() == null || wanted.bucket().seconds() == null) {
-            return words.text("picture.bucket.empty");
-        }
-        return words.text(
-                "picture.bucket.spoken",
-                Arg.number(wanted.bucket().kg(), 1, Unit.KG),
-                Arg.number(wanted.bucket().seconds(), 0, Unit.S),
-                Arg.count(tests.size()));
+    private String spoken(BucketFacts.@Nullable Expected wanted) {
+        return wanted == null || !caught
+                ? words.text("picture.bucket.empty")
+                : words.text(
+                        "picture.bucket.spoken",
+                        Arg.number(wanted.kg(), 1, Unit.KG),
+                        Arg.number(wanted.seconds(), 0, Unit.S),
+                        Arg.count(tests.size()));
     }
 
     @Override
     void draw(Brush brush, double width, double height) {
-        RatePlan wanted = plan;
-        boolean expected = wanted != null
-                && (wanted.bucket().kg() != null || wanted.bucket().halfMinuteKg() != null);
-        if (!expected && tests.isEmpty()) {
+        BucketFacts.Expected wanted = expected;
+        if (tests.isEmpty() && (wanted == null || !caught)) {
             nothingYet(brush, width, height, words.text("picture.bucket.empty"));
             return;
         }
         double em = brush.em();
-        double high =
-                tests.isEmpty() ? height : Math.max(8.5 * em, height - (5.2 + 2.7 * Math.min(tests.size(), 5)) * em);
-        if (expected && wanted != null && high > 6 * em) {
-            double tall = Math.min(high, 15 * em);
-            bucket(brush, wanted, tests.isEmpty() ? (high - tall) / 2 : 0, tall, width);
+        double top = 0;
+        if (wanted != null && caught) {
+            double room =
+                    tests.isEmpty() ? height : height - (FLOWS_EM + TEST_EM * Math.min(tests.size(), MOST_TESTS)) * em;
+            double tall = Math.min(room, HIGHEST_BUCKET_EM * em);
+            if (tall >= LOWEST_BUCKET_EM * em) {
+                new BucketLevel(brush, words).draw(wanted, tests.isEmpty() ? (room - tall) / 2 : 0, tall, width);
+                top = tall;
+            }
         }
         if (!tests.isEmpty()) {
-            double top = expected ? Math.min(high, 15 * em) : 0;
-            flows(brush, wanted, Math.min(top, height - 7 * em), height, width);
+            flows(brush, wanted, top, height, width);
         }
     }
 
-    /** Weight and seconds of the time that fits the bucket, else of 30 s. */
-    private void bucket(Brush brush, RatePlan wanted, double from, double high, double width) {
-        double em = brush.em();
-        Palette palette = brush.palette();
-        Double kg = wanted.bucket().kg() == null
-                ? wanted.bucket().halfMinuteKg()
-                : wanted.bucket().kg();
-        Double litres = wanted.bucket().kg() == null
-                ? wanted.bucket().halfMinuteLitres()
-                : wanted.bucket().litres();
-        double seconds = wanted.bucket().kg() == null || wanted.bucket().seconds() == null
-                ? 30
-                : wanted.bucket().seconds();
-        if (kg == null) {
-            return;
-        }
-        double foot = from + high - 0.8 * em;
-        double rim = from + 1.2 * em;
-        double half = Math.min(0.2 * width, 0.42 * (foot - rim));
-        double middle = half + 1.2 * em;
-        double level = foot - 0.62 * (foot - rim);
-        brush.shape(
-                new double[] {
-                    at(middle, half, level, foot, rim, -1),
-                    at(middle, half, level, foot, rim, 1),
-                    middle + 0.76 * half,
-                    middle - 0.76 * half
-                },
-                new double[] {level, level, foot, foot},
-                Palette.faint(palette.straw(), 0.45));
-        brush.polyline(
-                new double[] {middle - half, middle - 0.76 * half, middle + 0.76 * half, middle + half},
-                new double[] {rim, foot, foot, rim},
-                palette.ink(),
-                2,
-                false);
-        brush.line(
-                at(middle, half, level, foot, rim, -1),
-                level,
-                at(middle, half, level, foot, rim, 1) + em,
-                level,
-                palette.straw(),
-                2.5);
-        double x = middle + half + 1.4 * em;
-        double y = brush.paragraph(
-                words.text("picture.bucket.weight", Arg.number(kg, 1, Unit.KG)),
-                x,
-                Math.max(from + 0.4 * em, level - 2.6 * em),
-                width - x,
-                brush.lead().in(palette.straw()),
-                TextAlignment.LEFT);
-        y = brush.paragraph(
-                words.text("picture.bucket.time", Arg.number(seconds, 0, Unit.S)),
-                x,
-                y,
-                width - x,
-                brush.body(),
-                TextAlignment.LEFT);
-        if (wanted.bucket().toleranceKg() != null && wanted.bucket().kg() != null) {
-            double low = foot - (foot - level) * wanted.bucket().toleranceKg().low() / kg;
-            double top = foot - (foot - level) * wanted.bucket().toleranceKg().high() / kg;
-            brush.box(
-                    at(middle, half, level, foot, rim, -1),
-                    top,
-                    at(middle, half, level, foot, rim, 1) - at(middle, half, level, foot, rim, -1),
-                    low - top,
-                    Palette.faint(palette.good(), 0.4));
-            y = brush.paragraph(
-                    words.text(
-                            "picture.bucket.band",
-                            Arg.number(wanted.bucket().toleranceKg().low(), 1, Unit.NONE),
-                            Arg.number(wanted.bucket().toleranceKg().high(), 1, Unit.KG)),
-                    x,
-                    y,
-                    width - x,
-                    brush.body().in(palette.good()),
-                    TextAlignment.LEFT);
-        }
-        if (litres != null) {
-            brush.paragraph(
-                    words.text("picture.bucket.volume", Arg.number(litres, 0, Unit.L)),
-                    x,
-                    y,
-                    width - x,
-                    brush.note(),
-                    TextAlignment.LEFT);
-        }
-    }
-
-    /** The bucket's side at a height. */
-    private static double at(double middle, double half, double y, double foot, double rim, int side) {
-        return middle + side * half * (0.76 + 0.24 * (foot - y) / (foot - rim));
-    }
-
-    private void flows(Brush brush, @Nullable RatePlan wanted, double top, double height, double width) {
+    private void flows(Brush brush, BucketFacts.@Nullable Expected wanted, double top, double height, double width) {
         double em = brush.em();
         Palette palette = brush.palette();
         double floor = Math.min(height - 2.8 * em, top + (1.8 + 3.4 * tests.size()) * em);
         int shown = (int) Math.max(1, Math.min(tests.size(), (floor - top - 1.6 * em) / (1.9 * em)));
         List<BucketResult> last = tests.subList(tests.size() - shown, tests.size());
-        Double expected = wanted == null ? null : wanted.flow().outletKgPerMin();
-        double low = expected == null ? Double.POSITIVE_INFINITY : 0.93 * expected;
-        double high = expected == null ? Double.NEGATIVE_INFINITY : 1.07 * expected;
-        for (BucketResult test : last) {
-            for (Double side : new @Nullable Double[] {
-                test.flow().leftKgPerMin(), test.flow().rightKgPerMin()
-            }) {
-                low = side == null ? low : Math.min(low, side);
-                high = side == null ? high : Math.max(high, side);
-            }
-        }
-        if (low > high) {
-            return;
-        }
-        double room = Math.max(0.06 * (high - low), 0.02 * high);
-        Scale across = new Scale(low - room, high + room, 1.6 * em, width - 1.6 * em);
+        Scale across = scale(wanted, last, em, width);
         double start = top + 1.5 * em;
-        if (expected != null && wanted != null) {
-            double line = across.at(expected);
-            if (wanted.bucket().kg() != null && wanted.bucket().toleranceKg() != null) {
-                // the same band as round the level in the bucket
-                double from = across.clamped(expected
-                        * wanted.bucket().toleranceKg().low()
-                        / wanted.bucket().kg());
-                double to = across.clamped(expected
-                        * wanted.bucket().toleranceKg().high()
-                        / wanted.bucket().kg());
-                brush.box(from, start, to - from, floor - start, Palette.faint(palette.good(), 0.2));
-            }
+        if (wanted != null) {
+            double line = across.at(wanted.kgPerMin());
+            // the same band as round the level in the bucket
+            double from = across.clamped(wanted.kgPerMin() * wanted.goodKg().low() / wanted.kg());
+            double to = across.clamped(wanted.kgPerMin() * wanted.goodKg().high() / wanted.kg());
+            brush.box(from, start, to - from, floor - start, Palette.faint(palette.good(), 0.2));
             brush.line(line, start, line, floor, palette.good(), 2);
             brush.within(
-                    words.text("picture.bucket.wanted", Arg.number(expected, 1, Unit.KG_PER_MIN)),
+                    words.text("picture.bucket.wanted", Arg.number(wanted.kgPerMin(), 1, Unit.KG_PER_MIN)),
                     line,
                     top + 0.8 * em,
                     brush.note().heavy().in(palette.good()),
@@ -209,6 +113,23 @@ public final class BucketPicture extends Picture {
             test(brush, across, last.get(i), tests.size() - shown + i + 1, start + i * row, row, width);
         }
         new Marks(brush).axis(across, floor, words.text("picture.bucket.axis"), words);
+    }
+
+    /** Wide enough for the wanted flow with its band and for every side that was caught. */
+    private static Scale scale(
+            BucketFacts.@Nullable Expected wanted, List<BucketResult> shown, double em, double width) {
+        double low = wanted == null ? Double.POSITIVE_INFINITY : 0.93 * wanted.kgPerMin();
+        double high = wanted == null ? Double.NEGATIVE_INFINITY : 1.07 * wanted.kgPerMin();
+        for (BucketResult test : shown) {
+            for (Double side : new @Nullable Double[] {
+                test.flow().leftKgPerMin(), test.flow().rightKgPerMin()
+            }) {
+                low = side == null ? low : Math.min(low, side);
+                high = side == null ? high : Math.max(high, side);
+            }
+        }
+        double room = Math.max(0.06 * (high - low), 0.02 * high);
+        return new Scale(low - room, high + room, 1.6 * em, width - 1.6 * em);
     }
 
     private void test(Brush brush, Scale across, BucketResult test, int number, double y, double row, double width) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.granule.ProductForm;
@@ -19,11 +20,16 @@ import org.evenfall.machine.RateSetting;
 import org.evenfall.machine.Side;
 import org.evenfall.machine.Widening;
 import org.evenfall.quantity.Interval;
+import org.evenfall.quantity.Unit;
+import org.evenfall.rate.NitrogenSplits;
+import org.evenfall.rate.RatePlan;
+import org.evenfall.rate.SpeedCheck;
 import org.evenfall.reference.Direction;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.Reachability;
 import org.evenfall.reference.Verdict;
 import org.evenfall.setup.Assessment;
+import org.evenfall.setup.BucketFacts;
 import org.evenfall.setup.entry.Condition;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.wizard.picture.PictureGalleryTest.Variant;
@@ -78,6 +84,7 @@ final class GuideSamples {
 
     static List<Sample> all(Sentences words) throws Exception {
         List<Sample> all = new ArrayList<>(start(words));
+        all.addAll(rate(words));
         all.addAll(product(words));
         all.addAll(machineAndHeight(words));
         all.addAll(TrayTestSamples.all(words));
@@ -245,5 +252,57 @@ final class GuideSamples {
                         p -> p.show(height(0.26, 0.26, 0.75, 0.65)),
                         p -> p.show(height(0.9, 1.1, 0.8, 0.1)),
                         p -> p.show(height(0, 0, 0.75, 1.05))));
+    }
+
+    private static List<Sample> rate(Sentences words) throws Exception {
+        Assessment demo = Samples.demoAssessed();
+        RatePlan plan = demo.rate().plan();
+        BucketFacts facts = BucketFacts.of(demo, 0);
+        BucketFacts.Expected long60 =
+                new BucketFacts.Expected(48, 62, 50, new Interval(47.5, 52.5), null, new Interval(59, 65), 0.0065);
+        return List.of(
+                sample(
+                        "season",
+                        () -> new SeasonPicture(words),
+                        p -> p.show(plan.amounts(), demo.rate().nitrogenSplits()),
+                        p -> p.show(
+                                plan.amounts(),
+                                NitrogenSplits.of(List.of(20.0, 80.0, 30.0, 25.0, 40.0, 3.0, 90.0), 80.0))),
+                sample(
+                        "run",
+                        () -> new RunPicture(words),
+                        p -> p.show(plan, 28.0),
+                        p -> p.show(
+                                new RatePlan(
+                                        plan.amounts(),
+                                        new RatePlan.Logistics(900.0, 200.0, 400.0, 400.0, 123.4, 2.0),
+                                        new RatePlan.Flow(18.0, 312.5, 156.25, 40.0),
+                                        plan.bucket(),
+                                        plan.money()),
+                                36.0)),
+                sample(
+                        "money",
+                        () -> new MoneyPicture(words),
+                        p -> p.show(plan.money(), ""),
+                        p -> p.show(
+                                new RatePlan.Money(1234.56, 9876.54, 99999.0, -12.0),
+                                words.text("rate.againstMass", Arg.number(59, 0, Unit.PERCENT)))),
+                sample(
+                        "speed",
+                        () -> new SpeedPicture(words),
+                        p -> p.show(100.0, demo.rate().speed(), 12.0),
+                        p -> p.show(250.0, new SpeedCheck(6.1, 30, -49.0, 4, 0.4), 12.0)),
+                sample(
+                        "bucket sequence",
+                        () -> new BucketSequencePicture(words),
+                        p -> p.show(facts, RateSetting.OPENING),
+                        p -> p.show(new BucketFacts(true, 25.5, 27.0, long60, null), RateSetting.OPENING),
+                        p -> p.show(new BucketFacts(false, 1.125, 1.125, long60, null), RateSetting.FACTOR)),
+                sample(
+                        "countdown",
+                        () -> new CountdownFace(words),
+                        p -> p.show(Stopwatch.State.RUNNING, 7.2, 20.0, ""),
+                        p -> p.show(Stopwatch.State.RUNNING, 20.3, 20.0, words.text("rate.with.nothing")),
+                        p -> p.show(Stopwatch.State.STOPPED, 187.4, null, "")));
     }
 }

@@ -28,6 +28,7 @@ import org.evenfall.reference.Reachability;
 import org.evenfall.reference.Verdict;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
+import org.evenfall.setup.BucketFacts;
 import org.evenfall.setup.TestResults;
 import org.evenfall.setup.TrayTestResult;
 import org.evenfall.setup.entry.Setup;
@@ -53,7 +54,7 @@ final class Samples {
         return Assessor.assess(setup);
     }
 
-    private static Assessment demoAssessed() throws Exception {
+    static Assessment demoAssessed() throws Exception {
         return assessed(demo());
     }
 
@@ -293,6 +294,7 @@ final class Samples {
         BucketPicture bare = new BucketPicture(words);
         bare.show(
                 null,
+                false,
                 List.of(new BucketResult(
                         20,
                         20,
@@ -310,7 +312,7 @@ final class Samples {
     private static Variant bucket(
             Sentences words, Assessment demo, List<BucketResult> tests, double wide, double high) {
         BucketPicture picture = new BucketPicture(words);
-        picture.show(demo.rate().plan(), tests);
+        picture.show(BucketFacts.of(demo, 1).expected(), false, tests);
         return new Variant(picture, wide, high, 15);
     }
 

@@ -1,0 +1,39 @@
+package org.evenfall.setup;
+
+import java.util.List;
+import org.evenfall.rate.BucketResult;
+import org.evenfall.setup.path.RatePaths;
+
+/**
+ * Whether the last bucket test typed is done, and whether another one follows.
+ *
+ * @param complete every outlet of it was caught, or it counts no more
+ * @param due it is not within the tolerance, or what it was done with has changed
+ */
+public record BucketProgress(boolean complete, boolean due) {
+
+    /** Of an assessment. */
+    public static BucketProgress of(Assessment assessment) {
+        int last = RatePaths.BUCKET_TESTS.path().get(assessment.read().setup()).size() - 1;
+        if (last < 0) {
+            return new BucketProgress(false, false);
+        }
+        boolean changed = changed(assessment, last);
+        List<Integer> counted = assessment.rate().bucketIndexes();
+        BucketResult result = assessment.rate().lastBucket();
+        if (result == null || counted.get(counted.size() - 1) != last) {
+            return new BucketProgress(changed, changed);
+        }
+        boolean complete = assessment.machine().outlets() == 1 || (result.leftCaught() && result.rightCaught());
+        boolean wanted = result.agreement().deviationPercent() != null;
+        return new BucketProgress(
+                complete, complete && (changed || (wanted && !result.agreement().withinTolerance())));
+    }
+
+    private static boolean changed(Assessment assessment, int index) {
+        String at = RatePaths.BUCKET_TESTS.item(index).pointer() + "/";
+        return assessment.findings().stream()
+                .anyMatch(finding -> finding.key().startsWith("rate.differs.")
+                        && finding.field().startsWith(at));
+    }
+}
