@@ -59,7 +59,6 @@ class TraysStepTest {
         robot.interact(() ->
                 window.model().change(setup -> setup.withTrays(setup.trays().withTests(List.of()))));
         typing.type("/trays/trayCount", "21");
-        typing.press("trays.wheelsAsk");
         typing.type("/trays/wheels/track", "2.4");
         assertThat(typing.words()).anyMatch(word -> word.startsWith("Tray 12 is "));
         typing.press("trays.begin");

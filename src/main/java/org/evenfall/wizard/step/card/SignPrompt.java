@@ -32,6 +32,9 @@ public final class SignPrompt extends FormPrompt {
      */
     public record Parts(Node keyState, Node keyOptions, Node check) {}
 
+    /** So many of what is open have room here. */
+    private static final int MOST_OPEN = 4;
+
     private final CardActions actions;
     private final Supplier<@Nullable SignedCard> signed;
     private final Parts parts;
@@ -71,6 +74,7 @@ public final class SignPrompt extends FormPrompt {
                         () -> CardLines.state(
                                 form().words(), form().model().assessment().card())),
                 open,
+                VisibleWhen.sentence(form(), "sentence", this::more),
                 buttons(),
                 signedLines,
                 form().sentence("card.signWhy"),
@@ -94,7 +98,17 @@ public final class SignPrompt extends FormPrompt {
     }
 
     private List<Finding> missing() {
-        return mayBeMade() ? List.of() : CardLines.open(form().model().assessment());
+        return mayBeMade()
+                ? List.of()
+                : CardLines.open(form().model().assessment()).stream()
+                        .limit(MOST_OPEN)
+                        .toList();
+    }
+
+    /** How many more are open; all of them are on the check page. */
+    private String more() {
+        int more = mayBeMade() ? 0 : CardLines.open(form().model().assessment()).size() - MOST_OPEN;
+        return more <= 0 ? "" : form().words().text("card.moreOpen", Arg.count(more));
     }
 
     /** A button for something open, which brings its step to the front. */

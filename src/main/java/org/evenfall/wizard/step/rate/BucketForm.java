@@ -15,7 +15,9 @@ import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.RatePaths;
 import org.evenfall.wizard.form.CatchLine;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.LineList;
 import org.evenfall.wizard.form.SamePlace;
+import org.evenfall.wizard.form.Slot;
 
 /** The entries of one bucket test: the setting, the time, the catches; or the known weight and its times. */
 final class BucketForm {
@@ -55,30 +57,29 @@ final class BucketForm {
     Node node() {
         HBox catches = new HBox(left, right);
         catches.getStyleClass().add("side-by-side");
-        VBox test = new VBox(
-                form.row(setting()),
-                form.row(
-                        SamePlace.of(
-                                form,
-                                this::method,
-                                form.quantity(RatePaths.BUCKET_TIME, at),
-                                form.quantity(RatePaths.BUCKET_KNOWN_WEIGHT, at)),
-                        SamePlace.of(form, this::method, form.quantity(RatePaths.BUCKET_BUCKET_EMPTY, at))),
-                catches);
+        VBox test = new VBox(form.choice(RatePaths.BUCKET_METHOD, answered()), settings(), catches);
         test.getStyleClass().add("parts");
         return test;
     }
 
-    private Node[] setting() {
-        return new Node[] {
-            form.choice(RatePaths.BUCKET_METHOD, answered()),
-            form.quantity(RatePaths.BUCKET_OPENING_LEFT, at),
-            SamePlace.of(
-                    form,
-                    () -> form.model().setup().machine().rateSetting().byFactor() ? 1 : 0,
-                    form.quantity(RatePaths.BUCKET_OPENING_RIGHT, at),
-                    form.quantity(RatePaths.BUCKET_SHOWN, at))
-        };
+    /** Openings or factor, and what is timed or weighed. */
+    private Node settings() {
+        return Slot.rebuiltOn(
+                form,
+                () -> List.of(timed(), byFactor()),
+                part -> LineList.sideBySide(
+                        new LineList(part)
+                                .quantity(RatePaths.BUCKET_OPENING_LEFT, at)
+                                .quantity(byFactor() ? RatePaths.BUCKET_SHOWN : RatePaths.BUCKET_OPENING_RIGHT, at),
+                        timed()
+                                ? new LineList(part).quantity(RatePaths.BUCKET_KNOWN_WEIGHT, at)
+                                : new LineList(part)
+                                        .quantity(RatePaths.BUCKET_TIME, at)
+                                        .quantity(RatePaths.BUCKET_BUCKET_EMPTY, at)));
+    }
+
+    private boolean byFactor() {
+        return form.model().setup().machine().rateSetting().byFactor();
     }
 
     /** One that is not answered is caught for a time. */

@@ -14,7 +14,6 @@ import org.evenfall.setup.entry.SettingsEntries;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TestConditionEntries;
 import org.evenfall.setup.entry.TrayTestEntry;
-import org.evenfall.setup.entry.WindLimitEntries;
 import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.QuantityMap;
 import org.evenfall.setup.path.SettingsPaths;
@@ -82,19 +81,20 @@ public final class BeforeDrivingPrompt extends FormPrompt {
 
     private Node lines(Form form, EntryPath<TrayTestEntry> at) {
         EntryPath<TestConditionEntries> conditions = TrayPaths.TEST_CONDITIONS.at(at);
-        Node settings = Slot.rebuiltOn(
+        Node settingsAndDay = Slot.rebuiltOn(
                 form,
                 () -> form.model().assessment().machine().levers().stream()
                         .map(Lever::label)
                         .toList(),
-                part -> settings(part, at));
-        LineList day = new LineList(form)
-                .quantity(TestConditionPaths.HEIGHT_OVER_RIM, conditions)
-                .quantity(TestConditionPaths.SPEED, conditions)
-                .quantity(TrayPaths.TEST_WIND, at)
-                .quantity(TrayPaths.TEST_RUNS, at);
+                part -> LineList.sideBySide(
+                        settings(part, at),
+                        new LineList(part)
+                                .quantity(TestConditionPaths.HEIGHT_OVER_RIM, conditions)
+                                .quantity(TestConditionPaths.SPEED, conditions)
+                                .quantity(TrayPaths.TEST_WIND, at)
+                                .quantity(TrayPaths.TEST_RUNS, at)));
         return new VBox(
-                LineList.sideBySide(settings, day),
+                settingsAndDay,
                 form.row(
                         form.text(TrayPaths.TEST_DATE, at),
                         form.text(TestConditionPaths.STRIP, conditions),
@@ -133,12 +133,18 @@ public final class BeforeDrivingPrompt extends FormPrompt {
                 form.quantity(SettingsPaths.TILT, TrayPaths.TEST_SETTINGS.at(at)));
     }
 
-    /** Own limits for the wind; hidden until asked for. */
+    private boolean wrongLimits() {
+        String limits = TrayPaths.WIND_LIMITS.only().pointer();
+        return form().model().assessment().findings().stream()
+                .anyMatch(finding -> finding.field().startsWith(limits));
+    }
+
+    /** Own limits for the wind; hidden until asked for, or until they have to be corrected. */
     private Node limits() {
         return new Disclosure(
                 form(),
                 "trays.windLimitsAsk",
-                () -> !form().model().setup().trays().windLimits().equals(WindLimitEntries.EMPTY),
+                this::wrongLimits,
                 form().row(
                                 // that of an older file; now each test has its own
                                 VisibleWhen.when(

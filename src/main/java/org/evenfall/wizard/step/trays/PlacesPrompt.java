@@ -6,9 +6,7 @@ import org.evenfall.result.TrayPlanLines;
 import org.evenfall.setup.CatchKindChange;
 import org.evenfall.setup.entry.AmountKind;
 import org.evenfall.setup.entry.TrayEntries;
-import org.evenfall.setup.entry.WheelEntries;
 import org.evenfall.setup.path.TrayPaths;
-import org.evenfall.wizard.form.Disclosure;
 import org.evenfall.wizard.form.FigureRow;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
@@ -45,25 +43,25 @@ public final class PlacesPrompt extends FormPrompt {
                         () -> TrayPlanLines.runs(
                                 form().words(),
                                 form().model().assessment().trays().plan())),
-                form().row(form().button("sheet.printField", print), wheels()));
+                form().row(form().button("sheet.printField", print)));
     }
 
-    /** Number, size and reading of the trays; the bore of a tube where heights are read. */
+    /** Number, size and reading of the trays, the bore of a tube where heights are read; where the wheels run. */
     private Node sizes() {
-        LineList trays = new LineList(form())
+        return Slot.rebuiltOn(form(), () -> form().model().setup().trays().catchKind(), PlacesPrompt::sizes);
+    }
+
+    private static Node sizes(Form form) {
+        LineList trays = new LineList(form)
                 .quantity(TrayPaths.TRAY_COUNT, TrayPaths.TRAYS.only())
                 .quantity(TrayPaths.TRAY_LENGTH, TrayPaths.TRAYS.only())
                 .quantity(TrayPaths.TRAY_WIDTH, TrayPaths.TRAYS.only());
-        Node reading =
-                Slot.rebuiltOn(form(), () -> form().model().setup().trays().catchKind(), PlacesPrompt::reading);
+        LineList reading = new LineList(form).quantity(TrayPaths.READING_STEP, TrayPaths.TRAYS.only());
+        if (form.model().setup().trays().catchKind() == AmountKind.HEIGHT) {
+            reading.quantity(TrayPaths.TUBE_BORE, TrayPaths.TRAYS.only());
+        }
+        reading.quantity(TrayPaths.TRACK, TrayPaths.WHEELS.only()).quantity(TrayPaths.TYRE, TrayPaths.WHEELS.only());
         return LineList.sideBySide(trays, reading);
-    }
-
-    private static Node reading(Form form) {
-        LineList list = new LineList(form).quantity(TrayPaths.READING_STEP, TrayPaths.TRAYS.only());
-        return form.model().setup().trays().catchKind() == AmountKind.HEIGHT
-                ? list.quantity(TrayPaths.TUBE_BORE, TrayPaths.TRAYS.only())
-                : list;
     }
 
     /** How a tray is read; a unit that no longer fits changes with it. */
@@ -73,15 +71,6 @@ public final class PlacesPrompt extends FormPrompt {
                         TrayPaths.TRAYS
                                 .only()
                                 .then(TrayPaths.CATCH_KIND.name(), TrayEntries::catchKind, CatchKindChange::to));
-    }
-
-    /** Where the wheels run; only for trays that would be in their marks. */
-    private Node wheels() {
-        return new Disclosure(
-                form(),
-                "trays.wheelsAsk",
-                () -> !form().model().setup().trays().wheels().equals(WheelEntries.EMPTY),
-                form().row(form().quantity(TrayPaths.TRACK), form().quantity(TrayPaths.TYRE)));
     }
 
     @Override
