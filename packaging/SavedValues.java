@@ -11,7 +11,7 @@ final class SavedValues {
         int compared = 0;
         int wrong = 0;
         for (String line : Files.readAllLines(Path.of(args[0]))) {
-            String entry = line.startsWith("choose ") ? line.substring("choose ".length()) : line;
+            String entry = line.replaceFirst("^(choose|pick \\d) ", "");
             if (entry.startsWith("/") && !entry.endsWith("=")) {
                 String place = entry.substring(0, entry.indexOf(" = "));
                 String typed = entry.substring(entry.indexOf(" = ") + " = ".length());

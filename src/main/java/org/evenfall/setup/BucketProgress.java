@@ -33,7 +33,7 @@ public record BucketProgress(boolean complete, boolean due) {
     private static boolean changed(Assessment assessment, int index) {
         String at = RatePaths.BUCKET_TESTS.item(index).pointer() + "/";
         return assessment.findings().stream()
-                .anyMatch(finding -> finding.key().startsWith("rate.differs.")
+                .anyMatch(finding -> finding.key().startsWith(BucketConditions.DIFFERS)
                         && finding.field().startsWith(at));
     }
 }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -20,12 +21,15 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
-/** Steps 0 to 5 from a paper record, by keyboard: every value arrives in its entry, with few keys in addition. */
+/**
+ * The whole job from a paper record, from an empty Home to a signed card: every value arrives in its entry, with few keys in
+ * addition; the first tray test is uneven, the second has the move advised, and the bucket is caught once more.
+ */
 @ExtendWith(ApplicationExtension.class)
 class KeyCountTest {
 
-    /** Of the 130 that the whole job may take. */
-    private static final int MOST = 60;
+    /** The guide allows 130. */
+    private static final int MOST = 12;
 
     private final List<String> special = new ArrayList<>();
     private WizardWindow window;
@@ -50,7 +54,7 @@ class KeyCountTest {
     }
 
     @Test
-    void stepsZeroToFiveTakeFewKeys(FxRobot robot) throws Exception {
+    void theWholeJobTakesFewKeys(FxRobot robot) throws Exception {
         List<String> wrong = new ArrayList<>();
         for (PaperRecord.Line line : PaperRecord.lines()) {
             if (line instanceof PaperRecord.At at) {
@@ -73,17 +77,21 @@ class KeyCountTest {
             }
         }
         assertThat(wrong).isEmpty();
-        System.out.println("Steps 0 to 5: " + special.size() + " Tab, arrow, function and Alt keys: " + special);
+        System.out.println("The whole job: " + special.size() + " Tab, arrow, function and Alt keys: " + special);
         assertThat(special).hasSizeLessThanOrEqualTo(MOST);
+        WaitForAsyncUtils.waitFor(
+                60,
+                TimeUnit.SECONDS,
+                () -> new Typing(robot).words().stream().anyMatch(word -> word.startsWith("Signed ")));
     }
 
     private void enter(FxRobot robot, PaperRecord.Entry entry) {
         Node owner = window.scene().getFocusOwner();
         assertThat(String.valueOf(owner.getId())).as("where the keyboard is").startsWith(entry.pointer());
-        if (entry.chosen()) {
+        if (entry.key().isBlank() && !entry.key().isEmpty()) {
             robot.type(KeyCode.SPACE);
         } else {
-            robot.write(entry.value(), 0);
+            robot.write(entry.key().isEmpty() ? entry.value() : entry.key(), 0);
         }
         robot.type(KeyCode.ENTER);
         WaitForAsyncUtils.waitForFxEvents();

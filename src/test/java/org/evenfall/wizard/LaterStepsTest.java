@@ -192,6 +192,7 @@ class LaterStepsTest {
         assertThat(window.model().setup().trays().tests().get(0).catches())
                 .extracting(EnteredQuantity::text)
                 .containsExactly("16.4", "17.8", "18.1", "18.6", "16.7", "17.1", "15.9");
+        typing.press("trays.moved.0");
         typing.type("/trays/tests/0/positions/3", "1.1");
         assertThat(window.model()
                         .assessment()

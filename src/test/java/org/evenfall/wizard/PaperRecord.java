@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 /** The lines of walk.txt, whose first lines say what they mean. */
 final class PaperRecord {
 
-    private static final Pattern ENTRY = Pattern.compile("(choose )?(/\\S+) = ?(.*)");
+    private static final Pattern ENTRY = Pattern.compile("(choose |pick \\d )?(/\\S+(?: \\S+)*?) = ?(.*)");
 
     private PaperRecord() {}
 
@@ -21,8 +21,12 @@ final class PaperRecord {
     /** The prompt that must be in front. */
     record At(String prompt) implements Line {}
 
-    /** A value at a place; typed or chosen. */
-    record Entry(String pointer, String value, boolean chosen) implements Line {}
+    /**
+     * A value at a place.
+     *
+     * @param key what chooses it: a blank for Space, or a digit; empty where it is typed
+     */
+    record Entry(String pointer, String value, String key) implements Line {}
 
     /** A single key, as "alt+Right". */
     record Key(String name) implements Line {}
@@ -41,7 +45,9 @@ final class PaperRecord {
     private static Line line(String line) {
         Matcher entry = ENTRY.matcher(line);
         if (entry.matches()) {
-            return new Entry(entry.group(2), entry.group(3), entry.group(1) != null);
+            String how = entry.group(1) == null ? "" : entry.group(1).strip();
+            String key = how.isEmpty() ? "" : how.equals("choose") ? " " : how.substring(how.length() - 1);
+            return new Entry(entry.group(2), entry.group(3), key);
         }
         if (line.startsWith("at ")) {
             return new At(line.substring(3));

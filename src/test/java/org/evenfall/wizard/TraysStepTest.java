@@ -114,6 +114,7 @@ class TraysStepTest {
                         "5 m",
                         "9.5 m",
                         "14 m");
+        typing.press("trays.moved.2");
         typing.type("/trays/tests/2/positions/4", "0.6");
         assertThat(names("/trays/tests/2/catches")).hasSize(9).contains("0.6 m");
         robot.interact(() -> window.shell().show("6a"));
@@ -126,6 +127,7 @@ class TraysStepTest {
         assertThat(typing.there("trays.asPlanned.2")).isFalse();
         typing.type("/trays/trayCount", "9");
         assertThat(names("/trays/tests/2/catches")).hasSize(7);
+        typing.press("trays.moved.2");
         typing.press("trays.asPlanned.2");
         assertThat(names("/trays/tests/2/catches")).hasSize(9).contains("\u22122.5 m");
         assertThat(window.model().setup().trays().tests().get(2).positions()).hasSize(9);

@@ -148,14 +148,14 @@ class WholeWalkTest {
 
         next(robot);
         type(robot, "/trays/trayCount", "7");
-        type(robot, "/trays/wind", "1.2");
-        press(robot, "trays.newTest");
+        press(robot, "trays.begin");
+        type(robot, "/trays/tests/0/wind", "1.2");
         assertThat(window.model().setup().trays().tests().get(0).settings().levers())
                 .containsEntry("long vane", new EnteredQuantity("9", Unit.NONE));
         typeDown(robot, "/trays/tests/0/catches/0", "12.9", "15.4", "18.9", "22.6", "19.6", "15.1", "13.4");
         assertThat(window.model().assessment().states().get(Step.TRAYS)).isEqualTo(StepState.WARNED);
-        press(robot, "trays.newTest");
-        // the new test begins with what was advised
+        // the button of the instruction: the new test begins with what was advised
+        press(robot, "trays.act");
         assertThat(window.model()
                         .setup()
                         .trays()

@@ -1,6 +1,7 @@
 package org.evenfall.wizard.step.trays;
 
 import java.util.Map;
+import org.evenfall.setup.BucketTestDraft;
 import org.evenfall.setup.NextAction;
 import org.evenfall.trays.Advice;
 import org.evenfall.wizard.form.Form;
@@ -45,6 +46,10 @@ final class Actions {
     void run() {
         NextAction action = next();
         String place = PLACES.get(action);
+        if (action == NextAction.BUCKET_AGAIN) {
+            form.model()
+                    .change(setup -> BucketTestDraft.added(setup, form.model().assessment(), form::numberText));
+        }
         if (place != null) {
             navigation.visit(place);
         } else if (action.newTest()) {

@@ -3,7 +3,6 @@ package org.evenfall.wizard.step.trays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntConsumer;
-import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
@@ -80,21 +79,27 @@ public final class CatchesPrompt extends FormPrompt {
         return form.words().number(metres, whole ? 0 : 1, Unit.M);
     }
 
-    /** True positions, to be changed where trays had to be moved; for a test without any hidden until asked for. */
+    /** True positions, hidden until a tray had to be moved; filled in for a test that has none. */
     private Node moved(Form form, int index, EntryPath<TrayTestEntry> at, int trays) {
         EntryPath<List<EnteredQuantity>> list = TrayPaths.TEST_POSITIONS.at(at);
-        Node line = CatchLine.named(form, TrayPaths.TEST_POSITIONS, at, trays, tray -> Integer.toString(tray + 1))
-                .node();
-        return new VBox(
-                VisibleWhen.when(
-                        form,
-                        () -> list.get(form.model().setup()).isEmpty(),
-                        fill("trays.moved", index, list, () -> tests.placesOrPlannedM(index))),
-                VisibleWhen.when(form, () -> !list.get(form.model().setup()).isEmpty(), line),
+        VBox shown = new VBox(
+                CatchLine.named(form, TrayPaths.TEST_POSITIONS, at, trays, tray -> Integer.toString(tray + 1))
+                        .node(),
                 VisibleWhen.when(
                         form,
                         () -> isOfAnotherNumber(list.get(form.model().setup())),
-                        fill("trays.asPlanned", index, list, tests::plannedM)));
+                        button("trays.asPlanned", index, () -> fill(list, tests.plannedM()))));
+        shown.setVisible(false);
+        shown.managedProperty().bind(shown.visibleProperty());
+        Button ask = button("trays.moved", index, () -> {
+            if (list.get(form.model().setup()).isEmpty()) {
+                fill(list, tests.placesOrPlannedM(index));
+            }
+            shown.setVisible(true);
+        });
+        ask.visibleProperty().bind(shown.visibleProperty().not());
+        ask.managedProperty().bind(ask.visibleProperty());
+        return new VBox(ask, shown);
     }
 
     private boolean isOfAnotherNumber(List<EnteredQuantity> positions) {
@@ -103,16 +108,16 @@ public final class CatchesPrompt extends FormPrompt {
                 && positions.size() != tests.plannedM().size();
     }
 
-    private Button fill(String key, int index, EntryPath<List<EnteredQuantity>> list, Supplier<List<Double>> placesM) {
-        Button button = form().button(
-                        key,
-                        () -> form().model()
-                                .change(setup ->
-                                        list.set(setup, TrayTestDraft.positions(placesM.get(), form()::numberText))));
+    private Button button(String key, int index, Runnable action) {
+        Button button = form().button(key, action);
         button.setId(key + "." + index);
         button.getStyleClass().add("quiet");
         button.setFocusTraversable(false);
         return button;
+    }
+
+    private void fill(EntryPath<List<EnteredQuantity>> list, List<Double> placesM) {
+        form().model().change(setup -> list.set(setup, TrayTestDraft.positions(placesM, form()::numberText)));
     }
 
     @Override
