@@ -41,7 +41,7 @@ final class WizardWindow {
     private static final double USUAL_PX = 15;
 
     /** The same in a hall, share of the height of the window; what matters is half as large again. */
-    private static final double HALL_SHARE_OF_HEIGHT = 0.03;
+    private static final double HALL_SHARE_OF_HEIGHT = 0.0301;
 
     /** Ctrl with one of these makes the text larger or smaller. */
     private static final Map<KeyCode, Integer> TEXT_SIZE_STEPS = Map.of(
@@ -192,7 +192,7 @@ final class WizardWindow {
         double px = projector
                 ? HALL_SHARE_OF_HEIGHT * (scene.getHeight() > 0 ? scene.getHeight() : LEAST_HEIGHT)
                 : USUAL_PX;
-        shell.setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", px * textPercent / 100));
+        shell.setStyle(String.format(Locale.ROOT, "-fx-font-size: %.2fpx;", px * textPercent / 100));
     }
 
     void dark(boolean on) {

@@ -18,10 +18,13 @@ import org.evenfall.wizard.layout.FocusRings;
 import org.evenfall.wizard.layout.Overlaps;
 import org.evenfall.wizard.layout.RawKeys;
 import org.evenfall.wizard.layout.ScrollBars;
+import org.evenfall.wizard.layout.SmallText;
 import org.evenfall.wizard.layout.Unlabelled;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
@@ -64,9 +67,10 @@ class PromptLayoutTest {
         fits(WindowSize.LARGE_TEXT);
     }
 
-    @Test
-    void fitsAHall() throws Exception {
-        fits(WindowSize.HALL);
+    @ParameterizedTest
+    @FieldSource("org.evenfall.wizard.WindowSize#HALLS")
+    void fitsAHallWhereAllCanBeReadFromTheBack(WindowSize screen) throws Exception {
+        fits(screen);
     }
 
     @Test
@@ -93,6 +97,9 @@ class PromptLayoutTest {
             found.addAll(Overlaps.in(root));
             found.addAll(Unlabelled.in(root));
             found.addAll(RawKeys.in(root));
+            if (size.projector()) {
+                found.addAll(SmallText.in(root));
+            }
             return found;
         });
     }

@@ -50,8 +50,10 @@ class TourTest {
     @Test
     void pictures() throws Exception {
         Files.createDirectories(TOUR);
-        List<TourPlan.Shot> shots = new ArrayList<>(TourPlan.shots(
-                window.shell().pages().stream().map(page -> page.prompt().id()).toList()));
+        List<String> prompts =
+                window.shell().pages().stream().map(page -> page.prompt().id()).toList();
+        List<TourPlan.Shot> shots =
+                new ArrayList<>(ONLY.equals(ALL) ? TourPlan.shots(prompts) : TourPlan.every(prompts));
         shots.removeIf(shot -> !shot.name().matches(ONLY));
         README.forEach(prompt -> shots.add(new TourPlan.Shot(prompt, README_SIZE, false, Filling.DEMO)));
         // pictures are written while the next one is laid out
