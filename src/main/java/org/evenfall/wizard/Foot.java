@@ -45,6 +45,7 @@ final class Foot extends HBox {
         hidden.getStyleClass().add("notice");
         showHidden(false);
         VBox sentences = new VBox(meaning, notice, hidden);
+        sentences.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(sentences, Priority.ALWAYS);
         getChildren().setAll(sentences, undo, help, back, next);
         setAlignment(Pos.CENTER_LEFT);

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
+import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.MenuButton;
@@ -107,11 +108,26 @@ final class HomePrompt implements Prompt {
         HBox last = new HBox(StateMark.of(state), Wrapped.label(next, "tile-next"));
         last.getStyleClass().add("tile-state");
         Button open = new Button();
-        open.setGraphic(new VBox(
-                Wrapped.label(title, "tile-name"),
-                Wrapped.label(about, "tile-about"),
-                Wrapped.label(changed, "beneath"),
-                last));
+        VBox texts =
+                new VBox(
+                        Wrapped.label(title, "tile-name"),
+                        Wrapped.label(about, "tile-about"),
+                        Wrapped.label(changed, "beneath"),
+                        last) {
+                    @Override
+                    protected double computePrefHeight(double width) {
+                        // a button asks for the height at no width, at which words would stand one under the other
+                        return super.computePrefHeight(width < 0 ? getPrefWidth() : width);
+                    }
+                };
+        texts.prefWidthProperty()
+                .bind(Bindings.createDoubleBinding(
+                        () -> open.getWidth()
+                                - open.getInsets().getLeft()
+                                - open.getInsets().getRight(),
+                        open.widthProperty(),
+                        open.insetsProperty()));
+        open.setGraphic(texts);
         open.setAccessibleText(String.join(", ", title, about, changed, next));
         open.getStyleClass().add("tile");
         return open;

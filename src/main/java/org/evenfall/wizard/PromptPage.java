@@ -10,6 +10,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -24,6 +25,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The page of a prompt: its name and question, how or why, one line of caution, the entries, the way on without them. */
 final class PromptPage extends VBox {
+
+    /** With the number of the row and the button that removes it. */
+    private static final int WIDE_COLUMNS = 5;
 
     private final Step step;
     private final Prompt prompt;
@@ -93,6 +97,12 @@ final class PromptPage extends VBox {
                 getChildren().add(1, how);
             }
         }
+    }
+
+    /** Whether it has a table that needs the room of its picture where letters are large. */
+    boolean isWide() {
+        return lookupAll(".rows").stream()
+                .anyMatch(table -> table instanceof GridPane grid && grid.getColumnCount() >= WIDE_COLUMNS);
     }
 
     /** How or why, in one sentence. */

@@ -365,7 +365,7 @@ final class Shell extends BorderPane implements Frame {
         ShellRoom before = room;
         room = now;
         rail.setPrefWidth(now.railWidth());
-        side.setPrefWidth(now.sideWidth());
+        side.setPrefWidth(now.sideWidth(pages.get(front).isWide()));
         if (now.hall() != before.hall()) {
             pages.all().forEach(page -> page.inHall(now.hall()));
         }
@@ -388,6 +388,7 @@ final class Shell extends BorderPane implements Frame {
         focused.setManaged(!alone);
         foot.showWays(!alone);
         side.place(pages.get(front), room.picture() && !caution.isVisible(), model.namesHidden());
+        side.setPrefWidth(room.sideWidth(pages.get(front).isWide()));
         stack();
     }
 

@@ -17,6 +17,7 @@ import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.path.CardPaths;
 import org.evenfall.setup.path.RatePaths;
 import org.evenfall.setup.path.StartPaths;
+import org.evenfall.store.UserFolder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
@@ -40,7 +41,9 @@ class HiddenNamesTest {
     @Start
     void start(Stage stage) throws Exception {
         Path folder = Files.createTempDirectory("evenfall-hidden");
-        Path copy = folder.resolve("demo.json");
+        Path season = new UserFolder(folder).season(2027);
+        Files.createDirectories(season);
+        Path copy = season.resolve("demo.json");
         Files.copy(Path.of("demo", "setup.json"), copy);
         window = new WizardWindow(Stage0.context(folder), Optional.of(copy));
         stage.setWidth(1366);
@@ -96,6 +99,7 @@ class HiddenNamesTest {
                 .anyMatch(text -> text.startsWith("0a") && text.contains(FARM))
                 .anyMatch(text -> text.equals("0b: " + FARM))
                 .anyMatch(text -> text.equals("5c: " + PRICE))
+                .anyMatch(text -> text.contains(window.shell().words().text("rate.figure.cost")))
                 .anyMatch(text -> text.startsWith("7a") && text.contains(FIELD))
                 .anyMatch(text -> text.equals("7b: " + SIGNER))
                 .noneMatch(text -> text.contains(SENTENCE));
@@ -103,7 +107,8 @@ class HiddenNamesTest {
         assertThat(texts(robot))
                 .noneMatch(text -> text.contains(FARM) || text.contains(FIELD))
                 .noneMatch(text -> text.contains(MEASURER) || text.contains(SIGNER))
-                .noneMatch(text -> text.contains(PRICE) || text.contains("Cost of a kg"))
+                .noneMatch(text -> text.contains(PRICE)
+                        || text.contains(window.shell().words().text("rate.figure.cost")))
                 .noneMatch(text -> text.contains("demo.json"))
                 .anyMatch(text -> text.equals("0b: " + "\u2022".repeat(FARM.length())))
                 .anyMatch(text -> text.contains(SENTENCE))

@@ -2,6 +2,7 @@ package org.evenfall.wizard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -32,7 +33,13 @@ class ShellRoomTest {
     @ParameterizedTest
     @CsvSource({"849, false, 254.7", "850, false, 340", "700, false, 220", "900, true, 378"})
     void thePictureHasTwoFifthsWhereThereIsRoom(double width, boolean hall, double side) {
-        assertThat(ShellRoom.of(width, 600, 10, hall).sideWidth())
+        assertThat(ShellRoom.of(width, 600, 10, hall).sideWidth(false))
                 .isCloseTo(side, org.assertj.core.api.Assertions.within(1e-9));
+    }
+
+    @Test
+    void besideAWideTableInAHallThePictureIsNarrower() {
+        assertThat(ShellRoom.of(900, 600, 10, true).sideWidth(true)).isEqualTo(0.75 * 378);
+        assertThat(ShellRoom.of(900, 600, 10, false).sideWidth(true)).isEqualTo(360);
     }
 }

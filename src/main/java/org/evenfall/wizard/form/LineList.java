@@ -1,7 +1,6 @@
 package org.evenfall.wizard.form;
 
 import java.util.List;
-import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -36,19 +35,9 @@ public final class LineList extends GridPane {
         getColumnConstraints().setAll(labels, entries);
     }
 
-    /** Two lists of equal width. */
+    /** Two lists of equal width, or one under the other where there is no room. */
     public static Node sideBySide(Node left, Node right) {
-        GridPane both = new GridPane();
-        both.getStyleClass().add("line-lists");
-        for (int column = 0; column < 2; column++) {
-            ColumnConstraints half = new ColumnConstraints();
-            half.setPercentWidth(50);
-            both.getColumnConstraints().add(half);
-        }
-        GridPane.setValignment(left, VPos.TOP);
-        GridPane.setValignment(right, VPos.TOP);
-        both.addRow(0, left, right);
-        return both;
+        return new Halves(left, right);
     }
 
     /** A measured value of the record that is at a place. */
