@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
-import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.MenuButton;
@@ -120,13 +119,7 @@ final class HomePrompt implements Prompt {
                         return super.computePrefHeight(width < 0 ? getPrefWidth() : width);
                     }
                 };
-        texts.prefWidthProperty()
-                .bind(Bindings.createDoubleBinding(
-                        () -> open.getWidth()
-                                - open.getInsets().getLeft()
-                                - open.getInsets().getRight(),
-                        open.widthProperty(),
-                        open.insetsProperty()));
+        texts.getStyleClass().add("tile-texts");
         open.setGraphic(texts);
         open.setAccessibleText(String.join(", ", title, about, changed, next));
         open.getStyleClass().add("tile");

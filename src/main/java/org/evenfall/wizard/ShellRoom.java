@@ -36,7 +36,7 @@ record ShellRoom(
 
     private static final double LARGE_SHARE = 0.40;
     private static final double SMALL_SHARE = 0.30;
-    private static final double HALL_SHARE = 0.42;
+    private static final double HALL_SHARE = 0.40;
     private static final double NUMBERS_EM = 5;
 
     /** In a hall, where prompts are not indented. */

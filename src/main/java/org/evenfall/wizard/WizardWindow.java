@@ -75,6 +75,11 @@ final class WizardWindow {
     private @Nullable Stage stage;
 
     WizardWindow(WizardContext context, Optional<Path> file) throws InputFileException {
+        this(context, file, 1280, 800);
+    }
+
+    /** A window of this size as long as it is not shown. */
+    WizardWindow(WizardContext context, Optional<Path> file, double width, double height) throws InputFileException {
         this.context = context;
         for (String font : FONTS) {
             Font.loadFont(
@@ -107,12 +112,12 @@ final class WizardWindow {
         shell = new Shell(model, context.words(), StepViews.all(form, context, document));
         document.attach(model, shell);
         shell.onStepLeft(document.machines()::keep);
-        scene = new Scene(shell, 1280, 800);
+        scene = new Scene(shell, width, height);
         scene.getStylesheets()
                 .add(Objects.requireNonNull(WizardWindow.class.getResource("/org/evenfall/wizard/evenfall.css"))
                         .toExternalForm());
         scene.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
-        scene.heightProperty().addListener((property, old, height) -> applySize());
+        scene.heightProperty().addListener((property, old, now) -> applySize());
         applyTheme();
     }
 

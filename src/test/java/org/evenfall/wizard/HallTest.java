@@ -14,7 +14,7 @@ import org.evenfall.setup.entry.Setup;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.FieldSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
@@ -42,8 +42,25 @@ class HallTest {
         shared = null;
     }
 
+    static List<WindowSize> screens() {
+        List<WindowSize> all = new ArrayList<>(WindowSize.HALLS);
+        all.add(WindowSize.LARGEST_HALL);
+        return all;
+    }
+
     private void look(WindowSize screen, Filling filling, String prompt, Runnable check) throws Exception {
         Setup setup = filling.setup();
+        if (screen.equals(WindowSize.LARGEST_HALL)) {
+            WaitForAsyncUtils.asyncFx(() -> {
+                        window = SharedWindow.unshown(screen);
+                        window.model().open(SharedWindow.cautionsRead(window, setup));
+                        SharedWindow.layOut(window, prompt);
+                        check.run();
+                        return null;
+                    })
+                    .get();
+            return;
+        }
         WaitForAsyncUtils.asyncFx(() -> {
                     screen.set(window, stage);
                     window.model().open(SharedWindow.cautionsRead(window, setup));
@@ -61,7 +78,7 @@ class HallTest {
     }
 
     @ParameterizedTest
-    @FieldSource("org.evenfall.wizard.WindowSize#HALLS")
+    @MethodSource("screens")
     void verdictInstructionItsButtonAndThePictureAreSeenAtOnce(WindowSize screen) throws Exception {
         for (Filling filling : List.of(Filling.DEMO, Filling.UNEVEN, Filling.WORST)) {
             List<String> unseen = new ArrayList<>();
@@ -83,7 +100,7 @@ class HallTest {
     }
 
     @ParameterizedTest
-    @FieldSource("org.evenfall.wizard.WindowSize#HALLS")
+    @MethodSource("screens")
     void catchesAreInRowsOfSeven(WindowSize screen) throws Exception {
         Set<Double> firstRow = new TreeSet<>();
         List<Double> tops = new ArrayList<>();
