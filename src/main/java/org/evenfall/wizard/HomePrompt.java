@@ -115,7 +115,7 @@ final class HomePrompt implements Prompt {
                         last) {
                     @Override
                     protected double computePrefHeight(double width) {
-                        // a button asks for the height at no width, at which words would stand one under the other
+                        // a button asks for the height at no width, at which words would be one under the other
                         return super.computePrefHeight(width < 0 ? getPrefWidth() : width);
                     }
                 };

@@ -42,14 +42,14 @@ record ShellRoom(
     /** In a hall, where prompts are not indented. */
     private static final double NUMBERS_IN_HALL_EM = 4.6;
 
-    /** Of the picture's width in a hall, beside a wide table. */
-    private static final double BESIDE_TABLE = 0.75;
+    /** Of the picture's width in a hall, next to a wide table. */
+    private static final double NEXT_TO_TABLE = 0.75;
 
     private static final double LEAST_SIDE_EM = 22;
 
     /** Width of the picture, px. */
-    double sideWidth(boolean besideTable) {
-        return hall && besideTable ? BESIDE_TABLE * sideWidth : sideWidth;
+    double sideWidth(boolean nextToTable) {
+        return hall && nextToTable ? NEXT_TO_TABLE * sideWidth : sideWidth;
     }
 
     /**

@@ -44,6 +44,9 @@ final class SharedWindow {
 
     /** Shows a prompt in a window that is not shown. On the window's thread. */
     static void layOut(WizardWindow window, String prompt) {
+        // what is not laid out yet takes no keyboard
+        window.scene().getRoot().applyCss();
+        window.scene().getRoot().layout();
         window.shell().show(prompt);
         for (int pass = 0; pass < LAYOUTS; pass++) {
             window.scene().getRoot().applyCss();

@@ -38,7 +38,7 @@ class ShellRoomTest {
     }
 
     @Test
-    void besideAWideTableInAHallThePictureIsNarrower() {
+    void nextToAWideTableInAHallThePictureIsNarrower() {
         assertThat(ShellRoom.of(900, 600, 10, true).sideWidth(true)).isEqualTo(0.75 * 360);
         assertThat(ShellRoom.of(900, 600, 10, false).sideWidth(true)).isEqualTo(360);
     }

@@ -52,12 +52,12 @@ final class TourPlan {
         return shots;
     }
 
-    /** Every prompt in every circumstance, to choose from. */
+    /** Every prompt in every circumstance, to choose from, the worst too. */
     static List<Shot> every(List<String> prompts) {
         List<Shot> shots = new ArrayList<>();
         for (WindowSize size : SIZES) {
             for (int percent : List.of(100, 150)) {
-                for (Filling filling : FILLINGS) {
+                for (Filling filling : Filling.values()) {
                     for (boolean dark : List.of(false, true)) {
                         prompts.forEach(prompt -> shots.add(new Shot(
                                 prompt,

@@ -4,7 +4,7 @@ import javafx.geometry.Bounds;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Shape;
 
-/** The shape of a state or finding, as large as the text beside it: the style sheet gives the box its size. */
+/** The shape of a state or finding, as large as the text next to it: the style sheet gives the box its size. */
 public final class SizedMark extends Region {
 
     /** Width of the box for which shapes are made, px. */
