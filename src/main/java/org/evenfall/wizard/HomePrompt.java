@@ -107,20 +107,11 @@ final class HomePrompt implements Prompt {
         HBox last = new HBox(StateMark.of(state), Wrapped.label(next, "tile-next"));
         last.getStyleClass().add("tile-state");
         Button open = new Button();
-        VBox texts =
-                new VBox(
-                        Wrapped.label(title, "tile-name"),
-                        Wrapped.label(about, "tile-about"),
-                        Wrapped.label(changed, "beneath"),
-                        last) {
-                    @Override
-                    protected double computePrefHeight(double width) {
-                        // a button asks for the height at no width, at which words would be one under the other
-                        return super.computePrefHeight(width < 0 ? getPrefWidth() : width);
-                    }
-                };
-        texts.getStyleClass().add("tile-texts");
-        open.setGraphic(texts);
+        open.setGraphic(new VBox(
+                Wrapped.label(title, "tile-name"),
+                Wrapped.label(about, "tile-about"),
+                Wrapped.label(changed, "beneath"),
+                last));
         open.setAccessibleText(String.join(", ", title, about, changed, next));
         open.getStyleClass().add("tile");
         return open;

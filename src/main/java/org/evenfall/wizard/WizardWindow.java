@@ -5,7 +5,6 @@ import atlantafx.base.theme.PrimerLight;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -197,7 +196,7 @@ final class WizardWindow {
         double px = projector
                 ? HALL_SHARE_OF_HEIGHT * (scene.getHeight() > 0 ? scene.getHeight() : LEAST_HEIGHT)
                 : USUAL_PX;
-        shell.setStyle(String.format(Locale.ROOT, "-fx-font-size: %.2fpx;", px * textPercent / 100));
+        shell.setStyle("-fx-font-size: " + Math.round(px * textPercent) / 100.0 + "px;");
     }
 
     void dark(boolean on) {

@@ -53,7 +53,7 @@ class HallTest {
             WaitForAsyncUtils.asyncFx(() -> {
                         window = SharedWindow.unshown(screen);
                         window.model().open(SharedWindow.cautionsRead(window, setup));
-                        SharedWindow.layOut(window, prompt);
+                        SharedWindow.arrange(window, prompt);
                         check.run();
                         return null;
                     })

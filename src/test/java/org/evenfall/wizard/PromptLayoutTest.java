@@ -94,7 +94,7 @@ class PromptLayoutTest {
                         large.model().open(SharedWindow.cautionsRead(large, setup));
                         for (PromptPage page : large.shell().pages()) {
                             if (page.prompt().asked()) {
-                                SharedWindow.layOut(large, page.prompt().id());
+                                SharedWindow.arrange(large, page.prompt().id());
                                 add(faults, page, size + ", " + filling, faults(large, page, size));
                             }
                         }

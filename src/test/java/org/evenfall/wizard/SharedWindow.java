@@ -43,7 +43,7 @@ final class SharedWindow {
     }
 
     /** Shows a prompt in a window that is not shown. On the window's thread. */
-    static void layOut(WizardWindow window, String prompt) {
+    static void arrange(WizardWindow window, String prompt) {
         // what is not laid out yet takes no keyboard
         window.scene().getRoot().applyCss();
         window.scene().getRoot().layout();

@@ -130,7 +130,7 @@ class TourTest {
                     WizardWindow large = SharedWindow.unshown(shot.size());
                     large.dark(shot.dark());
                     large.model().open(SharedWindow.cautionsRead(large, setup));
-                    SharedWindow.layOut(large, shot.prompt());
+                    SharedWindow.arrange(large, shot.prompt());
                     return large.scene().snapshot(null);
                 })
                 .get();

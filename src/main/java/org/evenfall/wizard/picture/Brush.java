@@ -14,7 +14,7 @@ import javafx.scene.text.TextAlignment;
 /** Lines, words and marks on one picture. All measures that have to do with words are in em, the picture's text size. */
 class Brush {
 
-    /** Size of a note where nothing else is said, in the picture's own text size. */
+    /** Usual size of a note, in the picture's own text size. */
     static final double NOTE_EM = 0.87;
 
     private final GraphicsContext canvas;
