@@ -2,6 +2,7 @@ package org.evenfall.wizard;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
@@ -78,11 +79,12 @@ final class StepFindings extends VBox {
 
     /** Shows the findings of a step; what is missing is named at the foot only. */
     void show(List<Finding> own, boolean inHall) {
-        List<Finding> now = own.stream()
-                .filter(finding -> !missing(finding))
-                .sorted(Comparator.comparing(Finding::kind, Comparator.comparingInt(FindingKind::weight)))
-                .limit(inHall ? MOST_IN_HALL : MOST_LINES)
-                .toList();
+        Stream<Finding> found = own.stream().filter(finding -> !missing(finding));
+        List<Finding> now = inHall
+                ? found.sorted(Comparator.comparing(Finding::kind, Comparator.comparingInt(FindingKind::weight)))
+                        .limit(MOST_IN_HALL)
+                        .toList()
+                : found.limit(MOST_LINES).toList();
         if (!now.equals(shown) || hall != inHall) {
             shown = now;
             hall = inHall;

@@ -90,9 +90,9 @@ class TraysStepTest {
         typing.press(confirm);
         assertThat(typing.there(confirm)).isFalse();
         assertThat(window.model().setup().trays().tests())
-                .allMatch(test -> test.conditions().tramlineWidth().equals(EnteredQuantity.parse("28")));
+                .allMatch(test -> test.conditions().tramlineWidth().equals(EnteredQuantity.parse("28 m")));
         robot.interact(() -> window.model()
-                .change(setup -> StartPaths.TRAMLINE_WIDTH.path().set(setup, EnteredQuantity.parse("36"))));
+                .change(setup -> StartPaths.TRAMLINE_WIDTH.path().set(setup, EnteredQuantity.parse("36 m"))));
         assertThat(typing.words()).anyMatch(word -> word.startsWith("Test 2 was driven on 28"));
     }
 
