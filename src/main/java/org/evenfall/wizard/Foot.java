@@ -18,6 +18,7 @@ final class Foot extends HBox {
     private final Sentences words;
     private final Label meaning = new Label();
     private final Label notice = new Label();
+    private final Label hidden = new Label();
     private final Button undo;
     private final Button help;
     private final Button back;
@@ -39,7 +40,12 @@ final class Foot extends HBox {
         notice.setWrapText(true);
         notice.getStyleClass().add("notice");
         notice.setManaged(false);
-        VBox sentences = new VBox(meaning, notice);
+        hidden.setText(words.text("shell.namesHidden"));
+        hidden.setWrapText(true);
+        hidden.getStyleClass().add("notice");
+        showHidden(false);
+        VBox sentences = new VBox(meaning, notice, hidden);
+        sentences.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(sentences, Priority.ALWAYS);
         getChildren().setAll(sentences, undo, help, back, next);
         setAlignment(Pos.CENTER_LEFT);
@@ -85,6 +91,12 @@ final class Foot extends HBox {
         notice.setText(sentence);
         notice.setManaged(!sentence.isEmpty());
         notice.setVisible(!sentence.isEmpty());
+    }
+
+    /** Says that names and prices are hidden, and how to show them. */
+    void showHidden(boolean shown) {
+        hidden.setManaged(shown);
+        hidden.setVisible(shown);
     }
 
     /** Size of the window's plain text, px. */

@@ -3,12 +3,14 @@ package org.evenfall.wizard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -19,12 +21,18 @@ import org.evenfall.finding.Step;
 import org.evenfall.wizard.form.FindingView;
 import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.form.SetupModel;
+import org.jspecify.annotations.Nullable;
 
 /** The page of a prompt: its name and question, how or why, one line of caution, the entries, the way on without them. */
 final class PromptPage extends VBox {
 
+    /** With the number of the row and the button that removes it. */
+    private static final int WIDE_COLUMNS = 5;
+
     private final Step step;
     private final Prompt prompt;
+    private final Label how;
+    private final @Nullable Node caution;
 
     /** @param model the setup, for what is skipped */
     PromptPage(SetupModel model, Sentences words, Step step, Prompt prompt) {
@@ -39,13 +47,16 @@ final class PromptPage extends VBox {
         question.setWrapText(true);
         HBox heading = new HBox(name, question);
         heading.getStyleClass().add("heading");
-        Label how = new Label(words.text(key + ".how"));
+        how = new Label(words.text(key + ".how"));
         how.getStyleClass().add("why");
         how.setWrapText(true);
         getStyleClass().add("page");
         getChildren().addAll(heading, how);
-        if (prompt.mayHurt()) {
-            getChildren().add(caution(words.text("step." + step.name().toLowerCase(Locale.ROOT) + ".cautionLine")));
+        caution = prompt.mayHurt()
+                ? caution(words.text("step." + step.name().toLowerCase(Locale.ROOT) + ".cautionLine"))
+                : null;
+        if (caution != null) {
+            getChildren().add(caution);
         }
         Node entries = prompt.entries();
         entries.getStyleClass().add("entries");
@@ -72,6 +83,36 @@ final class PromptPage extends VBox {
         HBox.setHgrow(text, Priority.ALWAYS);
         band.getStyleClass().add("caution");
         return band;
+    }
+
+    /** In a hall only question and entries are here: how and the caution are at the foot. */
+    void inHall(boolean hall) {
+        if (!prompt.alone()) {
+            getChildren().remove(how);
+            getChildren().remove(caution);
+            if (!hall) {
+                if (caution != null) {
+                    getChildren().add(1, caution);
+                }
+                getChildren().add(1, how);
+            }
+        }
+    }
+
+    /** Whether it has a table that needs the room of its picture where letters are large. */
+    boolean isWide() {
+        return lookupAll(".rows").stream()
+                .anyMatch(table -> table instanceof GridPane grid && grid.getColumnCount() >= WIDE_COLUMNS);
+    }
+
+    /** How or why, in one sentence. */
+    String how() {
+        return how.getText();
+    }
+
+    /** The one line of caution of a prompt that may hurt. */
+    Optional<Node> caution() {
+        return Optional.ofNullable(caution);
     }
 
     Step step() {

@@ -152,7 +152,7 @@ final class PromptPages {
 
     /** Every prompt that is asked before the card, with its state and all that was answered there. */
     List<Frame.Review> review(Sentences words) {
-        List<Answers.Line> answers = Answers.of(words, model.setup());
+        List<Answers.Line> answers = Answers.of(words, model.shown());
         return IntStream.range(0, all.size())
                 .filter(i ->
                         prompt(i).asked() && !prompt(i).alone() && all.get(i).step() != Step.CARD)

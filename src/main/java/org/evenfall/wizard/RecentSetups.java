@@ -57,16 +57,17 @@ final class RecentSetups {
     private Optional<Tile> tile(Path file) {
         try {
             Setup setup = document.load(file);
+            Setup shown = document.shown(setup);
             if (SetupDocument.isNew(setup)) {
                 return Optional.empty();
             }
-            String title = joined(setup.start().farm(), setup.start().field());
+            String title = joined(shown.start().farm(), shown.start().field());
             Assessment assessment = context.assess().apply(setup);
             boolean signed = assessment.nextStep() == Step.CARD && cards.hasCard(setup);
             Sentences words = context.words();
             return Optional.of(new Tile(
                     file,
-                    mark(setup, title.isEmpty() ? String.valueOf(file.getFileName()) : title),
+                    mark(setup, title.isEmpty() ? document.fileName(file) : title),
                     joined(
                             setup.product().name(),
                             setup.start().tramlineWidth().toString(),

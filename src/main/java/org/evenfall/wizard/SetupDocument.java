@@ -18,6 +18,7 @@ import org.evenfall.setup.entry.GuideEntries;
 import org.evenfall.setup.entry.MachineEntries;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.UnitSystem;
+import org.evenfall.setup.path.PrivateEntries;
 import org.evenfall.store.FarmShelf;
 import org.evenfall.store.FreeNames;
 import org.evenfall.store.InputFileException;
@@ -86,9 +87,9 @@ final class SetupDocument {
 
     /** What a setup is called in a list: farm, crop, product, or its file name. */
     String name(Path file) {
-        String fileName = String.valueOf(file.getFileName());
+        String fileName = fileName(file);
         try {
-            Setup setup = load(file);
+            Setup setup = shown(load(file));
             String name = Stream.of(
                             setup.start().farm(),
                             setup.start().crop(),
@@ -99,6 +100,18 @@ final class SetupDocument {
         } catch (InputFileException unreadable) {
             return fileName;
         }
+    }
+
+    /** A setup as others may see it. */
+    Setup shown(Setup setup) {
+        SetupModel open = model;
+        return open == null ? setup : open.shown(setup);
+    }
+
+    /** Name of a file; it may have that of the farm in it. */
+    String fileName(Path file) {
+        SetupModel open = model;
+        return open != null && open.namesHidden() ? PrivateEntries.DOTS : String.valueOf(file.getFileName());
     }
 
     /** Another setup, to be shown only; empty, with a notice, when it cannot be read. */

@@ -17,6 +17,7 @@ import org.evenfall.finding.Finding;
 import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Step;
+import org.evenfall.setup.path.PrivateEntries;
 import org.evenfall.wizard.form.FocusedFindings;
 import org.evenfall.wizard.form.SetupModel;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +34,8 @@ final class Shell extends BorderPane implements Frame {
     private final PromptPages pages;
     private final Rail rail;
     private final ScrollPane middle = new ScrollPane();
+    private final VBox column = new VBox();
+    private final VBox below = new VBox();
     private final CautionPage caution;
     private final DayPage day;
     private final SidePane side;
@@ -61,7 +64,7 @@ final class Shell extends BorderPane implements Frame {
         this.focused = new FocusedFindings(model, words, () -> pages.own(front));
         this.caution = new CautionPage(words, this::cautionRead);
         this.day = new DayPage(words, this::home);
-        this.side = new SidePane(pages.all(), findings, new HelpPane(words));
+        this.side = new SidePane(words, pages.all(), findings, new HelpPane(words));
         this.foot = new Foot(words, model::undo, this::help, this::back, this::next);
         getStyleClass().add("shell");
         StackPane stack = new StackPane(pages.all().toArray(new Node[0]));
@@ -71,9 +74,9 @@ final class Shell extends BorderPane implements Frame {
         middle.getStyleClass().add("middle");
         setLeft(rail);
         VBox.setVgrow(middle, Priority.ALWAYS);
-        setCenter(new VBox(middle, focused));
+        setCenter(column);
         setRight(side);
-        setBottom(foot);
+        setBottom(below);
         model.follow(this::refresh);
         model.onRemoval(() -> showNotice(words.text("shell.removed")));
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
@@ -86,7 +89,7 @@ final class Shell extends BorderPane implements Frame {
 
     @Override
     public void showNotice(String sentence) {
-        foot.showNotice(sentence);
+        foot.showNotice(model.namesHidden() ? PrivateEntries.masked(model.setup(), sentence) : sentence);
     }
 
     /** The sentences of the window. */
@@ -307,6 +310,8 @@ final class Shell extends BorderPane implements Frame {
         // what cannot be read is shown once, where the keyboard is
         focused.otherwise(wrong);
         showFindings();
+        focused.otherwise(room.hall() && !caution.isVisible() ? pages.get(front).how() : "");
+        foot.showHidden(model.namesHidden());
         foot.update(
                 wrong.isEmpty() ? findings.meaning(own, pages.state(front)) : words.text("shell.mend"),
                 model.canUndo(),
@@ -320,7 +325,7 @@ final class Shell extends BorderPane implements Frame {
         List<Finding> own = pages.findings(front);
         List<Finding> elsewhere = pages.prompt(front).findingsAtEntries() ? pages.atEntries(front) : unreadable();
         findings.show(
-                own.stream().filter(finding -> !elsewhere.contains(finding)).toList());
+                own.stream().filter(finding -> !elsewhere.contains(finding)).toList(), room.hall());
     }
 
     private List<Finding> unreadable() {
@@ -348,6 +353,7 @@ final class Shell extends BorderPane implements Frame {
             case STEP -> go(ShellKey.digit(event));
             case HELP -> help();
             case SKIP -> skip();
+            case HIDE -> hideNames();
             case UNDO -> showNotice(model.undo() ? "" : words.text("shell.nothingToUndo"));
             case REDO -> showNotice(model.redo() ? "" : words.text("shell.nothingToUndo"));
             case NONE -> {
@@ -364,11 +370,16 @@ final class Shell extends BorderPane implements Frame {
         ShellRoom before = room;
         room = now;
         rail.setPrefWidth(now.railWidth());
-        side.setPrefWidth(now.sideWidth());
-        if (now.numbersOnly() != before.numbersOnly() || now.withoutDetails() != before.withoutDetails()) {
+        side.setPrefWidth(now.sideWidth(pages.get(front).isWide()));
+        if (now.hall() != before.hall()) {
+            pages.all().forEach(page -> page.inHall(now.hall()));
+        }
+        if (now.hall() != before.hall()
+                || now.numbersOnly() != before.numbersOnly()
+                || now.withoutDetails() != before.withoutDetails()) {
             refresh();
         }
-        if (now.picture() != before.picture()) {
+        if (now.picture() != before.picture() || now.hall() != before.hall()) {
             place();
         }
     }
@@ -381,7 +392,36 @@ final class Shell extends BorderPane implements Frame {
         focused.setVisible(!alone);
         focused.setManaged(!alone);
         foot.showWays(!alone);
-        side.place(pages.get(front), room.picture() && !caution.isVisible());
+        side.place(pages.get(front), room.picture() && !caution.isVisible(), model.namesHidden());
+        side.setPrefWidth(room.sideWidth(pages.get(front).isWide()));
+        stack();
+    }
+
+    /** In a hall what explains and warns is at the foot, as wide as the window; else in the column of the entries. */
+    private void stack() {
+        List<Node> feet = new ArrayList<>();
+        if (room.hall()) {
+            if (!caution.isVisible() && !day.isVisible()) {
+                pages.get(front).caution().ifPresent(feet::add);
+            }
+            feet.add(focused);
+        }
+        feet.add(foot);
+        if (!below.getChildren().equals(feet)) {
+            column.getChildren().setAll(room.hall() ? List.of(middle) : List.of(middle, focused));
+            below.getChildren().setAll(feet);
+        }
+    }
+
+    private void hideNames() {
+        showNotice("");
+        model.hideNames(!model.namesHidden());
+        Node owner = getScene().getFocusOwner();
+        pages.prompt(front).shown();
+        place();
+        if (owner == null || owner.getScene() == null) {
+            EntryOrder.first(pages.get(front), pages.prompt(front).alone()).ifPresent(Node::requestFocus);
+        }
     }
 
     private void skip() {

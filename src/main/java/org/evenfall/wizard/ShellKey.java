@@ -4,7 +4,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
 /** The keys of the frame: Alt with an arrow or a digit changes the step, Ctrl+Z undoes, Ctrl+Y or
- * with Shift redoes, F1 helps, Ctrl+K goes on without. */
+ * with Shift redoes, F1 helps, Ctrl+K goes on without, Ctrl+H hides names and prices or shows them. */
 enum ShellKey {
     NEXT,
     BACK,
@@ -13,6 +13,7 @@ enum ShellKey {
     REDO,
     HELP,
     SKIP,
+    HIDE,
     NONE;
 
     /** What a key pressed asks for. */
@@ -31,6 +32,9 @@ enum ShellKey {
         }
         if (event.isShortcutDown() && event.getCode() == KeyCode.K) {
             return SKIP;
+        }
+        if (event.isShortcutDown() && event.getCode() == KeyCode.H) {
+            return HIDE;
         }
         if (event.isShortcutDown() && event.getCode() == KeyCode.Z) {
             return event.isShiftDown() ? REDO : UNDO;

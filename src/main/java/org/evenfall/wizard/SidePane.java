@@ -2,10 +2,14 @@ package org.evenfall.wizard;
 
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import org.evenfall.finding.Finding;
+import org.evenfall.finding.Sentences;
+import org.evenfall.finding.Step;
 import org.evenfall.wizard.form.Prompt;
+import org.evenfall.wizard.form.Wrapped;
 
 /**
  * The picture of the prompt in front with its findings: at the right where there is room, else below the entries. The help
@@ -17,13 +21,16 @@ final class SidePane extends BorderPane {
     private final StepFindings findings;
     private final HelpPane help;
     private final StackPane pictures = new StackPane();
+    private final Label hiddenCard;
     private boolean atRight = true;
     private boolean helping;
 
-    SidePane(List<PromptPage> pages, StepFindings findings, HelpPane help) {
+    SidePane(Sentences words, List<PromptPage> pages, StepFindings findings, HelpPane help) {
         this.pages = pages;
         this.findings = findings;
         this.help = help;
+        hiddenCard = Wrapped.label(words.text("shell.cardHidden"), "hidden-card");
+        hiddenCard.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
         getStyleClass().add("right");
     }
 
@@ -49,14 +56,18 @@ final class SidePane extends BorderPane {
      * Puts everything where it belongs for a page.
      *
      * @param room whether there is room at the right
+     * @param hidden whether names are hidden: the card is full of them
      */
-    void place(PromptPage page, boolean room) {
+    void place(PromptPage page, boolean room, boolean hidden) {
         boolean alone = page.prompt().alone();
         atRight = room && !alone;
-        Node picture = page.prompt().picture();
+        Node own = page.prompt().picture();
+        boolean covered = hidden && page.step() == Step.CARD;
+        Node picture = covered ? hiddenCard : own;
         setCenter(null);
         setBottom(null);
-        page.getChildren().removeAll(help, findings, picture);
+        page.getChildren().removeAll(help, findings, own, hiddenCard);
+        pictures.getChildren().remove(hiddenCard);
         if (atRight) {
             setCenter(helping ? help : pictures);
             if (!pictures.getChildren().contains(picture)) {

@@ -86,7 +86,7 @@ final class StartStep implements StepView {
     @Override
     public String result() {
         Double width = form.model().assessment().tramlineWidthM();
-        String farm = form.model().setup().start().farm();
+        String farm = form.model().shown().start().farm();
         return width == null ? farm : farm + " · " + form.words().number(width, 0, Unit.M);
     }
 }

@@ -1,6 +1,8 @@
 package org.evenfall.wizard;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
@@ -15,6 +17,9 @@ final class StepFindings extends VBox {
     /** More lines than this push the picture out; the rest is shown at its entries. */
     private static final int MOST_LINES = 5;
 
+    /** In a hall, where the picture counts; the help has all with their sources. */
+    private static final int MOST_IN_HALL = 1;
+
     /** So much room the lines with sources always get, in sizes of small text: two findings with their sources. */
     private static final double FEW_LINES = 15;
 
@@ -24,6 +29,7 @@ final class StepFindings extends VBox {
     private final Button sources = new Button();
     private List<Finding> shown = List.of();
     private boolean withSources;
+    private boolean hall;
 
     StepFindings(Sentences words) {
         this.words = words;
@@ -72,13 +78,16 @@ final class StepFindings extends VBox {
     }
 
     /** Shows the findings of a step; what is missing is named at the foot only. */
-    void show(List<Finding> own) {
-        List<Finding> now = own.stream()
-                .filter(finding -> !missing(finding))
-                .limit(MOST_LINES)
-                .toList();
-        if (!now.equals(shown)) {
+    void show(List<Finding> own, boolean inHall) {
+        Stream<Finding> found = own.stream().filter(finding -> !missing(finding));
+        List<Finding> now = inHall
+                ? found.sorted(Comparator.comparing(Finding::kind, Comparator.comparingInt(FindingKind::weight)))
+                        .limit(MOST_IN_HALL)
+                        .toList()
+                : found.limit(MOST_LINES).toList();
+        if (!now.equals(shown) || hall != inHall) {
             shown = now;
+            hall = inHall;
             close();
         }
     }
@@ -90,7 +99,8 @@ final class StepFindings extends VBox {
                                 withSources ? FindingView.line(words, finding) : FindingView.brief(words, finding))
                         .toList());
         sources.setText(words.text(withSources ? "findings.sourcesHide" : "findings.sources"));
-        sources.setVisible(shown.stream().anyMatch(finding -> !finding.source().isEmpty()));
+        sources.setVisible(
+                !hall && shown.stream().anyMatch(finding -> !finding.source().isEmpty()));
     }
 
     /** What is to be done next here, in one sentence; what is found is shown at its entry and at the right. */

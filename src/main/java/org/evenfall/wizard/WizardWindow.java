@@ -5,7 +5,6 @@ import atlantafx.base.theme.PrimerLight;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -41,7 +40,7 @@ final class WizardWindow {
     private static final double USUAL_PX = 15;
 
     /** The same in a hall, share of the height of the window; what matters is half as large again. */
-    private static final double HALL_SHARE_OF_HEIGHT = 0.03;
+    private static final double HALL_SHARE_OF_HEIGHT = 0.0301;
 
     /** Ctrl with one of these makes the text larger or smaller. */
     private static final Map<KeyCode, Integer> TEXT_SIZE_STEPS = Map.of(
@@ -75,6 +74,11 @@ final class WizardWindow {
     private @Nullable Stage stage;
 
     WizardWindow(WizardContext context, Optional<Path> file) throws InputFileException {
+        this(context, file, 1280, 800);
+    }
+
+    /** A window of this size as long as it is not shown. */
+    WizardWindow(WizardContext context, Optional<Path> file, double width, double height) throws InputFileException {
         this.context = context;
         for (String font : FONTS) {
             Font.loadFont(
@@ -107,12 +111,12 @@ final class WizardWindow {
         shell = new Shell(model, context.words(), StepViews.all(form, context, document));
         document.attach(model, shell);
         shell.onStepLeft(document.machines()::keep);
-        scene = new Scene(shell, 1280, 800);
+        scene = new Scene(shell, width, height);
         scene.getStylesheets()
                 .add(Objects.requireNonNull(WizardWindow.class.getResource("/org/evenfall/wizard/evenfall.css"))
                         .toExternalForm());
         scene.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
-        scene.heightProperty().addListener((property, old, height) -> applySize());
+        scene.heightProperty().addListener((property, old, now) -> applySize());
         applyTheme();
     }
 
@@ -192,7 +196,7 @@ final class WizardWindow {
         double px = projector
                 ? HALL_SHARE_OF_HEIGHT * (scene.getHeight() > 0 ? scene.getHeight() : LEAST_HEIGHT)
                 : USUAL_PX;
-        shell.setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", px * textPercent / 100));
+        shell.setStyle("-fx-font-size: " + Math.round(px * textPercent) / 100.0 + "px;");
     }
 
     void dark(boolean on) {

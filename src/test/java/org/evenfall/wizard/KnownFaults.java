@@ -11,6 +11,9 @@ final class KnownFaults {
     private static final String ENDLESS_WORDS = "a reference point whose name fills four lines; the demo fits";
     private static final String ALL_FAILED = "every part of a machine failed at once";
 
+    private static final String EVERY_ANSWER = "every answer of a setup is a list without limit";
+    private static final String PAGES = "the pages of a card are one below the other";
+
     private KnownFaults() {}
 
     /** Where and what, both regular expressions, and why. */
@@ -20,7 +23,9 @@ final class KnownFaults {
             new Known("0[adg]|1[fg]|2[abc]|4a", "vertical scroll bar.*", ENDLESS),
             new Known("2b", "horizontal scroll bar.*", WIDE),
             new Known("3e", "vertical scroll bar.*", ALL_FAILED),
-            new Known("4b", "vertical scroll bar.*", ENDLESS_WORDS));
+            new Known("4b", "vertical scroll bar.*", ENDLESS_WORDS),
+            new Known("7a", "vertical scroll bar in scroll-pane middle.*", EVERY_ANSWER),
+            new Known("7[abc]", "vertical scroll bar in scroll-pane preview.*", PAGES));
 
     /** Whether a fault of a prompt is one of them. */
     static boolean known(String prompt, String fault) {

@@ -17,10 +17,13 @@ import org.evenfall.wizard.layout.FocusRings;
 import org.evenfall.wizard.layout.Overlaps;
 import org.evenfall.wizard.layout.RawKeys;
 import org.evenfall.wizard.layout.ScrollBars;
+import org.evenfall.wizard.layout.SmallText;
 import org.evenfall.wizard.layout.Unlabelled;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
@@ -63,9 +66,10 @@ class PromptLayoutTest {
         fits(WindowSize.LARGE_TEXT);
     }
 
-    @Test
-    void fitsAHall() throws Exception {
-        fits(WindowSize.HALL);
+    @ParameterizedTest
+    @FieldSource("org.evenfall.wizard.WindowSize#HALLS")
+    void fitsAHallWhereAllCanBeReadFromTheBack(WindowSize screen) throws Exception {
+        fits(screen);
     }
 
     @Test
@@ -78,22 +82,56 @@ class PromptLayoutTest {
         canBeRead(true);
     }
 
+    @Test
+    void fitsTheLargestHall() throws Exception {
+        WindowSize size = WindowSize.LARGEST_HALL;
+        Set<String> faults = new LinkedHashSet<>();
+        for (Filling filling : List.of(Filling.EMPTY, Filling.WORST)) {
+            Setup setup = filling.setup();
+            WaitForAsyncUtils.asyncFx(() -> {
+                        WizardWindow large = SharedWindow.unshown(size);
+                        large.model().open(SharedWindow.cautionsRead(large, setup));
+                        for (PromptPage page : large.shell().pages()) {
+                            if (page.prompt().asked()) {
+                                SharedWindow.arrange(large, page.prompt().id());
+                                add(faults, page, size + ", " + filling, faults(large, page, size));
+                            }
+                        }
+                        return null;
+                    })
+                    .get();
+        }
+        assertThat(faults).isEmpty();
+    }
+
     private void fits(WindowSize size) throws Exception {
         WaitForAsyncUtils.asyncFx(() -> size.set(window, stage)).get();
-        each(size.toString(), page -> {
-            Node root = window.scene().getRoot();
-            List<String> found = new ArrayList<>();
-            found.addAll(FirstFocus.wrong(page, window.scene().getFocusOwner()));
-            found.addAll(ScrollBars.horizontal(root));
-            if (size.equals(WindowSize.LAPTOP)) {
-                found.addAll(ScrollBars.upright(root));
-            }
-            found.addAll(CutText.in(root));
-            found.addAll(Overlaps.in(root));
-            found.addAll(Unlabelled.in(root));
-            found.addAll(RawKeys.in(root));
-            return found;
-        });
+        each(size.toString(), page -> faults(window, page, size));
+    }
+
+    private static List<String> faults(WizardWindow window, PromptPage page, WindowSize size) {
+        Node root = window.scene().getRoot();
+        List<String> found = new ArrayList<>();
+        found.addAll(FirstFocus.wrong(page, window.scene().getFocusOwner()));
+        found.addAll(ScrollBars.horizontal(root));
+        if (size.equals(WindowSize.LAPTOP)) {
+            found.addAll(ScrollBars.upright(root));
+        }
+        found.addAll(CutText.in(root));
+        found.addAll(Overlaps.in(root));
+        found.addAll(Unlabelled.in(root));
+        found.addAll(RawKeys.in(root));
+        if (size.projector()) {
+            found.addAll(SmallText.in(root));
+        }
+        return found;
+    }
+
+    private static void add(Set<String> faults, PromptPage page, String how, List<String> found) {
+        found.stream()
+                .filter(fault -> !KnownFaults.known(page.prompt().id(), fault))
+                .map(fault -> page.prompt().id() + ", " + how + ": " + fault)
+                .forEach(faults::add);
     }
 
     private void canBeRead(boolean dark) throws Exception {
@@ -118,11 +156,7 @@ class PromptLayoutTest {
                     Pulses.look(
                             window.scene(),
                             () -> window.shell().show(page.prompt().id()),
-                            () -> check.apply(page).stream()
-                                    .filter(fault ->
-                                            !KnownFaults.known(page.prompt().id(), fault))
-                                    .map(fault -> page.prompt().id() + ", " + how + ", " + filling + ": " + fault)
-                                    .forEach(faults::add));
+                            () -> add(faults, page, how + ", " + filling, check.apply(page)));
                 }
             }
         }

@@ -12,6 +12,9 @@ import org.evenfall.setup.entry.Setup;
  */
 final class SharedWindow {
 
+    /** A change of what has room makes another layout necessary. */
+    private static final int LAYOUTS = 4;
+
     private final WizardWindow window;
     private final Setup demo;
     private final Path folder;
@@ -28,6 +31,27 @@ final class SharedWindow {
         Path copy = folder.resolve("demo.json");
         Files.copy(Path.of("demo", "setup.json"), copy);
         return new SharedWindow(new WizardWindow(Stage0.context(folder), Optional.of(copy)), folder);
+    }
+
+    /** A window of a size that no screen of the tests has; laid out but never shown. On the window's thread. */
+    static WizardWindow unshown(WindowSize size) throws Exception {
+        Path folder = Files.createTempDirectory("evenfall-test");
+        WizardWindow window =
+                new WizardWindow(Stage0.context(folder), Optional.empty(), size.widthPx(), size.heightPx());
+        window.projector(size.projector());
+        return window;
+    }
+
+    /** Shows a prompt in a window that is not shown. On the window's thread. */
+    static void arrange(WizardWindow window, String prompt) {
+        // what is not laid out yet takes no keyboard
+        window.scene().getRoot().applyCss();
+        window.scene().getRoot().layout();
+        window.shell().show(prompt);
+        for (int pass = 0; pass < LAYOUTS; pass++) {
+            window.scene().getRoot().applyCss();
+            window.scene().getRoot().layout();
+        }
     }
 
     /** The same setup with all cautions read, so that no page of cautions comes first. */

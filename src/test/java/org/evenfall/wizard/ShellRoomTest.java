@@ -2,6 +2,7 @@ package org.evenfall.wizard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -18,8 +19,8 @@ class ShellRoomTest {
         "661, 520, false, false, false, true",
         "500, 600, true, true, false, false",
         "501, 600, true, true, false, true",
-        "799, 600, true, true, false, true",
-        "800, 600, true, false, false, true"
+        "700, 600, true, true, false, true",
+        "900, 600, true, true, false, true"
     })
     void roomFollowsTheSize(
             double width, double height, boolean hall, boolean numbersOnly, boolean withoutDetails, boolean picture) {
@@ -30,9 +31,15 @@ class ShellRoomTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"849, false, 254.7", "850, false, 340", "700, false, 220", "900, true, 297"})
+    @CsvSource({"849, false, 254.7", "850, false, 340", "700, false, 220", "900, true, 360"})
     void thePictureHasTwoFifthsWhereThereIsRoom(double width, boolean hall, double side) {
-        assertThat(ShellRoom.of(width, 600, 10, hall).sideWidth())
+        assertThat(ShellRoom.of(width, 600, 10, hall).sideWidth(false))
                 .isCloseTo(side, org.assertj.core.api.Assertions.within(1e-9));
+    }
+
+    @Test
+    void nextToAWideTableInAHallThePictureIsNarrower() {
+        assertThat(ShellRoom.of(900, 600, 10, true).sideWidth(true)).isEqualTo(0.75 * 360);
+        assertThat(ShellRoom.of(900, 600, 10, false).sideWidth(true)).isEqualTo(360);
     }
 }

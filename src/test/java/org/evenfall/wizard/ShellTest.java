@@ -203,7 +203,7 @@ class ShellTest {
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(window.shell().getStyleClass()).contains("projector");
         assertThat(window.shell().getStyle())
-                .isEqualTo("-fx-font-size: %.1fpx;", 0.03 * window.scene().getHeight());
+                .isEqualTo("-fx-font-size: " + Math.round(3.01 * window.scene().getHeight()) / 100.0 + "px;");
         robot.type(KeyCode.F11);
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(window.shell().getStyleClass()).doesNotContain("projector");

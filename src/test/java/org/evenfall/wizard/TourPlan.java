@@ -14,7 +14,8 @@ final class TourPlan {
             new WindowSize(1366, 768, false, 100),
             new WindowSize(1280, 720, true, 100),
             new WindowSize(1366, 768, true, 100),
-            new WindowSize(1920, 1080, true, 100));
+            new WindowSize(1920, 1080, true, 100),
+            new WindowSize(3840, 2160, true, 100));
 
     private static final List<Filling> FILLINGS = List.of(Filling.EMPTY, Filling.HALF, Filling.DEMO, Filling.UNEVEN);
 
@@ -47,9 +48,33 @@ final class TourPlan {
                         filling));
             }
         }
+        sort(shots);
+        return shots;
+    }
+
+    /** Every prompt in every circumstance, to choose from, the worst too. */
+    static List<Shot> every(List<String> prompts) {
+        List<Shot> shots = new ArrayList<>();
+        for (WindowSize size : SIZES) {
+            for (int percent : List.of(100, 150)) {
+                for (Filling filling : Filling.values()) {
+                    for (boolean dark : List.of(false, true)) {
+                        prompts.forEach(prompt -> shots.add(new Shot(
+                                prompt,
+                                new WindowSize(size.widthPx(), size.heightPx(), size.projector(), percent),
+                                dark,
+                                filling)));
+                    }
+                }
+            }
+        }
+        sort(shots);
+        return shots;
+    }
+
+    private static void sort(List<Shot> shots) {
         shots.sort(java.util.Comparator.comparing((Shot shot) -> shot.size().toString())
                 .thenComparing(Shot::dark)
                 .thenComparing(Shot::filling));
-        return shots;
     }
 }

@@ -26,7 +26,7 @@ class TourPlanTest {
                 }
             }
         }
-        int windows = 5;
+        int windows = 6;
         int themes = 2;
         int texts = 2;
         int fillings = 4;

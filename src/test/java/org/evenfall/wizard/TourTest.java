@@ -14,6 +14,7 @@ import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
+import org.evenfall.setup.entry.Setup;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -50,8 +51,10 @@ class TourTest {
     @Test
     void pictures() throws Exception {
         Files.createDirectories(TOUR);
-        List<TourPlan.Shot> shots = new ArrayList<>(TourPlan.shots(
-                window.shell().pages().stream().map(page -> page.prompt().id()).toList()));
+        List<String> prompts =
+                window.shell().pages().stream().map(page -> page.prompt().id()).toList();
+        List<TourPlan.Shot> shots =
+                new ArrayList<>(ONLY.equals(ALL) ? TourPlan.shots(prompts) : TourPlan.every(prompts));
         shots.removeIf(shot -> !shot.name().matches(ONLY));
         README.forEach(prompt -> shots.add(new TourPlan.Shot(prompt, README_SIZE, false, Filling.DEMO)));
         // pictures are written while the next one is laid out
@@ -81,7 +84,8 @@ class TourTest {
 
     /** Only what differs from the picture before: a change of theme styles everything anew. */
     private void prepare(TourPlan.Shot shot, TourPlan.Shot before) throws Exception {
-        if (before == null || !before.size().equals(shot.size())) {
+        boolean onScreen = shot.size().widthPx() < WindowSize.LARGEST_HALL.widthPx();
+        if (onScreen && (before == null || !before.size().equals(shot.size()))) {
             WaitForAsyncUtils.asyncFx(() -> shot.size().set(window, stage)).get();
         }
         if (before == null || before.dark() != shot.dark()) {
@@ -101,6 +105,9 @@ class TourTest {
     }
 
     private WritableImage picture(TourPlan.Shot shot) throws Exception {
+        if (shot.size().widthPx() == WindowSize.LARGEST_HALL.widthPx()) {
+            return unshown(shot);
+        }
         Pulses.look(window.scene(), () -> window.shell().show(shot.prompt()), () -> {});
         if (shot.prompt().equals("7c") && shot.filling() == Filling.DEMO) {
             // the page is drawn on a thread of its own
@@ -114,5 +121,18 @@ class TourTest {
         WaitForAsyncUtils.asyncFx(() -> image[0] = window.scene().snapshot(null))
                 .get();
         return image[0];
+    }
+
+    /** A picture larger than the screen. */
+    private static WritableImage unshown(TourPlan.Shot shot) throws Exception {
+        Setup setup = shot.filling().setup();
+        return WaitForAsyncUtils.asyncFx(() -> {
+                    WizardWindow large = SharedWindow.unshown(shot.size());
+                    large.dark(shot.dark());
+                    large.model().open(SharedWindow.cautionsRead(large, setup));
+                    SharedWindow.arrange(large, shot.prompt());
+                    return large.scene().snapshot(null);
+                })
+                .get();
     }
 }

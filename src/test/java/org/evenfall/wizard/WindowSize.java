@@ -1,5 +1,6 @@
 package org.evenfall.wizard;
 
+import java.util.List;
 import javafx.event.Event;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -18,7 +19,14 @@ record WindowSize(int widthPx, int heightPx, boolean projector, int percent) {
     static final WindowSize SMALLEST = new WindowSize(1024, 700, false, 100);
     static final WindowSize LAPTOP = new WindowSize(1366, 768, false, 100);
     static final WindowSize LARGE_TEXT = new WindowSize(1366, 768, false, 150);
-    static final WindowSize HALL = new WindowSize(1280, 720, true, 100);
+    /** Screens of a hall. */
+    static final List<WindowSize> HALLS = List.of(
+            new WindowSize(1280, 720, true, 100),
+            new WindowSize(1366, 768, true, 100),
+            new WindowSize(1920, 1080, true, 100));
+
+    /** The largest screen of a hall; larger than the one that tests have, so that a window of this size is not shown. */
+    static final WindowSize LARGEST_HALL = new WindowSize(3840, 2160, true, 100);
 
     /** Gives it to a window; on the window's thread. */
     void set(WizardWindow window, Stage stage) {

@@ -23,12 +23,14 @@ public final class CardPaths {
     /** Who measured. */
     public static final Text<CardEntries> MEASURED_BY = CARD.text(
                     "measuredBy", "card.measuredByAsk", CardEntries::measuredBy, CardEntries::withMeasuredBy)
-            .asked("missing.measuredBy");
+            .asked("missing.measuredBy")
+            .keptPrivate();
 
     /** Who signs. */
     public static final Text<CardEntries> SIGNED_BY = CARD.text(
                     "signedBy", "card.signedByAsk", CardEntries::signedBy, CardEntries::withSignedBy)
-            .needed("missing.signedBy");
+            .needed("missing.signedBy")
+            .keptPrivate();
 
     /** Role of who signs. */
     public static final Text<CardEntries> ROLE =

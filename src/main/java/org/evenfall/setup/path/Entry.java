@@ -32,8 +32,19 @@ public abstract sealed class Entry<R, T> permits Quantity, QuantityList, Quantit
      * @param labelKey bundle key of its label on the screen
      * @param getter gets it from the record
      * @param wither the record with another value in its place
+     * @param isPrivate a name or a price, which a hall need not see
      */
-    record Component<R, T>(String name, String labelKey, Function<R, T> getter, BiFunction<R, T, R> wither) {}
+    record Component<R, T>(
+            String name, String labelKey, Function<R, T> getter, BiFunction<R, T, R> wither, boolean isPrivate) {
+
+        Component(String name, String labelKey, Function<R, T> getter, BiFunction<R, T, R> wither) {
+            this(name, labelKey, getter, wither, false);
+        }
+
+        Component<R, T> keptPrivate() {
+            return new Component<>(name, labelKey, getter, wither, true);
+        }
+    }
 
     /**
      * Whether the card needs an entry.
@@ -77,6 +88,11 @@ public abstract sealed class Entry<R, T> permits Quantity, QuantityList, Quantit
     /** Bundle key of the finding while nothing is typed; empty when none follows from this entry alone. */
     public final String missingKey() {
         return need.missingKey();
+    }
+
+    /** Whether it is a name or a price, which can be hidden from others who look at the screen. */
+    public final boolean isPrivate() {
+        return component.isPrivate();
     }
 
     /** Its place in the record that is at a place. */

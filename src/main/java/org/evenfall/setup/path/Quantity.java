@@ -59,6 +59,12 @@ public final class Quantity<R> extends Entry<R, EnteredQuantity> implements Meas
         return otherLabel != null && otherLabel.when().test(setup) ? otherLabel.labelKey() : labelKey();
     }
 
+    /** The same entry, hidden with names and prices. */
+    public Quantity<R> keptPrivate() {
+        return new Quantity<>(
+                part(), component().keptPrivate(), range, sums, otherLabel, new Need(neededForCard(), missingKey()));
+    }
+
     /** The same entry, of which several amounts may be typed with a plus between them. */
     public Quantity<R> summed() {
         return new Quantity<>(part(), component(), range, true, otherLabel, new Need(neededForCard(), missingKey()));

@@ -94,12 +94,14 @@ public final class RatePaths {
             "bucketVolume", Ranges.BUCKET_VOLUME, PlanEntries::bucketVolume, PlanEntries::withBucketVolume);
 
     /** Price per tonne. */
-    public static final Quantity<PlanEntries> PRICE =
-            PLAN.quantity("price", Ranges.PRICE, PlanEntries::price, PlanEntries::withPrice);
+    public static final Quantity<PlanEntries> PRICE = PLAN.quantity(
+                    "price", Ranges.PRICE, PlanEntries::price, PlanEntries::withPrice)
+            .keptPrivate();
 
     /** Price per tonne of the product used before. */
     public static final Quantity<PlanEntries> OTHER_PRICE = PLAN.quantity(
-            "otherPrice", "rate.otherPrice", Ranges.PRICE, PlanEntries::otherPrice, PlanEntries::withOtherPrice);
+                    "otherPrice", "rate.otherPrice", Ranges.PRICE, PlanEntries::otherPrice, PlanEntries::withOtherPrice)
+            .keptPrivate();
 
     /** Nitrogen share of the product used before, %. */
     public static final Quantity<PlanEntries> OTHER_NITROGEN = PLAN.quantity(

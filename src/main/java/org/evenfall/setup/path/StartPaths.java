@@ -15,11 +15,13 @@ public final class StartPaths {
     /** Farm, as it is printed on the card. */
     public static final Text<StartEntries> FARM = START.text(
                     "farm", "start.farm", StartEntries::farm, StartEntries::withFarm)
-            .asked("missing.farm");
+            .asked("missing.farm")
+            .keptPrivate();
 
     /** Field or block, may be empty. */
-    public static final Text<StartEntries> FIELD =
-            START.text("field", "start.field", StartEntries::field, StartEntries::withField);
+    public static final Text<StartEntries> FIELD = START.text(
+                    "field", "start.field", StartEntries::field, StartEntries::withField)
+            .keptPrivate();
 
     /** Crop. */
     public static final Text<StartEntries> CROP = START.text(

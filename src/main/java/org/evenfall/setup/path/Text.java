@@ -29,6 +29,11 @@ public final class Text<R> extends Entry<R, String> {
         return new Text<>(part(), component(), date, Need.BY_ASSESSMENT);
     }
 
+    /** The same entry, hidden with names and prices. */
+    public Text<R> keptPrivate() {
+        return new Text<>(part(), component().keptPrivate(), date, new Need(neededForCard(), missingKey()));
+    }
+
     /** Whether it must be a date, in a form that {@link org.evenfall.quantity.DateText} reads. */
     public boolean isDate() {
         return date;

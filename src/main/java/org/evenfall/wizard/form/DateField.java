@@ -44,7 +44,7 @@ public final class DateField extends HBox {
         this.form = form;
         this.path = path;
         this.field = TextEntry.field(form, label, path, COLUMNS);
-        getStyleClass().add("with-unit");
+        getStyleClass().addAll("with-unit", "date");
         setAlignment(Pos.CENTER_LEFT);
         getChildren().addAll(field, button(label));
         field.addEventFilter(KeyEvent.KEY_PRESSED, event -> {

@@ -61,7 +61,7 @@ public final class FindingView {
     }
 
     /** The shape of a kind: square, triangle or ring. */
-    public static Shape mark(FindingKind kind) {
+    public static Node mark(FindingKind kind) {
         Shape shape = switch (kind) {
             case STOP -> new Rectangle(11, 11);
             case WARNING -> new Polygon(0, 11, 6, 0, 12, 11);
@@ -75,7 +75,7 @@ public final class FindingView {
                             case WARNING -> "triangle";
                             case MISSING, NOTE -> "ring";
                         });
-        return shape;
+        return new SizedMark(shape);
     }
 
     /** The kind as the style sheet names it. */

@@ -26,8 +26,10 @@ public final class FocusedFindings extends VBox {
     private final Supplier<List<Finding>> own;
     private final Sentences words;
     private final List<Finding> shown = new ArrayList<>();
+    private List<? extends Node> lines = List.of();
     private List<Finding> otherwise = List.of();
     private String place = "";
+    private String sentence = "";
     private @Nullable Node focused;
 
     /**
@@ -51,6 +53,12 @@ public final class FocusedFindings extends VBox {
         refresh();
     }
 
+    /** What is shown while nothing is found at all; empty for nothing. */
+    public void otherwise(String how) {
+        sentence = how;
+        draw();
+    }
+
     private void refresh() {
         Node at = focused;
         String pointer = at == null ? "" : pointer(at);
@@ -70,12 +78,15 @@ public final class FocusedFindings extends VBox {
             shown.clear();
             shown.addAll(now);
             place = name;
-            getChildren()
-                    .setAll(now.stream()
-                            .map(finding ->
-                                    FindingView.brief(words, pointer.equals(finding.field()) ? name : "", finding))
-                            .toList());
+            lines = now.stream()
+                    .map(finding -> FindingView.brief(words, pointer.equals(finding.field()) ? name : "", finding))
+                    .toList();
+            draw();
         }
+    }
+
+    private void draw() {
+        getChildren().setAll(lines.isEmpty() && !sentence.isEmpty() ? List.of(Wrapped.label(sentence, "why")) : lines);
     }
 
     /** Whether the page itself has lines about this place. */

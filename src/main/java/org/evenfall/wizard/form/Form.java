@@ -92,6 +92,9 @@ public final class Form {
     public FlowPane row(Node... entries) {
         FlowPane row = new FlowPane(entries);
         row.getStyleClass().add("entry-row");
+        if (entries.length == 1) {
+            row.getStyleClass().add("single");
+        }
         return row;
     }
 

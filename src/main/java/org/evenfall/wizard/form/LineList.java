@@ -1,7 +1,6 @@
 package org.evenfall.wizard.form;
 
 import java.util.List;
-import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -18,9 +17,6 @@ import org.evenfall.setup.path.Text;
 
 /** Entries that are filled in already, one a line with its label at the left: Enter accepts a line, typing replaces it. */
 public final class LineList extends GridPane {
-
-    /** Least width of a label, in heights of its text. */
-    private static final double LABEL_EM = 5.2;
 
     private static final int NUMBER_COLUMNS = 4;
     private static final int TEXT_COLUMNS = 11;
@@ -39,28 +35,9 @@ public final class LineList extends GridPane {
         getColumnConstraints().setAll(labels, entries);
     }
 
-    /** Two lists of equal width, one below the other where there is no room. */
-    public static Node sideBySide(LineList left, LineList right) {
-        return new TwoLists(left, right);
-    }
-
-    /** Height of a line of text, px. */
-    double em() {
-        return labels().mapToDouble(label -> label.getFont().getSize()).max().orElse(0);
-    }
-
-    /** Width at which labels wrap to few lines, px. */
-    double leastWidth() {
-        double entries = getChildren().stream()
-                .filter(child -> getColumnIndex(child) == 1)
-                .mapToDouble(child -> child.prefWidth(-1))
-                .max()
-                .orElse(0);
-        return LABEL_EM * em() + getHgap() + entries;
-    }
-
-    private Stream<Label> labels() {
-        return getChildren().stream().filter(Label.class::isInstance).map(Label.class::cast);
+    /** Two lists of equal width, or one under the other where there is no room. */
+    public static Node sideBySide(Node left, Node right) {
+        return new Halves(left, right);
     }
 
     /** A measured value of the record that is at a place. */

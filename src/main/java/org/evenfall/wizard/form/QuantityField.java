@@ -95,6 +95,7 @@ public record QuantityField(Form form, Measured kind, EntryPath<EnteredQuantity>
                 field.setText(text);
             }
         });
+        HiddenText.follow(form, field, path.pointer());
     }
 
     /** None where it is typed behind the number, so that a file has it once; else the one in use. */

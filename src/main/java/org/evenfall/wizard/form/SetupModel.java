@@ -7,12 +7,15 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.util.Subscription;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.PrivateEntries;
 
 /**
  * The state of the wizard: the setup as typed, its assessment, made anew with every change, and what can be undone. Knows
@@ -27,6 +30,7 @@ public final class SetupModel {
     private final Consumer<Setup> save;
     private final Completion completion;
     private final ObjectProperty<Setup> setup;
+    private final BooleanProperty namesHidden = new SimpleBooleanProperty();
     private Assessment assessment;
     private int followers;
     private final Deque<Setup> before = new ArrayDeque<>();
@@ -78,14 +82,40 @@ public final class SetupModel {
         return setup.get();
     }
 
-    /** What follows from the setup. */
+    /** The setup as others may see it: while names and prices are hidden, without them. */
+    public Setup shown() {
+        return shown(setup.get());
+    }
+
+    /** Any setup as others may see it. */
+    public Setup shown(Setup any) {
+        return namesHidden.get() ? PrivateEntries.hidden(any) : any;
+    }
+
+    /** Whether names and prices are hidden. */
+    public boolean namesHidden() {
+        return namesHidden.get();
+    }
+
+    /** Hides names and prices, or shows them again; nothing of it is kept in the setup. */
+    public void hideNames(boolean hidden) {
+        assessment = assess(setup.get(), hidden);
+        namesHidden.set(hidden);
+    }
+
+    private Assessment assess(Setup of, boolean hidden) {
+        return assess.apply(hidden ? PrivateEntries.withoutPrices(of) : of);
+    }
+
+    /** What follows from the setup; while prices are hidden, nothing follows from them. */
     public Assessment assessment() {
         return assessment;
     }
 
-    /** Runs an update after every change, when the assessment is already that of the new setup. */
+    /** Runs an update after every change, and when names are hidden or shown, when the assessment is already that of the new setup. */
     public Subscription follow(Runnable update) {
-        Subscription listener = setup.subscribe((old, now) -> update.run());
+        Subscription listener =
+                setup.subscribe((old, now) -> update.run()).and(namesHidden.subscribe((old, now) -> update.run()));
         followers++;
         return new Subscription() {
             private boolean open = true;
@@ -199,7 +229,7 @@ public final class SetupModel {
 
     private void show(Setup next) {
         // the assessment first, so that an update finds what follows from the new setup
-        assessment = assess.apply(next);
+        assessment = assess(next, namesHidden.get());
         setup.set(next);
         save.accept(next);
     }

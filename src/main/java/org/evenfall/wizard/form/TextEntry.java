@@ -32,6 +32,7 @@ public final class TextEntry {
                 field.setText(text);
             }
         });
+        HiddenText.follow(form, field, path.pointer());
         return field;
     }
 }

@@ -14,15 +14,21 @@ import javafx.scene.text.TextAlignment;
 /** Lines, words and marks on one picture. All measures that have to do with words are in em, the picture's text size. */
 class Brush {
 
+    /** Usual size of a note, in the picture's own text size. */
+    static final double NOTE_EM = 0.87;
+
     private final GraphicsContext canvas;
     private final Palette palette;
     private final Font base;
+    private final double noteEm;
     private final Text ruler = new Text();
 
-    Brush(GraphicsContext canvas, Palette palette, Font base) {
+    /** @param noteEm size of the smallest text, in the picture's own text size */
+    Brush(GraphicsContext canvas, Palette palette, Font base, double noteEm) {
         this.canvas = canvas;
         this.palette = palette;
         this.base = base;
+        this.noteEm = noteEm;
         canvas.setTextBaseline(VPos.CENTER);
         canvas.setLineCap(StrokeLineCap.BUTT);
     }
@@ -37,7 +43,7 @@ class Brush {
     }
 
     Lettering note() {
-        return new Lettering(0.87, false, palette.soft());
+        return new Lettering(noteEm, false, palette.soft());
     }
 
     Lettering body() {

@@ -35,6 +35,7 @@ public abstract class Picture extends Region {
     private final StyleableProperty<Color> warn = colour("warn", "#9A4A00");
     private final StyleableProperty<Color> stop = colour("stop", "#9B1C31");
     private final StyleableProperty<Font> font;
+    private final StyleableProperty<Number> noteEm;
     private final double heightToWidth;
 
     /** Words for what is drawn. */
@@ -47,6 +48,9 @@ public abstract class Picture extends Region {
         font = CSS.createStyleableFontProperty(
                 this, "font", "-fx-font", picture -> picture.font, Font.getDefault(), true);
         ((javafx.beans.value.ObservableValue<?>) font).addListener(changed -> requestLayout());
+        noteEm = CSS.createStyleableNumberProperty(
+                this, "note", "-picture-note", picture -> picture.noteEm, Brush.NOTE_EM);
+        ((javafx.beans.value.ObservableValue<?>) noteEm).addListener(changed -> requestLayout());
         getStyleClass().addAll("picture", "ev-picture");
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         canvas.setManaged(false);
@@ -85,7 +89,8 @@ public abstract class Picture extends Region {
         Palette palette = palette();
         GraphicsContext graphics = canvas.getGraphicsContext2D();
         graphics.clearRect(0, 0, width, height);
-        Brush brush = new Brush(graphics, palette, font.getValue());
+        Brush brush =
+                new Brush(graphics, palette, font.getValue(), noteEm.getValue().doubleValue());
         brush.box(0, 0, width, height, palette.paper());
         draw(brush, width, height);
     }

@@ -129,6 +129,16 @@ class LayoutChecksTest {
         assertThat(found(onWhite(ringed("#BBBBBB", 2)), FocusRings::in)).hasSize(1);
     }
 
+    /** The window of these tests is about 700 px high. */
+    @Test
+    void textTooSmallForAHallIsFound() throws Exception {
+        assertThat(found(coloured("#000000", 5), SmallText::in)).hasSize(1);
+        assertThat(found(coloured("#000000", 25), SmallText::in)).isEmpty();
+        Label question = (Label) coloured("#000000", 25);
+        question.getStyleClass().add("question");
+        assertThat(found(question, SmallText::in)).singleElement().asString().contains("3.5");
+    }
+
     private static Node coloured(String colour, int px) {
         Label label = new Label("text");
         label.setStyle("-fx-text-fill: " + colour + "; -fx-font-size: " + px + "px;");

@@ -17,7 +17,7 @@ final class RecordingBrush extends Brush {
     private final List<String> cut = new ArrayList<>();
 
     RecordingBrush(GraphicsContext canvas, Palette palette, Font base) {
-        super(canvas, palette, base);
+        super(canvas, palette, base, NOTE_EM);
     }
 
     @Override

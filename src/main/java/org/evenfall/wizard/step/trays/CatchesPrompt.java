@@ -68,7 +68,7 @@ public final class CatchesPrompt extends FormPrompt {
                 form.row(form.text(TrayPaths.TEST_REMARK, at)));
     }
 
-    /** The place of a tray; its number while the places are not known. */
+    /** The place of a tray, m; its number while the places are not known. */
     private String place(Form form, int index, int tray, int trays) {
         List<Double> places = tests.placesM(index);
         if (places.size() != trays) {
@@ -76,7 +76,7 @@ public final class CatchesPrompt extends FormPrompt {
         }
         double metres = places.get(tray);
         boolean whole = Math.abs(metres - Math.rint(metres)) < 0.05;
-        return form.words().number(metres, whole ? 0 : 1, Unit.M);
+        return form.words().number(metres, whole ? 0 : 1, Unit.NONE);
     }
 
     /** True positions, hidden until a tray had to be moved; filled in for a test that has none. */

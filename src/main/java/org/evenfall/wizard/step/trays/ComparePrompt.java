@@ -32,6 +32,7 @@ public final class ComparePrompt implements Prompt {
     private final TestComparisonPicture both;
     private final StackPane picture;
     private final Label chance;
+    private @Nullable Path otherFile;
     private TestComparisonPicture.@Nullable Test other;
 
     /** @param others setups to compare with */
@@ -78,6 +79,7 @@ public final class ComparePrompt implements Prompt {
         MenuItem item = new MenuItem(others.name(file));
         item.setMnemonicParsing(false);
         item.setOnAction(event -> others.assessed(file).ifPresent(assessment -> {
+            otherFile = file;
             other = last(assessment, others.name(file));
             refresh();
             if (other == null) {
@@ -91,7 +93,7 @@ public final class ComparePrompt implements Prompt {
         own.show(form.model().assessment().trays().comparable());
         TestComparisonPicture.Test mine =
                 last(form.model().assessment(), form.words().text("trays.beside.own"));
-        TestComparisonPicture.Test chosen = other;
+        TestComparisonPicture.Test chosen = named();
         boolean compared = mine != null && chosen != null;
         own.setVisible(!compared);
         both.setVisible(compared);
@@ -105,6 +107,15 @@ public final class ComparePrompt implements Prompt {
                             Arg.text(chosen.name())));
             both.show(mine, chosen);
         }
+    }
+
+    /** The other test under its name as it is shown now. */
+    private TestComparisonPicture.@Nullable Test named() {
+        TestComparisonPicture.Test chosen = other;
+        Path file = otherFile;
+        return chosen == null || file == null
+                ? null
+                : new TestComparisonPicture.Test(others.name(file), chosen.evenness(), chosen.tramlineWidthM());
     }
 
     /** The last test that can be read; null while there is none. */
