@@ -313,7 +313,7 @@ final class Shell extends BorderPane implements Frame {
         focused.otherwise(room.hall() && !caution.isVisible() ? pages.get(front).how() : "");
         foot.showHidden(model.namesHidden());
         foot.update(
-                wrong.isEmpty() ? findings.meaning(own, pages.state(front)) : words.text("shell.mend"),
+                wrong.isEmpty() ? findings.meaning(prompt(), own, pages.state(front)) : words.text("shell.mend"),
                 model.canUndo(),
                 front > 0,
                 front < pages.all().size() - 1);
@@ -323,7 +323,7 @@ final class Shell extends BorderPane implements Frame {
     /** Each finding once: what is about an entry is shown where the keyboard is, the rest at the right. */
     private void showFindings() {
         List<Finding> own = pages.findings(front);
-        List<Finding> elsewhere = pages.prompt(front).findingsAtEntries() ? pages.atEntries(front) : unreadable();
+        List<Finding> elsewhere = pages.atEntries(front);
         findings.show(
                 own.stream().filter(finding -> !elsewhere.contains(finding)).toList(), room.hall());
     }

@@ -104,19 +104,24 @@ final class StepFindings extends VBox {
     }
 
     /** What is to be done next here, in one sentence; what is found is shown at its entry and at the right. */
-    String meaning(List<Finding> own, PromptState state) {
+    String meaning(String prompt, List<Finding> own, PromptState state) {
         return switch (state) {
             case STOPPED -> words.text("shell.stopped");
             case WARNED -> words.text("shell.warned");
             case SKIPPED -> words.text("shell.skipped");
-            case DONE -> words.text("shell.done");
+            case DONE -> own("prompt." + prompt + ".done", "shell.done");
             case OPEN ->
                 own.stream()
                         .filter(StepFindings::missing)
                         .findFirst()
                         .map(words::of)
-                        .orElse(words.text("shell.open"));
+                        .orElseGet(() -> own("prompt." + prompt + ".open", "shell.open"));
         };
+    }
+
+    /** What a prompt says of itself, else what holds for all. */
+    private String own(String key, String usual) {
+        return words.text(words.has(key) ? key : usual);
     }
 
     private static boolean missing(Finding finding) {

@@ -17,8 +17,11 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ToggleButton;
 import javafx.stage.Stage;
 import org.evenfall.machine.CheckItem;
+import org.evenfall.machine.RateSetting;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
+import org.evenfall.setup.entry.AmountKind;
+import org.evenfall.setup.entry.BucketMethod;
 import org.evenfall.setup.entry.LeverEntry;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.path.Entries;
@@ -74,17 +77,13 @@ class EntriesOnScreenTest {
                     .fire());
             Nodes.each(window.shell(), node -> ids.add(String.valueOf(node.getId())));
         }
-        // of tests one is shown
-        for (int test = 0; test < FilledSetup.ITEMS; test++) {
-            String name = "test-" + test;
-            List<ToggleButton> names = new ArrayList<>();
-            Nodes.each(window.shell(), node -> {
-                if (node instanceof ToggleButton button && name.equals(node.getId())) {
-                    names.add(button);
-                }
-            });
-            robot.interact(() -> names.forEach(ToggleButton::fire));
-            Nodes.each(window.shell(), node -> ids.add(String.valueOf(node.getId())));
+        // of tests one is shown, and of entries that exclude one another those that are asked now
+        for (Setup asked : List.of(setup, otherwise(setup))) {
+            robot.interact(() -> window.model().change(old -> asked));
+            for (int test = 0; test < FilledSetup.ITEMS; test++) {
+                show(robot, "test-" + test);
+                Nodes.each(window.shell(), node -> ids.add(String.valueOf(node.getId())));
+            }
         }
         List<String> without = new ArrayList<>();
         for (Entry<?, ?> entry : Entries.ALL) {
@@ -93,6 +92,26 @@ class EntriesOnScreenTest {
             }
         }
         assertThat(without).as("entries without a place on the screen").isEmpty();
+    }
+
+    /** Known weights timed, the factor of a terminal, heights in tubes. */
+    private static Setup otherwise(Setup setup) {
+        return setup.withMachine(setup.machine().withRateSetting(RateSetting.FACTOR))
+                .withTrays(setup.trays().withCatchKind(AmountKind.HEIGHT))
+                .withRate(setup.rate()
+                        .withBucketTests(setup.rate().bucketTests().stream()
+                                .map(test -> test.withMethod(BucketMethod.KNOWN_WEIGHT))
+                                .toList()));
+    }
+
+    private void show(FxRobot robot, String test) {
+        List<ToggleButton> names = new ArrayList<>();
+        Nodes.each(window.shell(), node -> {
+            if (node instanceof ToggleButton button && test.equals(node.getId())) {
+                names.add(button);
+            }
+        });
+        robot.interact(() -> names.forEach(ToggleButton::fire));
     }
 
     private static <R, T> void missing(Entry<R, T> entry, Setup setup, Set<String> ids, List<String> without) {

@@ -99,7 +99,7 @@ class HiddenNamesTest {
                 .anyMatch(text -> text.startsWith("0a") && text.contains(FARM))
                 .anyMatch(text -> text.equals("0b: " + FARM))
                 .anyMatch(text -> text.equals("5c: " + PRICE))
-                .anyMatch(text -> text.contains(window.shell().words().text("rate.figure.cost")))
+                .anyMatch(text -> text.contains(window.shell().words().text("picture.money.axis")))
                 .anyMatch(text -> text.startsWith("7a") && text.contains(FIELD))
                 .anyMatch(text -> text.equals("7b: " + SIGNER))
                 .noneMatch(text -> text.contains(SENTENCE));
@@ -108,7 +108,7 @@ class HiddenNamesTest {
                 .noneMatch(text -> text.contains(FARM) || text.contains(FIELD))
                 .noneMatch(text -> text.contains(MEASURER) || text.contains(SIGNER))
                 .noneMatch(text -> text.contains(PRICE)
-                        || text.contains(window.shell().words().text("rate.figure.cost")))
+                        || text.contains(window.shell().words().text("picture.money.axis")))
                 .noneMatch(text -> text.contains("demo.json"))
                 .anyMatch(text -> text.equals("0b: " + "\u2022".repeat(FARM.length())))
                 .anyMatch(text -> text.contains(SENTENCE))

@@ -128,6 +128,7 @@ class TraysStepTest {
         robot.interact(() -> window.model()
                 .change(setup ->
                         TrayPaths.TEST_POSITIONS.at(TrayPaths.TESTS.item(1)).set(setup, List.of())));
+        robot.interact(() -> window.shell().show("6c"));
         typing.press("test-1");
         typing.press("trays.moved.1");
         assertThat(window.model().setup().trays().tests().get(1).positions())

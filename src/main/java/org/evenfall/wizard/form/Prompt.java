@@ -62,11 +62,6 @@ public interface Prompt {
         return false;
     }
 
-    /** Whether what is found about its entries is shown where the keyboard is; else all of it is next to them. */
-    default boolean findingsAtEntries() {
-        return true;
-    }
-
     /** Called when it comes to the front. */
     default void shown() {}
 }

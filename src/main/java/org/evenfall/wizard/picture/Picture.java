@@ -102,7 +102,7 @@ public abstract class Picture extends Region {
 
     @Override
     protected final double computeMinHeight(double width) {
-        return 8 * font.getValue().getSize();
+        return 5 * font.getValue().getSize();
     }
 
     @Override

@@ -38,12 +38,16 @@ public final class PlacesPrompt extends FormPrompt {
                                 form().choice(TrayPaths.TRAYS_LEVEL),
                                 form().choice(TrayPaths.TUBES_DRY),
                                 form().choice(TrayPaths.CLEAR_OF_WHEELMARKS)),
-                FigureRow.of(
-                        form(),
-                        () -> TrayPlanLines.runs(
-                                form().words(),
-                                form().model().assessment().trays().plan())),
-                form().row(form().button("sheet.printField", print)));
+                form().row(
+                                FigureRow.of(
+                                        form(),
+                                        () -> TrayPlanLines.runs(
+                                                form().words(),
+                                                form().model()
+                                                        .assessment()
+                                                        .trays()
+                                                        .plan())),
+                                form().button("sheet.printField", print)));
     }
 
     /** Number, size and reading of the trays, the bore of a tube where heights are read; where the wheels run. */
