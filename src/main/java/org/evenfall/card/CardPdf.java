@@ -34,7 +34,24 @@ public final class CardPdf {
         this.small = small;
     }
 
-    private record Drawn(int pages, byte[] pdf) {}
+    /** A drawn document and how many pages it takes. */
+    private static final class Drawn {
+        private final int pages;
+        private final byte[] pdf;
+
+        Drawn(int pages, byte[] pdf) {
+            this.pages = pages;
+            this.pdf = pdf;
+        }
+
+        int pages() {
+            return pages;
+        }
+
+        byte[] pdf() {
+            return pdf;
+        }
+    }
 
     /**
      * Draws the pages.

@@ -26,7 +26,7 @@ public final class NumberedPages {
 
     /** The number of a page in words. */
     @FunctionalInterface
-    public interface Number {
+    public interface PageNumber {
         /** Page and number of pages in words. */
         String words(int page, int pages);
     }
@@ -49,7 +49,7 @@ public final class NumberedPages {
      * @param rule colour of the line above the foot
      * @param number number of a page in words
      */
-    public record Layout(SheetSize size, double margin, double gap, TextStyle foot, Color rule, Number number) {}
+    public record Layout(SheetSize size, double margin, double gap, TextStyle foot, Color rule, PageNumber number) {}
 
     /**
      * What the file says of itself.

@@ -30,7 +30,7 @@ final class ReportPieces {
         boolean charted = false;
         for (int i = 0; i < blocks.size(); i++) {
             Block block = blocks.get(i);
-            charted = block instanceof Chart || charted && !(block instanceof Heading);
+            charted = block instanceof Chart || (charted && !(block instanceof Heading));
             boolean last = i == blocks.size() - 1 || blocks.get(i + 1) instanceof Heading;
             pieces.addAll(of(pen, block, charted && !last, width));
         }

@@ -84,14 +84,15 @@ public final class RateSentences {
 
     /** Net weight to expect in the bucket, and what the scales read with it. */
     public static String bucket(Sentences words, @Nullable RatePlan plan, @Nullable Interval scalesKg) {
-        if (plan == null
-                || plan.bucket().kg() == null
-                || plan.bucket().seconds() == null
-                || plan.bucket().toleranceKg() == null) {
+        if (plan == null) {
             return "";
         }
-        RatePlan.Bucket bucket = plan.bucket();
-        return BucketLines.inBucket(words, bucket.seconds(), bucket.kg(), bucket.toleranceKg(), scalesKg);
+        Double kg = plan.bucket().kg();
+        Double seconds = plan.bucket().seconds();
+        Interval tolerance = plan.bucket().toleranceKg();
+        return kg == null || seconds == null || tolerance == null
+                ? ""
+                : BucketLines.inBucket(words, seconds, kg, tolerance, scalesKg);
     }
 
     /** What one kg of nitrogen costs, the break-even price, and what is saved or spent more on the area. */

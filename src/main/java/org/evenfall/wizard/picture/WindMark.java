@@ -16,13 +16,22 @@ final class WindMark {
             brush.dashed(left, top + side / 2, left + side, top + side / 2, colour, 1.5);
             return;
         }
-        int arrows = strength.ordinal() + 1;
+        int arrows = arrows(strength);
         Marks marks = new Marks(brush);
         for (int i = 0; i < arrows; i++) {
             double y = top + side * (0.5 + 0.27 * (i - (arrows - 1) / 2.0));
             marks.arrow(left + side / 2, y, left, y, colour, 1.5);
             marks.arrow(left + side / 2, y, left + side, y, colour, 1.5);
         }
+    }
+
+    private static int arrows(WindLimits.Strength strength) {
+        return switch (strength) {
+            case CALM -> 1;
+            case NOTE -> 2;
+            case WARN -> 3;
+            case STOP -> 4;
+        };
     }
 
     /** The colour that goes with a strength. */
