@@ -55,10 +55,6 @@ record TrayTestBlocks(Setup setup, Assessment assessment, Sentences words) {
     private Entries settings(int test, TrayTestEntry known) {
         Boxes boxes = new Boxes(setup, words, "6b");
         List<Box> row = new ArrayList<>();
-        row.add(boxes.blank(words.text(TrayPaths.TEST_DATE.labelKey()), ""));
-        row.add(boxes.blank(words.text(TestConditionPaths.STRIP.labelKey()), ""));
-        row.add(boxes.blank(TrayPaths.TEST_WIND));
-        row.add(boxes.set(words.text("sheet.runsDriven"), List.of(Unit.NONE), known.runs()));
         for (Lever lever : assessment.machine().levers()) {
             row.add(boxes.set(
                     lever.label(),
@@ -75,6 +71,11 @@ record TrayTestBlocks(Setup setup, Assessment assessment, Sentences words) {
         }
         row.add(boxes.set(TestConditionPaths.HEIGHT_OVER_RIM, known.conditions().heightOverRim()));
         row.add(boxes.set(TestConditionPaths.SPEED, known.conditions().speed()));
+        row.add(boxes.blank(TrayPaths.TEST_WIND));
+        row.add(boxes.set(words.text("sheet.runsDriven"), List.of(Unit.NONE), known.runs()));
+        row.add(boxes.blank(words.text(TrayPaths.TEST_DATE.labelKey()), ""));
+        row.add(boxes.blank(words.text(TestConditionPaths.STRIP.labelKey()), ""));
+        row.add(boxes.blank(words.text(TestConditionPaths.TRAVEL_DIRECTION.labelKey()), ""));
         return new Entries(
                 boxes.heading(words.text("sheet.before", Arg.count(test)), List.of()),
                 List.of(new Row("", 0, row)),

@@ -62,28 +62,29 @@ class SheetBoxesTest {
         assertThat(bucket.rows()).hasSize(3);
     }
 
-    /** What a test is driven under: date, strip, wind and runs, then what is set, with what is set now next to its box. */
+    /** What a test is driven under, as the page asks it: what is set, with what is set now next to its box; then the day. */
     @Test
     void theConditionsOfATestHaveBoxesAndWhatIsSetNow() throws Exception {
         List<Box> three = boxes(field(Sheets.setup("setup")), "6b");
-        assertThat(three).hasSize(3 * 11).allMatch(box -> box.value().isEmpty());
-        assertThat(three.subList(0, 11))
+        assertThat(three).hasSize(3 * 12).allMatch(box -> box.value().isEmpty());
+        assertThat(three.subList(0, 12))
                 .extracting(Box::label, box -> box.set().replace('\u00a0', ' '))
                 .containsExactly(
-                        tuple("Date", ""),
-                        tuple("Strip of the field", ""),
-                        tuple("Wind speed", ""),
-                        tuple("Runs driven", "3"),
                         tuple("long vane", "10.5"),
                         tuple("drop point", "5"),
                         tuple("PTO speed", "540 rpm"),
                         tuple("Opening left", "27.5"),
                         tuple("Opening right", "27.5"),
                         tuple("Height over the tray rim", "75 cm"),
-                        tuple("Forward speed", "12.0 km/h"));
-        assertThat(three.subList(11, 22))
+                        tuple("Forward speed", "12.0 km/h"),
+                        tuple("Wind speed", ""),
+                        tuple("Runs driven", "3"),
+                        tuple("Date", ""),
+                        tuple("Strip of the field", ""),
+                        tuple("Middle pass driven towards", ""));
+        assertThat(three.subList(12, 24))
                 .extracting(box -> box.set().replace('\u00a0', ' '))
-                .containsExactly("", "", "", "3", "", "", "540 rpm", "", "", "75 cm", "12.0 km/h");
+                .containsExactly("", "", "540 rpm", "", "", "75 cm", "12.0 km/h", "", "3", "", "", "");
     }
 
     /** A terminal has one factor, and shows a weight. */
