@@ -140,9 +140,15 @@ final class PromptPages {
         return PromptState.of(findings(index), page.begun(), skipped && !page.typed());
     }
 
-    /** Where the job goes on: the first page of the next step that is still open or stopped, else that step's first. */
+    /**
+     * Where the job goes on: the first page of the next step that is still open or stopped, else that step's first; before
+     * the card always all answers.
+     */
     int nextOpen() {
         int step = model.assessment().nextStep().number();
+        if (step == Step.CARD.number()) {
+            return first(step).orElse(0);
+        }
         return IntStream.range(0, all.size())
                 .filter(i -> all.get(i).step().number() == step)
                 .filter(i -> prompt(i).asked() && !prompt(i).known() && needs(state(i)))

@@ -50,7 +50,7 @@ class SecondDemoCardTest {
                 .contains("Streumenge 172 kg/ha Stickstoff 78 kg/ha")
                 .contains("Öffnung links 25,5 Öffnung rechts 27 ")
                 .contains("long vane, ° 30,5 short vane, ° 9 drop point 3,5 Zapfwelle 531 U/min")
-                .contains("Geschwindigkeit 12,0 km/h Höhe ü. Bestand 76 cm Kette 66 cm")
+                .contains("Geschwindigkeit 12,0 km/h Höhe über Bestand 76 cm Kette 66 cm")
                 .contains("Abdrehprobe 20 s 16,2 kg")
                 .contains("Stickstoff 62,5 Einheiten (1/100 hundredweight je Acre) sind 78 kg/ha")
                 .contains("Ein Sack von 1100 lb reicht für 2,89 ha")

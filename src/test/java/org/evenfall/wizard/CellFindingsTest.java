@@ -54,7 +54,7 @@ class CellFindingsTest {
         "MACHINE, /yard/vanes/1/length, 'Row 2, Length now'",
         "START, /machine/levers/1/lowest, 'Row 2, Lowest'",
         "RATE, /rate/bucketTests/2/left/0, No. 1",
-        "TRAYS, /trays/tests/0/catches/2, -4.7 m"
+        "TRAYS, /trays/tests/1/catches/2, -4.7"
     })
     void aTypingErrorIsShownAtItsCell(Step step, String pointer, String cellName, FxRobot robot) {
         robot.interact(() -> window.shell().go(step.number()));
