@@ -42,6 +42,9 @@ public enum NextAction {
     /** Nothing is left to do here. */
     GO_ON;
 
+    /** Key of the finding that a number next to a plus sign is not typed yet. */
+    private static final String CATCH_OPEN = "entry.sumOpen";
+
     private static final Map<AdviceReason.Kind, NextAction> BY_REASON = Map.ofEntries(
             Map.entry(AdviceReason.Kind.DO_A_TEST, FIRST_TEST),
             Map.entry(AdviceReason.Kind.WINDY, CALMER_TEST),
@@ -63,6 +66,9 @@ public enum NextAction {
 
     /** The action after the last tray test. */
     public static NextAction after(Assessment assessment) {
+        if (catchesOpen(assessment)) {
+            return TYPE_AGAIN;
+        }
         Advice advice = assessment.trays().advice();
         if (advice == null) {
             return FIRST_TEST;
@@ -104,6 +110,13 @@ public enum NextAction {
         return reason.subject().equals(CheckItem.TYRES.name())
                 ? TYRES
                 : reason.subject().equals(CheckItem.LEVEL.name()) ? LEVEL : PARTS;
+    }
+
+    /** Whether further runs were driven whose catches are not typed yet. */
+    private static boolean catchesOpen(Assessment assessment) {
+        return assessment.findings().stream()
+                .anyMatch(
+                        finding -> finding.step() == Step.TRAYS && finding.key().equals(CATCH_OPEN));
     }
 
     /** Whether levers or PTO speed of the card are others than in the last bucket test. */

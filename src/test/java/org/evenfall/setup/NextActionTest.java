@@ -120,6 +120,14 @@ class NextActionTest {
         assertThat(NextAction.MORE_RUNS.newTest()).isFalse();
     }
 
+    /** A plus sign that waits for a number comes before any advice; one elsewhere does not matter here. */
+    @Test
+    void furtherRunsAreTypedFirst() {
+        Advice keep = new Advice(AdviceKind.KEEP, List.of(reason(AdviceReason.Kind.KEEP, "")));
+        assertThat(after(keep, Finding.missing(Step.TRAYS, "entry.sumOpen"))).isEqualTo(NextAction.TYPE_AGAIN);
+        assertThat(after(keep, Finding.missing(Step.RATE, "entry.sumOpen"))).isEqualTo(NextAction.GO_ON);
+    }
+
     @Test
     void aMoveMeansATestWithIt() {
         Advice move = new Advice(

@@ -176,6 +176,26 @@ class LaterStepsTest {
         assertThat(typing.words()).contains("Field CV about 4 % (2 to 8 %): even", "Keep the settings");
     }
 
+    /** One more run into the same trays: every catch waits for its further number, typed behind the plus. */
+    @Test
+    void oneMoreRunIsTypedBehindThePlus(FxRobot robot) {
+        open(robot, Step.TRAYS, setup -> setup);
+        typing.press("trays.oneMoreRun");
+        assertThat(window.shell().prompt()).isEqualTo("6c");
+        var test = window.model().setup().trays().tests().get(1);
+        assertThat(test.runs().text()).isEqualTo("5");
+        String before = test.catches().get(0).text();
+        assertThat(before).endsWith("+");
+        // what is there already is not replaced
+        typing.typeOn("/trays/tests/1/catches/0", "5.1", "5.2", "5.3", "5.4", "5.1", "5.0", "4.9");
+        assertThat(window.model().setup().trays().tests().get(1).catches())
+                .extracting(EnteredQuantity::text)
+                .startsWith(before + "5.1")
+                .allMatch(text -> text.contains("+") && !text.endsWith("+"));
+        assertThat(window.model().assessment().findings())
+                .noneMatch(finding -> finding.key().equals("entry.sumOpen"));
+    }
+
     @Test
     void catchesArePastedAcrossAndMovedTraysKeepTheirTruePlaces(FxRobot robot) {
         open(robot, Step.TRAYS, setup -> setup.withTrays(TrayEntries.EMPTY));
