@@ -1,6 +1,7 @@
 package org.evenfall.setup;
 
 import java.util.List;
+import org.evenfall.finding.Finding;
 import org.evenfall.rate.BucketResult;
 import org.evenfall.setup.path.RatePaths;
 
@@ -11,6 +12,9 @@ import org.evenfall.setup.path.RatePaths;
  * @param due it is not within the tolerance, or what it was done with has changed
  */
 public record BucketProgress(boolean complete, boolean due) {
+
+    /** Key of the finding that a test does not state all its conditions. */
+    public static final String ASSUMED = "rate.assumed";
 
     /** Of an assessment. */
     public static BucketProgress of(Assessment assessment) {
@@ -31,9 +35,24 @@ public record BucketProgress(boolean complete, boolean due) {
     }
 
     private static boolean changed(Assessment assessment, int index) {
-        String at = RatePaths.BUCKET_TESTS.item(index).pointer() + "/";
+        return conditions(assessment, index).stream().anyMatch(BucketProgress::isDifference);
+    }
+
+    /**
+     * What is found about the conditions of a test: what it does not state, and what is set otherwise now.
+     *
+     * @param index of the test, from 0
+     */
+    public static List<Finding> conditions(Assessment assessment, int index) {
+        String at = RatePaths.BUCKET_TESTS.item(index).pointer();
         return assessment.findings().stream()
-                .anyMatch(finding -> finding.key().startsWith(BucketConditions.DIFFERS)
-                        && finding.field().startsWith(at));
+                .filter(finding -> isDifference(finding)
+                        ? finding.field().startsWith(at + "/")
+                        : finding.key().equals(ASSUMED) && finding.field().equals(at))
+                .toList();
+    }
+
+    private static boolean isDifference(Finding finding) {
+        return finding.key().startsWith(BucketConditions.DIFFERS);
     }
 }

@@ -7,6 +7,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Finding;
 import org.evenfall.result.BucketLines;
+import org.evenfall.setup.BucketProgress;
 import org.evenfall.setup.entry.BucketEntry;
 import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.RatePaths;
@@ -19,11 +20,13 @@ import org.evenfall.wizard.form.SettingsForm;
 final class BucketConditionsForm {
 
     private final Form form;
+    private final int index;
     private final EntryPath<BucketEntry> at;
     private final VBox entries;
 
     BucketConditionsForm(Form form, int index) {
         this.form = form;
+        this.index = index;
         this.at = RatePaths.BUCKET_TESTS.item(index);
         this.entries = new VBox(
                 form.row(
@@ -31,7 +34,7 @@ final class BucketConditionsForm {
                         form.text(RatePaths.BUCKET_DELIVERY, at),
                         form.text(RatePaths.BUCKET_DATE, at)),
                 SettingsForm.of(form, RatePaths.BUCKET_SETTINGS.at(at)),
-                ConfirmConditions.button(form, "rate.assumed"));
+                ConfirmConditions.button(form, BucketProgress.ASSUMED));
         entries.getStyleClass().add("parts");
         entries.managedProperty().bind(entries.visibleProperty());
         entries.setVisible(false);
@@ -55,12 +58,7 @@ final class BucketConditionsForm {
 
     /** What is found about the conditions goes before them. */
     private String text() {
-        List<Finding> findings = form.model().assessment().findings().stream()
-                .filter(finding -> finding.key().equals("rate.assumed")
-                        ? finding.field().equals(at.pointer())
-                        : finding.key().startsWith("rate.differs.")
-                                && finding.field().startsWith(at.pointer() + "/"))
-                .toList();
+        List<Finding> findings = BucketProgress.conditions(form.model().assessment(), index);
         return findings.isEmpty()
                 ? BucketLines.conditions(form.words(), form.model().assessment().read(), at)
                 : form.words().of(findings.get(0));
