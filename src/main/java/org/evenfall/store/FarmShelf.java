@@ -1,6 +1,7 @@
 package org.evenfall.store;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,6 +71,9 @@ public final class FarmShelf {
     private void write(Path folder, Setup part) throws IOException {
         Path file = file(folder, part.machine().name().strip());
         if (!read(file).equals(Optional.of(part))) {
+            if (Files.exists(file)) {
+                Generations.rotate(file, Files.readAllBytes(file));
+            }
             store.save(part, file);
         }
     }

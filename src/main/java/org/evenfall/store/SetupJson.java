@@ -46,20 +46,40 @@ public final class SetupJson {
      * @throws InputFileException when the text is not JSON, has another version, or a value has the wrong type
      */
     public Setup read(String text, String name) throws InputFileException {
+        AnyVersion read = readAnyVersion(text, name);
+        if (read.version() != VERSION) {
+            throw new InputFileException(
+                    name, "/" + VERSION_KEY, "unknown version " + read.version() + "; allowed: " + VERSION);
+        }
+        return read.setup();
+    }
+
+    /**
+     * A setup and the version of its file.
+     *
+     * @param version at least {@link #VERSION}; above it, the setup is what this version understands of the file
+     */
+    record AnyVersion(Setup setup, int version) {}
+
+    /**
+     * The same for a file of a newer program as well, as far as it is understood here: to be looked at, not to be written.
+     *
+     * @throws InputFileException when the text is not JSON, has no version, or a value has the wrong type
+     */
+    AnyVersion readAnyVersion(String text, String name) throws InputFileException {
         try {
             JsonNode tree = mapper.readTree(text);
             if (!(tree instanceof ObjectNode root)) {
                 throw new InputFileException(name, "", "expected one JSON object");
             }
             JsonNode version = root.remove(VERSION_KEY);
-            if (version == null || !version.isInt() || version.intValue() != VERSION) {
+            if (version == null || !version.isInt() || version.intValue() < VERSION) {
                 throw new InputFileException(
                         name,
                         "/" + VERSION_KEY,
                         (version == null ? "missing version" : "unknown version " + version) + "; allowed: " + VERSION);
             }
-            OldEntries.renew(root);
-            return mapper.treeToValue(root, Setup.class);
+            return new AnyVersion(mapper.treeToValue(Migrations.apply(root), Setup.class), version.intValue());
         } catch (JsonMappingException mapping) {
             throw new InputFileException(name, JsonProblem.pointer(mapping), JsonProblem.problem(mapping));
         } catch (JsonProcessingException syntax) {

@@ -1,7 +1,8 @@
 package org.evenfall.store;
 
 import java.io.IOException;
-import java.nio.charset.MalformedInputException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -24,15 +25,61 @@ public final class SetupStore {
      * @throws InputFileException when the file is not there, cannot be read, or is no setup
      */
     public Setup read(Path file) throws InputFileException {
+        return json.read(text(bytes(file), file), file.toString());
+    }
+
+    /**
+     * What a file has.
+     *
+     * @param newer whether a newer program wrote it
+     */
+    record Read(Setup setup, boolean newer, byte[] bytes) {}
+
+    /**
+     * The setup of a file, also of a newer program's as far as it is understood here.
+     *
+     * @throws InputFileException when the file is not there, cannot be read, or is no setup
+     */
+    Read readAnyVersion(Path file) throws InputFileException {
+        byte[] bytes = bytes(file);
+        SetupJson.AnyVersion read = json.readAnyVersion(text(bytes, file), file.toString());
+        return new Read(read.setup(), read.version() > SetupJson.VERSION, bytes);
+    }
+
+    /** Whether a file can be read as a setup of today. */
+    boolean isSound(Path file) {
         try {
-            return json.read(Files.readString(file), file.toString());
+            read(file);
+            return true;
+        } catch (InputFileException damaged) {
+            return false;
+        }
+    }
+
+    private static byte[] bytes(Path file) throws InputFileException {
+        try {
+            return Files.readAllBytes(file);
         } catch (NoSuchFileException missing) {
             throw new InputFileException(file.toString(), "", "no such file");
-        } catch (MalformedInputException binary) {
-            throw new InputFileException(file.toString(), "", "not a text file in UTF-8");
         } catch (IOException unreadable) {
             throw new InputFileException(file.toString(), "", "cannot be read: " + reason(unreadable));
         }
+    }
+
+    private static String text(byte[] bytes, Path file) throws InputFileException {
+        try {
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+        } catch (CharacterCodingException binary) {
+            throw new InputFileException(file.toString(), "", "not a text file in UTF-8");
+        }
+    }
+
+    /** The bytes of a setup file. */
+    byte[] bytes(Setup setup) {
+        return json.write(setup).getBytes(StandardCharsets.UTF_8);
     }
 
     /**
@@ -41,7 +88,7 @@ public final class SetupStore {
      * @throws IOException when it cannot be written; the file is then as it was
      */
     public void save(Setup setup, Path file) throws IOException {
-        WholeFileWriter.write(file, json.write(setup).getBytes(StandardCharsets.UTF_8));
+        WholeFileWriter.write(file, bytes(setup));
     }
 
     private static String reason(IOException problem) {

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -17,6 +18,7 @@ import java.util.stream.Stream;
  */
 public record UserFolder(Path root, Path farm) {
 
+    private static final Pattern SEASON = Pattern.compile("\\d{4}");
     private static final String MACHINES = "machines";
     private static final String TESTED_PRODUCTS = "tested-products";
     private static final String CARDS = "cards";
@@ -90,13 +92,24 @@ public record UserFolder(Path root, Path farm) {
                 .toList();
     }
 
-    private List<Path> seasons() {
+    /** Whether a file is in the folder of a season. */
+    public boolean isInSeason(Path file) {
+        Path folder = file.toAbsolutePath().normalize().getParent();
+        return folder != null
+                && SEASON.matcher(String.valueOf(folder.getFileName())).matches()
+                && farm.toAbsolutePath().normalize().equals(folder.getParent());
+    }
+
+    /** The folders of the seasons, the last season first. */
+    public List<Path> seasons() {
         if (!Files.isDirectory(farm)) {
             return List.of();
         }
         try (Stream<Path> folders = Files.list(farm)) {
             return folders.filter(Files::isDirectory)
-                    .filter(folder -> folder.getFileName().toString().matches("\\d{4}"))
+                    .filter(folder ->
+                            SEASON.matcher(folder.getFileName().toString()).matches())
+                    .sorted(Comparator.reverseOrder())
                     .toList();
         } catch (IOException unreadable) {
             return List.of();

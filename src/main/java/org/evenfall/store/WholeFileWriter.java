@@ -4,6 +4,9 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -16,6 +19,8 @@ import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.nio.file.attribute.UserPrincipal;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
@@ -23,9 +28,16 @@ import java.util.Set;
 
 /**
  * Writes files whole or not at all: a temporary file in the same folder is written, forced to the disk and moved onto the
- * target. An interruption at any time leaves either the old file or the new one.
+ * target. An interruption at any time leaves either the old file or the new one. A symbolic link is followed; what is
+ * neither a file nor free, such as a pipe, is not written to.
  */
 public final class WholeFileWriter {
+
+    private static final String PART = ".evenfall-";
+    private static final String PART_ENDING = ".part";
+
+    /** Assumption: no file takes longer to write. */
+    private static final Duration BEING_WRITTEN = Duration.ofHours(1);
 
     private static final String OWNER_ENTERS = "rwx------";
     private static final String OWNER_READS = "rw-------";
@@ -33,14 +45,17 @@ public final class WholeFileWriter {
     private WholeFileWriter() {}
 
     /**
-     * Writes a file, over an older one where there is one; makes missing folders.
+     * Writes a file, over an older one where there is one, whose permissions it keeps; makes missing folders. A new file can
+     * be read by its owner only.
      *
      * @throws IOException when it cannot be written; an older file is then unchanged
      */
     public static void write(Path file, byte[] bytes) throws IOException {
-        Path folder = folder(file);
+        Path target = target(file);
+        Path folder = folder(target);
         Files.createDirectories(folder);
-        replace(file, bytes, Files.createTempFile(folder, ".evenfall-", ".part"));
+        Path temporary = Files.createTempFile(folder, PART, PART_ENDING);
+        replace(target, bytes, temporary, permissions(target));
     }
 
     /**
@@ -50,19 +65,51 @@ public final class WholeFileWriter {
      * @throws IOException when it cannot be written; an older file is then unchanged
      */
     public static void writePrivate(Path file, byte[] bytes) throws IOException {
-        Path folder = folder(file);
+        Path target = target(file);
+        Path folder = folder(target);
         if (!Files.isDirectory(folder)) {
             Files.createDirectories(
                     folder, ownerOnly(folder, OWNER_ENTERS, AclEntryFlag.FILE_INHERIT, AclEntryFlag.DIRECTORY_INHERIT));
         }
-        replace(file, bytes, Files.createTempFile(folder, ".evenfall-", ".part", ownerOnly(folder, OWNER_READS)));
+        Path temporary = Files.createTempFile(folder, PART, PART_ENDING, ownerOnly(folder, OWNER_READS));
+        replace(target, bytes, temporary, Set.of());
+    }
+
+    /** Removes what was begun in a folder and never moved to its place; what another process may be writing stays. */
+    static void removeParts(Path folder, Instant now) {
+        try (DirectoryStream<Path> parts = Files.newDirectoryStream(folder, PART + "*" + PART_ENDING)) {
+            for (Path part : parts) {
+                if (Files.getLastModifiedTime(part).toInstant().isBefore(now.minus(BEING_WRITTEN))) {
+                    Files.deleteIfExists(part);
+                }
+            }
+        } catch (IOException | DirectoryIteratorException stays) {
+            // it takes room and harms nothing
+        }
+    }
+
+    private static Path target(Path file) throws IOException {
+        Path target = Files.isSymbolicLink(file) ? file.toRealPath() : file;
+        if (Files.exists(target) && !Files.isRegularFile(target)) {
+            throw new FileSystemException(file.toString(), null, "it is no regular file");
+        }
+        return target;
+    }
+
+    /** Those of a file that is there; none otherwise, or where the file system has no such permissions. */
+    private static Set<PosixFilePermission> permissions(Path file) throws IOException {
+        return Files.exists(file)
+                        && file.getFileSystem().supportedFileAttributeViews().contains("posix")
+                ? Files.getPosixFilePermissions(file)
+                : Set.of();
     }
 
     private static Path folder(Path file) {
         return Objects.requireNonNull(file.toAbsolutePath().getParent(), "a file in a folder");
     }
 
-    private static void replace(Path file, byte[] bytes, Path temporary) throws IOException {
+    private static void replace(Path file, byte[] bytes, Path temporary, Set<PosixFilePermission> permissions)
+            throws IOException {
         try {
             try (FileChannel channel = FileChannel.open(temporary, StandardOpenOption.WRITE)) {
                 ByteBuffer rest = ByteBuffer.wrap(bytes);
@@ -70,6 +117,9 @@ public final class WholeFileWriter {
                     channel.write(rest);
                 }
                 channel.force(true);
+            }
+            if (!permissions.isEmpty()) {
+                Files.setPosixFilePermissions(temporary, permissions);
             }
             try {
                 Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);

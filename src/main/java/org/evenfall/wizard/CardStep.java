@@ -107,10 +107,21 @@ final class CardStep implements StepView, CardActions {
 
     private void write(Path file) {
         Setup setup = form.model().setup();
+        boolean card = !form.model().assessment().card().findingOnly();
+        Path setupFile = document.file();
         work.write(setup, form.model().assessment(), file, code -> {
             signed = new SignedCard(file, code, LocalDate.now(context.clock()), setup);
             document.frame().showNotice(form.words().text("card.written", Arg.text(file.toString()), Arg.text(code)));
             sign.showSigned();
+            if (card) {
+                work.register(
+                        file,
+                        setupFile,
+                        setup,
+                        code,
+                        problem -> document.frame()
+                                .showNotice(form.words().text("card.notRegistered", Arg.text(reason(problem)))));
+            }
             keyForm.refresh();
             keyChanged();
         });

@@ -17,6 +17,7 @@ import org.evenfall.setup.Assessment;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.sign.KeyRing;
 import org.evenfall.sign.VerifyResult;
+import org.evenfall.store.IssuedCards;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -77,6 +78,23 @@ final class CardWork {
     /** Writes a signed card to a file; the answer is the short code of the key. */
     void write(Setup setup, Assessment assessment, Path file, Consumer<String> written) {
         run(() -> cards.write(setup, assessment, file), written);
+    }
+
+    /**
+     * Enters a card that was written into the farm's register of cards.
+     *
+     * @param card the card
+     * @param file file of its setup
+     */
+    void register(Path card, Path file, Setup setup, String code, Consumer<Throwable> notEntered) {
+        thread.execute(task(
+                () -> {
+                    new IssuedCards(context.user())
+                            .add(card, file, setup, code, context.clock().instant());
+                    return code;
+                },
+                entered -> {},
+                notEntered));
     }
 
     /** Sends a signed card to a printer; the answer is false when the person cancelled. */

@@ -10,6 +10,20 @@ interface Frame {
     /** Shows a sentence at the foot until the next change of prompt; empty removes it. */
     void showNotice(String sentence);
 
+    /** Whether the open setup can only be read: nothing on the pages can be changed then. */
+    void readOnly(boolean on);
+
+    /** Shows a sentence above all pages, with what the person can do about it; an empty one removes it. */
+    void ask(String sentence, List<Choice> choices);
+
+    /**
+     * Something that the person can do.
+     *
+     * @param name words on the button
+     * @param action what it does
+     */
+    record Choice(String name, Runnable action) {}
+
     /** Brings the first prompt of a step to the front. */
     void go(Step step);
 

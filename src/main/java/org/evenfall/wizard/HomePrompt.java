@@ -34,12 +34,14 @@ final class HomePrompt implements Prompt {
     private final Node begin;
     private final Node units;
     private final FarmLists lists;
+    private final FarmProblems problems;
 
     HomePrompt(Form form, SetupDocument document, RecentSetups recent) {
         this.recent = recent;
         this.form = form;
         this.document = document;
         this.lists = new FarmLists(form.words(), document);
+        this.problems = new FarmProblems(form.words(), document);
         this.begin = begin();
         this.units = form.choice(StartPaths.UNITS);
     }
@@ -52,7 +54,7 @@ final class HomePrompt implements Prompt {
     @Override
     public Node entries() {
         tiles.getStyleClass().add("tiles");
-        box.getChildren().setAll(units, begin, tiles, changed(), lists, form.sentence("start.saves"));
+        box.getChildren().setAll(units, begin, tiles, problems, changed(), lists, form.sentence("start.saves"));
         return box;
     }
 
@@ -83,6 +85,7 @@ final class HomePrompt implements Prompt {
                                 : box.getChildren().size(),
                         units);
         lists.refresh();
+        problems.refresh();
     }
 
     private Node tile(RecentSetups.Tile tile) {

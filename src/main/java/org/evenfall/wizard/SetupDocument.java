@@ -1,9 +1,12 @@
 package org.evenfall.wizard;
 
+import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -12,6 +15,7 @@ import java.util.function.BinaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.evenfall.finding.Arg;
+import org.evenfall.finding.Sentences;
 import org.evenfall.setup.Revisions;
 import org.evenfall.setup.Seasons;
 import org.evenfall.setup.entry.GuideEntries;
@@ -19,9 +23,13 @@ import org.evenfall.setup.entry.MachineEntries;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.UnitSystem;
 import org.evenfall.setup.path.PrivateEntries;
+import org.evenfall.store.FarmCheck;
+import org.evenfall.store.FarmProblem;
 import org.evenfall.store.FarmShelf;
-import org.evenfall.store.FreeNames;
 import org.evenfall.store.InputFileException;
+import org.evenfall.store.ReadOnly;
+import org.evenfall.store.SetupFile;
+import org.evenfall.store.SetupFiles;
 import org.evenfall.store.SetupJson;
 import org.evenfall.wizard.form.SetupModel;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +41,7 @@ final class SetupDocument {
 
     private final WizardContext context;
     private final AutoSaver saver;
+    private final SetupFiles files;
     private @Nullable SetupModel model;
     private @Nullable Frame frame;
     private final UnitSystem preferred;
@@ -43,6 +52,7 @@ final class SetupDocument {
         this.preferred = units;
         this.context = context;
         this.saver = saver;
+        this.files = context.files();
         this.machines = new FarmMachines(
                 new FarmShelf(context.store(), context.user()),
                 context.words(),
@@ -77,7 +87,14 @@ final class SetupDocument {
 
     /** Files opened or saved before, newest first. */
     List<Path> recent() {
-        return context.user().recent();
+        return context.user().recent().stream()
+                .filter(file -> context.user().isInSeason(file) || !files.isTakenIn(file))
+                .toList();
+    }
+
+    /** The file that the open setup is saved in. */
+    Path file() {
+        return saver.file();
     }
 
     /** Whether it is the file that the open setup is saved in. */
@@ -121,13 +138,13 @@ final class SetupDocument {
 
     /** Opens an empty setup in a new file, at its first prompt. */
     void createNew() {
-        show(Setup.EMPTY, newFile("setup"));
+        showNew("setup", Setup.EMPTY);
         frame().goOn();
     }
 
     /** Opens a new setup with a machine of the farm. */
     void createNew(MachineEntries machine) {
-        show(machines.with(dated(Setup.EMPTY), machine), newFile("setup"));
+        showNew("setup", machines.with(dated(Setup.EMPTY), machine));
         frame().goOn();
     }
 
@@ -136,23 +153,43 @@ final class SetupDocument {
         if (isOpen(file)) {
             frame().goOn();
         } else {
-            read(file).ifPresent(setup -> {
-                show(setup, file);
-                frame().goOn();
-            });
+            openToWrite(file);
+        }
+    }
+
+    private void openToWrite(Path file) {
+        machines.keep();
+        Optional<Setup> stillOpen = saver.takeBack(file);
+        if (stillOpen.isPresent()) {
+            present(stillOpen.get());
+            showReadOnly(Optional.empty(), file);
+            frame().goOn();
+            return;
+        }
+        try {
+            SetupFile opened = files.open(file, Seasons.of(LocalDate.now(context.clock())));
+            saver.open(opened, opened.setup());
+            present(opened.setup());
+            showAccess(opened);
+            frame().goOn();
+            if (!isOpen(file)) {
+                showNotice(context.words().text("document.takenIn", Arg.text(fileName(file))));
+            }
+        } catch (InputFileException problem) {
+            unreadable(problem);
         }
     }
 
     /** Opens a finished setup again, as a new file and revision; the old file stays as it is. */
     void reopen(Path file) {
-        read(file).ifPresent(setup -> show(Revisions.next(setup), newFile("revision")));
+        read(file).ifPresent(setup -> showNew("revision", Revisions.next(setup)));
     }
 
     /** Opens the demo in a new file. */
     void demo() {
         context.demo().apply("setup.json").ifPresent(text -> {
             try {
-                show(new SetupJson().read(text, "demo"), newFile("demo"));
+                showNew("demo", new SetupJson().read(text, "demo"));
                 frame().goOn();
             } catch (InputFileException broken) {
                 showNotice(String.valueOf(broken.getMessage()));
@@ -186,9 +223,13 @@ final class SetupDocument {
         try {
             return Optional.of(load(file));
         } catch (InputFileException problem) {
-            showNotice(context.words().text("document.unreadable", Arg.text(String.valueOf(problem.getMessage()))));
+            unreadable(problem);
             return Optional.empty();
         }
+    }
+
+    private void unreadable(InputFileException problem) {
+        showNotice(context.words().text("document.unreadable", Arg.text(String.valueOf(problem.getMessage()))));
     }
 
     /** What is not written yet counts more than what is in the file. */
@@ -197,13 +238,92 @@ final class SetupDocument {
         return unsaved.isPresent() ? unsaved.get() : context.store().read(file);
     }
 
-    private void show(Setup file, Path where) {
+    /** A setup in a new file; it is written once something is typed that a new one does not begin with. */
+    private void showNew(String kind, Setup setup) {
         machines.keep();
-        saver.open(where, file);
-        if (model != null) {
-            model.open(dated(file));
-            machines.opened(model.setup());
+        SetupFile file = files.create(
+                Seasons.of(setup, Seasons.of(LocalDate.now(context.clock()))), stamped(context, kind), Setup.EMPTY);
+        saver.open(file, Setup.EMPTY);
+        present(setup);
+        showAccess(file);
+    }
+
+    private void present(Setup setup) {
+        SetupModel open = model;
+        if (open != null) {
+            open.lock(false);
+            open.open(dated(setup));
+            machines.opened(open.setup());
         }
+    }
+
+    /** Says where the setup that was opened can only be read, and why. */
+    void showAccess(SetupFile file) {
+        showReadOnly(file.readOnly(), file.path());
+    }
+
+    private void showReadOnly(Optional<ReadOnly> access, Path file) {
+        SetupModel open = model;
+        if (open != null) {
+            open.lock(access.isPresent());
+        }
+        frame().readOnly(access.isPresent());
+        Sentences words = context.words();
+        frame().ask(
+                        access.map(why -> readOnly(why)).orElse(""),
+                        access.filter(why -> why.why() == ReadOnly.Why.OPEN_ELSEWHERE)
+                                        .isPresent()
+                                ? List.of(new Frame.Choice(words.text("document.tryAgain"), () -> openToWrite(file)))
+                                : List.of());
+    }
+
+    private String readOnly(ReadOnly access) {
+        Sentences words = context.words();
+        return switch (access.why()) {
+            case NEWER_PROGRAM -> words.text("document.newer");
+            case NOT_WRITABLE -> words.text("document.notWritable");
+            case OPEN_ELSEWHERE ->
+                access.holder()
+                        .map(holder -> words.text(
+                                "document.openElsewhere",
+                                Arg.text(holder.person()),
+                                Arg.text(holder.computer()),
+                                Arg.text(time(holder.since()))))
+                        .orElse(words.text("document.openSomewhere"));
+        };
+    }
+
+    /** What is wrong with the files of the farm; reads all of them. */
+    List<FarmProblem> problems() {
+        return FarmCheck.of(context.store(), context.user());
+    }
+
+    /** Brings the newest sound state of a damaged or missing file back. */
+    void recover(Path file) {
+        try {
+            FarmCheck.recover(context.store(), context.user(), file);
+            showNotice(context.words().text("farm.broughtBack", Arg.text(fileName(file))));
+        } catch (IOException failed) {
+            showNotice(context.words().text("document.notSaved", Arg.text(String.valueOf(failed.getMessage()))));
+        }
+    }
+
+    /** A day and time as people write them. */
+    String time(Instant instant) {
+        return DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
+                .withLocale(context.words().locale())
+                .withZone(context.clock().getZone())
+                .format(instant);
+    }
+
+    /** Another program wrote the file of the open setup: both versions are kept, and the person chooses. */
+    void changedElsewhere(Path theirs, Path ours) {
+        Sentences words = context.words();
+        frame().ask(
+                        words.text("document.changedElsewhere", Arg.text(fileName(theirs)), Arg.text(fileName(ours))),
+                        List.of(
+                                new Frame.Choice(words.text("document.keepOurs"), () -> frame().ask("", List.of())),
+                                new Frame.Choice(words.text("document.takeTheirs"), () -> openToWrite(theirs))));
     }
 
     /** The units chosen last. */
@@ -233,13 +353,8 @@ final class SetupDocument {
         return next.card().date().isBlank() ? next.withCard(next.card().withDate(today.toString())) : next;
     }
 
-    private Path newFile(String kind) {
-        return newFile(context, kind);
-    }
-
-    /** A file name that is not in use: kind, date and time, and a number if need be. */
-    static Path newFile(WizardContext context, String kind) {
-        String stamp = kind + "-" + LocalDateTime.now(context.clock()).format(STAMP);
-        return FreeNames.in(context.user().season(Seasons.of(LocalDate.now(context.clock()))), stamp, ".json");
+    /** A name for a new file: kind, date and time. */
+    static String stamped(WizardContext context, String kind) {
+        return kind + "-" + LocalDateTime.now(context.clock()).format(STAMP);
     }
 }

@@ -42,6 +42,7 @@ final class Shell extends BorderPane implements Frame {
     private final StepFindings findings;
     private final FocusedFindings focused;
     private final Foot foot;
+    private final Banner banner = new Banner();
     private int front;
 
     /** Where the way on leads back to; null while it leads to the next prompt. */
@@ -72,6 +73,7 @@ final class Shell extends BorderPane implements Frame {
         middle.setContent(stack);
         middle.setFitToWidth(true);
         middle.getStyleClass().add("middle");
+        setTop(banner);
         setLeft(rail);
         VBox.setVgrow(middle, Priority.ALWAYS);
         setCenter(column);
@@ -90,6 +92,16 @@ final class Shell extends BorderPane implements Frame {
     @Override
     public void showNotice(String sentence) {
         foot.showNotice(model.namesHidden() ? PrivateEntries.masked(model.setup(), sentence) : sentence);
+    }
+
+    @Override
+    public void readOnly(boolean on) {
+        pages.all().forEach(page -> page.setDisable(on && !page.prompt().alone()));
+    }
+
+    @Override
+    public void ask(String sentence, List<Choice> choices) {
+        banner.show(sentence, choices);
     }
 
     /** The sentences of the window. */

@@ -6,9 +6,12 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.evenfall.finding.Sentences;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.store.Owner;
+import org.evenfall.store.SetupFiles;
 import org.evenfall.store.SetupStore;
 import org.evenfall.store.UserFolder;
 
@@ -19,6 +22,7 @@ import org.evenfall.store.UserFolder;
  * @param words sentences
  * @param store setup files
  * @param user the person's folder
+ * @param owner who opens a setup now
  * @param clock clock
  * @param demo the demo as JSON text
  * @param reveal shows a written file in the system's own viewer
@@ -31,12 +35,18 @@ record WizardContext(
         Sentences words,
         SetupStore store,
         UserFolder user,
+        Supplier<Owner> owner,
         Clock clock,
         Function<String, Optional<String>> demo,
         Consumer<Path> reveal,
         Function<Path, Optional<Path>> choose,
         Picker pick,
         Printer print) {
+
+    /** Opens setups to be written by this window. */
+    SetupFiles files() {
+        return new SetupFiles(store, user, owner);
+    }
 
     /** Asks for a file to open. */
     @FunctionalInterface

@@ -18,6 +18,7 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.page.PagePrinter;
 import org.evenfall.setup.Assessor;
 import org.evenfall.store.InputFileException;
+import org.evenfall.store.Owner;
 import org.evenfall.store.SetupStore;
 import org.evenfall.store.UserFolder;
 
@@ -49,6 +50,7 @@ public final class WizardLauncher {
                 words,
                 store,
                 user,
+                () -> new Owner(System.getProperty("user.name", ""), computer(environment), clock.instant()),
                 clock,
                 demo,
                 WizardLauncher::reveal,
@@ -57,6 +59,19 @@ public final class WizardLauncher {
                 pdf -> PagePrinter.print(pdf, words.text("app.name")));
         this.environment = environment;
         this.osName = osName;
+    }
+
+    /** The name of the computer as its system gives it, without asking the network; empty where it does not. */
+    private static String computer(Map<String, String> environment) {
+        String name = environment.getOrDefault("COMPUTERNAME", environment.getOrDefault("HOSTNAME", ""));
+        if (name.isBlank()) {
+            try {
+                return Files.readString(Path.of("/etc/hostname")).strip();
+            } catch (IOException | RuntimeException unknown) {
+                return "";
+            }
+        }
+        return name;
     }
 
     /** Opens the window and waits until it is closed; a sentence when it cannot be opened. */
@@ -87,8 +102,17 @@ public final class WizardLauncher {
         try {
             WizardWindow window = new WizardWindow(context, file);
             Stage stage = new Stage();
+            // a log-off or SIGTERM ends the process without closing the window
+            Thread atExit = new Thread(window.saver()::close, "evenfall-last-save");
+            Runtime.getRuntime().addShutdownHook(atExit);
+            stage.setOnCloseRequest(event -> {
+                if (!window.mayClose()) {
+                    event.consume();
+                }
+            });
             stage.setOnHidden(event -> {
                 window.close();
+                Runtime.getRuntime().removeShutdownHook(atExit);
                 closed.countDown();
             });
             window.show(stage);

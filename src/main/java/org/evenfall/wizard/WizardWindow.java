@@ -3,6 +3,7 @@ package org.evenfall.wizard;
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -18,10 +19,13 @@ import javafx.stage.Stage;
 import org.evenfall.finding.Arg;
 import org.evenfall.quantity.NumberFormats;
 import org.evenfall.setup.ConditionDraft;
+import org.evenfall.setup.Seasons;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.InputFileException;
 import org.evenfall.store.Preferences;
 import org.evenfall.store.PreferencesFile;
+import org.evenfall.store.SetupFile;
+import org.evenfall.store.SetupFiles;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.SetupModel;
 import org.jspecify.annotations.Nullable;
@@ -72,6 +76,7 @@ final class WizardWindow {
     private final PreferencesFile preferencesFile;
     private final Preferences preferences;
     private @Nullable Stage stage;
+    private boolean leaving;
 
     WizardWindow(WizardContext context, Optional<Path> file) throws InputFileException {
         this(context, file, 1280, 800);
@@ -84,14 +89,14 @@ final class WizardWindow {
             Font.loadFont(
                     Objects.requireNonNull(WizardWindow.class.getResourceAsStream("/org/evenfall/fonts/" + font)), 15);
         }
-        Setup first = file.isPresent() ? context.store().read(file.get()) : Setup.EMPTY;
-        Path where = file.isPresent() ? file.get() : SetupDocument.newFile(context, "setup");
-        saver = new AutoSaver(
-                context.store()::save,
-                where,
-                first,
-                problem -> Platform.runLater(() -> notSaved(problem)),
-                AutoSaver.Delays.USUAL);
+        SetupFiles files = context.files();
+        int season = Seasons.of(LocalDate.now(context.clock()));
+        files.removeLeftovers(season);
+        SetupFile where = file.isPresent()
+                ? files.open(file.get(), season)
+                : files.create(season, SetupDocument.stamped(context, "setup"), Setup.EMPTY);
+        Setup first = where.setup();
+        saver = new AutoSaver(where, first, SetupDocument::isNew, new SaveListener(), AutoSaver.Delays.USUAL);
         preferencesFile = new PreferencesFile(context.user());
         preferences = preferencesFile.read();
         document = new SetupDocument(context, saver, preferences.units());
@@ -110,6 +115,7 @@ final class WizardWindow {
         Form form = new Form(model, context.words());
         shell = new Shell(model, context.words(), StepViews.all(form, context, document));
         document.attach(model, shell);
+        document.showAccess(where);
         shell.onStepLeft(document.machines()::keep);
         scene = new Scene(shell, width, height);
         scene.getStylesheets()
@@ -120,8 +126,29 @@ final class WizardWindow {
         applyTheme();
     }
 
-    private void notSaved(Exception problem) {
-        shell.showNotice(context.words().text("document.notSaved", Arg.text(String.valueOf(problem.getMessage()))));
+    /** What the saver tells, on the JavaFX thread. */
+    private final class SaveListener implements AutoSaver.Listener {
+
+        @Override
+        public void failed(Exception problem) {
+            Platform.runLater(() -> shell.showNotice(
+                    context.words().text("document.notSaved", Arg.text(String.valueOf(problem.getMessage())))));
+        }
+
+        @Override
+        public void changedElsewhere(Path theirs, Path ours) {
+            Platform.runLater(() -> document.changedElsewhere(theirs, ours));
+        }
+    }
+
+    /** Saves what is left. Where that fails the window stays, once, and says so; closed again it closes. */
+    boolean mayClose() {
+        if (saver.save() || leaving) {
+            return true;
+        }
+        leaving = true;
+        shell.showNotice(context.words().text("document.notSavedClose"));
+        return false;
     }
 
     Scene scene() {

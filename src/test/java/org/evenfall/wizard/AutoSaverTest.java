@@ -15,6 +15,8 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.store.ChangedElsewhereException;
+import org.evenfall.store.SetupTarget;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -25,6 +27,7 @@ class AutoSaverTest {
 
     private static final Path FIRST = Path.of("first.json");
     private static final Path SECOND = Path.of("second.json");
+    private static final Path OURS = Path.of("first-here.json");
 
     /** Never comes by itself within a test. */
     private static final Duration NEVER = Duration.ofHours(1);
@@ -34,16 +37,86 @@ class AutoSaverTest {
     private final Map<Path, Setup> disk = Collections.synchronizedMap(new HashMap<>());
     private final List<Path> writes = Collections.synchronizedList(new ArrayList<>());
     private final BlockingQueue<Exception> failures = new LinkedBlockingQueue<>();
+    private final BlockingQueue<Path> changedElsewhere = new LinkedBlockingQueue<>();
+    private final List<Path> closed = Collections.synchronizedList(new ArrayList<>());
+    private Writer writer = this::write;
     private AutoSaver saver = saver(this::write, NEVER, NEVER);
+
+    /** What a test does in place of a disk. */
+    @FunctionalInterface
+    private interface Writer {
+        void write(Setup setup, Path file) throws IOException;
+    }
+
+    /** A file of a test. */
+    private final class Target implements SetupTarget {
+
+        private final Path path;
+        private final boolean writable;
+
+        private Target(Path path, boolean writable) {
+            this.path = path;
+            this.writable = writable;
+        }
+
+        @Override
+        public Path path() {
+            return path;
+        }
+
+        @Override
+        public Setup setup() {
+            return disk.getOrDefault(path, Setup.EMPTY);
+        }
+
+        @Override
+        public boolean exists() {
+            return disk.containsKey(path);
+        }
+
+        @Override
+        public boolean writable() {
+            return writable;
+        }
+
+        @Override
+        public void save(Setup setup) throws IOException {
+            writer.write(setup, path);
+        }
+
+        @Override
+        public void close() {
+            closed.add(path);
+        }
+    }
+
+    private final class Listener implements AutoSaver.Listener {
+
+        @Override
+        public void failed(Exception problem) {
+            failures.add(problem);
+        }
+
+        @Override
+        public void changedElsewhere(Path theirs, Path ours) {
+            changedElsewhere.add(theirs);
+            changedElsewhere.add(ours);
+        }
+    }
 
     private void write(Setup setup, Path file) {
         writes.add(file);
         disk.put(file, setup);
     }
 
-    private AutoSaver saver(AutoSaver.Writer writer, Duration afterChange, Duration afterFailure) {
+    private AutoSaver saver(Writer own, Duration afterChange, Duration afterFailure) {
+        writer = own;
         return new AutoSaver(
-                writer, FIRST, Setup.EMPTY, failures::add, new AutoSaver.Delays(afterChange, afterFailure));
+                new Target(FIRST, true),
+                Setup.EMPTY,
+                setup -> setup.equals(farm("nothing")),
+                new Listener(),
+                new AutoSaver.Delays(afterChange, afterFailure));
     }
 
     private static Setup farm(String name) {
@@ -63,7 +136,7 @@ class AutoSaverTest {
     @Test
     void nothingIsWrittenWithoutAChange() {
         saver.save();
-        saver.open(SECOND, farm("second"));
+        saver.open(new Target(SECOND, true), farm("second"));
         saver.save();
         assertThat(writes).isEmpty();
     }
@@ -116,7 +189,7 @@ class AutoSaverTest {
         saver.keep(farm("ab"));
         saver.keep(farm("abc"));
         assertThat(saver.file()).isEqualTo(FIRST);
-        saver.open(SECOND, farm("second"));
+        saver.open(new Target(SECOND, true), farm("second"));
         saver.keep(farm("second, changed"));
         assertThat(writes).isEmpty();
         goOn.countDown();
@@ -151,7 +224,7 @@ class AutoSaverTest {
         assertThat(failures)
                 .singleElement()
                 .satisfies(problem -> assertThat(problem).hasMessage("no space left"));
-        saver.open(SECOND, farm("second"));
+        saver.open(new Target(SECOND, true), farm("second"));
         saver.keep(farm("second, changed"));
         saver.save();
         assertThat(saver.unsaved(FIRST).orElseThrow()).isEqualTo(farm("first"));
@@ -212,11 +285,127 @@ class AutoSaverTest {
                 NEVER,
                 NEVER);
         saver.keep(farm("first"));
-        saver.open(SECOND, farm("second"));
+        saver.open(new Target(SECOND, true), farm("second"));
         saver.keep(farm("second, changed"));
         saver.save();
         assertThat(saved(SECOND)).isEqualTo("second, changed");
         assertThat(saver.unsaved(FIRST)).isPresent();
+    }
+
+    /** Each change is nearer to the one before than the wait: the first one is written all the same. */
+    @Test
+    void typingWithoutAPauseDoesNotPutOffTheWrite() throws Exception {
+        saver.close();
+        CountDownLatch written = new CountDownLatch(1);
+        saver = saver(
+                (setup, file) -> {
+                    write(setup, file);
+                    written.countDown();
+                },
+                Duration.ofMillis(200),
+                NEVER);
+        for (int i = 0; written.getCount() > 0; i++) {
+            saver.keep(farm("a" + i));
+            Thread.sleep(20);
+        }
+        assertThat(saved(FIRST)).startsWith("a");
+    }
+
+    /** The next try of a disk that is gone must not hold up what is typed in another setup. */
+    @Test
+    void aFailedWriteDoesNotPutOffALaterChange() throws Exception {
+        saver.close();
+        CountDownLatch written = new CountDownLatch(1);
+        saver = saver(
+                (setup, file) -> {
+                    if (file.equals(FIRST)) {
+                        throw new IOException("gone");
+                    }
+                    write(setup, file);
+                    written.countDown();
+                },
+                SOON,
+                NEVER);
+        saver.keep(farm("first"));
+        assertThat(failures.poll(10, TimeUnit.SECONDS)).hasMessage("gone");
+        saver.open(new Target(SECOND, true), farm("second"));
+        saver.keep(farm("second, changed"));
+        assertThat(written.await(10, TimeUnit.SECONDS)).isTrue();
+    }
+
+    @Test
+    void whatIsOnlyReadIsNotWritten() {
+        saver.open(new Target(SECOND, false), farm("second"));
+        saver.keep(farm("second, changed"));
+        assertThat(saver.save()).isTrue();
+        assertThat(writes).isEmpty();
+    }
+
+    @Test
+    void aNewSetupInWhichNothingIsTypedMakesNoFile() {
+        saver.keep(farm("nothing"));
+        saver.save();
+        assertThat(writes).isEmpty();
+        saver.keep(farm("a"));
+        saver.save();
+        saver.keep(farm("nothing"));
+        saver.save();
+        assertThat(writes).as("with a file, all is written").containsExactly(FIRST, FIRST);
+    }
+
+    /** What was typed is in a file of its own, and so is what is typed next; the other program's file is not touched. */
+    @Test
+    void afterAnotherProgramChangedTheFileItIsWrittenToAnother() {
+        saver.close();
+        saver = saver(
+                (setup, file) -> {
+                    if (file.equals(FIRST)) {
+                        disk.put(OURS, setup);
+                        throw new ChangedElsewhereException(FIRST, new Target(OURS, true));
+                    }
+                    write(setup, file);
+                },
+                NEVER,
+                NEVER);
+        saver.keep(farm("a"));
+        assertThat(saver.save()).isTrue();
+        assertThat(changedElsewhere).containsExactly(FIRST, OURS);
+        assertThat(saver.file()).isEqualTo(OURS);
+        assertThat(closed).contains(FIRST);
+        saver.keep(farm("ab"));
+        saver.save();
+        assertThat(saved(OURS)).isEqualTo("ab");
+        assertThat(writes).containsExactly(OURS);
+        assertThat(failures).isEmpty();
+    }
+
+    /** Its lock is given back only when nothing of it is unsaved; opened again before, it is the same one. */
+    @Test
+    void anEarlierFileIsClosedOnceItIsWritten() {
+        boolean[] full = {true};
+        saver.close();
+        saver = saver(
+                (setup, file) -> {
+                    if (full[0] && file.equals(FIRST)) {
+                        throw new IOException("full");
+                    }
+                    write(setup, file);
+                },
+                NEVER,
+                NEVER);
+        closed.clear();
+        saver.keep(farm("first"));
+        saver.open(new Target(SECOND, true), farm("second"));
+        assertThat(saver.save()).isFalse();
+        assertThat(closed).isEmpty();
+        assertThat(saver.takeBack(FIRST)).contains(farm("first"));
+        assertThat(saver.file()).isEqualTo(FIRST);
+        saver.keep(farm("first, changed"));
+        full[0] = false;
+        assertThat(saver.save()).isTrue();
+        assertThat(saved(FIRST)).isEqualTo("first, changed");
+        assertThat(closed).containsExactly(SECOND);
+        assertThat(saver.takeBack(SECOND)).isEmpty();
     }
 
     @Test

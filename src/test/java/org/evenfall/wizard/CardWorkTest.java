@@ -54,6 +54,7 @@ class CardWorkTest {
                         other.words(),
                         other.store(),
                         other.user(),
+                        other.owner(),
                         other.clock(),
                         other.demo(),
                         other.reveal(),

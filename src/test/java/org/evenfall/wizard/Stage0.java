@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.ResourceBundle;
 import org.evenfall.finding.Sentences;
 import org.evenfall.setup.Assessor;
+import org.evenfall.store.Owner;
 import org.evenfall.store.SetupJson;
 import org.evenfall.store.SetupStore;
 import org.evenfall.store.UserFolder;
@@ -28,6 +29,7 @@ final class Stage0 {
                 words,
                 new SetupStore(new SetupJson()),
                 new UserFolder(folder),
+                () -> new Owner("tester", "bench", CLOCK.instant()),
                 CLOCK,
                 name -> read(Path.of("demo", name)),
                 file -> {},

@@ -34,8 +34,6 @@ public final class StepChangeBenchmark {
         WizardWindow window = new WizardWindow(
                 Stage0.context(Files.createTempDirectory("evenfall-bench")),
                 Optional.of(Path.of("demo", "setup.json")));
-        window.saver()
-                .open(Files.createTempFile("evenfall", ".json"), window.model().setup());
         window.show(new Stage());
         double[] millis = new double[8 * ROUNDS];
         for (int i = 0; i < millis.length; i++) {

@@ -40,6 +40,8 @@ public final class SetupModel {
     /** Pointer of the entry that is being edited: all that is typed there is one change. Empty while none is. */
     private String edited = "";
 
+    private boolean locked;
+
     /**
      * @param first the setup to begin with
      * @param assess makes an assessment
@@ -136,6 +138,11 @@ public final class SetupModel {
         return followers;
     }
 
+    /** A setup that can only be read does not change. */
+    public void lock(boolean readOnly) {
+        locked = readOnly;
+    }
+
     /** Changes the setup; a change that leaves it equal is none. */
     public void change(UnaryOperator<Setup> how) {
         change("", how);
@@ -177,7 +184,7 @@ public final class SetupModel {
 
     private void change(String edit, UnaryOperator<Setup> how) {
         Setup changed = how.apply(setup.get());
-        if (changed.equals(setup.get())) {
+        if (locked || changed.equals(setup.get())) {
             return;
         }
         Setup next = completion.complete(changed, setup.get(), assessment);

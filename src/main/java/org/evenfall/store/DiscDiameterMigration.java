@@ -12,34 +12,37 @@ import org.evenfall.quantity.NumberReading;
 import org.evenfall.quantity.NumberText;
 import org.jspecify.annotations.Nullable;
 
-/** What earlier programs wrote in another way, put into the form of today in a tree that was just read. */
-final class OldEntries {
+/** The radius of the disc was asked before its diameter was. */
+final class DiscDiameterMigration {
 
     private static final BigDecimal TWO = BigDecimal.valueOf(2);
     private static final Pattern DECIMAL = Pattern.compile("[+-]?\\d*([.,])(\\d+)");
 
-    private OldEntries() {}
+    private DiscDiameterMigration() {}
 
-    /** Changes the tree of a whole setup file. */
-    static void renew(ObjectNode setup) {
-        if (setup.get("machine") instanceof ObjectNode machine) {
-            diameter(machine);
+    /** The tree of a setup file with the diameter in place of the radius; what is no number stays as it is. */
+    static ObjectNode apply(ObjectNode setup) {
+        if (!(setup.get("machine") instanceof ObjectNode old) || old.has("discDiameter")) {
+            return setup;
         }
+        JsonNode radius = old.get("discRadius");
+        JsonNode diameter = radius == null ? null : diameter(radius);
+        if (diameter == null) {
+            return setup;
+        }
+        ObjectNode machine = old.deepCopy();
+        machine.remove("discRadius");
+        machine.set("discDiameter", diameter);
+        ObjectNode renewed = setup.objectNode();
+        renewed.setAll(setup);
+        renewed.set("machine", machine);
+        return renewed;
     }
 
-    /** The radius of the disc was asked before its diameter; what is no number stays as it is. */
-    private static void diameter(ObjectNode machine) {
-        JsonNode radius = machine.get("discRadius");
-        if (radius == null || machine.has("discDiameter")) {
-            return;
-        }
-        JsonNode diameter = radius.isNumber()
+    private static @Nullable JsonNode diameter(JsonNode radius) {
+        return radius.isNumber()
                 ? DecimalNode.valueOf(radius.decimalValue().multiply(TWO))
                 : twice(EnteredQuantity.parse(radius.asText()));
-        if (diameter != null) {
-            machine.remove("discRadius");
-            machine.set("discDiameter", diameter);
-        }
     }
 
     /** Twice the number, with the decimals, the decimal sign and the unit that were typed. */

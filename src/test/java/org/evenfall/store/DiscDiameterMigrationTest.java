@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Entries of earlier programs are read in the form of today. */
-class OldEntriesTest {
+/** The radius of an earlier program is read as a diameter. */
+class DiscDiameterMigrationTest {
 
     private static MachineEntries machine(String json) throws Exception {
         return new SetupJson()
