@@ -50,6 +50,7 @@ public final class CommandFace implements Runnable {
         line.addSubcommand(new AdviseCommand(context));
         line.addSubcommand(TraysCommand.line(context));
         line.addSubcommand(FlightCommand.line(context));
+        line.addSubcommand(FarmCommand.line(context));
         line.addSubcommand(new DemoCommand(context));
         line.setOut(context.out());
         line.setErr(context.err());

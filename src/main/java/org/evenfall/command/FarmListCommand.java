@@ -1,12 +1,15 @@
 package org.evenfall.command;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.evenfall.finding.Arg;
+import org.evenfall.finding.Step;
+import org.evenfall.quantity.PlainText;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.MachineEntries;
 import org.evenfall.setup.entry.Setup;
@@ -24,6 +27,9 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         description = "Setups by season with what is next, machines, tested products, cards issued with what each replaced.")
 final class FarmListCommand implements Callable<Integer> {
+
+    /** Characters of a line at most. */
+    private static final int MOST = 400;
 
     private final CommandContext context;
     private final FarmCommand farm;
@@ -95,19 +101,49 @@ final class FarmListCommand implements Callable<Integer> {
     }
 
     private void print(ObjectNode result) {
-        for (String part : List.of("setups", "machines", "testedProducts", "cards")) {
-            context.out().println(context.words().text("command.farm." + part));
-            result.get(part).forEach(line -> context.out()
-                    .println("  "
-                            + (line.isObject()
-                                    ? Stream.concat(Stream.empty(), values(line))
-                                            .filter(text -> !text.isBlank())
-                                            .collect(Collectors.joining("  "))
-                                    : line.asText())));
+        heading("setups");
+        for (JsonNode setup : result.get("setups")) {
+            line(
+                    setup.get("file").asText(),
+                    joined(setup, "farm", "field", "crop", "product", "tramlineWidth"),
+                    setup.has("problem")
+                            ? setup.get("problem").asText()
+                            : context.words()
+                                    .text(
+                                            "home.next",
+                                            Arg.text(context.words()
+                                                    .choice(Step.valueOf(setup.get("nextStep").asText())))));
+        }
+        heading("machines");
+        result.get("machines").forEach(machine -> line(machine.asText()));
+        heading("testedProducts");
+        for (JsonNode products : result.get("testedProducts")) {
+            line(products.get("machine").asText(), products.get("count").asText());
+        }
+        heading("cards");
+        for (JsonNode card : result.get("cards")) {
+            String before = card.get("replaces").asText();
+            line(
+                    card.get("file").asText(),
+                    card.get("about").asText(),
+                    context.words().text("command.farm.revision", Arg.count(card.get("revision").asInt())),
+                    before.isEmpty() ? "" : context.words().text("command.farm.replaces", Arg.text(before)));
         }
     }
 
-    private static Stream<String> values(com.fasterxml.jackson.databind.JsonNode line) {
-        return line.properties().stream().map(entry -> entry.getValue().asText());
+    private void heading(String part) {
+        context.out().println(context.words().text("command.farm." + part));
+    }
+
+    private void line(String... parts) {
+        String line = Stream.of(parts).filter(part -> !part.isBlank()).collect(Collectors.joining("  "));
+        context.out().println("  " + PlainText.oneLine(line, MOST));
+    }
+
+    private static String joined(JsonNode line, String... keys) {
+        return Stream.of(keys)
+                .map(key -> line.path(key).asText())
+                .filter(text -> !text.isBlank())
+                .collect(Collectors.joining(" · "));
     }
 }

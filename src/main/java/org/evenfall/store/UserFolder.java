@@ -116,6 +116,11 @@ public record UserFolder(Path root, Path farm) {
         }
     }
 
+    /** The setups of a season's folder, by name. */
+    public List<Path> setups(Path season) {
+        return jsonFiles(season);
+    }
+
     /** The JSON files of a folder; empty where it is not there or cannot be read. */
     static List<Path> jsonFiles(Path folder) {
         if (!Files.isDirectory(folder)) {
