@@ -32,7 +32,8 @@ final class FarmCheckCommand implements Callable<Integer> {
 
     @Option(
             names = "--recover",
-            description = "puts the newest sound state in the place of each damaged or missing file; a damaged one is kept")
+            description =
+                    "puts the newest sound state in the place of each damaged or missing file; a damaged one is kept")
     private boolean recover;
 
     FarmCheckCommand(CommandContext context, FarmCommand farm) {
@@ -57,7 +58,9 @@ final class FarmCheckCommand implements Callable<Integer> {
                     .put("file", file)
                     .put("problem", problem.what().name().toLowerCase(Locale.ROOT))
                     .put("detail", problem.detail())
-                    .put("soundSince", problem.soundSince().map(Object::toString).orElse(null))
+                    .put(
+                            "soundSince",
+                            problem.soundSince().map(Object::toString).orElse(null))
                     .put("recovered", recovered);
             if (!json) {
                 context.out().println(line(problem, file, recovered));

@@ -25,7 +25,8 @@ import picocli.CommandLine.Option;
 @Command(
         name = "list",
         mixinStandardHelpOptions = true,
-        description = "Setups by season with what is next, machines, tested products, cards issued with what each replaced.")
+        description =
+                "Setups by season with what is next, machines, tested products, cards issued with what each replaced.")
 final class FarmListCommand implements Callable<Integer> {
 
     /** Characters of a line at most. */
@@ -112,7 +113,8 @@ final class FarmListCommand implements Callable<Integer> {
                                     .text(
                                             "home.next",
                                             Arg.text(context.words()
-                                                    .choice(Step.valueOf(setup.get("nextStep").asText())))));
+                                                    .choice(Step.valueOf(setup.get("nextStep")
+                                                            .asText())))));
         }
         heading("machines");
         result.get("machines").forEach(machine -> line(machine.asText()));
@@ -126,7 +128,10 @@ final class FarmListCommand implements Callable<Integer> {
             line(
                     card.get("file").asText(),
                     card.get("about").asText(),
-                    context.words().text("command.farm.revision", Arg.count(card.get("revision").asInt())),
+                    context.words()
+                            .text(
+                                    "command.farm.revision",
+                                    Arg.count(card.get("revision").asInt())),
                     before.isEmpty() ? "" : context.words().text("command.farm.replaces", Arg.text(before)));
         }
     }

@@ -37,13 +37,6 @@ public final class FarmShelf {
         return in(user.testedProducts());
     }
 
-    /** The tested products of a machine, as a setup with nothing else; empty where there are none. */
-    public Optional<Setup> testedProducts(String machine) {
-        return testedProducts().stream()
-                .filter(setup -> setup.machine().name().strip().equals(machine.strip()))
-                .findFirst();
-    }
-
     /**
      * Keeps the machine of a setup and the products tested on it; nothing without a name of the machine, and nothing of an
      * invented example.
@@ -51,21 +44,29 @@ public final class FarmShelf {
      * @throws IOException when a file cannot be written; it is then as it was
      */
     public void keep(Setup setup) throws IOException {
-        String name = setup.machine().name().strip();
-        if (name.isEmpty() || setup.guide().isInvented()) {
+        if (!keeps(setup)) {
             return;
         }
         write(user.machines(), Setup.EMPTY.withMachine(setup.machine()));
-        if (!setup.match().library().isEmpty()) {
-            write(
-                    user.testedProducts(),
-                    Setup.EMPTY
-                            .withMachine(MachineEntries.EMPTY.withName(
-                                    setup.machine().name()))
-                            .withMatch(Setup.EMPTY
-                                    .match()
-                                    .withLibrary(setup.match().library())));
+        Optional<Setup> products = products(setup);
+        if (products.isPresent()) {
+            write(user.testedProducts(), products.get());
         }
+    }
+
+    /** Whether the machine of a setup is kept: one with a name, of no invented example. */
+    public static boolean keeps(Setup setup) {
+        return !setup.machine().name().isBlank() && !setup.guide().isInvented();
+    }
+
+    /** The products tested on the machine of a setup, as a setup with nothing else; empty where there are none. */
+    public static Optional<Setup> products(Setup setup) {
+        return setup.match().library().isEmpty()
+                ? Optional.empty()
+                : Optional.of(Setup.EMPTY
+                        .withMachine(
+                                MachineEntries.EMPTY.withName(setup.machine().name()))
+                        .withMatch(Setup.EMPTY.match().withLibrary(setup.match().library())));
     }
 
     private void write(Path folder, Setup part) throws IOException {

@@ -63,6 +63,8 @@ final class AutoSaver implements AutoCloseable {
     private Setup content;
     private @Nullable Future<?> scheduled;
 
+    private @Nullable Thread atExit;
+
     /** When that write begins, as {@link System#nanoTime} counts. */
     private long dueNanos;
 
@@ -141,6 +143,13 @@ final class AutoSaver implements AutoCloseable {
                     .filter(one -> one.getKey().path().equals(wanted))
                     .map(Map.Entry::getValue)
                     .findFirst();
+        }
+    }
+
+    /** Writes something else on the thread of the saver, before the next {@link #save}; nothing once it is closed. */
+    void later(Runnable write) {
+        if (!thread.isShutdown()) {
+            thread.execute(write);
         }
     }
 
@@ -239,6 +248,13 @@ final class AutoSaver implements AutoCloseable {
         }
     }
 
+    /** Writes what is left also when the process is ended from outside, as by a log-off or SIGTERM. */
+    void saveAtExit() {
+        Thread hook = new Thread(this::save, "evenfall-last-save");
+        atExit = hook;
+        Runtime.getRuntime().addShutdownHook(hook);
+    }
+
     /** Writes what is left and lets others write the files. */
     @Override
     public void close() {
@@ -246,10 +262,22 @@ final class AutoSaver implements AutoCloseable {
             return;
         }
         save();
+        forgetExit();
         thread.shutdown();
         synchronized (lock) {
             earlier.forEach(SetupTarget::close);
             target.close();
+        }
+    }
+
+    private void forgetExit() {
+        Thread hook = atExit;
+        try {
+            if (hook != null) {
+                Runtime.getRuntime().removeShutdownHook(hook);
+            }
+        } catch (IllegalStateException exiting) {
+            // it runs already, or has run
         }
     }
 }

@@ -1,8 +1,11 @@
 package org.evenfall.wizard;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.setup.entry.MachineEntries;
@@ -12,24 +15,38 @@ import org.evenfall.wizard.form.SetupModel;
 import org.evenfall.wizard.step.start.KnownMachines;
 import org.jspecify.annotations.Nullable;
 
-/** The machines of the farm and the products tested on them: kept from the open setup, and taken into it. */
+/**
+ * The machines of the farm and the products tested on them: kept from the open setup, and taken into it. Files are read once
+ * and written on another thread.
+ */
 final class FarmMachines implements KnownMachines {
 
     private final FarmShelf shelf;
     private final Sentences words;
     private final Consumer<String> notices;
-    private List<MachineEntries> machines;
+    private final Executor writes;
+    private final List<MachineEntries> machines;
+    private final List<Setup> products;
+
+    /** Whether what was kept last could not be written: it is tried again. */
+    private volatile boolean failed;
+
     private @Nullable SetupModel model;
 
     /** The setup as it was opened or kept last. */
     private Setup before = Setup.EMPTY;
 
-    /** @param notices shows a sentence to the person */
-    FarmMachines(FarmShelf shelf, Sentences words, Consumer<String> notices) {
+    /**
+     * @param notices shows a sentence to the person, called on any thread
+     * @param writes where files are written
+     */
+    FarmMachines(FarmShelf shelf, Sentences words, Consumer<String> notices, Executor writes) {
         this.shelf = shelf;
         this.words = words;
         this.notices = notices;
-        this.machines = shelf.machines();
+        this.writes = writes;
+        this.machines = new ArrayList<>(shelf.machines());
+        this.products = new ArrayList<>(shelf.testedProducts());
     }
 
     /** Connects them with the open setup, once there is one. */
@@ -43,10 +60,9 @@ final class FarmMachines implements KnownMachines {
         before = setup;
     }
 
-    /** As read last. */
     @Override
     public List<MachineEntries> all() {
-        return machines;
+        return List.copyOf(machines);
     }
 
     @Override
@@ -68,7 +84,9 @@ final class FarmMachines implements KnownMachines {
     Setup with(Setup setup, MachineEntries machine) {
         Setup next = setup.withMachine(machine);
         return next.match().library().isEmpty()
-                ? shelf.testedProducts(machine.name())
+                ? products.stream()
+                        .filter(known -> same(known.machine(), machine))
+                        .findFirst()
                         .map(known -> next.withMatch(
                                 next.match().withLibrary(known.match().library())))
                         .orElse(next)
@@ -77,7 +95,7 @@ final class FarmMachines implements KnownMachines {
 
     /** The tested products of each machine. */
     List<Setup> testedProducts() {
-        return shelf.testedProducts();
+        return List.copyOf(products);
     }
 
     /**
@@ -89,19 +107,37 @@ final class FarmMachines implements KnownMachines {
         if (open == null || !isNews(open.setup())) {
             return;
         }
-        try {
-            shelf.keep(open.setup());
-            before = open.setup();
-            machines = shelf.machines();
-        } catch (IOException notWritten) {
-            notices.accept(words.text("document.notSaved", Arg.text(String.valueOf(notWritten.getMessage()))));
+        Setup setup = open.setup();
+        before = setup;
+        failed = false;
+        if (FarmShelf.keeps(setup)) {
+            put(machines, setup.machine(), machine -> same(machine, setup.machine()));
+            FarmShelf.products(setup)
+                    .ifPresent(own -> put(products, own, other -> same(other.machine(), own.machine())));
         }
+        writes.execute(() -> {
+            try {
+                shelf.keep(setup);
+            } catch (IOException notWritten) {
+                failed = true;
+                notices.accept(words.text("document.notSaved", Arg.text(String.valueOf(notWritten.getMessage()))));
+            }
+        });
+    }
+
+    private static <T> void put(List<T> list, T item, Predicate<T> replaces) {
+        list.removeIf(replaces);
+        list.add(item);
+    }
+
+    private static boolean same(MachineEntries a, MachineEntries b) {
+        return a.name().strip().equals(b.name().strip());
     }
 
     private boolean isNews(Setup setup) {
-        String name = setup.machine().name().strip();
-        return !setup.machine().equals(before.machine())
+        return failed
+                || !setup.machine().equals(before.machine())
                 || !setup.match().library().equals(before.match().library())
-                || machines.stream().noneMatch(machine -> machine.name().strip().equals(name));
+                || machines.stream().noneMatch(machine -> same(machine, setup.machine()));
     }
 }

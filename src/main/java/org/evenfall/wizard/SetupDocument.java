@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.function.BinaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javafx.application.Platform;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.setup.Revisions;
@@ -56,7 +57,8 @@ final class SetupDocument {
         this.machines = new FarmMachines(
                 new FarmShelf(context.store(), context.user()),
                 context.words(),
-                sentence -> frame().showNotice(sentence));
+                sentence -> Platform.runLater(() -> showNotice(sentence)),
+                saver::later);
     }
 
     /**

@@ -102,9 +102,7 @@ public final class WizardLauncher {
         try {
             WizardWindow window = new WizardWindow(context, file);
             Stage stage = new Stage();
-            // a log-off or SIGTERM ends the process without closing the window
-            Thread atExit = new Thread(window.saver()::close, "evenfall-last-save");
-            Runtime.getRuntime().addShutdownHook(atExit);
+            window.saver().saveAtExit();
             stage.setOnCloseRequest(event -> {
                 if (!window.mayClose()) {
                     event.consume();
@@ -112,7 +110,6 @@ public final class WizardLauncher {
             });
             stage.setOnHidden(event -> {
                 window.close();
-                Runtime.getRuntime().removeShutdownHook(atExit);
                 closed.countDown();
             });
             window.show(stage);

@@ -36,7 +36,9 @@ class FarmCommandTest {
         Setup demo = store.read(Path.of("demo", "setup.json"));
         Setup real = demo.withGuide(Setup.EMPTY.guide());
         store.save(real, user.season(2027).resolve("setup.json"));
-        store.save(demo.withStart(demo.start().withFarm("Esc\u001b[31m")), user.season(2026).resolve("old.json"));
+        store.save(
+                demo.withStart(demo.start().withFarm("Esc\u001b[31m")),
+                user.season(2026).resolve("old.json"));
         new FarmShelf(store, user).keep(real);
         Path card = Files.createDirectories(user.cards()).resolve("card.pdf");
         Files.writeString(card, "card");
@@ -68,9 +70,12 @@ class FarmCommandTest {
     @Test
     void aFileThatCannotBeReadIsListedWithItsProblem() throws Exception {
         Files.writeString(user.season(2027).resolve("setup.json"), "[]");
-        assertThat(json("farm", farm.toString(), "list", "--json").at("/setups/0/problem").asText())
+        assertThat(json("farm", farm.toString(), "list", "--json")
+                        .at("/setups/0/problem")
+                        .asText())
                 .isEqualTo("expected one JSON object");
-        assertThat(commands.run("farm", farm.toString(), "list").out()).contains("2027/setup.json  expected one JSON object");
+        assertThat(commands.run("farm", farm.toString(), "list").out())
+                .contains("2027/setup.json  expected one JSON object");
     }
 
     @Test
@@ -96,7 +101,9 @@ class FarmCommandTest {
 
     @Test
     void whatIsNoFolderIsRefused() {
-        assertThat(commands.run("farm", folder.resolve("none").toString(), "list").code()).isEqualTo(2);
+        assertThat(commands.run("farm", folder.resolve("none").toString(), "list")
+                        .code())
+                .isEqualTo(2);
         assertThat(commands.run("farm", farm.toString()).code()).isEqualTo(2);
     }
 }

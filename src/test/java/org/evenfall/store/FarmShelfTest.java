@@ -46,10 +46,12 @@ class FarmShelfTest {
         Setup changed = with("A-1", "a").withMachine(with("A-1").machine().withHandbook("page 12"));
         shelf.keep(changed);
         assertThat(shelf.machines()).containsExactly(changed.machine());
-        assertThat(shelf.testedProducts("A-1 ").orElseThrow().match().library())
-                .extracting(TestedProductEntry::id)
-                .containsExactly("a");
-        assertThat(shelf.testedProducts("B")).isEmpty();
+        assertThat(shelf.testedProducts()).singleElement().satisfies(products -> {
+            assertThat(products.machine().name()).isEqualTo("A-1");
+            assertThat(products.match().library())
+                    .extracting(TestedProductEntry::id)
+                    .containsExactly("a");
+        });
     }
 
     @Test

@@ -39,8 +39,8 @@ class RegisterSchemaTest {
         JsonNode item = written.get(list).get(0);
         assertThat(item.fieldNames())
                 .toIterable()
-                .containsExactlyInAnyOrderElementsOf(
-                        () -> schema.at("/properties/" + list + "/items/properties").fieldNames());
+                .containsExactlyInAnyOrderElementsOf(() ->
+                        schema.at("/properties/" + list + "/items/properties").fieldNames());
         ((ObjectNode) item).put("sha256", "no digest");
         assertThat(validator.validate(written)).isNotEmpty();
     }
@@ -61,7 +61,9 @@ class RegisterSchemaTest {
         SetupStore store = new SetupStore(new SetupJson());
         Path outside = folder.resolve("stick.json");
         store.save(Setup.EMPTY, outside);
-        new SetupFiles(store, user, () -> new Owner("a", "b", Instant.EPOCH)).open(outside, 2027).close();
+        new SetupFiles(store, user, () -> new Owner("a", "b", Instant.EPOCH))
+                .open(outside, 2027)
+                .close();
         check(folder.resolve("taken-in.json"), "taken-in.schema.json", "files");
     }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.stream.Stream;
+import org.evenfall.ChildJvm;
 import org.evenfall.setup.entry.Setup;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -66,14 +67,7 @@ class SetupFileTest {
 
     @Test
     void anotherProcessHoldsTheLockAsWell() throws Exception {
-        Process other = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        Holder.class.getName(),
-                        file.toString())
-                .redirectErrorStream(true)
-                .start();
+        Process other = ChildJvm.start(Holder.class, file.toString());
         try {
             assertThat(other.getInputStream().read()).isEqualTo('+');
             try (SetupFile reads = SetupFile.open(store, file, SECOND)) {

@@ -31,7 +31,7 @@ class FarmMachinesTest {
 
     private FarmMachines machines(SetupModel model) {
         Sentences words = new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.UK);
-        FarmMachines machines = new FarmMachines(shelf(), words, sentence -> {});
+        FarmMachines machines = new FarmMachines(shelf(), words, sentence -> {}, Runnable::run);
         machines.attach(model);
         return machines;
     }

@@ -123,6 +123,7 @@ class HomePromptTest {
         typing.type("/machine/name", "Old broadcaster");
         typing.type("/machine/levers/0/label", "long vane");
         robot.interact(() -> window.shell().show("1a"));
+        window.saver().save();
         assertThat(new UserFolder(folder).machines().resolve("machine-old-broadcaster.json"))
                 .exists();
         home(robot);
