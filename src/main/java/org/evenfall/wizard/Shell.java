@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.MenuButton;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
@@ -287,7 +288,12 @@ final class Shell extends BorderPane implements Frame {
     private void enter(KeyEvent event) {
         if (event.getCode() == KeyCode.ENTER && event.getTarget() instanceof Node at && inFront(at)) {
             event.consume();
-            if (at instanceof Button main && EntryOrder.isMain(main)) {
+            if (at instanceof MenuButton menu) {
+                menu.show();
+                return;
+            }
+            if (at instanceof Button main
+                    && (EntryOrder.isMain(main) || pages.prompt(front).alone())) {
                 main.fire();
                 return;
             }

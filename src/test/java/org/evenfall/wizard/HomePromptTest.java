@@ -117,6 +117,22 @@ class HomePromptTest {
         assertThat(window.shell().prompt()).as("the first one that is open").isEqualTo("0b");
     }
 
+    /** The newest setup has the keyboard; Enter opens it. */
+    @Test
+    void enterOpensTheNewestSetup(FxRobot robot) {
+        begin(robot);
+        typing.type("/start/farm", "Thornmarsh Farm");
+        Path first = window.saver().file();
+        robot.interact(() -> window.shell().show("0a"));
+        robot.interact(() -> ((Button) typing.node("start.new")).fire());
+        home(robot);
+        assertThat(window.saver().file()).isNotEqualTo(first);
+        robot.type(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(window.saver().file()).isEqualTo(first);
+        assertThat(setup().start().farm()).isEqualTo("Thornmarsh Farm");
+    }
+
     @Test
     void aMachineIsEnteredOnceAndThenChosen(FxRobot robot) {
         begin(robot);
