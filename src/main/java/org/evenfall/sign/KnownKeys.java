@@ -1,16 +1,25 @@
 package org.evenfall.sign;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The keys known here, own and others', in a text file: one line a key with its code, a tab and its owner's name. */
+/**
+ * The keys known here, own and others', in a text file: one line a key with its code, a tab and its owner's name. Lines
+ * are kept as bytes, so that one that is damaged, or no key at all, is still there after the next write.
+ */
 final class KnownKeys {
+
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
 
     private final Path file;
     private final KeyFiles files;
@@ -20,42 +29,101 @@ final class KnownKeys {
         this.files = files;
     }
 
-    /** Code to name, in the order in which they were added; empty when there is no file or it cannot be read. */
-    Map<String, String> all() {
+    /** A line as it is in the file, and what it says. */
+    private record Line(byte[] bytes, String text) {
+
+        static Line of(String text) {
+            return new Line(text.getBytes(StandardCharsets.UTF_8), text);
+        }
+
+        private int tab() {
+            return text.indexOf('\t');
+        }
+
+        String code() {
+            return tab() > 0 ? text.substring(0, tab()).strip() : "";
+        }
+
+        String name() {
+            return text.substring(tab() + 1).strip();
+        }
+    }
+
+    /**
+     * Code to name, in the order in which they were added; empty when there is no file.
+     *
+     * @throws IOException when there is a file that cannot be read
+     */
+    Map<String, String> all() throws IOException {
         Map<String, String> known = new LinkedHashMap<>();
-        try {
-            for (String line : Files.exists(file) ? Files.readAllLines(file) : List.<String>of()) {
-                int tab = line.indexOf('\t');
-                if (tab > 0) {
-                    known.put(
-                            line.substring(0, tab).strip(),
-                            line.substring(tab + 1).strip());
-                }
+        for (Line line : lines()) {
+            if (!line.code().isEmpty()) {
+                known.put(line.code(), line.name());
             }
-        } catch (IOException unreadable) {
-            return Map.of();
         }
         return known;
     }
 
     /** Adds a key, or gives a known one another name; blanks and tabs in the name become single blanks. */
     void add(String code, String name) throws IOException {
-        Map<String, String> known = new LinkedHashMap<>(all());
-        known.put(code, name.replaceAll("\\s+", " ").strip());
-        write(known);
+        Line added = Line.of(code + "\t" + name.replaceAll("\\s+", " ").strip());
+        List<Line> lines = lines();
+        int at = 0;
+        while (at < lines.size() && !lines.get(at).code().equals(code)) {
+            at++;
+        }
+        if (at < lines.size()) {
+            lines.set(at, added);
+        } else {
+            lines.add(added);
+        }
+        write(lines);
     }
 
     /** Removes a key; nothing is written when it is not known. */
     void remove(String code) throws IOException {
-        Map<String, String> known = new LinkedHashMap<>(all());
-        if (known.remove(code) != null) {
-            write(known);
+        List<Line> lines = lines();
+        if (lines.removeIf(line -> line.code().equals(code))) {
+            write(lines);
         }
     }
 
-    private void write(Map<String, String> known) throws IOException {
-        List<String> lines = new ArrayList<>();
-        known.forEach((code, name) -> lines.add(code + "\t" + name + "\n"));
-        files.write(file, String.join("", lines).getBytes(StandardCharsets.UTF_8));
+    private List<Line> lines() throws IOException {
+        List<Line> lines = new ArrayList<>();
+        byte[] bytes = Files.exists(file) ? Files.readAllBytes(file) : new byte[0];
+        int start = 0;
+        for (int at = 0; at <= bytes.length; at++) {
+            if (at == bytes.length || bytes[at] == '\n') {
+                if (at > start) {
+                    byte[] line = Arrays.copyOfRange(bytes, start, at);
+                    lines.add(new Line(line, text(line)));
+                }
+                start = at + 1;
+            }
+        }
+        return lines;
+    }
+
+    /** The text of a line; one that is no UTF-8 is taken as ISO 8859-1, which every byte is. */
+    private static String text(byte[] line) {
+        String text;
+        try {
+            text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(line))
+                    .toString();
+        } catch (CharacterCodingException otherCode) {
+            text = new String(line, StandardCharsets.ISO_8859_1);
+        }
+        return text.startsWith(BYTE_ORDER_MARK) ? text.substring(BYTE_ORDER_MARK.length()) : text;
+    }
+
+    private void write(List<Line> lines) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        for (Line line : lines) {
+            bytes.writeBytes(line.bytes);
+            bytes.write('\n');
+        }
+        files.write(file, bytes.toByteArray());
     }
 }
