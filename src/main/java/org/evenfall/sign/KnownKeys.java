@@ -1,6 +1,5 @@
 package org.evenfall.sign;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -8,7 +7,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,11 +27,25 @@ final class KnownKeys {
         this.files = files;
     }
 
-    /** A line as it is in the file, and what it says. */
-    private record Line(byte[] bytes, String text) {
+    /** A line as it is in the file, each character one byte (ISO 8859-1), and what it says. */
+    private record Line(String bytes, String text) {
 
         static Line of(String text) {
-            return new Line(text.getBytes(StandardCharsets.UTF_8), text);
+            return new Line(new String(text.getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1), text);
+        }
+
+        /** What a line says; one that is no UTF-8 is taken as ISO 8859-1. */
+        static Line read(String bytes) {
+            String text;
+            try {
+                text = StandardCharsets.UTF_8
+                        .newDecoder()
+                        .decode(ByteBuffer.wrap(bytes.getBytes(StandardCharsets.ISO_8859_1)))
+                        .toString();
+            } catch (CharacterCodingException otherCode) {
+                text = bytes;
+            }
+            return new Line(bytes, text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text);
         }
 
         private int tab() {
@@ -90,40 +102,18 @@ final class KnownKeys {
 
     private List<Line> lines() throws IOException {
         List<Line> lines = new ArrayList<>();
-        byte[] bytes = Files.exists(file) ? Files.readAllBytes(file) : new byte[0];
-        int start = 0;
-        for (int at = 0; at <= bytes.length; at++) {
-            if (at == bytes.length || bytes[at] == '\n') {
-                if (at > start) {
-                    byte[] line = Arrays.copyOfRange(bytes, start, at);
-                    lines.add(new Line(line, text(line)));
-                }
-                start = at + 1;
+        String all = Files.exists(file) ? Files.readString(file, StandardCharsets.ISO_8859_1) : "";
+        for (String line : all.split("\n", -1)) {
+            if (!line.isEmpty()) {
+                lines.add(Line.read(line));
             }
         }
         return lines;
     }
 
-    /** The text of a line; one that is no UTF-8 is taken as ISO 8859-1, which every byte is. */
-    private static String text(byte[] line) {
-        String text;
-        try {
-            text = StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(line))
-                    .toString();
-        } catch (CharacterCodingException otherCode) {
-            text = new String(line, StandardCharsets.ISO_8859_1);
-        }
-        return text.startsWith(BYTE_ORDER_MARK) ? text.substring(BYTE_ORDER_MARK.length()) : text;
-    }
-
     private void write(List<Line> lines) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        for (Line line : lines) {
-            bytes.writeBytes(line.bytes);
-            bytes.write('\n');
-        }
-        files.write(file, bytes.toByteArray());
+        StringBuilder all = new StringBuilder();
+        lines.forEach(line -> all.append(line.bytes).append('\n'));
+        files.write(file, all.toString().getBytes(StandardCharsets.ISO_8859_1));
     }
 }

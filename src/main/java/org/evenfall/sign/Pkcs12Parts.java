@@ -44,20 +44,27 @@ final class Pkcs12Parts {
         List<byte[]> parts = new ArrayList<>();
         try {
             ContentInfo whole = Pfx.getInstance(file).getAuthSafe();
-            for (Object each : ASN1Sequence.getInstance(octets(whole))) {
-                ContentInfo safe = ContentInfo.getInstance(each);
-                if (safe.getContentType().equals(PKCSObjectIdentifiers.encryptedData)) {
-                    EncryptedData data = EncryptedData.getInstance(safe.getContent());
-                    parts.add(new DERSequence(new ASN1Encodable[] {data.getEncryptionAlgorithm(), data.getContent()})
-                            .getEncoded());
-                } else {
-                    addKeys(parts, octets(safe));
-                }
+            for (ASN1Encodable each : ASN1Sequence.getInstance(octets(whole))) {
+                addFrom(parts, ContentInfo.getInstance(each));
             }
-        } catch (IOException | RuntimeException damaged) {
+        } catch (RuntimeException damaged) {
             // what was found up to here is tried
         }
         return parts;
+    }
+
+    private static void addFrom(List<byte[]> parts, ContentInfo safe) {
+        try {
+            if (safe.getContentType().equals(PKCSObjectIdentifiers.encryptedData)) {
+                EncryptedData data = EncryptedData.getInstance(safe.getContent());
+                parts.add(new DERSequence(new ASN1Encodable[] {data.getEncryptionAlgorithm(), data.getContent()})
+                        .getEncoded());
+            } else {
+                addKeys(parts, octets(safe));
+            }
+        } catch (IOException | RuntimeException damaged) {
+            // damage in this part leaves the next
+        }
     }
 
     private static void addKeys(List<byte[]> parts, byte[] bags) throws IOException {
