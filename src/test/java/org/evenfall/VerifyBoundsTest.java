@@ -102,5 +102,7 @@ class VerifyBoundsTest {
         assertThat(verify("%PDF-1.6\n" + new String(noise, StandardCharsets.ISO_8859_1)))
                 .isEqualTo(refused);
         assertThat(verify("%PDF-1.6\n" + "1 0 obj\n".repeat(LARGE / 8))).isEqualTo(refused);
+        assertThat(verify("%PDF-1.6\n" + "1 0 obj\n<</Type/XRef>>\nendobj\n".repeat(LARGE / 40)))
+                .isEqualTo(refused);
     }
 }

@@ -9,6 +9,11 @@ final class PdfBytes {
     private static final byte[] BEGIN = "%PDF-".getBytes(StandardCharsets.US_ASCII);
     private static final byte[] END = "%%EOF".getBytes(StandardCharsets.US_ASCII);
 
+    private static final byte[] OBJECT = " obj".getBytes(StandardCharsets.US_ASCII);
+
+    /** Assumption: a card has some hundred; far more only keep the reader busy. */
+    private static final int MOST_OBJECTS = 100_000;
+
     /** Common practice: readers look for the begin of the file in as many bytes. */
     private static final int BEGIN_WITHIN_BYTES = 1024;
 
@@ -31,6 +36,17 @@ final class PdfBytes {
             last--;
         }
         return last >= END.length && has(file, last - END.length, END);
+    }
+
+    /** Whether it has more objects than any card. */
+    static boolean hasTooManyObjects(byte[] file) {
+        int objects = 0;
+        for (int at = 0; at + OBJECT.length <= file.length; at++) {
+            if (file[at] == OBJECT[0] && has(file, at, OBJECT)) {
+                objects++;
+            }
+        }
+        return objects > MOST_OBJECTS;
     }
 
     private static boolean has(byte[] file, int at, byte[] word) {

@@ -40,6 +40,9 @@ public final class PdfVerifier {
         if (!PdfBytes.begins(file)) {
             throw new IOException("the file is no PDF file");
         }
+        if (PdfBytes.hasTooManyObjects(file)) {
+            throw new IOException("the file has more objects than a card");
+        }
         try {
             List<SignatureRange> ranges = SignatureRange.allIn(file);
             return ranges.isEmpty() ? withoutRange(file) : first(file, ranges.get(0), knownCodes);

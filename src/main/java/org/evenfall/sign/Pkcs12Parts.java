@@ -45,7 +45,7 @@ final class Pkcs12Parts {
         try {
             ContentInfo whole = Pfx.getInstance(file).getAuthSafe();
             for (ASN1Encodable each : ASN1Sequence.getInstance(octets(whole))) {
-                addFrom(parts, ContentInfo.getInstance(each));
+                addFrom(parts, each);
             }
         } catch (RuntimeException damaged) {
             // what was found up to here is tried
@@ -53,8 +53,9 @@ final class Pkcs12Parts {
         return parts;
     }
 
-    private static void addFrom(List<byte[]> parts, ContentInfo safe) {
+    private static void addFrom(List<byte[]> parts, ASN1Encodable content) {
         try {
+            ContentInfo safe = ContentInfo.getInstance(content);
             if (safe.getContentType().equals(PKCSObjectIdentifiers.encryptedData)) {
                 EncryptedData data = EncryptedData.getInstance(safe.getContent());
                 parts.add(new DERSequence(new ASN1Encodable[] {data.getEncryptionAlgorithm(), data.getContent()})
