@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.ResourceBundle;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.evenfall.command.CommandContext;
 import org.evenfall.command.CommandFace;
 import org.evenfall.finding.Sentences;
@@ -24,10 +26,14 @@ import org.evenfall.wizard.WizardLauncher;
 /** Builds the object graph by hand and runs one call. */
 public final class Main {
 
+    /** The reader of PDF files, which would report on standard error what it thinks of them. Held, else it is collected. */
+    private static final Logger PDF_READER = Logger.getLogger("org.apache");
+
     private Main() {}
 
     /** Starts the window or runs one command. */
     public static void main(String[] args) {
+        PDF_READER.setLevel(Level.OFF);
         Locale locale = Locale.getDefault();
         Sentences words = new Sentences(
                 ResourceBundle.getBundle(

@@ -1,9 +1,8 @@
 package org.evenfall.command;
 
-import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -116,25 +115,32 @@ final class CardCommand implements Callable<Integer> {
             cards.write(setup, assessment, written);
         } catch (KeyException unusable) {
             throw new CommandException(
-                    context.user().root() + ": " + context.words().choice(unusable.kind()) + " (--passphrase-file)",
+                    context.user().root() + ": " + context.words().choice(unusable.kind()) + hint(unusable.kind()),
                     unusable);
         }
         context.out().println(written);
         return allowed ? CommandFace.OK : CommandFace.FOUND;
     }
 
+    /** Only a passphrase that is missing or wrong can be given. */
+    private static String hint(KeyException.Kind kind) {
+        return kind == KeyException.Kind.LOCKED || kind == KeyException.Kind.WRONG_PASSPHRASE
+                ? " (--passphrase-file)"
+                : "";
+    }
+
     private void unlock() throws KeyException, CommandException {
-        if (passphrase == null || cards.keys().status().state() != KeyRing.State.LOCKED) {
-            return;
-        }
-        String typed;
+        char[] typed = passphrase == null ? new char[0] : PassphraseFile.read(context, passphrase);
         try {
-            typed = Files.readString(context.path(passphrase)).strip();
-        } catch (NoSuchFileException missing) {
-            throw new CommandException(passphrase + ": no such file", missing);
-        } catch (IOException unreadable) {
-            throw new CommandException(passphrase + ": cannot be read", unreadable);
+            KeyRing.Status status = cards.keys().status();
+            if (status.wasReadable()) {
+                context.err().println(context.words().text("key.wasReadable"));
+            }
+            if (passphrase != null && status.state() == KeyRing.State.LOCKED) {
+                cards.keys().unlock(typed);
+            }
+        } finally {
+            Arrays.fill(typed, '\0');
         }
-        cards.keys().unlock(typed.toCharArray());
     }
 }

@@ -3,6 +3,7 @@ package org.evenfall.command;
 import java.util.concurrent.Callable;
 import org.evenfall.publish.CardService;
 import org.evenfall.publish.VerifyText;
+import org.evenfall.sign.KeyException;
 import org.evenfall.sign.VerifyResult;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -15,7 +16,7 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = {
             "Tells whether a card is unchanged since it was signed, and by which key.",
-            "Exit codes: 0 unchanged, by a key known here; 1 changed; 2 the call or the file is wrong;",
+            "Exit codes: 0 unchanged, by a key known here; 1 changed; 2 the call is wrong, or the file is no card, damaged or cut short;",
             "3 unchanged, by a key not known here; 4 not signed; 5 something was added after signing."
         })
 final class VerifyCommand implements Callable<Integer> {
@@ -47,7 +48,7 @@ final class VerifyCommand implements Callable<Integer> {
         CardService cards = new CardService(context.user(), context.words(), context.clock());
         VerifyResult result = cards.verify(context.path(file));
         if (remember != null && result.unchanged()) {
-            cards.keys().remember(result.keyCode(), remember);
+            remember(cards, result.keyCode(), remember);
             result = cards.verify(context.path(file));
         }
         if (json) {
@@ -56,6 +57,15 @@ final class VerifyCommand implements Callable<Integer> {
             print(result);
         }
         return code(result);
+    }
+
+    private void remember(CardService cards, String code, String name) throws CommandException {
+        try {
+            cards.keys().remember(code, name);
+        } catch (KeyException notWritten) {
+            throw new CommandException(
+                    context.user().root() + ": " + context.words().choice(notWritten.kind()), notWritten);
+        }
     }
 
     private static int code(VerifyResult result) {

@@ -3,7 +3,6 @@ package org.evenfall.publish;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -113,17 +112,10 @@ public final class CardService {
     /**
      * Whether a card is unchanged, and whose key signed it.
      *
-     * @throws CardFileException when there is no such file, or it cannot be read or is no PDF file
+     * @throws CardFileException when there is no such file, or it cannot be read, is too large for a card, or is no PDF file
      */
     public VerifyResult verify(Path card) throws CardFileException {
-        byte[] bytes;
-        try {
-            bytes = Files.readAllBytes(card);
-        } catch (NoSuchFileException missing) {
-            throw new CardFileException(card, "no such file", missing);
-        } catch (IOException unreadable) {
-            throw new CardFileException(card, "cannot be read", unreadable);
-        }
+        byte[] bytes = CardBytes.read(card);
         try {
             return PdfVerifier.verify(bytes, keys.codes());
         } catch (IOException damaged) {

@@ -9,12 +9,16 @@ import java.util.List;
 import java.util.Locale;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
+import org.evenfall.quantity.PlainText;
 import org.evenfall.sign.VerifyResult;
 
 /** A verification in words. */
 public final class VerifyText {
 
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("', 'HH:mm' UTC'", Locale.ROOT);
+
+    /** Characters of a name from a certificate that are shown. */
+    private static final int MOST_NAME = 80;
 
     private VerifyText() {}
 
@@ -28,7 +32,7 @@ public final class VerifyText {
                 headline,
                 words.text(
                         result.knownKey() ? "verify.knownKey" : "verify.unknownKey",
-                        Arg.text(result.keyName()),
+                        Arg.text(PlainText.oneLine(result.keyName(), MOST_NAME)),
                         Arg.text(result.keyCode())),
                 words.text("verify.when", Arg.text(time(result.signedAt(), words))),
                 words.text("verify.means"));
@@ -40,7 +44,7 @@ public final class VerifyText {
             OffsetDateTime time = Instant.parse(signedAt).atOffset(ZoneOffset.UTC);
             return words.word(new Arg.Day(time.toLocalDate())) + TIME.format(time);
         } catch (DateTimeParseException e) {
-            return signedAt;
+            return PlainText.oneLine(signedAt, MOST_NAME);
         }
     }
 

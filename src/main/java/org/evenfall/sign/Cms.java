@@ -2,16 +2,14 @@ package org.evenfall.sign;
 
 import java.io.IOException;
 import java.security.GeneralSecurityException;
-import java.security.MessageDigest;
+import java.security.Key;
 import java.security.cert.X509Certificate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
 import org.bouncycastle.asn1.ASN1Encoding;
-import org.bouncycastle.asn1.DERSet;
-import org.bouncycastle.asn1.cms.Attribute;
 import org.bouncycastle.asn1.cms.AttributeTable;
 import org.bouncycastle.asn1.cms.CMSAttributes;
-import org.bouncycastle.asn1.ess.ESSCertIDv2;
-import org.bouncycastle.asn1.ess.SigningCertificateV2;
-import org.bouncycastle.asn1.pkcs.PKCSObjectIdentifiers;
 import org.bouncycastle.cert.X509CertificateHolder;
 import org.bouncycastle.cert.jcajce.JcaCertStore;
 import org.bouncycastle.cert.jcajce.JcaX509CertificateConverter;
@@ -40,18 +38,16 @@ final class Cms {
     static byte[] sign(byte[] data, SigningKey key) throws IOException {
         try {
             X509Certificate certificate = key.certificate();
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(certificate.getEncoded());
-            Attribute named = new Attribute(
-                    PKCSObjectIdentifiers.id_aa_signingCertificateV2,
-                    new DERSet(new SigningCertificateV2(new ESSCertIDv2(digest))));
             DefaultSignedAttributeTableGenerator attributes =
-                    new DefaultSignedAttributeTableGenerator(new AttributeTable(named));
+                    new DefaultSignedAttributeTableGenerator(new AttributeTable(CmsForm.naming(certificates(key))));
             CMSSignedDataGenerator generator = new CMSSignedDataGenerator();
             generator.addSignerInfoGenerator(
                     new JcaSignerInfoGeneratorBuilder(new JcaDigestCalculatorProviderBuilder().build())
                             .setSignedAttributeGenerator(parameters ->
                                     attributes.getAttributes(parameters).remove(CMSAttributes.signingTime))
-                            .build(new JcaContentSignerBuilder(algorithm(key)).build(key.privateKey()), certificate));
+                            .build(
+                                    new JcaContentSignerBuilder(algorithm(key.privateKey())).build(key.privateKey()),
+                                    certificate));
             generator.addCertificates(new JcaCertStore(key.chain()));
             return generator.generate(new CMSProcessableByteArray(data), false).getEncoded(ASN1Encoding.DER);
         } catch (GeneralSecurityException | OperatorCreationException | CMSException broken) {
@@ -59,20 +55,40 @@ final class Cms {
         }
     }
 
-    private static String algorithm(SigningKey key) {
-        return key.privateKey().getAlgorithm().equals("EC") ? "SHA256withECDSA" : "SHA256withRSA";
+    /** The certificates that travel with the signature: that of the key first, each once. */
+    private static List<byte[]> certificates(SigningKey key) throws GeneralSecurityException {
+        List<byte[]> certificates = new ArrayList<>();
+        certificates.add(key.certificate().getEncoded());
+        for (X509Certificate issuer : key.chain()) {
+            if (!issuer.equals(key.certificate())) {
+                certificates.add(issuer.getEncoded());
+            }
+        }
+        return certificates;
     }
 
-    /** The certificate whose key signed exactly these bytes; null when the signature does not fit or cannot be read. */
+    private static String algorithm(Key key) {
+        return key.getAlgorithm().equals("EC") ? "SHA256withECDSA" : "SHA256withRSA";
+    }
+
+    /**
+     * The certificate whose key signed exactly these bytes; null when the signature does not fit, has another form than
+     * is written here, or cannot be read.
+     */
     static @Nullable X509Certificate signer(byte[] data, byte[] signature) {
         try {
             CMSSignedData signed = new CMSSignedData(new CMSProcessableByteArray(data), signature);
-            for (SignerInformation signer : signed.getSignerInfos()) {
-                for (X509CertificateHolder holder : signed.getCertificates().getMatches(null)) {
-                    if (named(signer, holder)
-                            && signer.verify(new JcaSimpleSignerInfoVerifierBuilder().build(holder))) {
-                        return new JcaX509CertificateConverter().getCertificate(holder);
-                    }
+            Collection<SignerInformation> signers = signed.getSignerInfos().getSigners();
+            if (signers.size() != 1) {
+                return null;
+            }
+            SignerInformation signer = signers.iterator().next();
+            for (X509CertificateHolder holder : signed.getCertificates().getMatches(null)) {
+                X509Certificate certificate = new JcaX509CertificateConverter().getCertificate(holder);
+                if (CmsForm.namesAll(signed, signer, holder)
+                        && CmsForm.isExact(signature, signed, signer, holder, algorithm(certificate.getPublicKey()))
+                        && signer.verify(new JcaSimpleSignerInfoVerifierBuilder().build(holder))) {
+                    return certificate;
                 }
             }
             return null;
@@ -83,22 +99,5 @@ final class Cms {
                 | RuntimeException broken) {
             return null;
         }
-    }
-
-    /** Whether the signed attributes name this certificate, so that it cannot be exchanged or altered. */
-    private static boolean named(SignerInformation signer, X509CertificateHolder holder)
-            throws GeneralSecurityException, IOException {
-        Attribute attribute = signer.getSignedAttributes().get(PKCSObjectIdentifiers.id_aa_signingCertificateV2);
-        if (attribute == null) {
-            return false;
-        }
-        byte[] digest = MessageDigest.getInstance("SHA-256").digest(holder.getEncoded());
-        for (ESSCertIDv2 id : SigningCertificateV2.getInstance(attribute.getAttributeValues()[0])
-                .getCerts()) {
-            if (MessageDigest.isEqual(digest, id.getCertHash())) {
-                return true;
-            }
-        }
-        return false;
     }
 }

@@ -34,6 +34,11 @@ final class KeyFile {
         return SigningKeys.load(file, passphrase);
     }
 
+    /** Takes the file from others who may read it; whether there were any. */
+    boolean putRight() {
+        return OwnerOnly.putRight(file);
+    }
+
     /** Writes the present key again, closed by another passphrase. */
     void rewrite(SigningKey key, char[] passphrase) throws IOException {
         files.write(file, SigningKeys.store(key, passphrase));

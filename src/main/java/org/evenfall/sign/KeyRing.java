@@ -3,6 +3,7 @@ package org.evenfall.sign;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
@@ -34,13 +35,16 @@ public final class KeyRing {
      * @param name name in its certificate
      * @param until last day of its certificate, ISO date
      * @param closed whether a passphrase closes it
+     * @param wasReadable others could read its file, which was put right
      */
-    public record Status(State state, String code, String name, String until, boolean closed) {}
+    public record Status(State state, String code, String name, String until, boolean closed, boolean wasReadable) {}
 
     private static final char[] NO_PASSPHRASE = {};
 
     private final KeyFile file;
     private final KnownKeys known;
+    private final KeyLock lock;
+    private boolean wasReadable;
     private char[] passphrase = NO_PASSPHRASE;
     private @Nullable SigningKey open;
 
@@ -53,25 +57,27 @@ public final class KeyRing {
     public KeyRing(Path folder, KeyFiles files) {
         this.file = new KeyFile(folder, files);
         this.known = new KnownKeys(folder.resolve("known-keys.txt"), files);
+        this.lock = new KeyLock(folder, files);
     }
 
     /** Whether there is a key, and which. */
     public synchronized Status status() {
         State state = State.NONE;
         if (file.exists()) {
+            wasReadable |= file.putRight();
             try {
                 SigningKey key = key();
                 return new Status(
-                        State.OPEN, key.code(), key.name(), key.until().toString(), passphrase.length > 0);
+                        State.OPEN, key.code(), key.name(), key.until().toString(), passphrase.length > 0, wasReadable);
             } catch (KeyException unusable) {
                 state = unusable.kind() == KeyException.Kind.LOCKED ? State.LOCKED : State.UNREADABLE;
             }
         }
-        return new Status(state, "", "", "", state == State.LOCKED);
+        return new Status(state, "", "", "", state == State.LOCKED, wasReadable);
     }
 
     /**
-     * The key to sign with; made on first use.
+     * The key to sign with; made on first use, once also where several programs want it at the same time.
      *
      * @param name who signs, for the certificate of a new key
      * @param role role, may be empty
@@ -80,8 +86,13 @@ public final class KeyRing {
      */
     public synchronized SigningKey signing(String name, String role, Instant now) throws KeyException {
         if (!file.exists()) {
-            renew(name, role, NO_PASSPHRASE, now);
+            written(() -> {
+                if (!file.exists()) {
+                    renew(name, role, NO_PASSPHRASE, now);
+                }
+            });
         }
+        wasReadable |= file.putRight();
         return key();
     }
 
@@ -92,7 +103,7 @@ public final class KeyRing {
      */
     public synchronized void unlock(char[] given) throws KeyException {
         open = file.load(given);
-        passphrase = given.clone();
+        keep(given);
         remember(open);
     }
 
@@ -104,7 +115,7 @@ public final class KeyRing {
     public synchronized void protect(char[] fresh) throws KeyException {
         SigningKey key = key();
         written(() -> file.rewrite(key, fresh));
-        passphrase = fresh.clone();
+        keep(fresh);
     }
 
     /**
@@ -135,14 +146,18 @@ public final class KeyRing {
         }
     }
 
-    /** Code to name of every key known here, own ones too. */
+    /** Code to name of every key known here, own ones too; none when the list cannot be read, which is then kept. */
     public synchronized Map<String, String> known() {
-        return known.all();
+        try {
+            return known.all();
+        } catch (IOException unreadable) {
+            return Map.of();
+        }
     }
 
     /** Codes of the keys known here. */
     public synchronized Set<String> codes() {
-        Set<String> codes = new LinkedHashSet<>(known.all().keySet());
+        Set<String> codes = new LinkedHashSet<>(known().keySet());
         codes.add(status().code());
         codes.remove("");
         return codes;
@@ -174,27 +189,41 @@ public final class KeyRing {
     }
 
     private void put(SigningKey key, char[] closedBy, Instant now) throws KeyException {
-        written(() -> file.replace(key, closedBy, now));
-        open = key;
-        passphrase = closedBy.clone();
-        remember(key);
+        written(() -> {
+            file.replace(key, closedBy, now);
+            open = key;
+            keep(closedBy);
+            remember(key);
+        });
     }
 
-    private interface Write {
-        void run() throws IOException;
+    /** Keeps a copy of the passphrase and overwrites the one before. */
+    private void keep(char[] given) {
+        char[] former = passphrase;
+        passphrase = given.clone();
+        Arrays.fill(former, '\0');
     }
 
-    private static void written(Write write) throws KeyException {
+    /** Writes while nobody else does. */
+    private void written(KeyLock.Work write) throws KeyException {
         try {
-            write.run();
+            lock.during(write);
+        } catch (KeyException unusable) {
+            throw unusable;
         } catch (IOException notWritten) {
             throw new KeyException(KeyException.Kind.NOT_WRITTEN, notWritten);
         }
     }
 
+    /** One's own key stays known when it is closed; where the list cannot be read, it is known while it is open. */
     private void remember(SigningKey key) throws KeyException {
-        if (!known.all().containsKey(key.code())) {
-            remember(key.code(), key.name());
+        try {
+            if (known.all().containsKey(key.code())) {
+                return;
+            }
+        } catch (IOException unreadable) {
+            return;
         }
+        remember(key.code(), key.name());
     }
 }

@@ -2,10 +2,8 @@ package org.evenfall.sign;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.security.cert.X509Certificate;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
@@ -15,11 +13,18 @@ import org.apache.pdfbox.pdmodel.interactive.digitalsignature.PDSignature;
 import org.bouncycastle.asn1.ASN1Encoding;
 import org.bouncycastle.asn1.ASN1InputStream;
 import org.bouncycastle.asn1.ASN1Primitive;
+import org.jspecify.annotations.Nullable;
 
-/** Checks the signature of a PDF file against the file's own bytes. */
+/**
+ * Checks the signature of a PDF file against the file's own bytes. Signatures are looked for in the bytes, not only in the
+ * form of the document: a later update of the file can drop the form, but not the bytes that were signed.
+ */
 public final class PdfVerifier {
 
     private static final byte[] NONE = new byte[0];
+
+    /** The digits as a signature is written. */
+    private static final HexFormat DIGITS = HexFormat.of().withUpperCase();
 
     private PdfVerifier() {}
 
@@ -29,67 +34,83 @@ public final class PdfVerifier {
      *
      * @param file bytes of the PDF file
      * @param knownCodes short codes of the keys known here
-     * @throws IOException when the bytes are no PDF file that can be read
+     * @throws IOException when the bytes are no whole PDF file that can be read
      */
     public static VerifyResult verify(byte[] file, Set<String> knownCodes) throws IOException {
-        try (PDDocument document = Loader.loadPDF(file)) {
-            List<PDSignature> signatures = document.getSignatureDictionaries();
-            if (signatures.isEmpty()) {
-                return VerifyResult.UNSIGNED;
-            }
-            PDSignature first = signatures.stream()
-                    .min(Comparator.comparingLong(PdfVerifier::end))
-                    .orElseThrow();
-            return verify(file, first, knownCodes);
-        } catch (RuntimeException broken) {
+        if (!PdfBytes.begins(file)) {
+            throw new IOException("the file is no PDF file");
+        }
+        if (PdfBytes.hasTooManyObjects(file)) {
+            throw new IOException("the file has more objects than a card");
+        }
+        try {
+            List<SignatureRange> ranges = SignatureRange.allIn(file);
+            return ranges.isEmpty() ? withoutRange(file) : first(file, ranges.get(0), knownCodes);
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError broken) {
+            // the reader of PDF files fails in these ways on files that are built to overload it
             throw new IOException("the file is damaged", broken);
         }
     }
 
-    /** End of the signed bytes; -1 for a signature without a proper range, which then comes first and fails. */
-    private static long end(PDSignature signature) {
-        int[] range = signature.getByteRange();
-        return range == null || range.length != 4 ? -1 : (long) range[2] + range[3];
+    /** A file without a sound range: not signed when it is whole and nothing hints at a signature. */
+    private static VerifyResult withoutRange(byte[] file) throws IOException {
+        try (PDDocument document = Loader.loadPDF(file)) {
+            List<PDSignature> signatures = SignatureFields.of(document);
+            if (!PdfBytes.ends(file)) {
+                throw new IOException("the file was cut short");
+            }
+            if (!signatures.isEmpty()) {
+                return result(signatures.get(0), null, false, false, Set.of());
+            }
+            if (!RangeText.allIn(file).isEmpty()) {
+                throw new IOException("the file has a part of a signature");
+            }
+            return VerifyResult.UNSIGNED;
+        }
     }
 
-    private static VerifyResult verify(byte[] file, PDSignature signature, Set<String> knownCodes) throws IOException {
-        byte[] contents = contents(file, signature.getByteRange());
-        boolean readable = contents.length > 0;
-        X509Certificate signer = readable ? Cms.signer(signature.getSignedContent(file), contents) : null;
-        boolean toTheEnd = readable && end(signature) == file.length;
+    /** The answer of the range that ends first, and of the file as it was up to there. */
+    private static VerifyResult first(byte[] file, SignatureRange range, Set<String> knownCodes) throws IOException {
+        boolean more = range.end() < file.length;
+        byte[] revision = more ? Arrays.copyOf(file, range.end()) : file;
+        try (PDDocument document = Loader.loadPDF(revision)) {
+            List<PDSignature> signatures = SignatureFields.of(document);
+            PDSignature own = signatures.stream()
+                    .filter(signature -> range.matches(signature.getByteRange()))
+                    .findFirst()
+                    .orElse(null);
+            byte[] contents = contents(range.digits(file));
+            X509Certificate signer = contents.length == 0 ? null : Cms.signer(range.signedBytes(file), contents);
+            boolean appended = more || signatures.size() > 1;
+            return result(own, signer, own != null && !more, appended, knownCodes);
+        }
+    }
+
+    private static VerifyResult result(
+            @Nullable PDSignature signature,
+            @Nullable X509Certificate signer,
+            boolean toTheEnd,
+            boolean appended,
+            Set<String> knownCodes) {
         String code = signer == null ? "" : SigningKey.code(signer);
         return new VerifyResult(
                 true,
-                signer != null && toTheEnd,
-                readable && !toTheEnd,
-                signature.getName() == null ? "" : signature.getName(),
+                signer != null && toTheEnd && !appended,
+                appended,
+                signature == null || signature.getName() == null ? "" : signature.getName(),
                 signer == null ? "" : SigningKey.name(signer),
                 code,
                 knownCodes.contains(code),
-                signature.getSignDate() == null
+                signature == null || signature.getSignDate() == null
                         ? ""
                         : signature.getSignDate().toInstant().toString());
     }
 
-    /**
-     * The signature between the two signed parts; empty unless the parts are the whole file up to their end, without
-     * exactly one hexadecimal string between them.
-     */
-    private static byte[] contents(byte[] file, int[] range) {
-        if (range == null
-                || range.length != 4
-                || range[0] != 0
-                || range[1] <= 0
-                || range[2] <= range[1] + 2
-                || range[3] <= 0
-                || (long) range[2] + range[3] > file.length
-                || file[range[1]] != '<'
-                || file[range[2] - 1] != '>') {
-            return NONE;
-        }
+    /** The bytes of a signature; empty unless they are written in capital digits. */
+    private static byte[] contents(String digits) {
         try {
-            String hex = new String(file, range[1] + 1, range[2] - range[1] - 2, StandardCharsets.US_ASCII);
-            return withoutPadding(HexFormat.of().parseHex(hex));
+            byte[] padded = DIGITS.parseHex(digits);
+            return DIGITS.formatHex(padded).equals(digits) ? withoutPadding(padded) : NONE;
         } catch (IOException | IllegalArgumentException noValue) {
             return NONE;
         }

@@ -62,8 +62,18 @@ public final class SigningKeys {
      */
     public static SigningKey load(Path file, char[] passphrase) throws KeyException {
         try {
+            return read(Files.readAllBytes(file), passphrase);
+        } catch (KeyException unusable) {
+            throw unusable;
+        } catch (IOException unreadable) {
+            throw new KeyException(KeyException.Kind.UNREADABLE, unreadable);
+        }
+    }
+
+    private static SigningKey read(byte[] bytes, char[] passphrase) throws KeyException {
+        try {
             KeyStore store = KeyStore.getInstance("PKCS12");
-            store.load(new ByteArrayInputStream(Files.readAllBytes(file)), passphrase);
+            store.load(new ByteArrayInputStream(bytes), passphrase);
             for (String alias : Collections.list(store.aliases())) {
                 if (store.getKey(alias, passphrase) instanceof PrivateKey key
                         && usable(key)
@@ -74,11 +84,11 @@ public final class SigningKeys {
             throw new KeyException(KeyException.Kind.NO_KEY);
         } catch (KeyException unusable) {
             throw unusable;
-        } catch (UnrecoverableKeyException wrong) {
-            throw new KeyException(KeyException.Kind.WRONG_PASSPHRASE, wrong);
-        } catch (IOException | GeneralSecurityException broken) {
+        } catch (IOException | GeneralSecurityException | RuntimeException broken) {
+            boolean closed = broken instanceof UnrecoverableKeyException
+                    || broken.getCause() instanceof UnrecoverableKeyException;
             throw new KeyException(
-                    broken.getCause() instanceof UnrecoverableKeyException
+                    closed && !Pkcs12Parts.anyOpensWith(bytes, passphrase)
                             ? KeyException.Kind.WRONG_PASSPHRASE
                             : KeyException.Kind.UNREADABLE,
                     broken);

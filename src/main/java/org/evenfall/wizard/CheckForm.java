@@ -8,11 +8,15 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.evenfall.publish.VerifyText;
+import org.evenfall.quantity.PlainText;
 import org.evenfall.sign.VerifyResult;
 import org.evenfall.wizard.form.Form;
 
 /** Step 7: whether a card is as it was signed, by whose key, and which keys are known here. */
 final class CheckForm {
+
+    /** Characters of a line in the list of known keys. */
+    private static final int MOST_LINE = 120;
 
     private final Form form;
     private final WizardContext context;
@@ -78,7 +82,7 @@ final class CheckForm {
             forget.setId("check.forget/" + code);
             forget.getStyleClass().add("quiet");
             forget.setOnAction(event -> work.keys(ring -> ring.forget(code), status -> list()));
-            lines.add(form.row(line("sentence", code + "  " + name), forget));
+            lines.add(form.row(line("sentence", PlainText.oneLine(code + "  " + name, MOST_LINE)), forget));
         });
         known.getChildren().setAll(lines);
     }

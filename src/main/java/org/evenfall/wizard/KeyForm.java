@@ -1,12 +1,15 @@
 package org.evenfall.wizard;
 
+import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.PasswordField;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
+import org.evenfall.quantity.PlainText;
 import org.evenfall.setup.entry.CardEntries;
 import org.evenfall.sign.KeyRing;
 import org.evenfall.wizard.form.Disclosure;
@@ -14,6 +17,9 @@ import org.evenfall.wizard.form.Form;
 
 /** Step 7: the key that signs. Opened, closed by a passphrase, brought along, made anew. */
 final class KeyForm {
+
+    /** Characters of a name from a certificate that are shown. */
+    private static final int MOST_NAME = 80;
 
     private final Form form;
     private final WizardContext context;
@@ -67,10 +73,10 @@ final class KeyForm {
                         .text(
                                 status.closed() ? "key.openClosed" : "key.open",
                                 code,
-                                Arg.text(status.name()),
+                                Arg.text(PlainText.oneLine(status.name(), MOST_NAME)),
                                 Arg.text(status.until()));
         };
-        state.setText(text);
+        state.setText(status.wasReadable() ? text + " " + form.words().text("key.wasReadable") : text);
         shown(unlock, status.state() == KeyRing.State.LOCKED);
         shown(manage, status.state() != KeyRing.State.NONE);
     }
@@ -87,7 +93,7 @@ final class KeyForm {
 
     private Node unlocking() {
         PasswordField passphrase = secret("key.passphrase");
-        Button open = form.button("key.openIt", () -> with(keys -> keys.unlock(taken(passphrase))));
+        Button open = form.button("key.openIt", () -> with(taken(passphrase), KeyRing::unlock));
         passphrase.setOnAction(event -> open.fire());
         return form.row(form.labelledNode("key.passphrase", passphrase), form.alignedButton(open));
     }
@@ -101,10 +107,9 @@ final class KeyForm {
                 showTrouble(form.words().text("key.differ"));
                 return;
             }
-            char[] fresh = taken(first);
             again.clear();
             whole[0].close();
-            with(keys -> keys.protect(fresh));
+            with(taken(first), KeyRing::protect);
         });
         whole[0] = new Disclosure(
                 form,
@@ -135,7 +140,9 @@ final class KeyForm {
 
     private void importKey(Path file, char[] passphrase, Disclosure whole) {
         whole.close();
-        with(keys -> keys.importKey(file, passphrase, context.clock().instant()));
+        with(
+                passphrase,
+                (keys, typed) -> keys.importKey(file, typed, context.clock().instant()));
     }
 
     private Node renewing() {
@@ -148,6 +155,22 @@ final class KeyForm {
         });
         whole[0] = new Disclosure(form, "key.renewAsk", form.sentence("key.renewHow"), form.row(renew));
         return whole[0];
+    }
+
+    /** Work with a passphrase, which is overwritten afterwards. */
+    @FunctionalInterface
+    private interface SecretWork {
+        void on(KeyRing keys, char[] passphrase) throws IOException;
+    }
+
+    private void with(char[] passphrase, SecretWork secretWork) {
+        with(keys -> {
+            try {
+                secretWork.on(keys, passphrase);
+            } finally {
+                Arrays.fill(passphrase, '\0');
+            }
+        });
     }
 
     private void with(CardWork.KeyWork keyWork) {

@@ -3,8 +3,11 @@ package org.evenfall.publish;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Clock;
 import java.time.ZoneOffset;
@@ -68,7 +71,8 @@ class CardServiceTest {
         try (Stream<Path> files = Files.list(user.root())) {
             assertThat(files.toList())
                     .extracting(file -> file.getFileName() + " " + permissions(file))
-                    .containsExactlyInAnyOrder("signing-key.p12 rw-------", "known-keys.txt rw-------");
+                    .containsExactlyInAnyOrder(
+                            "signing-key.p12 rw-------", "known-keys.txt rw-------", "signing-key.lock rw-------");
         }
     }
 
@@ -120,6 +124,31 @@ class CardServiceTest {
         assertThatThrownBy(() -> cards.verify(text))
                 .isInstanceOf(CardFileException.class)
                 .hasMessage(text + ": is no PDF file, or is damaged");
+    }
+
+    /** Refused by its length before it is read; a device without a length is read no further than a card can be. */
+    @Test
+    void aFileTooLargeForACardIsNotRead() throws Exception {
+        Path large = temp.resolve("large.pdf");
+        try (FileChannel channel = FileChannel.open(large, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+            channel.write(ByteBuffer.allocate(1), 3_000_000_000L);
+        }
+        assertThatThrownBy(() -> cards.verify(large))
+                .isInstanceOf(CardFileException.class)
+                .hasMessage(large + ": is too large for a card");
+        Path endless = Path.of("/dev/zero");
+        assertThatThrownBy(() -> cards.verify(endless)).hasMessage("/dev/zero: is too large for a card");
+    }
+
+    /** A name in a certificate is anybody's text: it neither steers a terminal nor makes lines of its own. */
+    @Test
+    void controlCharactersOfANameAreNotShown() {
+        VerifyResult hostile = new VerifyResult(
+                true, true, false, "A", "Eve\u001B[2J\nUnchanged\u202E", "0123", false, "\u001B2027\nx");
+        assertThat(VerifyText.of(hostile, WORDS))
+                .contains("By a key not known here: Eve\uFFFD[2J Unchanged\uFFFD, 0123."
+                        + " Compare the code with the one on the printed card.")
+                .allMatch(line -> line.chars().noneMatch(Character::isISOControl));
     }
 
     @Test

@@ -76,33 +76,6 @@ class PdfVerifierTest {
         }
     }
 
-    /**
-     * The signature's own digits: whoever changes one breaks it, writes the same digit in another case, or changes a part
-     * without meaning. Another key or another time never results.
-     */
-    @Test
-    void theSignatureCannotBeMadeAnothers() throws Exception {
-        VerifyResult whole = verify(file);
-        int broken = 0;
-        int tried = 0;
-        for (int at = range[1] + 1; at < range[2] - 1; at += 3) {
-            byte[] changed = file.clone();
-            changed[at] = (byte) (changed[at] == '5' ? '6' : '5');
-            tried++;
-            if (unchanged(changed)) {
-                assertThat(verify(changed)).isEqualTo(whole);
-            } else {
-                broken++;
-            }
-        }
-        assertThat(broken).isGreaterThan(tried * 95 / 100);
-        for (byte foreign : new byte[] {'g', ' ', 0}) {
-            byte[] changed = file.clone();
-            changed[range[1] + 40] = foreign;
-            assertThat(unchanged(changed)).isFalse();
-        }
-    }
-
     @Test
     void whatIsAppendedIsDetected() throws Exception {
         for (String more : new String[] {"\n% one more comment\n", " ", "\0", "%%EOF\n"}) {
@@ -146,7 +119,7 @@ class PdfVerifierTest {
     }
 
     @Test
-    void aFileCutShortIsNotUnchanged() {
+    void aFileCutShortIsNeverUnchanged() {
         for (int length = 0; length < file.length; length += 97) {
             assertThat(unchanged(Arrays.copyOf(file, length)))
                     .as("cut at " + length)
@@ -250,7 +223,8 @@ class PdfVerifierTest {
         byte[] ber = new BERSequence(ASN1Sequence.getInstance(der).toArray()).getEncoded(ASN1Encoding.BER);
         assertThat(ber).isNotEqualTo(der);
         assertThat(unchanged(SamplePdf.withSignature(file, range, der))).isTrue();
-        assertThat(Cms.signer(covered, ber)).isEqualTo(key.certificate());
+        assertThat(Cms.signer(covered, der)).isEqualTo(key.certificate());
+        assertThat(Cms.signer(covered, ber)).isNull();
         assertThat(unchanged(SamplePdf.withSignature(file, range, ber))).isFalse();
     }
 

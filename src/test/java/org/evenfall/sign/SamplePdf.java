@@ -81,7 +81,7 @@ final class SamplePdf {
     /** The file with other bytes for its signature, as hexadecimal digits filled up with zeros. */
     static byte[] withSignature(byte[] pdf, int[] place, byte[] signature) {
         byte[] changed = pdf.clone();
-        byte[] hex = HexFormat.of().formatHex(signature).getBytes(StandardCharsets.US_ASCII);
+        byte[] hex = HexFormat.of().withUpperCase().formatHex(signature).getBytes(StandardCharsets.US_ASCII);
         int room = place[2] - place[1] - 2;
         if (hex.length > room) {
             throw new IllegalArgumentException("no room for the signature");

@@ -105,7 +105,7 @@ class CardWorkTest {
                         this::answer)))
                 .isSameAs(failure);
         assertThat(after(() -> work.keys(keys -> {}, this::answer)))
-                .isEqualTo(new KeyRing.Status(KeyRing.State.NONE, "", "", "", false));
+                .isEqualTo(new KeyRing.Status(KeyRing.State.NONE, "", "", "", false, false));
     }
 
     @Test

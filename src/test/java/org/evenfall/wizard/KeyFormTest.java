@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -40,6 +41,7 @@ class KeyFormTest {
         KeyRing ring = CardService.keys(new UserFolder(folder));
         ring.signing("A. Marlow", "farm manager", WHEN);
         ring.protect("old gate".toCharArray());
+        Files.setPosixFilePermissions(folder.resolve("signing-key.p12"), PosixFilePermissions.fromString("rw-r--r--"));
         window = new WizardWindow(Stage0.context(folder), Optional.of(copy));
         stage.setWidth(1280);
         stage.setHeight(1000);
@@ -63,6 +65,7 @@ class KeyFormTest {
     @Test
     void aClosedKeyIsOpenedClosedAnewAndReplaced(FxRobot robot) throws Exception {
         shows("key.state", "closed by a passphrase");
+        shows("key.state", "Others on this computer could read your key file; now only you can.");
         typing.type("key.passphrase", "wrong");
         typing.press("key.openIt");
         WaitForAsyncUtils.waitFor(
