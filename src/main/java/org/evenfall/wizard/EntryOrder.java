@@ -6,6 +6,7 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
@@ -19,19 +20,22 @@ final class EntryOrder {
     private EntryOrder() {}
 
     /**
-     * The first entry that is shown.
+     * The first entry that is shown, else the button of the page's main action.
      *
-     * @param anyButton on a page without entries its first button, else only one that is the page's main action
+     * @param anyButton whether the first button counts as much as an entry
      */
     static Optional<Node> first(Parent page, boolean anyButton) {
-        return entries(page).stream().findFirst().or(() -> button(page.lookup(".entries"), anyButton));
+        return anyButton
+                ? button(page.lookup(".entries"), true)
+                : entries(page).stream().findFirst().or(() -> button(page.lookup(".entries"), false));
     }
 
     private static Optional<Node> button(@Nullable Node node, boolean any) {
         if (node == null || !node.isVisible() || node.isDisabled()) {
             return Optional.empty();
         }
-        if (node instanceof Button && node.isFocusTraversable() && (any || isMain(node))) {
+        boolean wanted = any ? node instanceof ButtonBase : isMain(node);
+        if (wanted && node.isFocusTraversable()) {
             return Optional.of(node);
         }
         return node instanceof Parent parent
