@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Set;
 import org.evenfall.quantity.DateText;
 import org.evenfall.quantity.EnteredQuantity;
-import org.evenfall.setup.entry.CheckEntry;
 import org.evenfall.setup.entry.CardEntries;
+import org.evenfall.setup.entry.CheckEntry;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.YesNo;
 

@@ -92,9 +92,8 @@ final class TraysAssessor {
         List<TrayTestResult> tests =
                 all.stream().filter(test -> test.proof().comparable()).toList();
         // a test from before a part was changed is there to compare, and tells nothing of the machine as it is
-        List<TrayTestResult> ofThisMachine = tests.stream()
-                .filter(test -> !test.conditions().partChanged())
-                .toList();
+        List<TrayTestResult> ofThisMachine =
+                tests.stream().filter(test -> !test.conditions().partChanged()).toList();
         verdict(ofThisMachine, all.isEmpty());
         Assessed<List<TestComparison>> comparisons = TestComparisons.of(tests, machine.levers());
         findings.addAll(comparisons.findings());

@@ -122,8 +122,10 @@ class RevisionsTest {
         Setup numbered = demo.withCard(demo.card().withRevision(revision).withDate("30.3.2028"));
         Setup revised = Revisions.next(numbered);
         assertThat(revised)
-                .isEqualTo(demo.withCard(
-                        demo.card().withRevision(next).withPreviousDate("2028-03-30").withDate("")));
+                .isEqualTo(demo.withCard(demo.card()
+                        .withRevision(next)
+                        .withPreviousDate("2028-03-30")
+                        .withDate("")));
         assertThat(Revisions.next(revised).card().previousDate())
                 .as("a revision that was never dated has no card")
                 .isEqualTo("2028-03-30");

@@ -24,7 +24,15 @@ class TestConditionReaderTest {
 
     private static final MachineSet NOW = new MachineSet(
             new TestConditions(
-                    new Tramlines(28, DrivingPattern.ROUND_AND_ROUND), 0.75, 12.0, 170.0, "urea", "B", 0.75, 3.1, false),
+                    new Tramlines(28, DrivingPattern.ROUND_AND_ROUND),
+                    0.75,
+                    12.0,
+                    170.0,
+                    "urea",
+                    "B",
+                    0.75,
+                    3.1,
+                    false),
             new ReadSettings(Map.of("vane", 9.0), 540.0, 0.75, 1.0),
             new Openings(25.0, 26.0));
 

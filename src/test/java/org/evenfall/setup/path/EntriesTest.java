@@ -30,11 +30,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 class EntriesTest {
 
     /** Components that no person types: the revision is counted and knows the date before, the part that is checked is given, the guide keeps its own. */
-    private static final Set<String> NOT_TYPED =
-            Set.of(
+    private static final Set<String> NOT_TYPED = Set.of(
             "/card/revision",
             "/card/previousDate",
-            "/yard/checks/*/item", "/guide/skipped", "/guide/cautionsRead", "/guide/invented");
+            "/yard/checks/*/item",
+            "/guide/skipped",
+            "/guide/cautionsRead",
+            "/guide/invented");
 
     private static final Setup BY_FACTOR =
             Setup.EMPTY.withMachine(Setup.EMPTY.machine().withRateSetting(RateSetting.FACTOR));
