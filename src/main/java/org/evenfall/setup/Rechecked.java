@@ -27,7 +27,12 @@ public record Rechecked(int revision, String previousDate, List<Part> parts) {
         parts = List.copyOf(parts);
     }
 
-    /** What may be checked again. */
+    /** One of the parts. */
+    public Part part(What what) {
+        return parts.get(what.ordinal());
+    }
+
+    /** What may be checked again, in the order of the steps. */
     public enum What {
         /** Density and sieves of the product. */
         PRODUCT,

@@ -6,6 +6,7 @@ import org.evenfall.quantity.DateText;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.entry.CardEntries;
 import org.evenfall.setup.entry.CheckEntry;
+import org.evenfall.setup.entry.Condition;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.YesNo;
 
@@ -51,6 +52,10 @@ public final class Revisions {
         if (changes.contains(Change.DELIVERY)) {
             open = open.withProduct(open.product()
                     .withDelivery("")
+                    .withUseBy("")
+                    .withCondition(Condition.UNANSWERED)
+                    .withBagsDelivered(EnteredQuantity.EMPTY)
+                    .withMedianSize(EnteredQuantity.EMPTY)
                     .withContainerFull(List.of())
                     .withSievings(List.of())
                     .withBagsSampled(EnteredQuantity.EMPTY));

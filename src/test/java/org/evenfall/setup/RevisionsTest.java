@@ -10,6 +10,7 @@ import java.util.Set;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.Revisions.Change;
+import org.evenfall.setup.entry.Condition;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TestConditionEntries;
 import org.evenfall.setup.entry.YesNo;
@@ -74,6 +75,9 @@ class RevisionsTest {
         assertThat(reopen(demo, Set.of(Change.DELIVERY)))
                 .isEqualTo(demo.withProduct(demo.product()
                         .withDelivery("")
+                        .withUseBy("")
+                        .withCondition(Condition.UNANSWERED)
+                        .withBagsDelivered(EnteredQuantity.EMPTY)
                         .withContainerFull(List.of())
                         .withSievings(List.of())
                         .withBagsSampled(EnteredQuantity.EMPTY)));
