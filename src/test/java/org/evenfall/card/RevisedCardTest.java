@@ -37,14 +37,14 @@ class RevisedCardTest {
             delimiter = '|',
             value = {
                 "EN | 2027-04-24 | 2027-04-01"
-                        + " | Revision 3: rate checked again 24 Apr 2027; tray test of 18 Mar 2027 still holds",
+                        + " | Revision 3: rate checked again 24 April 2027; tray test of 18 March 2027 still holds",
                 "EN | 2027-03-19 | 2027-03-19"
-                        + " | Revision 3: rate check of 19 Mar 2027 still holds; tray test of 18 Mar 2027 still holds",
-                "EN | '' | 2027-03-01 | Revision 3: rate check still holds; tray test driven again 18 Mar 2027",
+                        + " | Revision 3: rate check of 19 March 2027 still holds; tray test of 18 March 2027 still holds",
+                "EN | '' | 2027-03-01 | Revision 3: rate check still holds; tray test driven again 18 March 2027",
                 "DE | 2027-04-24 | 2027-04-01"
-                        + " | Fassung 3: Abdrehprobe erneut am 24.04.2027; Schalentest vom 18.03.2027 gilt weiter",
+                        + " | Fassung 3: Abdrehprobe erneut am 24. April 2027; Schalentest vom 18. März 2027 gilt weiter",
                 "FR | 2027-04-24 | 2027-04-01"
-                        + " | Version 3 : débit contrôlé à nouveau le 24 avr. 2027 ;"
+                        + " | Version 3 : débit contrôlé à nouveau le 24 avril 2027 ;"
                         + " essai aux bacs du 18 mars 2027 toujours valable"
             })
     void oneLineSaysWhatHolds(CardLanguage language, String bucket, String previous, String line) throws Exception {
