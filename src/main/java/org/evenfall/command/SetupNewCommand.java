@@ -90,7 +90,7 @@ final class SetupNewCommand implements Callable<Integer> {
         ArrayNode kept = answer.putArray("kept");
         NextSeasonParts.kept(next).forEach(part -> kept.add(part.name()));
         ArrayNode open = answer.putArray("open");
-        NextSeasonParts.open().forEach(part -> open.add(part.name()));
+        NextSeasonParts.toDo().forEach(part -> open.add(part.name()));
         return answer;
     }
 
@@ -101,7 +101,7 @@ final class SetupNewCommand implements Callable<Integer> {
                         Arg.text(target.toString()),
                         Arg.text(Integer.toString(year)),
                         words(NextSeasonParts.kept(next)),
-                        words(NextSeasonParts.open()));
+                        words(NextSeasonParts.toDo()));
     }
 
     private static Arg words(List<? extends Enum<?>> parts) {

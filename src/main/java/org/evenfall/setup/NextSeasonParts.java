@@ -1,7 +1,6 @@
 package org.evenfall.setup;
 
 import java.util.List;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import org.evenfall.setup.entry.Blank;
 import org.evenfall.setup.entry.Setup;
@@ -12,26 +11,19 @@ public final class NextSeasonParts {
     /** What is kept. */
     public enum Kept {
         /** Farm and field. */
-        FARM(setup -> List.of(setup.start().farm(), setup.start().field())),
+        FARM,
         /** Tramline width and driving pattern. */
-        TRAMLINES(setup -> List.of(setup.start().tramlineWidth(), setup.start().drivingPattern())),
+        TRAMLINES,
         /** The machine with its levers and its opening table. */
-        MACHINE(setup -> List.of(setup.machine())),
+        MACHINE,
         /** Tested products, that of the earlier season among them where its test passed. */
-        TESTED_PRODUCTS(setup -> List.of(setup.match().library())),
+        TESTED_PRODUCTS,
         /** Plan of the rate. */
-        PLAN(setup -> List.of(setup.rate().plan())),
+        PLAN,
         /** Trays, scale, container and sieves. */
-        EQUIPMENT(setup -> List.of(setup.trays(), setup.product())),
+        EQUIPMENT,
         /** Who measured and who signs. */
-        PEOPLE(setup -> List.of(
-                setup.card().measuredBy(), setup.card().signedBy(), setup.card().role()));
-
-        private final Function<Setup, List<Object>> entries;
-
-        Kept(Function<Setup, List<Object>> entries) {
-            this.entries = entries;
-        }
+        PEOPLE
     }
 
     /** What is answered or measured again. */
@@ -59,12 +51,29 @@ public final class NextSeasonParts {
     /** What is kept of which the setup has something. */
     public static List<Kept> kept(Setup next) {
         return Stream.of(Kept.values())
-                .filter(kept -> !kept.entries.apply(next).stream().allMatch(Blank::isBlank))
+                .filter(kept -> !entries(kept, next).stream().allMatch(Blank::isBlank))
                 .toList();
     }
 
+    private static List<Object> entries(Kept kept, Setup setup) {
+        return switch (kept) {
+            case FARM -> List.of(setup.start().farm(), setup.start().field());
+            case TRAMLINES ->
+                List.of(setup.start().tramlineWidth(), setup.start().drivingPattern());
+            case MACHINE -> List.of(setup.machine());
+            case TESTED_PRODUCTS -> List.of(setup.match().library());
+            case PLAN -> List.of(setup.rate().plan());
+            case EQUIPMENT -> List.of(setup.trays(), setup.product());
+            case PEOPLE ->
+                List.of(
+                        setup.card().measuredBy(),
+                        setup.card().signedBy(),
+                        setup.card().role());
+        };
+    }
+
     /** All that is open again. */
-    public static List<Open> open() {
+    public static List<Open> toDo() {
         return List.of(Open.values());
     }
 }

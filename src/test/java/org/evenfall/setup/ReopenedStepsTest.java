@@ -92,7 +92,7 @@ class ReopenedStepsTest {
                 .containsExactly("rate.differs.DELIVERY", "trays.differs.DENSITY");
     }
 
-    /** What the bag of the delivery before said is not printed as that of this one. */
+    /** What the bag of the delivery before stated is not printed as that of this one. */
     @Test
     void whatBelongsToTheDeliveryIsAskedAgain() {
         Setup open = reopened(Change.DELIVERY);
