@@ -29,7 +29,7 @@ public record Rechecked(int revision, String previousDate, List<Part> parts) {
 
     /** One of the parts. */
     public Part part(What what) {
-        return parts.get(what.ordinal());
+        return parts.stream().filter(part -> part.what() == what).findFirst().orElseThrow();
     }
 
     /** What may be checked again, in the order of the steps. */
