@@ -44,7 +44,10 @@ class BundleTest {
             "prompt.",
             "picture.countdown.",
             "term.",
-            "day.");
+            "day.",
+            "card.rechecked.",
+            "rechecked.",
+            "nextSeason.");
 
     /** Enums whose words are looked up by the constant; those of an entry's answers are known from the entries. */
     private static final Set<String> SHOWN_BY_CONSTANT = Set.of(

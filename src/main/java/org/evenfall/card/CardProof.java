@@ -1,5 +1,6 @@
 package org.evenfall.card;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -9,6 +10,7 @@ import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.Unit;
 import org.evenfall.rate.RatePlan;
 import org.evenfall.setup.Assessment;
+import org.evenfall.setup.Rechecked;
 import org.evenfall.setup.TrayTestResult;
 import org.evenfall.setup.entry.PlanEntries;
 import org.evenfall.setup.entry.RateBasis;
@@ -80,7 +82,24 @@ record CardProof(Setup setup, Assessment assessment, Sentences words) {
         if (!setup.trays().switchOn().isBlank() || !setup.trays().switchOff().isBlank()) {
             proof.add(words.text("card.switchZero"));
         }
+        Rechecked since = Rechecked.of(assessment);
+        if (since != null) {
+            proof.add(words.text(
+                    "card.revised",
+                    Arg.count(since.revision()),
+                    rechecked(since.part(Rechecked.What.RATE)),
+                    rechecked(since.part(Rechecked.What.TRAY_TEST))));
+        }
         return proof;
+    }
+
+    /** A measurement since the card before: made again, or of which day it still holds. */
+    private Arg rechecked(Rechecked.Part part) {
+        String key = "card.rechecked." + part.what() + "." + part.state();
+        return Arg.text(
+                part.date().isEmpty()
+                        ? words.text(part.state() == Rechecked.State.HOLDS ? key + "_UNDATED" : key)
+                        : words.text(key, new Arg.Day(LocalDate.parse(part.date()))));
     }
 
     /** A rate that was typed in pounds or units per acre: as typed, with the basis of a unit and with kg/ha. */

@@ -48,6 +48,7 @@ public final class CommandFace implements Runnable {
         line.addSubcommand(new ReportCommand(context));
         line.addSubcommand(new MatchCommand(context));
         line.addSubcommand(new AdviseCommand(context));
+        line.addSubcommand(SetupCommand.line(context));
         line.addSubcommand(TraysCommand.line(context));
         line.addSubcommand(FlightCommand.line(context));
         line.addSubcommand(FarmCommand.line(context));

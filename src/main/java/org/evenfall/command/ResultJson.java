@@ -15,6 +15,7 @@ import org.evenfall.finding.FindingKind;
 import org.evenfall.result.ResultSource;
 import org.evenfall.setup.AdviceFindings;
 import org.evenfall.setup.Assessment;
+import org.evenfall.setup.Rechecked;
 import org.evenfall.trays.Advice;
 import org.evenfall.trays.ExpectedCv;
 import org.jspecify.annotations.Nullable;
@@ -50,6 +51,7 @@ final class ResultJson {
         trays.set("advice", advice(assessment.trays().advice()));
         trays.set("line", tree(assessment.trays().line()));
         json.set("card", tree(assessment.card()));
+        json.set("rechecked", tree(Rechecked.of(assessment)));
         json.set("findings", findings(assessment.findings()));
         json.set("sources", sources(assessment, ""));
         return new Answer(json, code(assessment));

@@ -22,7 +22,7 @@ public record BucketProgress(boolean complete, boolean due) {
         if (last < 0) {
             return new BucketProgress(false, false);
         }
-        boolean changed = changed(assessment, last);
+        boolean changed = differs(assessment, last);
         List<Integer> counted = assessment.rate().bucketIndexes();
         BucketResult result = assessment.rate().lastBucket();
         if (result == null || counted.get(counted.size() - 1) != last) {
@@ -34,7 +34,8 @@ public record BucketProgress(boolean complete, boolean due) {
                 complete, complete && (changed || (wanted && !result.agreement().withinTolerance())));
     }
 
-    private static boolean changed(Assessment assessment, int index) {
+    /** Whether something is set otherwise now than in a test, counted from 0. */
+    static boolean differs(Assessment assessment, int index) {
         return conditions(assessment, index).stream().anyMatch(BucketProgress::isDifference);
     }
 

@@ -14,8 +14,13 @@ import org.evenfall.setup.entry.TrayTestEntry;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The entries a new bucket test begins with: the opening advised after the last test, before any test the handbook's
- * opening, or the factor advised, once for both sides; the method, the time, the known weight and the empty bucket of the last test, else the time in which the bucket is filled.
+ * The entries a new bucket test begins with.
+ *
+ * <ul>
+ *   <li>Opening, or factor once for both sides: advised after the last test that counts, else that of the last test, before
+ *       any test the handbook's.
+ *   <li>Method, time, known weight and empty bucket: those of the last test, else the time in which the bucket is filled.
+ * </ul>
  */
 public final class BucketTestDraft {
 
@@ -33,7 +38,10 @@ public final class BucketTestDraft {
         List<BucketResult> results = assessment.rate().bucketTests();
         BucketResult last = results.isEmpty() ? null : results.get(results.size() - 1);
         RatePlan plan = assessment.rate().plan();
-        Double first = plan == null ? null : plan.flow().firstOpening();
+        // tests of another delivery count no more, but their opening is nearer than the handbook's
+        Double first = plan == null || !before.openingLeft().isBlank()
+                ? null
+                : plan.flow().firstOpening();
         Double seconds = plan == null ? null : plan.bucket().seconds();
         RateSetting setting = assessment.machine().rateSetting();
         Double left = last == null ? first : last.next().left();

@@ -16,6 +16,8 @@ public enum ConditionKind {
     DELIVERY("source.deliveries"),
     /** Bulk density of the product. */
     DENSITY("source.deliveries"),
+    /** A part of the machine, worn or replaced after the test. */
+    MACHINE_PART(""),
     /** Settings of the levers. */
     LEVERS("source.conditions"),
     /** The opening, or the factor of a terminal. */

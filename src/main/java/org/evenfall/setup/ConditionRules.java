@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * <ul>
  *   <li>Width and driving pattern decide which passes overlap: the same, to the rounding of a unit.
  *   <li>Product and delivery decide how far granules fly: the same, or measured again and alike.
+ *   <li>A part that was worn or replaced changes the pattern: none since the test.
  *   <li>The opening decides the flow, and the pattern changes with the flow: within {@link #FLOW_PERCENT}.
  *   <li>The PTO speed is the speed of the discs: within {@link MachineCheck#WORST_PTO_PERCENT}.
  *   <li>Rate, forward speed and height change the pattern slowly: within {@link #RATE_PERCENT}, {@link #SPEED_PERCENT} and

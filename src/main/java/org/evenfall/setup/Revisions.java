@@ -2,9 +2,13 @@ package org.evenfall.setup;
 
 import java.util.List;
 import java.util.Set;
+import org.evenfall.quantity.DateText;
 import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.setup.entry.CardEntries;
 import org.evenfall.setup.entry.CheckEntry;
+import org.evenfall.setup.entry.Condition;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.entry.YesNo;
 
 /**
  * Coming back: a new revision, and what a change re-opens. A change takes out only what must be typed or measured anew. What
@@ -28,16 +32,17 @@ public final class Revisions {
 
     private Revisions() {}
 
-    /** The next revision, everything kept, to be dated and signed anew. */
+    /** The next revision, everything kept, to be dated and signed anew; it knows the date of the card before it. */
     public static Setup next(Setup setup) {
-        return setup.withCard(setup.card()
-                .withRevision(Math.max(1, setup.card().revision()) + 1)
+        CardEntries before = setup.card();
+        return setup.withCard(before.withRevision(Math.max(1, before.revision()) + 1)
+                .withPreviousDate(before.date().isBlank() ? before.previousDate() : DateText.iso(before.date()))
                 .withDate(""));
     }
 
     /**
      * Takes out what must be typed or measured anew; before, every test is given the conditions it does not state, so that
-     * it does not count as driven under the new ones. A worn or replaced part is in no condition: the tray tests go.
+     * it does not count as driven under the new ones. The tray tests state that a part was worn or replaced after them.
      *
      * @param assessment assessment of the setup
      * @param numbers writes the conditions
@@ -47,6 +52,10 @@ public final class Revisions {
         if (changes.contains(Change.DELIVERY)) {
             open = open.withProduct(open.product()
                     .withDelivery("")
+                    .withUseBy("")
+                    .withCondition(Condition.UNANSWERED)
+                    .withBagsDelivered(EnteredQuantity.EMPTY)
+                    .withMedianSize(EnteredQuantity.EMPTY)
                     .withContainerFull(List.of())
                     .withSievings(List.of())
                     .withBagsSampled(EnteredQuantity.EMPTY));
@@ -54,7 +63,11 @@ public final class Revisions {
         if (changes.contains(Change.MACHINE_PART)) {
             open = open.withMachineCheck(
                             open.machineCheck().withVanes(List.of()).withChecks(List.<CheckEntry>of()))
-                    .withTrays(open.trays().withTests(List.of()));
+                    .withTrays(open.trays()
+                            .withTests(open.trays().tests().stream()
+                                    .map(test -> test.withConditions(
+                                            test.conditions().withPartChanged(YesNo.YES)))
+                                    .toList()));
         }
         if (changes.contains(Change.CROP_TALLER)) {
             open = open.withHeight(open.height().withCropHeights(List.of()));

@@ -42,7 +42,8 @@ final class SetNow {
                         product.density() == null ? null : product.density().meanKgPerL(),
                         product.sieve() == null
                                 ? null
-                                : product.sieve().distribution().d50Mm()),
+                                : product.sieve().distribution().d50Mm(),
+                        false),
                 new ReadSettings(
                         start.levers(),
                         check.ptoRpm() == null ? start.ptoRpm() : check.ptoRpm(),

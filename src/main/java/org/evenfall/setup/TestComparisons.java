@@ -23,8 +23,10 @@ final class TestComparisons {
         for (int i = 1; i < tests.size(); i++) {
             TrayTestResult before = tests.get(i - 1);
             TrayTestResult after = tests.get(i);
-            boolean same = LeverSettings.same(
-                    levers, before.settings().levers(), after.settings().levers());
+            boolean same = before.conditions().partChanged()
+                            == after.conditions().partChanged()
+                    && LeverSettings.same(
+                            levers, before.settings().levers(), after.settings().levers());
             TestComparison comparison = new TestComparison(
                     before.index(), after.index(), same, TestChanges.of(before.evenness(), after.evenness()));
             comparisons.add(comparison);

@@ -6,6 +6,7 @@ import org.evenfall.flight.DrivingPattern;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.entry.TestConditionEntries;
 import org.evenfall.setup.entry.TrayTestEntry;
+import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.Entry;
 import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.Quantity;
@@ -70,7 +71,8 @@ final class TestConditionReader {
                 text(TestConditionPaths.PRODUCT, today.product()),
                 text(TestConditionPaths.DELIVERY, today.delivery()),
                 read.number(TestConditionPaths.BULK_DENSITY, at),
-                read.number(TestConditionPaths.MEDIAN_SIZE, at));
+                read.number(TestConditionPaths.MEDIAN_SIZE, at),
+                TestConditionPaths.PART_CHANGED.at(at).get(read.setup()) == YesNo.YES);
         return new MachineSet(conditions, settings(stated, now.settings()), openings(now.openings()));
     }
 

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param delivery delivery of the product
  * @param bulkDensityKgPerL its measured bulk density, kg/L; null where not known
  * @param medianMm its measured median granule size, mm; null where not known
+ * @param partChanged whether a part of the machine was worn or replaced afterwards
  */
 public record TestConditions(
         Tramlines tramlines,
@@ -23,4 +24,5 @@ public record TestConditions(
         String product,
         String delivery,
         @Nullable Double bulkDensityKgPerL,
-        @Nullable Double medianMm) {}
+        @Nullable Double medianMm,
+        boolean partChanged) {}

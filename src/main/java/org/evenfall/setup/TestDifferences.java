@@ -105,6 +105,9 @@ final class TestDifferences {
                     TestConditionPaths.DRIVING_PATTERN);
         }
         product(found, then, now);
+        if (then.partChanged() && !now.partChanged()) {
+            found.add(ConditionKind.MACHINE_PART, Arg.text(""), Arg.text(""), TestConditionPaths.PART_CHANGED);
+        }
         if (!ConditionRules.withinPercent(then.productKgPerHa(), now.productKgPerHa(), ConditionRules.RATE_PERCENT)) {
             found.add(
                     ConditionKind.RATE,

@@ -91,7 +91,10 @@ final class TraysAssessor {
                                 machine.levers(), product, new FlowChange(machine, rate), weather.present()));
         List<TrayTestResult> tests =
                 all.stream().filter(test -> test.proof().comparable()).toList();
-        verdict(tests, all.isEmpty());
+        // a test from before a part was changed is there to compare, and tells nothing of the machine as it is
+        List<TrayTestResult> ofThisMachine =
+                tests.stream().filter(test -> !test.conditions().partChanged()).toList();
+        verdict(ofThisMachine, all.isEmpty());
         Assessed<List<TestComparison>> comparisons = TestComparisons.of(tests, machine.levers());
         findings.addAll(comparisons.findings());
         Assessed<SinglePassTest> singlePass = SinglePassAssessor.assess(read, product, widthM, ground);
@@ -107,10 +110,10 @@ final class TraysAssessor {
                         .toList(),
                 all,
                 comparisons.present(),
-                tests.isEmpty()
+                ofThisMachine.isEmpty()
                         ? null
-                        : CropLoss.of(last(tests).evenness().field().medianPercent()),
-                advice(tests, widthM, order, ground, weather.present()),
+                        : CropLoss.of(last(ofThisMachine).evenness().field().medianPercent()),
+                advice(ofThisMachine, widthM, order, ground, weather.present()),
                 singlePass.result(),
                 weather.present());
     }

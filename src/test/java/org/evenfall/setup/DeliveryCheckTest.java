@@ -19,7 +19,7 @@ class DeliveryCheckTest {
 
     private static TestConditions tested(Double kgPerL, Double medianMm) {
         Tramlines tramlines = TestResults.conditions(28).tramlines();
-        return new TestConditions(tramlines, null, null, null, "urea", "A", kgPerL, medianMm);
+        return new TestConditions(tramlines, null, null, null, "urea", "A", kgPerL, medianMm, false);
     }
 
     @ParameterizedTest

@@ -10,8 +10,10 @@ import java.util.Set;
 import org.evenfall.finding.Step;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.Revisions.Change;
+import org.evenfall.setup.entry.Condition;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TestConditionEntries;
+import org.evenfall.setup.entry.YesNo;
 import org.evenfall.store.SetupJson;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -52,6 +54,7 @@ class RevisionsTest {
         Setup next = Revisions.next(demo());
         assertThat(next.card().revision()).isEqualTo(2);
         assertThat(next.card().date()).isEmpty();
+        assertThat(next.card().previousDate()).isEqualTo("2027-03-18");
         assertThat(next.withCard(demo().card())).isEqualTo(demo());
         assertThat(reopen(demo(), Set.of())).isEqualTo(demo());
     }
@@ -72,13 +75,20 @@ class RevisionsTest {
         assertThat(reopen(demo, Set.of(Change.DELIVERY)))
                 .isEqualTo(demo.withProduct(demo.product()
                         .withDelivery("")
+                        .withUseBy("")
+                        .withCondition(Condition.UNANSWERED)
+                        .withBagsDelivered(EnteredQuantity.EMPTY)
                         .withContainerFull(List.of())
                         .withSievings(List.of())
                         .withBagsSampled(EnteredQuantity.EMPTY)));
         assertThat(reopen(demo, Set.of(Change.MACHINE_PART)))
                 .isEqualTo(demo.withMachineCheck(
                                 demo.machineCheck().withVanes(List.of()).withChecks(List.of()))
-                        .withTrays(demo.trays().withTests(List.of())));
+                        .withTrays(demo.trays()
+                                .withTests(demo.trays().tests().stream()
+                                        .map(test -> test.withConditions(
+                                                test.conditions().withPartChanged(YesNo.YES)))
+                                        .toList())));
         assertThat(reopen(demo, Set.of(Change.CROP_TALLER)))
                 .isEqualTo(demo.withHeight(demo.height().withCropHeights(List.of())));
     }
@@ -113,9 +123,15 @@ class RevisionsTest {
     @CsvSource({"-3, 2", "0, 2", "1, 2", "2, 3", "7, 8"})
     void theRevisionRisesByOne(int revision, int next) throws Exception {
         Setup demo = demo();
-        Setup numbered = demo.withCard(demo.card().withRevision(revision).withDate("2028-03-30"));
+        Setup numbered = demo.withCard(demo.card().withRevision(revision).withDate("30.3.2028"));
         Setup revised = Revisions.next(numbered);
         assertThat(revised)
-                .isEqualTo(demo.withCard(demo.card().withRevision(next).withDate("")));
+                .isEqualTo(demo.withCard(demo.card()
+                        .withRevision(next)
+                        .withPreviousDate("2028-03-30")
+                        .withDate("")));
+        assertThat(Revisions.next(revised).card().previousDate())
+                .as("a revision that was never dated has no card")
+                .isEqualTo("2028-03-30");
     }
 }

@@ -9,6 +9,7 @@ import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.entry.TestConditionEntries;
 import org.evenfall.setup.entry.TrayTestEntry;
+import org.evenfall.setup.entry.YesNo;
 import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.TrayPaths;
 import org.evenfall.trays.Tramlines;
@@ -23,7 +24,15 @@ class TestConditionReaderTest {
 
     private static final MachineSet NOW = new MachineSet(
             new TestConditions(
-                    new Tramlines(28, DrivingPattern.ROUND_AND_ROUND), 0.75, 12.0, 170.0, "urea", "B", 0.75, 3.1),
+                    new Tramlines(28, DrivingPattern.ROUND_AND_ROUND),
+                    0.75,
+                    12.0,
+                    170.0,
+                    "urea",
+                    "B",
+                    0.75,
+                    3.1,
+                    false),
             new ReadSettings(Map.of("vane", 9.0), 540.0, 0.75, 1.0),
             new Openings(25.0, 26.0));
 
@@ -48,6 +57,7 @@ class TestConditionReaderTest {
                         EnteredQuantity.parse("2.2 mm"),
                         "",
                         "",
+                        YesNo.YES,
                         TestConditionEntries.EMPTY.unknownKeys()));
     }
 
@@ -72,7 +82,8 @@ class TestConditionReaderTest {
                                 "prills",
                                 "A",
                                 0.74,
-                                2.2),
+                                2.2,
+                                true),
                         STATED,
                         new Openings(20.0, 21.0)));
     }
@@ -92,7 +103,8 @@ class TestConditionReaderTest {
                                 "urea",
                                 "B",
                                 null,
-                                null),
+                                null,
+                                false),
                         NOW.settings(),
                         NOW.openings()));
         assertThat(read.assumed())

@@ -26,7 +26,7 @@ public final class TestResults {
     /** Only the width and the driving pattern are known. */
     public static TestConditions conditions(double widthM) {
         return new TestConditions(
-                new Tramlines(widthM, DrivingPattern.BACK_AND_FORTH), null, null, null, "", "", null, null);
+                new Tramlines(widthM, DrivingPattern.BACK_AND_FORTH), null, null, null, "", "", null, null, false);
     }
 
     /** What a setup is set to, with nothing planned or checked; null without a width. */

@@ -21,6 +21,7 @@ import org.evenfall.setup.entry.TrayEntries;
 import org.evenfall.setup.entry.TrayTestEntry;
 import org.evenfall.setup.entry.UnknownKeys;
 import org.evenfall.setup.entry.WheelEntries;
+import org.evenfall.setup.entry.YesNo;
 import org.evenfall.store.SetupJson;
 import org.evenfall.trays.AdviceReason;
 import org.evenfall.trays.LeverMove;
@@ -114,6 +115,7 @@ class TrayTestDraftTest {
                         EnteredQuantity.parse("3,1010 mm"),
                         "",
                         "",
+                        YesNo.UNANSWERED,
                         UnknownKeys.NONE));
     }
 

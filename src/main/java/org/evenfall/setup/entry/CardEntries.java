@@ -13,6 +13,7 @@ import org.evenfall.quantity.EnteredQuantity;
  * @param role role of the person who signs
  * @param date date of the card as typed (30.4.2027, 2027-04-30)
  * @param revision revision of the card, 1 for the first; 0: none yet
+ * @param previousDate date of the card before this revision, 2027-04-30; empty in the first
  * @param windStop wind speed above which spreading stops, m/s, km/h or mph
  * @param remarks remarks, free text
  * @param unevenReason reason to spread although the field CV is above 15 %; printed on the card
@@ -27,6 +28,7 @@ public record CardEntries(
         String role,
         String date,
         int revision,
+        String previousDate,
         EnteredQuantity windStop,
         String remarks,
         String unevenReason,

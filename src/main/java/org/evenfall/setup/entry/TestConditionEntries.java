@@ -19,6 +19,7 @@ import org.evenfall.quantity.EnteredQuantity;
  * @param medianSize measured median granule size of that delivery, mm
  * @param strip strip of the field on which the test was driven
  * @param travelDirection which way the middle pass was driven, so that left and right can be found again
+ * @param partChanged whether a part of the machine was worn or replaced after the test; it then proves no more
  * @param unknownKeys keys of this object in the file that this version does not know
  */
 @RecordBuilder
@@ -34,6 +35,7 @@ public record TestConditionEntries(
         EnteredQuantity medianSize,
         String strip,
         String travelDirection,
+        YesNo partChanged,
         UnknownKeys unknownKeys)
         implements TestConditionEntriesBuilder.With {
 

@@ -2,6 +2,7 @@ package org.evenfall.setup.path;
 
 import org.evenfall.flight.DrivingPattern;
 import org.evenfall.setup.entry.TestConditionEntries;
+import org.evenfall.setup.entry.YesNo;
 
 /** What a tray test was driven under: entries that each tray test of step 6 has. */
 public final class TestConditionPaths {
@@ -74,6 +75,14 @@ public final class TestConditionPaths {
             "test.travelDirection",
             TestConditionEntries::travelDirection,
             TestConditionEntries::withTravelDirection);
+
+    /** Whether a part of the machine was worn or replaced after the test. */
+    public static final Choice<TestConditionEntries, YesNo> PART_CHANGED = CONDITIONS.choice(
+            "partChanged",
+            "test.partChanged",
+            YesNo.class,
+            TestConditionEntries::partChanged,
+            TestConditionEntries::withPartChanged);
 
     private TestConditionPaths() {}
 }

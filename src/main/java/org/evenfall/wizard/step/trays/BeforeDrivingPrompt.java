@@ -130,7 +130,8 @@ public final class BeforeDrivingPrompt extends FormPrompt {
                 form.quantity(TestConditionPaths.BULK_DENSITY, conditions),
                 form.quantity(TestConditionPaths.MEDIAN_SIZE, conditions),
                 form.quantity(SettingsPaths.HEIGHT_OVER_CROP, TrayPaths.TEST_SETTINGS.at(at)),
-                form.quantity(SettingsPaths.TILT, TrayPaths.TEST_SETTINGS.at(at)));
+                form.quantity(SettingsPaths.TILT, TrayPaths.TEST_SETTINGS.at(at)),
+                form.choice(TestConditionPaths.PART_CHANGED, TestConditionPaths.PART_CHANGED.at(conditions)));
     }
 
     private boolean wrongLimits() {
