@@ -45,7 +45,15 @@ public final class Main {
                         words, new SetupStore(json), user, clock, Main::demo, System.getenv(), osName)
                 .open(file);
         CommandContext context = new CommandContext(
-                System.in, writer(FileDescriptor.out), writer(FileDescriptor.err), Path.of(""), user, clock, words, json, window);
+                System.in,
+                writer(FileDescriptor.out),
+                writer(FileDescriptor.err),
+                Path.of(""),
+                user,
+                clock,
+                words,
+                json,
+                window);
         System.exit(CommandFace.run(context, List.of(args)));
     }
 

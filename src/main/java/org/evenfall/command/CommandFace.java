@@ -40,7 +40,7 @@ public final class CommandFace implements Runnable {
         this.context = context;
     }
 
-    /** Runs one call and returns its exit code. Whatever goes wrong is told in one line. */
+    /** Runs one call and returns its exit code. Whatever goes wrong gives one line. */
     public static int run(CommandContext outside, List<String> args) {
         CommandContext context = outside.plain();
         int code;
@@ -87,6 +87,7 @@ public final class CommandFace implements Runnable {
 
     private static String oneLine(ParameterException problem) {
         return PlainText.oneLine(
-                problem.getCommandLine().getCommandSpec().qualifiedName() + ": " + problem.getMessage(), Quoted.MOST_IN_MESSAGE);
+                problem.getCommandLine().getCommandSpec().qualifiedName() + ": " + problem.getMessage(),
+                Quoted.MOST_IN_MESSAGE);
     }
 }

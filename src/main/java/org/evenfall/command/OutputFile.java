@@ -37,7 +37,9 @@ final class OutputFile {
         try {
             return Files.exists(one) && Files.exists(other)
                     ? Files.isSameFile(one, other)
-                    : one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
+                    : one.toAbsolutePath()
+                            .normalize()
+                            .equals(other.toAbsolutePath().normalize());
         } catch (IOException unknown) {
             return false;
         }

@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 
 /**
- * Writes no control character to a terminal but tabs and line ends: U+FFFD stands in its place. Where the writer behind it
+ * Writes no control character to a terminal but tabs and line ends: U+FFFD takes its place. Where the writer behind it
  * cannot write, a flush says so.
  */
 final class PlainWriter extends FilterWriter {

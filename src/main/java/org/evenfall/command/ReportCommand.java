@@ -45,8 +45,7 @@ final class ReportCommand implements Callable<Integer> {
         OutputFile.refuse(context, target, List.of(file));
         Setup setup = SetupInputs.read(context, file);
         ReportService reports = new ReportService(context.words(), context.clock());
-        OutputFile.write(
-                context, target, () -> reports.write(setup, Assessor.assess(setup), paper.sheet(), target));
+        OutputFile.write(context, target, () -> reports.write(setup, Assessor.assess(setup), paper.sheet(), target));
         return CommandFace.OK;
     }
 }

@@ -26,7 +26,7 @@ final class SetupInputs {
 
     /**
      * One setup a line on standard input, one result line flushed at once for each, until the end of input or until nothing
-     * more can be written. Whatever stands in a line, the next is answered too.
+     * more can be written. Whatever is in a line, the next is answered too.
      */
     static int stream(CommandContext context, Function<Setup, Answer> work) throws IOException {
         StreamLines lines = new StreamLines(context.in());

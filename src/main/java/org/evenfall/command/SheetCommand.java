@@ -67,9 +67,7 @@ final class SheetCommand implements Callable<Integer> {
         Setup setup = SetupInputs.read(context, file);
         SheetService sheets = new SheetService(context.words(), context.clock());
         OutputFile.write(
-                context,
-                target,
-                () -> sheets.write(setup, Assessor.assess(setup), part.sheet, paper.sheet(), target));
+                context, target, () -> sheets.write(setup, Assessor.assess(setup), part.sheet, paper.sheet(), target));
         return CommandFace.OK;
     }
 }

@@ -17,7 +17,8 @@ public final class InputFileException extends Exception {
      */
     public InputFileException(String file, String place, String problem) {
         super(PlainText.oneLine(
-                place.isEmpty() ? file + ": " + problem : file + ": " + place + ": " + problem, Quoted.MOST_IN_MESSAGE));
+                place.isEmpty() ? file + ": " + problem : file + ": " + place + ": " + problem,
+                Quoted.MOST_IN_MESSAGE));
         this.file = file;
         this.place = place;
         this.problem = PlainText.oneLine(problem, Quoted.MOST_IN_MESSAGE);

@@ -53,7 +53,10 @@ public final class InputText {
             throw new InputFileException(name, "", "longer than " + MOST_BYTES / 1_000_000 + " MB");
         }
         try {
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException binary) {
             throw new InputFileException(name, "", "not a text file in UTF-8");
         }

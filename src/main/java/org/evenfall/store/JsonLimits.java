@@ -66,8 +66,7 @@ final class JsonLimits {
                         "the exponent of this number is beyond the " + MOST_EXPONENT + " allowed");
             } catch (JsonProcessingException wrong) {
                 JsonLocation location = wrong.getLocation();
-                throw syntax(
-                        name, location == null ? parser.currentLocation() : location, wrong.getOriginalMessage());
+                throw syntax(name, location == null ? parser.currentLocation() : location, wrong.getOriginalMessage());
             }
         } catch (IOException impossible) {
             throw new InputFileException(name, "", "cannot be read as JSON");
@@ -76,9 +75,7 @@ final class JsonLimits {
 
     private static InputFileException syntax(String name, JsonLocation at, String problem) {
         return new InputFileException(
-                name,
-                "",
-                "not valid JSON at line " + at.getLineNr() + ", column " + at.getColumnNr() + ": " + problem);
+                name, "", "not valid JSON at line " + at.getLineNr() + ", column " + at.getColumnNr() + ": " + problem);
     }
 
     /**

@@ -149,8 +149,8 @@ public final class LibraryCsv {
             return Arrays.stream(ProductForm.values())
                     .filter(form -> form.name().equals(word.toUpperCase(Locale.ROOT)))
                     .findFirst()
-                    .orElseThrow(() ->
-                            problem("form", Quoted.of(word) + " is not one of " + Arrays.toString(ProductForm.values())));
+                    .orElseThrow(() -> problem(
+                            "form", Quoted.of(word) + " is not one of " + Arrays.toString(ProductForm.values())));
         }
 
         private EnteredQuantity number(String column, Measured entry) throws InputFileException {

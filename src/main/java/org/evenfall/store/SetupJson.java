@@ -60,7 +60,9 @@ public final class SetupJson {
                         "/" + VERSION_KEY,
                         (version == null
                                         ? "missing version"
-                                        : "unknown version " + PlainText.oneLine(version.toString(), Quoted.MOST_LETTERS)) + "; allowed: " + VERSION);
+                                        : "unknown version "
+                                                + PlainText.oneLine(version.toString(), Quoted.MOST_LETTERS))
+                                + "; allowed: " + VERSION);
             }
             OldEntries.renew(root);
             return mapper.treeToValue(root, Setup.class);

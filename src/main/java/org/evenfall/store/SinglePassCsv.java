@@ -55,8 +55,7 @@ public final class SinglePassCsv {
                 double position = cells.number(POSITION) + 0.0;
                 if (Math.abs(position) > FARTHEST) {
                     throw cells.problem(
-                            POSITION,
-                            Quoted.of(row.get(POSITION)) + "; allowed is " + -FARTHEST + " to " + FARTHEST);
+                            POSITION, Quoted.of(row.get(POSITION)) + "; allowed is " + -FARTHEST + " to " + FARTHEST);
                 }
                 if (amounts.put(position, amount) != null) {
                     throw cells.problem(POSITION, "two trays have this position");
@@ -76,9 +75,7 @@ public final class SinglePassCsv {
         for (double position : amounts.keySet()) {
             if (position - before < CLOSEST) {
                 throw new InputFileException(
-                        name,
-                        "column " + POSITION,
-                        before + " and " + position + " are closer than " + CLOSEST);
+                        name, "column " + POSITION, before + " and " + position + " are closer than " + CLOSEST);
             }
             before = position;
         }

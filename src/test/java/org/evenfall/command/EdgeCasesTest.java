@@ -61,7 +61,9 @@ class EdgeCasesTest {
         long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
         int code = CommandFace.run(context, List.of(args));
         long nanos = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - before;
-        assertThat(nanos / (double) TimeUnit.SECONDS.toNanos(1)).as("CPU time, s").isLessThan(MOST_CPU_SECONDS);
+        assertThat(nanos / (double) TimeUnit.SECONDS.toNanos(1))
+                .as("CPU time, s")
+                .isLessThan(MOST_CPU_SECONDS);
         return code;
     }
 
@@ -155,14 +157,15 @@ class EdgeCasesTest {
     @Test
     void aLongWordOnTheCard() throws Exception {
         run("assess", DEMO.toString());
-        Files.writeString(
-                folder.resolve("word.json"), Files.readString(DEMO).replace("S-1042", "W".repeat(20_000)));
-        assertThat(run("card", "word.json", "--out", "card.pdf")).as(err.toString()).isZero();
+        Files.writeString(folder.resolve("word.json"), Files.readString(DEMO).replace("S-1042", "W".repeat(20_000)));
+        assertThat(run("card", "word.json", "--out", "card.pdf"))
+                .as(err.toString())
+                .isZero();
         assertThat(folder.resolve("card.pdf")).exists();
     }
 
     @Test
-    void aStreamAnswersEachLineWhateverStoodBefore() throws Exception {
+    void aStreamAnswersEachLineWhateverIsInTheOthers() throws Exception {
         List<String> lines = List.of(
                 "{bad",
                 setup("\"zz\":" + "[".repeat(1500)),
@@ -234,7 +237,8 @@ class EdgeCasesTest {
     void aBatchNamesWhatItWroteBeforeAnError() throws Exception {
         Files.copy(DEMO, folder.resolve("good.json"));
         Files.writeString(folder.resolve("bad.json"), "{");
-        assertThat(run("card", "good.json", "bad.json", "good.json", "--out", "cards")).isEqualTo(CommandFace.WRONG);
+        assertThat(run("card", "good.json", "bad.json", "good.json", "--out", "cards"))
+                .isEqualTo(CommandFace.WRONG);
         assertThat(out.toString().lines()).singleElement().asString().endsWith("good.pdf");
         assertThat(refusal()).contains("bad.json");
         assertThat(folder.resolve("cards").resolve("good.pdf")).exists();
@@ -283,13 +287,17 @@ class EdgeCasesTest {
                 Files.readString(DEMO).replace("Thornmarsh Farm", "A\\u001b[31mB\\u009bC\\nD"));
         Files.writeString(folder.resolve("key.json"), setup("\"start\":{\"drivingPattern\":\"\\u001b[2J\\nx\"}"));
         assertThat(run("assess", "esc.json")).as(err.toString()).isZero();
+        assertThat(out.toString().lines().findFirst().orElseThrow()).startsWith("A [31mB\ufffdC");
         assertThat(run("assess", "esc.json", "--json")).isZero();
         assertThat(run("assess", "key.json")).isEqualTo(CommandFace.WRONG);
         assertThat(run("assess", "e\u001b[31m\nf.json")).isEqualTo(CommandFace.WRONG);
         assertThat(run("assess", "--\u001b[31m\nf")).isEqualTo(CommandFace.WRONG);
-        assertThat(out.toString()).contains("A\ufffd[31mB");
         assertThat(err.toString().lines()).hasSize(3);
-        assertThat((out.toString() + err).chars().filter(Character::isISOControl).filter(c -> c != '\n' && c != '\r'))
+        assertThat((out.toString() + err)
+                        .replace(System.lineSeparator(), "")
+                        .replace("\n", "")
+                        .chars()
+                        .filter(Character::isISOControl))
                 .isEmpty();
     }
 
@@ -302,7 +310,8 @@ class EdgeCasesTest {
     /** Long lists as far as they are taken: the assessment of each ends soon. */
     @Test
     void longListsAreAssessedSoon() throws Exception {
-        String items = String.join(",", IntStream.range(0, 1000).mapToObj(i -> "{}").toList());
+        String items =
+                String.join(",", IntStream.range(0, 1000).mapToObj(i -> "{}").toList());
         String setup = setup("\"trays\":{\"tests\":[" + items + "]},\"match\":{\"library\":[" + items
                 + "]},\"rate\":{\"bucketTests\":[" + items + "]}");
         Files.writeString(folder.resolve("long.json"), setup);
