@@ -35,11 +35,10 @@ final class OutputFile {
 
     private static boolean same(Path one, Path other) {
         try {
-            return Files.exists(one) && Files.exists(other)
-                    ? Files.isSameFile(one, other)
-                    : one.toAbsolutePath()
-                            .normalize()
-                            .equals(other.toAbsolutePath().normalize());
+            if (Files.exists(one) && Files.exists(other)) {
+                return Files.isSameFile(one, other);
+            }
+            return one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
         } catch (IOException unknown) {
             return false;
         }
