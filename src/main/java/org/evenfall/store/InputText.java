@@ -16,6 +16,9 @@ public final class InputText {
     /** Most bytes of a file or a line of a stream. Assumption: a hundred times what a setup of many tests takes. */
     public static final int MOST_BYTES = 4_000_000;
 
+    /** Most letters of one text in a setup. Assumption: ten pages of remarks; a card with more could not be read. */
+    public static final int MOST_LETTERS = 20_000;
+
     private static final String BYTE_ORDER_MARK = "\ufeff";
 
     private InputText() {}

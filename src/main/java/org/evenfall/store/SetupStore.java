@@ -52,6 +52,11 @@ public final class SetupStore {
         }
     }
 
+    /** @throws InputFileException when bytes are no setup that can be opened */
+    void check(byte[] bytes, Path file) throws InputFileException {
+        json.read(InputText.decode(bytes, file.toString()), file.toString());
+    }
+
     /** The bytes of a setup file. */
     byte[] bytes(Setup setup) {
         return json.write(setup).getBytes(StandardCharsets.UTF_8);
