@@ -50,6 +50,7 @@ final class ResultJson {
         trays.set("advice", advice(assessment.trays().advice()));
         trays.set("line", tree(assessment.trays().line()));
         json.set("card", tree(assessment.card()));
+        json.set("log", tree(assessment.log()));
         json.set("findings", findings(assessment.findings()));
         json.set("sources", sources(assessment, ""));
         return new Answer(json, code(assessment));

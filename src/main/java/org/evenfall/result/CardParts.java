@@ -19,6 +19,9 @@ final class CardParts {
             lines.add(ResultLine.sentence(CardLines.state(words, card)));
         }
         List<ResultLine> figures = card.cardAllowed() ? CardLines.figures(words, setup, assessment) : List.of();
-        return List.of(ResultPart.of(lines), ResultPart.inline(words.text("report.onCard"), figures));
+        return List.of(
+                ResultPart.of(lines),
+                ResultPart.inline(words.text("report.onCard"), figures),
+                ResultPart.of(words.text("log.passes"), LogLines.of(words, assessment.log())));
     }
 }
