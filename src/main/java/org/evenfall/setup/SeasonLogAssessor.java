@@ -94,7 +94,7 @@ final class SeasonLogAssessor {
             checkUse(use, at);
         }
         String field = typed.field().isBlank() ? read.get(StartPaths.FIELD) : typed.field();
-        return new Pass(index, DateText.iso(typed.date()), field.strip(), use);
+        return new Pass(index, DateText.iso(typed.date()), field.strip(), areaHa, productKg, use);
     }
 
     private void checkUse(PassUse use, EntryPath<PassEntry> at) {

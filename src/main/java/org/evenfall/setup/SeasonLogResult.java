@@ -28,10 +28,17 @@ public record SeasonLogResult(List<Pass> passes, List<Field> fields, SeasonUse t
      * @param index its index in the log, from 0
      * @param date the day by ISO 8601, else as typed; may be empty
      * @param field the field as typed, else that of the setup; may be empty
-     * @param amounts its amounts; null while area or product is not known
+     * @param areaHa area, ha; null while not known
+     * @param productKg product drawn, kg; null while not known
+     * @param amounts what follows from both; null while one is not known
      */
     public record Pass(
-            int index, String date, String field, @Nullable PassUse amounts) {}
+            int index,
+            String date,
+            String field,
+            @Nullable Double areaHa,
+            @Nullable Double productKg,
+            @Nullable PassUse amounts) {}
 
     /**
      * A field.
