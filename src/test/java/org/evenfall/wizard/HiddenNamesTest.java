@@ -114,7 +114,7 @@ class HiddenNamesTest {
                 .anyMatch(text -> text.contains(window.shell().words().text("picture.money.axis")))
                 .anyMatch(text -> text.startsWith("7a") && text.contains(FIELD))
                 .anyMatch(text -> text.equals("7b: " + SIGNER))
-                .anyMatch(text -> text.startsWith("7d: " + LOGGED_FIELD + ": "))
+                .anyMatch(text -> text.startsWith("7d: " + LOGGED_FIELD + ", pass 1 of 3: "))
                 .anyMatch(text -> text.startsWith("7d: ") && text.contains(": " + LOGGED_FIELD + " "))
                 .anyMatch(text -> text.equals("7d: " + NOTE))
                 .noneMatch(text -> text.contains(SENTENCE));
