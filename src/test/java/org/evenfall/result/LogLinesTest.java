@@ -31,7 +31,7 @@ class LogLinesTest {
     }
 
     @Test
-    void withoutAPassNothingIsSaid() {
+    void withoutAPassThereIsNoSentence() {
         SeasonLogResult none = new SeasonLogResult(List.of(), List.of(), SeasonUse.of(List.of()), 0);
         assertThat(LogLines.sum(WORDS, none)).isEmpty();
         assertThat(LogLines.of(WORDS, none)).isEmpty();

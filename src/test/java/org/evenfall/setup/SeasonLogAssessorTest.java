@@ -137,7 +137,7 @@ class SeasonLogAssessorTest {
     }
 
     @Test
-    void anIncompletePassCountsNowhereAndTheSetupsFieldStandsIn() {
+    void anIncompletePassCountsNowhereAndABlankFieldIsThatOfTheSetup() {
         Setup setup = StartPaths.FIELD
                 .path()
                 .set(Logged.in(Setup.EMPTY, ";;10 ha;", ";;;1600 kg", "soon;;10 ac;1600 lb"), " Long Reach ");
