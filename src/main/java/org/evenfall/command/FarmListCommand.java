@@ -102,7 +102,7 @@ final class FarmListCommand implements Callable<Integer> {
     }
 
     private void print(ObjectNode result) {
-        heading("setups");
+        heading("setups", result);
         for (JsonNode setup : result.get("setups")) {
             line(
                     setup.get("file").asText(),
@@ -116,13 +116,13 @@ final class FarmListCommand implements Callable<Integer> {
                                                     .choice(Step.valueOf(setup.get("nextStep")
                                                             .asText())))));
         }
-        heading("machines");
+        heading("machines", result);
         result.get("machines").forEach(machine -> line(machine.asText()));
-        heading("testedProducts");
+        heading("testedProducts", result);
         for (JsonNode products : result.get("testedProducts")) {
             line(products.get("machine").asText(), products.get("count").asText());
         }
-        heading("cards");
+        heading("cards", result);
         for (JsonNode card : result.get("cards")) {
             String before = card.get("replaces").asText();
             line(
@@ -136,8 +136,11 @@ final class FarmListCommand implements Callable<Integer> {
         }
     }
 
-    private void heading(String part) {
+    private void heading(String part, ObjectNode result) {
         context.out().println(context.words().text("command.farm." + part));
+        if (result.get(part).isEmpty()) {
+            line(context.words().text("start.none"));
+        }
     }
 
     private void line(String... parts) {
