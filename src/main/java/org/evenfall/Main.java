@@ -1,8 +1,9 @@
 package org.evenfall;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -50,12 +51,21 @@ public final class Main {
                         words, new SetupStore(json), user, clock, Main::demo, System.getenv(), osName)
                 .open(file);
         CommandContext context = new CommandContext(
-                System.in, writer(System.out), writer(System.err), Path.of(""), user, clock, words, json, window);
+                System.in,
+                writer(FileDescriptor.out),
+                writer(FileDescriptor.err),
+                Path.of(""),
+                user,
+                clock,
+                words,
+                json,
+                window);
         System.exit(CommandFace.run(context, List.of(args)));
     }
 
-    private static PrintWriter writer(OutputStream stream) {
-        return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), false);
+    /** A writer that knows when it cannot write; the system's print streams keep that to themselves. */
+    private static PrintWriter writer(FileDescriptor stream) {
+        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(stream), StandardCharsets.UTF_8), false);
     }
 
     private static Optional<String> demo(String name) {

@@ -2,6 +2,7 @@ package org.evenfall.command;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -27,6 +28,7 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = {
             "Writes the signed cab card. Several setups go into a folder, one card each.",
+            "Each file is named once it is written. An error ends the call; the cards named before it stay.",
             "Where no card can be made, the exit code is 1 and one line says what to do. A field that is too uneven,"
                     + " or a width out of reach, gives a finding sheet instead, NAME-finding.pdf."
         })
@@ -82,11 +84,26 @@ final class CardCommand implements Callable<Integer> {
                 || Files.isDirectory(target)
                 || !out.toLowerCase(Locale.ROOT).endsWith(".pdf");
         Set<String> used = new HashSet<>();
-        int worst = CommandFace.OK;
+        List<Path> targets = new ArrayList<>();
         for (String file : files) {
-            worst = Math.max(worst, write(file, folder ? target.resolve(cardName(file, used)) : target));
+            Path card = folder ? target.resolve(cardName(file, used)) : target;
+            OutputFile.refuse(context, card, inputs());
+            OutputFile.refuse(context, CardService.findingName(card), inputs());
+            targets.add(card);
+        }
+        int worst = CommandFace.OK;
+        for (int i = 0; i < targets.size(); i++) {
+            worst = Math.max(worst, write(files.get(i), targets.get(i)));
         }
         return worst;
+    }
+
+    private List<String> inputs() {
+        List<String> inputs = new ArrayList<>(files);
+        if (passphrase != null) {
+            inputs.add(passphrase);
+        }
+        return inputs;
     }
 
     /** The name of a setup's card. Setups of one name from several folders get different names. */
@@ -112,13 +129,12 @@ final class CardCommand implements Callable<Integer> {
         Path written = allowed ? card : CardService.findingName(card);
         try {
             unlock();
-            cards.write(setup, assessment, written);
+            OutputFile.write(context, written, () -> cards.write(setup, assessment, written));
         } catch (KeyException unusable) {
             throw new CommandException(
                     context.user().root() + ": " + context.words().choice(unusable.kind()) + hint(unusable.kind()),
                     unusable);
         }
-        context.out().println(written);
         return allowed ? CommandFace.OK : CommandFace.FOUND;
     }
 

@@ -44,6 +44,20 @@ public record CommandContext(
         Optional<String> open(Optional<Path> setup);
     }
 
+    /** The same, but no control character that is not a tab or a line end reaches standard output or standard error. */
+    CommandContext plain() {
+        return new CommandContext(
+                in,
+                new PrintWriter(new PlainWriter(out)),
+                new PrintWriter(new PlainWriter(err)),
+                folder,
+                user,
+                clock,
+                words,
+                json,
+                window);
+    }
+
     /** The language in which the command answers. */
     public Locale locale() {
         return words.locale();

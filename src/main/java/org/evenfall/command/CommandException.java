@@ -5,6 +5,10 @@ final class CommandException extends Exception {
 
     private static final long serialVersionUID = 1;
 
+    CommandException(String message) {
+        super(message);
+    }
+
     CommandException(String message, Throwable cause) {
         super(message, cause);
     }

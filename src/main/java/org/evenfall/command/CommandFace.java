@@ -2,8 +2,8 @@ package org.evenfall.command;
 
 import java.util.List;
 import java.util.Optional;
-import org.evenfall.publish.CardFileException;
-import org.evenfall.store.InputFileException;
+import org.evenfall.quantity.PlainText;
+import org.evenfall.quantity.Quoted;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -12,7 +12,8 @@ import picocli.CommandLine.Spec;
 
 /**
  * The command-line face. Exit codes: 0 done; 1 done, and there is a stop finding (assess), or the card is not as signed
- * (verify, which has more of its own); 2 the call or a file is wrong, nothing was written.
+ * (verify, which has more of its own); 2 the call or a file is wrong, or the result cannot be written; files that were
+ * written before are named.
  */
 @Command(
         name = "evenfall",
@@ -21,7 +22,8 @@ import picocli.CommandLine.Spec;
         description = "From an unknown bag of urea to a signed cab card. Without a command the wizard opens.",
         footer = {
             "",
-            "Exit codes: 0 done; 1 a stop finding, or a card that is not as signed; 2 the call or a file is wrong."
+            "Exit codes: 0 done; 1 a stop finding, or a card that is not as signed; 2 the call or a file is wrong,",
+            "or the result cannot be written; files that were written before are named."
         })
 public final class CommandFace implements Runnable {
 
@@ -38,8 +40,26 @@ public final class CommandFace implements Runnable {
         this.context = context;
     }
 
-    /** Runs one call and returns its exit code. */
-    public static int run(CommandContext context, List<String> args) {
+    /** Runs one call and returns its exit code. Whatever goes wrong gives one line. */
+    public static int run(CommandContext outside, List<String> args) {
+        CommandContext context = outside.plain();
+        int code;
+        try {
+            code = line(context).execute(args.toArray(new String[0]));
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError trouble) {
+            code = wrong(context, Trouble.line(trouble));
+        }
+        // a check flushes too
+        return context.out().checkError() ? wrong(context, "evenfall: standard output cannot be written") : code;
+    }
+
+    private static int wrong(CommandContext context, String why) {
+        context.err().println(why);
+        context.err().flush();
+        return WRONG;
+    }
+
+    private static CommandLine line(CommandContext context) {
         CommandLine line = new CommandLine(new CommandFace(context));
         line.addSubcommand(new AssessCommand(context));
         line.addSubcommand(new CardCommand(context));
@@ -55,19 +75,9 @@ public final class CommandFace implements Runnable {
         line.addSubcommand(new DemoCommand(context));
         line.setOut(context.out());
         line.setErr(context.err());
-        line.setParameterExceptionHandler((problem, rest) -> {
-            context.err().println(oneLine(problem));
-            context.err().flush();
-            return WRONG;
-        });
-        line.setExecutionExceptionHandler((problem, command, result) -> {
-            context.err().println(message(problem));
-            context.err().flush();
-            return WRONG;
-        });
-        int code = line.execute(args.toArray(new String[0]));
-        context.out().flush();
-        return code;
+        line.setParameterExceptionHandler((problem, rest) -> wrong(context, oneLine(problem)));
+        line.setExecutionExceptionHandler((problem, command, result) -> wrong(context, Trouble.line(problem)));
+        return line;
     }
 
     @Override
@@ -78,18 +88,8 @@ public final class CommandFace implements Runnable {
     }
 
     private static String oneLine(ParameterException problem) {
-        String message = String.valueOf(problem.getMessage()).replaceAll("\\s*\\R\\s*", " ");
-        return problem.getCommandLine().getCommandSpec().qualifiedName() + ": " + message;
-    }
-
-    /** What a file problem says of itself; anything else by its kind, in one line. */
-    private static String message(Exception problem) {
-        if (problem instanceof InputFileException
-                || problem instanceof CardFileException
-                || problem instanceof CommandException) {
-            return String.valueOf(problem.getMessage());
-        }
-        String message = String.valueOf(problem.getMessage()).replaceAll("\\s*\\R\\s*", " ");
-        return problem.getClass().getSimpleName().replace("Exception", "") + ": " + message;
+        return PlainText.oneLine(
+                problem.getCommandLine().getCommandSpec().qualifiedName() + ": " + problem.getMessage(),
+                Quoted.MOST_IN_MESSAGE);
     }
 }

@@ -40,7 +40,11 @@ final class DemoCommand implements Callable<Integer> {
         String text = demo();
         // a copy of its own each time: what somebody typed in an earlier one stays
         Path copy = FreeNames.in(context.user().season(Seasons.of(LocalDate.now(context.clock()))), "demo", ".json");
-        WholeFileWriter.write(copy, text.getBytes(StandardCharsets.UTF_8));
+        try {
+            WholeFileWriter.write(copy, text.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException notWritten) {
+            throw new CommandException(copy + ": cannot be written: " + Trouble.reason(notWritten), notWritten);
+        }
         Optional<String> why = context.window().open(Optional.of(copy));
         if (why.isEmpty()) {
             return CommandFace.OK;

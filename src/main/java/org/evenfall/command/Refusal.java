@@ -4,6 +4,8 @@ import java.util.List;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.FindingKind;
+import org.evenfall.quantity.PlainText;
+import org.evenfall.quantity.Quoted;
 import org.evenfall.setup.Assessment;
 
 /** Why no card can be made, in one line: what stops it first, else what is missing first, with its place in the file. */
@@ -33,7 +35,7 @@ final class Refusal {
         if (others > 0) {
             line.append(' ').append(context.words().text("command.andMore", Arg.count(others)));
         }
-        context.err().println(line);
+        context.err().println(PlainText.oneLine(line.toString(), Quoted.MOST_IN_MESSAGE));
         context.err().flush();
     }
 }

@@ -1,6 +1,7 @@
 package org.evenfall.command;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.evenfall.publish.ReportService;
 import org.evenfall.setup.Assessor;
@@ -40,10 +41,11 @@ final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Setup setup = SetupInputs.read(context, file);
         Path target = context.path(out);
-        new ReportService(context.words(), context.clock()).write(setup, Assessor.assess(setup), paper.sheet(), target);
-        context.out().println(target);
+        OutputFile.refuse(context, target, List.of(file));
+        Setup setup = SetupInputs.read(context, file);
+        ReportService reports = new ReportService(context.words(), context.clock());
+        OutputFile.write(context, target, () -> reports.write(setup, Assessor.assess(setup), paper.sheet(), target));
         return CommandFace.OK;
     }
 }

@@ -2,16 +2,17 @@ package org.evenfall.command;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import org.evenfall.quantity.PlainText;
+import org.evenfall.quantity.Quoted;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.InputFileException;
-import org.evenfall.store.SetupStore;
+import org.evenfall.store.InputText;
+import org.jspecify.annotations.Nullable;
 
 /** One result line for each setup, from files or from standard input. */
 final class SetupInputs {
@@ -19,34 +20,53 @@ final class SetupInputs {
     private SetupInputs() {}
 
     static Setup read(CommandContext context, String file) throws InputFileException {
-        return new SetupStore(context.json()).read(context.path(file));
+        Path path = context.path(file);
+        return context.json().read(InputText.read(path, path.toString()), path.toString());
     }
 
-    /** One setup a line on standard input, one result line flushed at once for each, until the end of input. */
+    /**
+     * One setup a line on standard input, one result line flushed at once for each, until the end of input or until nothing
+     * more can be written. Whatever is in a line, the next is answered too.
+     */
     static int stream(CommandContext context, Function<Setup, Answer> work) throws IOException {
-        BufferedReader lines = new BufferedReader(new InputStreamReader(context.in(), StandardCharsets.UTF_8));
+        StreamLines lines = new StreamLines(context.in());
         int worst = CommandFace.OK;
         int number = 0;
-        for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+        for (byte[] line = lines.next(); line != null; line = lines.next()) {
             number++;
-            if (line.isBlank()) {
+            Answer answer = answer(context, line, number, work);
+            if (answer == null) {
                 continue;
             }
-            try {
-                Answer answer = work.apply(context.json().read(line, "line " + number));
-                worst = Math.max(worst, answer.code());
-                context.out().println(text(context, answer.json()));
-            } catch (InputFileException problem) {
-                worst = CommandFace.WRONG;
-                ObjectNode answer = context.json().mapper().createObjectNode();
-                answer.put("error", problem.problem());
-                answer.put("pointer", problem.place());
-                answer.put("line", number);
-                context.out().println(text(context, answer));
+            worst = Math.max(worst, answer.code());
+            context.out().println(text(context, answer.json()));
+            if (context.out().checkError()) {
+                return CommandFace.WRONG;
             }
-            context.out().flush();
         }
         return worst;
+    }
+
+    /** The answer to one line; null for a blank one. */
+    private static @Nullable Answer answer(
+            CommandContext context, byte[] bytes, int number, Function<Setup, Answer> work) {
+        String name = "line " + number;
+        try {
+            String line = InputText.decode(bytes, name);
+            return line.isBlank() ? null : work.apply(context.json().read(line, name));
+        } catch (InputFileException problem) {
+            return refused(context, problem.problem(), problem.place(), number);
+        } catch (RuntimeException | StackOverflowError trouble) {
+            return refused(context, Trouble.line(trouble), "", number);
+        }
+    }
+
+    private static Answer refused(CommandContext context, String problem, String place, int number) {
+        ObjectNode answer = context.json().mapper().createObjectNode();
+        answer.put("error", problem);
+        answer.put("pointer", PlainText.oneLine(place, Quoted.MOST_IN_MESSAGE));
+        answer.put("line", number);
+        return new Answer(answer, CommandFace.WRONG);
     }
 
     /** Many files: one line of JSON for each. All are read before the first is answered. */
@@ -62,6 +82,9 @@ final class SetupInputs {
             worst = Math.max(worst, answer.code());
             answer.json().put("file", files.get(i));
             context.out().println(text(context, answer.json()));
+            if (context.out().checkError()) {
+                return CommandFace.WRONG;
+            }
         }
         return worst;
     }

@@ -1,6 +1,7 @@
 package org.evenfall.command;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.evenfall.publish.SheetService;
 import org.evenfall.setup.Assessor;
@@ -61,11 +62,12 @@ final class SheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Setup setup = SetupInputs.read(context, file);
         Path target = context.path(out);
-        new SheetService(context.words(), context.clock())
-                .write(setup, Assessor.assess(setup), part.sheet, paper.sheet(), target);
-        context.out().println(target);
+        OutputFile.refuse(context, target, List.of(file));
+        Setup setup = SetupInputs.read(context, file);
+        SheetService sheets = new SheetService(context.words(), context.clock());
+        OutputFile.write(
+                context, target, () -> sheets.write(setup, Assessor.assess(setup), part.sheet, paper.sheet(), target));
         return CommandFace.OK;
     }
 }

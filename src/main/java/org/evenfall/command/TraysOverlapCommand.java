@@ -2,9 +2,6 @@ package org.evenfall.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,7 +13,7 @@ import org.evenfall.flight.SpreadPattern;
 import org.evenfall.flight.WidthScan;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.tool.SinglePassTool;
-import org.evenfall.store.InputFileException;
+import org.evenfall.store.InputText;
 import org.evenfall.store.SinglePassCsv;
 import org.evenfall.trays.CvLimits;
 import org.evenfall.trays.OverlapResult;
@@ -36,6 +33,9 @@ import picocli.CommandLine.Spec;
             "LINE.csv: position,amount; one length unit, negative left of the pass."
         })
 final class TraysOverlapCommand implements Callable<Integer> {
+
+    /** Most passes that reach over one place. Assumption: with more the width is in another unit than the positions. */
+    private static final int MOST_PASSES = 500;
 
     private final CommandContext context;
 
@@ -72,8 +72,10 @@ final class TraysOverlapCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        OptionRange.within(spec, "--width", width, 0.01, 1000);
-        SpreadPattern line = SinglePassCsv.read(text(), file);
+        SpreadPattern line = SinglePassCsv.read(InputText.read(context.path(file), file), file);
+        // narrowest in hundredths, so that it reads well
+        double narrowest = Math.ceil(100 * (line.rightmostM() - line.leftmostM()) / MOST_PASSES) / 100;
+        OptionRange.within(spec, "--width", width, narrowest, SinglePassCsv.FARTHEST);
         OverlapResult overlap = SinglePassTool.overlap(line, driving, width);
         WidthScan widths = scan ? SinglePassTool.widths(line, driving) : null;
         if (json) {
@@ -88,17 +90,6 @@ final class TraysOverlapCommand implements Callable<Integer> {
         }
         context.out().println(words(overlap, widths));
         return CommandFace.OK;
-    }
-
-    private String text() throws InputFileException {
-        if (!Files.exists(context.path(file))) {
-            throw new InputFileException(file, "", "no such file");
-        }
-        try {
-            return Files.readString(context.path(file), StandardCharsets.UTF_8);
-        } catch (IOException unreadable) {
-            throw new InputFileException(file, "", "cannot be read as text");
-        }
     }
 
     private static List<WidthScan.Interval> good(WidthScan widths) {

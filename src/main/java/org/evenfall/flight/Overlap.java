@@ -15,6 +15,9 @@ public final class Overlap {
     /** Places across a working width at which the coefficient of variation is taken. */
     private static final int CV_PLACES = 96;
 
+    /** Most passes to a side of a place that are summed up. Assumption: no line of trays reaches over as many. */
+    private static final int MOST_PASSES = 100_000;
+
     /** A position this little left of the middle counts as the middle, m: rounding. */
     private static final double MIDDLE_M = 1e-9;
 
@@ -32,13 +35,19 @@ public final class Overlap {
      *
      * @param widthM working width, m, above 0
      * @param xM place, m, from the middle of a pass that is not turned
-     * @throws IllegalArgumentException when the width is not above 0
+     * @throws IllegalArgumentException when the width is not above 0, or so small that passes from afar would reach the place
      */
     public double at(double widthM, double xM) {
         Ranges.positive("widthM", widthM);
         double reach = Math.max(Math.abs(pass.leftmostM()), Math.abs(pass.rightmostM()));
-        int first = (int) Math.ceil((xM - reach) / widthM);
-        int last = (int) Math.floor((xM + reach) / widthM);
+        double firstPass = Math.ceil((xM - reach) / widthM);
+        double lastPass = Math.floor((xM + reach) / widthM);
+        if (!(Math.abs(firstPass) <= MOST_PASSES && Math.abs(lastPass) <= MOST_PASSES)) {
+            throw new IllegalArgumentException(
+                    "at most " + MOST_PASSES + " passes to a side: " + firstPass + " to " + lastPass);
+        }
+        int first = (int) firstPass;
+        int last = (int) lastPass;
         double sum = 0;
         for (int k = first; k <= last; k++) {
             double fromPass = xM - k * widthM;

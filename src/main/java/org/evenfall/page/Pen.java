@@ -132,11 +132,7 @@ public final class Pen {
                 lines.add(line);
             }
             line = word;
-            while (width(style, line) > width && line.length() > 1) {
-                int fits = line.length() - 1;
-                while (fits > 1 && width(style, line.substring(0, fits)) > width) {
-                    fits--;
-                }
+            for (int fits = fitting(style, width, line); fits < line.length(); fits = fitting(style, width, line)) {
                 lines.add(line.substring(0, fits));
                 line = line.substring(fits);
             }
@@ -145,6 +141,18 @@ public final class Pen {
             lines.add(line);
         }
         return lines;
+    }
+
+    /** How much of the beginning of a word fits a line, at least a letter. Each letter is measured once. */
+    private int fitting(TextStyle style, double width, String word) throws IOException {
+        double taken = 0;
+        for (int i = 0; i < word.length(); i = word.offsetByCodePoints(i, 1)) {
+            taken += width(style, Character.toString(word.codePointAt(i)));
+            if (taken > width && i > 0) {
+                return i;
+            }
+        }
+        return word.length();
     }
 
     /** Draws a line. */

@@ -1,5 +1,6 @@
 package org.evenfall.quantity;
 
+import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -11,6 +12,15 @@ import java.util.Optional;
  * @param unit the unit chosen; null becomes {@link Unit#NONE}
  */
 public record EnteredQuantity(String text, Unit unit) {
+
+    /** Most letters of a number with its unit. Assumption: nobody types a longer one. */
+    public static final int MOST_LETTERS = 200;
+
+    /** Letters of the longest symbol of a unit. */
+    private static final int LONGEST_SYMBOL = Arrays.stream(Unit.values())
+            .mapToInt(unit -> unit.symbol().length())
+            .max()
+            .orElse(0);
 
     /** Nothing typed yet, no unit chosen. */
     public static final EnteredQuantity EMPTY = new EnteredQuantity("", Unit.NONE);
@@ -27,14 +37,25 @@ public record EnteredQuantity(String text, Unit unit) {
         if (whole.isPresent()) {
             return new EnteredQuantity("", whole.get());
         }
-        // "per t" is the one unit of two words, so try every blank from the left
-        for (int blank = line.indexOf(' '); blank >= 0; blank = line.indexOf(' ', blank + 1)) {
-            Optional<Unit> unit = unitNamed(line.substring(blank + 1));
+        // "per t" is the one unit of two words, so try every blank before the last letters, from the left
+        String words = line.stripTrailing();
+        int from = Math.max(0, words.length() - LONGEST_SYMBOL - 1);
+        for (int blank = words.indexOf(' ', from); blank >= 0; blank = words.indexOf(' ', blank + 1)) {
+            Optional<Unit> unit = unitNamed(words.substring(blank + 1));
             if (unit.isPresent()) {
-                return new EnteredQuantity(line.substring(0, blank), unit.get());
+                return new EnteredQuantity(words.substring(0, firstBlank(words, blank)), unit.get());
             }
         }
         return new EnteredQuantity(line, Unit.NONE);
+    }
+
+    /** The first of the blanks that end in this one. */
+    private static int firstBlank(String line, int last) {
+        int first = last;
+        for (int i = last - 1; i >= 0 && Character.isWhitespace(line.charAt(i)); i--) {
+            first = line.charAt(i) == ' ' ? i : first;
+        }
+        return first;
     }
 
     private static Optional<Unit> unitNamed(String word) {

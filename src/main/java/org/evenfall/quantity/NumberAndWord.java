@@ -17,8 +17,11 @@ public record NumberAndWord(String number, String word) {
 
     /** The two parts; empty where the text does not begin with a number or nothing follows it. */
     public static Optional<NumberAndWord> of(String text) {
-        Matcher parts = NUMBER_THEN_WORD.matcher(text);
-        if (!parts.matches()
+        // the pattern tries every blank again, so the length is limited first
+        String typed = text.strip();
+        Matcher parts = NUMBER_THEN_WORD.matcher(typed);
+        if (typed.length() > EnteredQuantity.MOST_LETTERS
+                || !parts.matches()
                 || parts.group(2).isBlank()
                 || NumberText.read(parts.group(1)) instanceof NumberReading.NotANumber) {
             return Optional.empty();

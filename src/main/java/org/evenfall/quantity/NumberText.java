@@ -24,7 +24,7 @@ public final class NumberText {
      *   <li>blank: {@link NumberReading.Empty};
      *   <li>{@code 1,250} or {@code 1.250}: {@link NumberReading.Ambiguous}; {@code 0,250} has no thousands: a value;
      *   <li>{@code 1.250,5}, {@code 1 250}, {@code 1'250}: a value;
-     *   <li>anything else: {@link NumberReading.NotANumber}.
+     *   <li>more than {@value EnteredQuantity#MOST_LETTERS} letters, anything else: {@link NumberReading.NotANumber}.
      * </ul>
      */
     public static NumberReading read(String typed) {
@@ -35,6 +35,9 @@ public final class NumberText {
                 .strip();
         if (text.isEmpty()) {
             return new NumberReading.Empty();
+        }
+        if (text.length() > EnteredQuantity.MOST_LETTERS) {
+            return new NumberReading.NotANumber();
         }
         if (PLAIN.matcher(text).matches()) {
             return new NumberReading.Value(Double.parseDouble(text));

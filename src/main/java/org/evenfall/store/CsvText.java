@@ -8,11 +8,10 @@ import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.evenfall.quantity.NumberReading;
+import org.evenfall.quantity.Quoted;
 
 /** A table as text: a header line, then one line for each row; cells separated by comma, semicolon or tab. */
 final class CsvText {
-
-    private static final String BYTE_ORDER_MARK = "\ufeff";
 
     private CsvText() {}
 
@@ -38,8 +37,7 @@ final class CsvText {
                 .setTrim(true)
                 .setIgnoreEmptyLines(true)
                 .get();
-        String plain = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
-        CSVParser parser = CSVParser.parse(new StringReader(plain), format);
+        CSVParser parser = CSVParser.parse(new StringReader(InputText.withoutMark(text)), format);
         Set<String> columns = new HashSet<>();
         for (String column : parser.getHeaderNames()) {
             if (!columns.add(column)) {
@@ -63,7 +61,7 @@ final class CsvText {
     /** Why a text is not taken as a number. */
     static String notANumber(String word, NumberReading reading) {
         return reading instanceof NumberReading.Ambiguous
-                ? "\"" + word + "\" could mean a thousand; write it with another count of decimals"
-                : "\"" + word + "\" is not a number";
+                ? Quoted.of(word) + " could mean a thousand; write it with another count of decimals"
+                : Quoted.of(word) + " is not a number";
     }
 }

@@ -56,7 +56,8 @@ final class EnteredQuantityJson {
         public EnteredQuantity deserialize(JsonParser parser, DeserializationContext context) throws IOException {
             JsonToken token = parser.currentToken();
             if (token == JsonToken.VALUE_STRING) {
-                return EnteredQuantity.parse(parser.getText());
+                return EnteredQuantity.parse(
+                        JsonLimits.atMost(EnteredQuantity.MOST_LETTERS, parser.getText(), context));
             }
             if (token == JsonToken.VALUE_NUMBER_INT || token == JsonToken.VALUE_NUMBER_FLOAT) {
                 return new EnteredQuantity(text(parser.getDecimalValue()), Unit.NONE);

@@ -1,5 +1,7 @@
 package org.evenfall.store;
 
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.DeserializationContext;
@@ -8,6 +10,7 @@ import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.deser.ResolvableDeserializer;
 import com.fasterxml.jackson.databind.deser.std.StdDeserializer;
 import java.io.IOException;
+import java.io.StringWriter;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -24,6 +27,8 @@ import org.jspecify.annotations.Nullable;
 final class EntriesDeserializer extends StdDeserializer<Record> implements ResolvableDeserializer {
 
     private static final long serialVersionUID = 1;
+
+    private static final JsonFactory PLAIN = new JsonFactory();
 
     private final Class<? extends Record> type;
 
@@ -80,7 +85,7 @@ final class EntriesDeserializer extends StdDeserializer<Record> implements Resol
             Integer place = places.get(key);
             JsonToken token = parser.nextToken();
             if (place == null) {
-                unknown.put(key, context.readTree(parser).toString());
+                unknown.put(key, json(parser));
             } else if (token != JsonToken.VALUE_NULL) {
                 try {
                     values[place] = readers.get(place).deserialize(parser, context);
@@ -90,6 +95,15 @@ final class EntriesDeserializer extends StdDeserializer<Record> implements Resol
             }
         }
         return build(context, values, unknown);
+    }
+
+    /** The text of the value at which the parser is. No second tree of it is made. */
+    private static String json(JsonParser parser) throws IOException {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator json = PLAIN.createGenerator(text)) {
+            json.copyCurrentStructure(parser);
+        }
+        return text.toString();
     }
 
     private Record build(DeserializationContext context, @Nullable Object[] values, Map<String, String> unknown)

@@ -1,5 +1,6 @@
 package org.evenfall.store;
 
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.databind.BeanDescription;
 import com.fasterxml.jackson.databind.DeserializationConfig;
 import com.fasterxml.jackson.databind.DeserializationContext;
@@ -11,6 +12,7 @@ import com.fasterxml.jackson.databind.deser.Deserializers;
 import com.fasterxml.jackson.databind.deser.std.StringDeserializer;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.ser.Serializers;
+import java.io.IOException;
 import java.lang.reflect.RecordComponent;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.setup.entry.Setup;
@@ -51,6 +53,11 @@ final class EntriesModule extends SimpleModule {
     private static final class TextReader extends StringDeserializer {
 
         private static final long serialVersionUID = 1;
+
+        @Override
+        public String deserialize(JsonParser parser, DeserializationContext context) throws IOException {
+            return JsonLimits.atMost(JsonLimits.MOST_LETTERS, super.deserialize(parser, context), context);
+        }
 
         @Override
         public String getNullValue(DeserializationContext context) {

@@ -1,5 +1,8 @@
 package org.evenfall.store;
 
+import org.evenfall.quantity.PlainText;
+import org.evenfall.quantity.Quoted;
+
 /** A file that is read and cannot be used: which file, where in it, and what is wrong, so that it can be put right. */
 public final class InputFileException extends Exception {
 
@@ -13,10 +16,12 @@ public final class InputFileException extends Exception {
      * @param problem what is wrong, with the value and what is allowed
      */
     public InputFileException(String file, String place, String problem) {
-        super(place.isEmpty() ? file + ": " + problem : file + ": " + place + ": " + problem);
+        super(PlainText.oneLine(
+                place.isEmpty() ? file + ": " + problem : file + ": " + place + ": " + problem,
+                Quoted.MOST_IN_MESSAGE));
         this.file = file;
         this.place = place;
-        this.problem = problem;
+        this.problem = PlainText.oneLine(problem, Quoted.MOST_IN_MESSAGE);
     }
 
     /** Name of the file, or of the line of a stream. */

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.exc.InvalidFormatException;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import java.util.Arrays;
 import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.quantity.Quoted;
 
 /** Where in a setup file a value is wrong, and what was expected there, in words without Java names. */
 final class JsonProblem {
@@ -19,16 +20,21 @@ final class JsonProblem {
                     .append(
                             step.getFieldName() == null
                                     ? Integer.toString(step.getIndex())
-                                    : step.getFieldName().replace("~", "~0").replace("/", "~1"));
+                                    : step(step.getFieldName()));
         }
         return pointer.toString();
+    }
+
+    /** A key as a step of a JSON pointer. */
+    static String step(String key) {
+        return key.replace("~", "~0").replace("/", "~1");
     }
 
     /** What is wrong, in one line. */
     static String problem(JsonMappingException mapping) {
         if (mapping instanceof InvalidFormatException wrong
                 && wrong.getTargetType().isEnum()) {
-            return "\"" + wrong.getValue() + "\" is not " + expected(wrong.getTargetType());
+            return Quoted.of(String.valueOf(wrong.getValue())) + " is not " + expected(wrong.getTargetType());
         }
         if (mapping instanceof MismatchedInputException wrong && wrong.getTargetType() != null) {
             return "expected " + expected(wrong.getTargetType());

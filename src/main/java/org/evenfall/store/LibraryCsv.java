@@ -18,6 +18,7 @@ import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberFormats;
 import org.evenfall.quantity.NumberReading;
 import org.evenfall.quantity.NumberText;
+import org.evenfall.quantity.Quoted;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.entry.SettingsEntries;
 import org.evenfall.setup.entry.Setup;
@@ -77,7 +78,7 @@ public final class LibraryCsv {
                     throw new InputFileException(
                             name,
                             CsvText.place(parser.getCurrentLineNumber(), "id"),
-                            "\"" + row.get("id") + "\" occurs twice");
+                            Quoted.of(row.get("id")) + " occurs twice");
                 }
                 entries.add(new Row(row, parser.getCurrentLineNumber(), name, parser.getHeaderNames()).entry());
             }
@@ -98,7 +99,7 @@ public final class LibraryCsv {
                 if (column.startsWith(LEVER) && !text(column).isEmpty()) {
                     String lever = column.substring(LEVER.length()).strip();
                     if (levers.put(lever, number(column, SettingsPaths.LEVERS)) != null) {
-                        throw problem(column, "the lever \"" + lever + "\" occurs twice");
+                        throw problem(column, "the lever " + Quoted.of(lever) + " occurs twice");
                     }
                 }
             }
@@ -148,8 +149,8 @@ public final class LibraryCsv {
             return Arrays.stream(ProductForm.values())
                     .filter(form -> form.name().equals(word.toUpperCase(Locale.ROOT)))
                     .findFirst()
-                    .orElseThrow(() ->
-                            problem("form", "\"" + word + "\" is not one of " + Arrays.toString(ProductForm.values())));
+                    .orElseThrow(() -> problem(
+                            "form", Quoted.of(word) + " is not one of " + Arrays.toString(ProductForm.values())));
         }
 
         private EnteredQuantity number(String column, Measured entry) throws InputFileException {
@@ -177,7 +178,7 @@ public final class LibraryCsv {
                 ShownLimits limits = range.in(unit, range.possible());
                 throw problem(
                         column,
-                        "\"" + word + "\"; allowed is " + limit(limits.low()) + " to " + limit(limits.high()) + " "
+                        Quoted.of(word) + "; allowed is " + limit(limits.low()) + " to " + limit(limits.high()) + " "
                                 + unit.symbol());
             }
             return new EnteredQuantity(word, unit);

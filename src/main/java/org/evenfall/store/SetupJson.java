@@ -1,5 +1,6 @@
 package org.evenfall.store;
 
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
@@ -8,6 +9,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.evenfall.quantity.PlainText;
+import org.evenfall.quantity.Quoted;
 import org.evenfall.setup.entry.Setup;
 
 /** JSON text to a setup and back. The format is published as setup.schema.json. */
@@ -22,7 +25,9 @@ public final class SetupJson {
 
     /** A reader and writer of the published format; it keeps nothing of what it reads. */
     public SetupJson() {
-        mapper = JsonMapper.builder()
+        mapper = JsonMapper.builder(JsonFactory.builder()
+                        .streamReadConstraints(JsonLimits.CONSTRAINTS)
+                        .build())
                 .addModule(new EntriesModule())
                 .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
                 .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -68,26 +73,23 @@ public final class SetupJson {
      */
     AnyVersion readAnyVersion(String text, String name) throws InputFileException {
         try {
-            JsonNode tree = mapper.readTree(text);
-            if (!(tree instanceof ObjectNode root)) {
-                throw new InputFileException(name, "", "expected one JSON object");
-            }
+            ObjectNode root = JsonLimits.read(mapper, InputText.withoutMark(text), name);
             JsonNode version = root.remove(VERSION_KEY);
             if (version == null || !version.isInt() || version.intValue() < VERSION) {
                 throw new InputFileException(
                         name,
                         "/" + VERSION_KEY,
-                        (version == null ? "missing version" : "unknown version " + version) + "; allowed: " + VERSION);
+                        (version == null
+                                        ? "missing version"
+                                        : "unknown version "
+                                                + PlainText.oneLine(version.toString(), Quoted.MOST_LETTERS))
+                                + "; allowed: " + VERSION);
             }
             return new AnyVersion(mapper.treeToValue(Migrations.apply(root), Setup.class), version.intValue());
         } catch (JsonMappingException mapping) {
             throw new InputFileException(name, JsonProblem.pointer(mapping), JsonProblem.problem(mapping));
-        } catch (JsonProcessingException syntax) {
-            throw new InputFileException(
-                    name,
-                    "",
-                    "not valid JSON at line " + syntax.getLocation().getLineNr() + ", column "
-                            + syntax.getLocation().getColumnNr() + ": " + syntax.getOriginalMessage());
+        } catch (JsonProcessingException wrong) {
+            throw new InputFileException(name, "", "cannot be read: " + wrong.getOriginalMessage());
         }
     }
 

@@ -11,6 +11,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.evenfall.flight.SpreadPattern;
 import org.evenfall.quantity.NumberReading;
 import org.evenfall.quantity.NumberText;
+import org.evenfall.quantity.Quoted;
 import org.evenfall.trays.OverlapResult;
 
 /**
@@ -19,6 +20,12 @@ import org.evenfall.trays.OverlapResult;
  * decimal comma is read where a semicolon or tab separates. One wrong line refuses the whole file.
  */
 public final class SinglePassCsv {
+
+    /** Farthest position from the middle of the pass, in the unit of the table. Assumption: no line is longer. */
+    public static final int FARTHEST = 1000;
+
+    /** Least distance of two positions, in the unit of the table. Assumption: no tray is narrower. */
+    private static final double CLOSEST = 0.01;
 
     private static final String POSITION = "position";
     private static final String AMOUNT = "amount";
@@ -42,10 +49,15 @@ public final class SinglePassCsv {
                 cells.checkCount(parser.getHeaderNames().size());
                 double amount = cells.number(AMOUNT);
                 if (amount < 0) {
-                    throw cells.problem(AMOUNT, "\"" + row.get(AMOUNT) + "\" is below 0");
+                    throw cells.problem(AMOUNT, Quoted.of(row.get(AMOUNT)) + " is below 0");
                 }
                 // adding 0 makes one zero of 0 and -0
-                if (amounts.put(cells.number(POSITION) + 0.0, amount) != null) {
+                double position = cells.number(POSITION) + 0.0;
+                if (Math.abs(position) > FARTHEST) {
+                    throw cells.problem(
+                            POSITION, Quoted.of(row.get(POSITION)) + "; allowed is " + -FARTHEST + " to " + FARTHEST);
+                }
+                if (amounts.put(position, amount) != null) {
                     throw cells.problem(POSITION, "two trays have this position");
                 }
             }
@@ -58,6 +70,14 @@ public final class SinglePassCsv {
                     "",
                     amounts.size() + " trays; allowed is " + OverlapResult.FEWEST + " to " + OverlapResult.MOST
                             + ", usual " + OverlapResult.USUAL_FEWEST + " or more");
+        }
+        double before = Double.NEGATIVE_INFINITY;
+        for (double position : amounts.keySet()) {
+            if (position - before < CLOSEST) {
+                throw new InputFileException(
+                        name, "column " + POSITION, before + " and " + position + " are closer than " + CLOSEST);
+            }
+            before = position;
         }
         if (amounts.values().stream().allMatch(amount -> amount == 0)) {
             throw new InputFileException(name, "column " + AMOUNT, "nothing was caught");
