@@ -112,7 +112,7 @@ public final class CardContents {
 
     private List<String> warnings() {
         List<String> warnings = new ArrayList<>();
-        for (Finding finding : assessment.findings()) {
+        for (Finding finding : assessment.findingsForCard()) {
             if (finding.kind() == FindingKind.STOP || finding.kind() == FindingKind.WARNING) {
                 warnings.add(words.of(finding));
             }

@@ -52,6 +52,7 @@ final class ResultJson {
         trays.set("line", tree(assessment.trays().line()));
         json.set("card", tree(assessment.card()));
         json.set("rechecked", tree(Rechecked.of(assessment)));
+        json.set("log", tree(assessment.log()));
         json.set("findings", findings(assessment.findings()));
         json.set("sources", sources(assessment, ""));
         return new Answer(json, code(assessment));

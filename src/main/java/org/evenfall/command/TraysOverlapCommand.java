@@ -37,6 +37,8 @@ final class TraysOverlapCommand implements Callable<Integer> {
     /** Most passes that reach over one place. Assumption: with more the width is in another unit than the positions. */
     private static final int MOST_PASSES = 500;
 
+    private static final double NARROWEST = 0.01;
+
     private final CommandContext context;
 
     @Spec
@@ -72,9 +74,11 @@ final class TraysOverlapCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        OptionRange.within(spec, "--width", width, NARROWEST, SinglePassCsv.FARTHEST);
         SpreadPattern line = SinglePassCsv.read(InputText.read(context.path(file), file), file);
         // narrowest in hundredths, so that it reads well
-        double narrowest = Math.ceil(100 * (line.rightmostM() - line.leftmostM()) / MOST_PASSES) / 100;
+        double narrowest = Math.max(
+                NARROWEST, Math.ceil(100 * (line.rightmostM() - line.leftmostM()) / MOST_PASSES) / 100);
         OptionRange.within(spec, "--width", width, narrowest, SinglePassCsv.FARTHEST);
         OverlapResult overlap = SinglePassTool.overlap(line, driving, width);
         WidthScan widths = scan ? SinglePassTool.widths(line, driving) : null;

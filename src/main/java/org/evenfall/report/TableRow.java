@@ -35,7 +35,7 @@ record TableRow(List<String> cells, List<Double> widths, Place place, List<PDStr
         LAST
     }
 
-    /** The rows of a table; columns that are wider than the page together are narrowed alike, and their texts wrap. */
+    /** The rows of a table; where all columns are wider than the page, the widest are narrowed, and their texts wrap. */
     static List<Flow.Piece> of(Pen pen, Table table, double width) throws IOException {
         List<Double> widths = widths(pen, table, width);
         PDStructureElement tag = pen.tags().element(StandardStructureTypes.TABLE);
@@ -75,8 +75,24 @@ record TableRow(List<String> cells, List<Double> widths, Place place, List<PDStr
             all += most;
         }
         double room = width - (columns - 1) * BETWEEN;
-        double scale = Math.min(1, room / all);
-        return natural.stream().map(one -> one * scale).toList();
+        return all <= room ? natural : narrowed(natural, room);
+    }
+
+    /** A column within an equal share of the room keeps its width, so that figures do not break; the others share the rest. */
+    static List<Double> narrowed(List<Double> natural, double room) {
+        List<Double> sorted = natural.stream().sorted().toList();
+        double left = room;
+        double most = room;
+        for (int i = 0; i < sorted.size(); i++) {
+            double share = left / (sorted.size() - i);
+            most = share;
+            if (sorted.get(i) > share) {
+                break;
+            }
+            left -= sorted.get(i);
+        }
+        double limit = most;
+        return natural.stream().map(one -> Math.min(one, limit)).toList();
     }
 
     private TextStyle style() {

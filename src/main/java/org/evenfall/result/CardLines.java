@@ -15,6 +15,7 @@ import org.evenfall.setup.CardResult;
 import org.evenfall.setup.entry.CardLanguage;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.path.CardPaths;
+import org.evenfall.setup.path.LogPaths;
 
 /** Step 7 in words: may a card be made, what keeps it from being made, and what goes on it. */
 public final class CardLines {
@@ -49,7 +50,9 @@ public final class CardLines {
     public static List<Finding> open(Assessment assessment) {
         List<Finding> open = new ArrayList<>();
         for (FindingKind kind : List.of(FindingKind.STOP, FindingKind.MISSING)) {
-            open.addAll(findings(assessment, kind));
+            findings(assessment, kind).stream()
+                    .filter(finding -> !LogPaths.holds(finding.field()))
+                    .forEach(open::add);
         }
         return open;
     }

@@ -24,7 +24,8 @@ final class CardParts {
         return List.of(
                 ResultPart.of(lines),
                 rechecked(assessment, words),
-                ResultPart.inline(words.text("report.onCard"), figures));
+                ResultPart.inline(words.text("report.onCard"), figures),
+                ResultPart.of(words.text("log.passes"), LogLines.of(words, assessment.log())));
     }
 
     /** From the second revision on: what was checked again, and what still holds. */

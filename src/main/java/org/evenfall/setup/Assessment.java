@@ -11,6 +11,7 @@ import org.evenfall.machine.HeightResult;
 import org.evenfall.machine.MachineCheckResult;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.reference.MatchResult;
+import org.evenfall.setup.path.LogPaths;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  * @param rate step 5
  * @param trays step 6
  * @param card step 7
+ * @param log what was spread, as logged
  * @param findings all findings, in the order of the steps, worst first within a step
  */
 public record Assessment(
@@ -43,12 +45,20 @@ public record Assessment(
         RateResult rate,
         TraysResult trays,
         CardResult card,
+        SeasonLogResult log,
         List<Finding> findings) {
 
     /** Copies the maps and lists. */
     public Assessment {
         findings = List.copyOf(findings);
         states = Collections.unmodifiableMap(new EnumMap<>(states));
+    }
+
+    /** The findings that have to do with the card: all but those about what was spread with it. */
+    public List<Finding> findingsForCard() {
+        return findings.stream()
+                .filter(finding -> !LogPaths.holds(finding.field()))
+                .toList();
     }
 
     /** The first step that is still open or stopped, else the card. */

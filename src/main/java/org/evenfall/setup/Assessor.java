@@ -9,6 +9,7 @@ import org.evenfall.machine.MachineCheckResult;
 import org.evenfall.machine.MachineProfile;
 import org.evenfall.reference.MatchResult;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.path.LogPaths;
 import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.setup.path.StartPaths;
 import org.jspecify.annotations.Nullable;
@@ -75,8 +76,9 @@ public final class Assessor {
             int last = rate.bucketIndexes().get(rate.bucketIndexes().size() - 1);
             findings.addAll(new BucketConditions(read, last).settings(machine, settings, product.density()));
         }
-        CardResult card = take(CardAssessor.assess(read, match, trays, settings, List.copyOf(findings)));
+        CardResult card = take(CardAssessor.assess(read, match, trays, settings, withoutLog(findings)));
         findings.addAll(ReachFindings.ofMatch(read, match, trays, widthM));
+        SeasonLogResult log = take(SeasonLogAssessor.assess(read, product, rate));
         List<Finding> all = findings.stream()
                 .distinct()
                 .sorted(Comparator.comparing(Finding::step)
@@ -84,7 +86,7 @@ public final class Assessor {
                 .toList();
         return new Assessment(
                 read,
-                StepState.of(all, card),
+                StepState.of(withoutLog(all), card),
                 machine,
                 widthM,
                 field.now() == null ? null : field.now().conditions(),
@@ -95,7 +97,15 @@ public final class Assessor {
                 rate,
                 trays,
                 card,
+                log,
                 all);
+    }
+
+    /** What is logged after the card keeps nobody from the card, and changes the state of no step. */
+    private static List<Finding> withoutLog(List<Finding> findings) {
+        return findings.stream()
+                .filter(finding -> !LogPaths.holds(finding.field()))
+                .toList();
     }
 
     private <T> T take(Assessed<T> assessed) {

@@ -62,7 +62,8 @@ final class ConditionRules {
         return plain(one).equals(plain(other));
     }
 
-    private static String plain(String name) {
+    /** A name without capitals and needless blanks. */
+    static String plain(String name) {
         return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
     }
 

@@ -9,6 +9,7 @@ import org.evenfall.setup.entry.BucketEntry;
 import org.evenfall.setup.entry.CardEntries;
 import org.evenfall.setup.entry.GuideEntries;
 import org.evenfall.setup.entry.HeightEntries;
+import org.evenfall.setup.entry.LogEntries;
 import org.evenfall.setup.entry.MachineCheckEntries;
 import org.evenfall.setup.entry.MatchEntries;
 import org.evenfall.setup.entry.ProductEntries;
@@ -55,6 +56,7 @@ public final class NextSeason {
                 .withRate(plan(from.rate()))
                 .withTrays(equipment(from.trays()))
                 .withCard(people(from.card()))
+                .withLog(LogEntries.EMPTY)
                 .withGuide(GuideEntries.EMPTY
                         .withInvented(from.guide().invented())
                         .withUnknownKeys(from.guide().unknownKeys()));

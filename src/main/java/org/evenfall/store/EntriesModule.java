@@ -56,7 +56,7 @@ final class EntriesModule extends SimpleModule {
 
         @Override
         public String deserialize(JsonParser parser, DeserializationContext context) throws IOException {
-            return JsonLimits.atMost(JsonLimits.MOST_LETTERS, super.deserialize(parser, context), context);
+            return JsonLimits.atMost(InputText.MOST_LETTERS, super.deserialize(parser, context), context);
         }
 
         @Override

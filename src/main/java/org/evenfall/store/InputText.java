@@ -16,6 +16,9 @@ public final class InputText {
     /** Most bytes of a file or a line of a stream. Assumption: a hundred times what a setup of many tests takes. */
     public static final int MOST_BYTES = 4_000_000;
 
+    /** Most letters of one text in a setup. Assumption: ten pages of remarks; a card with more could not be read. */
+    public static final int MOST_LETTERS = 20_000;
+
     private static final String BYTE_ORDER_MARK = "\ufeff";
 
     private InputText() {}
@@ -27,11 +30,21 @@ public final class InputText {
      * @throws InputFileException when it is not there, cannot be read, is too long or is no text
      */
     public static String read(Path file, String name) throws InputFileException {
+        return decode(bytes(file, name), name);
+    }
+
+    /**
+     * The bytes of a file, one more than the limit at most.
+     *
+     * @param name what to call the file in a message
+     * @throws InputFileException when it is not there or cannot be read
+     */
+    static byte[] bytes(Path file, String name) throws InputFileException {
         if (Files.isDirectory(file)) {
             throw new InputFileException(name, "", "cannot be read: it is a folder");
         }
         try (InputStream in = Files.newInputStream(file)) {
-            return decode(in.readNBytes(MOST_BYTES + 1), name);
+            return in.readNBytes(MOST_BYTES + 1);
         } catch (NoSuchFileException missing) {
             throw new InputFileException(name, "", "no such file");
         } catch (AccessDeniedException closed) {

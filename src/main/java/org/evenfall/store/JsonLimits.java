@@ -15,9 +15,6 @@ import org.evenfall.quantity.Quoted;
 /** What a JSON text may be at most, so that any text is read or refused soon. Far beyond what a person types. */
 final class JsonLimits {
 
-    /** Most letters of a typed text. */
-    static final int MOST_LETTERS = 20_000;
-
     /** Most items of a list, and keys of an object. */
     static final int MOST_ITEMS = 1000;
 

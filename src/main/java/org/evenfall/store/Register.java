@@ -65,7 +65,7 @@ final class Register {
                 empty.putArray(list);
                 return empty;
             }
-            JsonNode tree = JSON.readTree(Files.readAllBytes(from));
+            JsonNode tree = JSON.readTree(InputText.read(from, from.toString()));
             if (tree instanceof ObjectNode register
                     && register.path(VERSION_KEY).asInt() == VERSION
                     && register.get(list) instanceof ArrayNode) {
@@ -74,8 +74,6 @@ final class Register {
             throw new InputFileException(from.toString(), "/" + list, "expected a list and version " + VERSION);
         } catch (JsonProcessingException syntax) {
             throw new InputFileException(from.toString(), "", "not valid JSON");
-        } catch (IOException unreadable) {
-            throw new InputFileException(from.toString(), "", "cannot be read");
         }
     }
 

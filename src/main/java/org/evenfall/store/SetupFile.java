@@ -134,7 +134,7 @@ public final class SetupFile implements SetupTarget {
 
     @Override
     public void save(Setup changed) throws IOException {
-        byte[] bytes = store.bytes(changed);
+        byte[] bytes = readable(store.bytes(changed));
         byte[] there = there();
         if (there.length > 0 && !Arrays.equals(digest(there), known)) {
             throw elsewhere(changed, bytes);
@@ -146,6 +146,16 @@ public final class SetupFile implements SetupTarget {
         known = digest(bytes);
         setup = changed;
         written = true;
+    }
+
+    /** What could not be opened again is not written in place of what can. */
+    private byte[] readable(byte[] bytes) throws IOException {
+        try {
+            store.check(bytes, path);
+            return bytes;
+        } catch (InputFileException unreadable) {
+            throw new IOException(unreadable.getMessage(), unreadable);
+        }
     }
 
     private byte[] there() throws IOException {

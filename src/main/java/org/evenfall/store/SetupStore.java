@@ -1,11 +1,7 @@
 package org.evenfall.store;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import org.evenfall.setup.entry.Setup;
 
@@ -25,7 +21,7 @@ public final class SetupStore {
      * @throws InputFileException when the file is not there, cannot be read, or is no setup
      */
     public Setup read(Path file) throws InputFileException {
-        return json.read(text(bytes(file), file), file.toString());
+        return json.read(InputText.read(file, file.toString()), file.toString());
     }
 
     /**
@@ -41,8 +37,8 @@ public final class SetupStore {
      * @throws InputFileException when the file is not there, cannot be read, or is no setup
      */
     Read readAnyVersion(Path file) throws InputFileException {
-        byte[] bytes = bytes(file);
-        SetupJson.AnyVersion read = json.readAnyVersion(text(bytes, file), file.toString());
+        byte[] bytes = InputText.bytes(file, file.toString());
+        SetupJson.AnyVersion read = json.readAnyVersion(InputText.decode(bytes, file.toString()), file.toString());
         return new Read(read.setup(), read.version() > SetupJson.VERSION, bytes);
     }
 
@@ -56,25 +52,9 @@ public final class SetupStore {
         }
     }
 
-    private static byte[] bytes(Path file) throws InputFileException {
-        try {
-            return Files.readAllBytes(file);
-        } catch (NoSuchFileException missing) {
-            throw new InputFileException(file.toString(), "", "no such file");
-        } catch (IOException unreadable) {
-            throw new InputFileException(file.toString(), "", "cannot be read: " + reason(unreadable));
-        }
-    }
-
-    private static String text(byte[] bytes, Path file) throws InputFileException {
-        try {
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString();
-        } catch (CharacterCodingException binary) {
-            throw new InputFileException(file.toString(), "", "not a text file in UTF-8");
-        }
+    /** @throws InputFileException when bytes are no setup that can be opened */
+    void check(byte[] bytes, Path file) throws InputFileException {
+        json.read(InputText.decode(bytes, file.toString()), file.toString());
     }
 
     /** The bytes of a setup file. */
@@ -89,9 +69,5 @@ public final class SetupStore {
      */
     public void save(Setup setup, Path file) throws IOException {
         WholeFileWriter.write(file, bytes(setup));
-    }
-
-    private static String reason(IOException problem) {
-        return problem.getClass().getSimpleName().replace("Exception", "");
     }
 }

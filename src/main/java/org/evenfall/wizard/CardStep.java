@@ -13,7 +13,9 @@ import org.evenfall.sign.KeyException;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.picture.CardPreview;
+import org.evenfall.wizard.picture.LogPicture;
 import org.evenfall.wizard.step.card.CardActions;
+import org.evenfall.wizard.step.card.PassesPrompt;
 import org.evenfall.wizard.step.card.SignPrompt;
 import org.evenfall.wizard.step.card.SignedCard;
 import org.evenfall.wizard.step.card.WhoPrompt;
@@ -68,7 +70,8 @@ final class CardStep implements StepView, CardActions {
         return List.of(
                 new CheckAnswersPrompt(form, picture, document, this::shown),
                 new WhoPrompt(form, picture, this::shown),
-                sign);
+                sign,
+                new PassesPrompt(form, new LogPicture(form.words())));
     }
 
     @Override

@@ -107,8 +107,8 @@ final class StepFindings extends VBox {
     String meaning(String prompt, List<Finding> own, PromptState state) {
         return switch (state) {
             case STOPPED -> words.text("shell.stopped");
-            case WARNED -> words.text("shell.warned");
-            case SKIPPED -> words.text("shell.skipped");
+            case WARNED -> own("prompt." + prompt + ".warned", "shell.warned");
+            case SKIPPED -> own("prompt." + prompt + ".skipped", "shell.skipped");
             case DONE -> own("prompt." + prompt + ".done", "shell.done");
             case OPEN ->
                 own.stream()

@@ -111,6 +111,71 @@ class PublishedKeysTest {
         assertThat(none.get("comparisons")).isEmpty();
     }
 
+    /** The log of passes: every key; the figures by hand: 2 175 kg on 12.5 ha are 174 kg/ha, of it 46 % nitrogen. */
+    @Test
+    void theLogIsComplete() throws Exception {
+        ObjectNode setup = (ObjectNode)
+                new ObjectMapper().readTree(Path.of("demo", "setup.json").toFile());
+        ((ObjectNode) setup.at("/rate/plan"))
+                .putArray("nitrogenSplits")
+                .add("80 kg/ha")
+                .add("70 kg/ha");
+        ArrayNode passes = setup.putObject("log").putArray("passes");
+        passes.addObject()
+                .put("date", "18.3.2027")
+                .put("field", "Far Bank")
+                .put("area", "12.5 ha")
+                .put("productDrawn", "2175 kg");
+        passes.addObject().put("area", "3 ha");
+        Path file = folder.resolve("logged.json");
+        Files.writeString(file, setup.toString());
+        JsonNode log = new Commands(folder)
+                .run("assess", file.toString(), "--json")
+                .json()
+                .at("/log");
+        assertThat(paths(log))
+                .containsExactlyInAnyOrder(
+                        "passes",
+                        "passes[]",
+                        "passes[].index",
+                        "passes[].date",
+                        "passes[].field",
+                        "passes[].areaHa",
+                        "passes[].productKg",
+                        "passes[].amounts",
+                        "passes[].amounts.areaHa",
+                        "passes[].amounts.productKg",
+                        "passes[].amounts.productKgPerHa",
+                        "passes[].amounts.nitrogenKgPerHa",
+                        "passes[].amounts.nitrogenKg",
+                        "passes[].amounts.deviationPercent",
+                        "fields",
+                        "fields[]",
+                        "fields[].field",
+                        "fields[].amounts",
+                        "fields[].amounts.passes",
+                        "fields[].amounts.areaHa",
+                        "fields[].amounts.productKg",
+                        "fields[].amounts.nitrogenKg",
+                        "fields[].amounts.nitrogenKgPerHa",
+                        "fields[].plan",
+                        "fields[].plan.passes",
+                        "fields[].plan.nitrogenKgPerHa",
+                        "fields[].plan.leftKgPerHa",
+                        "total",
+                        "total.passes",
+                        "total.spreadHa",
+                        "total.productKg",
+                        "total.nitrogenKg",
+                        "incomplete");
+        assertThat(log.at("/passes/0/date").textValue()).isEqualTo("2027-03-18");
+        assertThat(log.at("/passes/0/amounts/productKgPerHa").doubleValue()).isCloseTo(174, within(1e-9));
+        assertThat(log.at("/fields/0/amounts/nitrogenKgPerHa").doubleValue()).isCloseTo(80.04, within(1e-9));
+        assertThat(log.at("/passes/1/amounts").isNull()).isTrue();
+        assertThat(log.at("/incomplete").intValue()).isEqualTo(1);
+        assertThat(answer("assess", "unfinished").at("/log/passes")).isEmpty();
+    }
+
     /** What a tray test was driven under, what of that still proves the settings, and what the card says of it. */
     @Test
     void theConditionsOfATestAreComplete() {

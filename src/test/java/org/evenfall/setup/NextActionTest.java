@@ -48,6 +48,7 @@ class NextActionTest {
                         trays.line(),
                         trays.windLimits()),
                 EMPTY.card(),
+                EMPTY.log(),
                 findings));
     }
 

@@ -111,6 +111,18 @@ class SetupFileTest {
         }
     }
 
+    /** A text longer than a file may hold is refused with its place, and the file stays as it was. */
+    @Test
+    void whatCouldNotBeOpenedAgainIsNotWritten() throws Exception {
+        try (SetupFile open = SetupFile.open(store, file, FIRST)) {
+            open.save(farm("a".repeat(InputText.MOST_LETTERS)));
+            assertThatThrownBy(() -> open.save(farm("b".repeat(InputText.MOST_LETTERS + 1))))
+                    .isInstanceOf(IOException.class)
+                    .hasMessageContaining("/start/farm");
+            assertThat(saved(file)).startsWith("aa");
+        }
+    }
+
     /** The file there is written again when somebody removed it, even its folder. */
     @Test
     void aRemovedFileIsWrittenAgain() throws Exception {

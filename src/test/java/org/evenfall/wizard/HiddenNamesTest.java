@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -13,8 +14,11 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
 import javafx.stage.Stage;
+import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.setup.entry.PassEntry;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.setup.path.CardPaths;
+import org.evenfall.setup.path.LogPaths;
 import org.evenfall.setup.path.RatePaths;
 import org.evenfall.setup.path.StartPaths;
 import org.evenfall.store.UserFolder;
@@ -33,6 +37,13 @@ class HiddenNamesTest {
     private static final String FIELD = "Far Bank";
     private static final String MEASURER = "R. Fenwick";
     private static final String SIGNER = "A. Marlow";
+    private static final String LOGGED_FIELD = "Heron Corner";
+    private static final String NOTE = "shared with a neighbour";
+    private static final PassEntry LOGGED = PassEntry.EMPTY
+            .withField(LOGGED_FIELD)
+            .withNote(NOTE)
+            .withArea(EnteredQuantity.parse("12.5 ha"))
+            .withProductDrawn(EnteredQuantity.parse("2450 kg"));
     private static final String PRICE = "563";
     private static final String SENTENCE = "Names and prices hidden. Ctrl+H shows them.";
 
@@ -51,6 +62,7 @@ class HiddenNamesTest {
         window.model().change(setup -> {
             Setup next = StartPaths.FARM.path().set(SharedWindow.cautionsRead(window, setup), FARM);
             next = StartPaths.FIELD.path().set(next, FIELD);
+            next = LogPaths.PASSES.path().set(next, List.of(LOGGED));
             next = CardPaths.MEASURED_BY.path().set(next, MEASURER);
             next = CardPaths.SIGNED_BY.path().set(next, SIGNER);
             return RatePaths.PRICE.path().set(next, RatePaths.PRICE.get(next).withText(PRICE));
@@ -102,10 +114,14 @@ class HiddenNamesTest {
                 .anyMatch(text -> text.contains(window.shell().words().text("picture.money.axis")))
                 .anyMatch(text -> text.startsWith("7a") && text.contains(FIELD))
                 .anyMatch(text -> text.equals("7b: " + SIGNER))
+                .anyMatch(text -> text.startsWith("7d: " + LOGGED_FIELD + ", pass 1 of 3: "))
+                .anyMatch(text -> text.startsWith("7d: ") && text.contains(": " + LOGGED_FIELD + " "))
+                .anyMatch(text -> text.equals("7d: " + NOTE))
                 .noneMatch(text -> text.contains(SENTENCE));
         press(robot);
         assertThat(texts(robot))
                 .noneMatch(text -> text.contains(FARM) || text.contains(FIELD))
+                .noneMatch(text -> text.contains(LOGGED_FIELD) || text.contains(NOTE))
                 .noneMatch(text -> text.contains(MEASURER) || text.contains(SIGNER))
                 .noneMatch(text -> text.contains(PRICE)
                         || text.contains(window.shell().words().text("picture.money.axis")))

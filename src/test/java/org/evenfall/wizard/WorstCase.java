@@ -66,6 +66,11 @@ final class WorstCase {
             "/rate/speedRuns", 6,
             "/rate/bucketTests", 4);
 
+    /** Passes in the log, and the fields they are on. */
+    private static final int PASSES = 9;
+
+    private static final int FIELDS = 7;
+
     private WorstCase() {}
 
     /** The setup. */
@@ -77,6 +82,15 @@ final class WorstCase {
         }
         ObjectNode root = (ObjectNode) json.mapper().readTree(text);
         ROWS.forEach((list, rows) -> lengthen((ArrayNode) root.at(list), rows));
+        ArrayNode passes = root.putObject("log").putArray("passes");
+        for (int i = 0; i < PASSES; i++) {
+            passes.addObject()
+                    .put("date", i == 1 ? "3/4/27" : "2027-03-1" + i)
+                    .put("field", LONG + " " + i % FIELDS)
+                    .put("area", i == 2 ? "many ha" : "1" + i + ".25 ha")
+                    .put("productDrawn", "12" + i + "75 kg")
+                    .put("note", LONG);
+        }
         LONG_TEXTS.forEach(place -> put(root, place, LONG));
         WRONG.forEach((place, value) -> put(root, place, value));
         for (JsonNode check : root.at("/yard/checks")) {

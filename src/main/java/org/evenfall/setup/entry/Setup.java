@@ -14,6 +14,7 @@ import io.soabase.recordbuilder.core.RecordBuilder;
  * @param rate step 5: plan and check of the rate
  * @param trays step 6: the tray test
  * @param card step 7: the card
+ * @param log what was spread with these settings
  * @param guide what the guide keeps of the person's way through it
  * @param unknownKeys keys of this object in the file that this version does not know
  */
@@ -28,6 +29,7 @@ public record Setup(
         RateEntries rate,
         TrayEntries trays,
         CardEntries card,
+        LogEntries log,
         GuideEntries guide,
         UnknownKeys unknownKeys)
         implements SetupBuilder.With {

@@ -21,7 +21,8 @@ public final class Entries {
                     TrayPaths.class,
                     TestConditionPaths.class,
                     SettingsPaths.class,
-                    CardPaths.class)
+                    CardPaths.class,
+                    LogPaths.class)
             .<Entry<?, ?>>flatMap(Entries::declaredIn)
             .toList();
 

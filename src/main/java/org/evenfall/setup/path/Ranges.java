@@ -126,6 +126,9 @@ final class Ranges {
 
     static final Range HOPPER_USED = range("field.hopperUsed", KG, List.of(KG, T, LB), 1, 20000, 50, 5000);
 
+    /** Product drawn for one field. Assumption: from the strips of a tray test to the largest fields there are. */
+    static final Range PRODUCT_DRAWN = range("field.productDrawn", KG, List.of(KG, T, LB), 1, 2_000_000, 50, 100_000);
+
     static final Range TRAY_SIDE = range("field.traySide", M, List.of(CM, M, IN), 0.1, 2, 0.2, 1);
 
     static final Range TRAY_COUNT = range("field.trayCount", NONE, List.of(NONE), 5, 33, 7, 13);

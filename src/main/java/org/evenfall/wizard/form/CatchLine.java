@@ -125,7 +125,7 @@ public final class CatchLine {
     }
 
     private TextField field(int index) {
-        TextField field = new TextField();
+        TextField field = TypedField.number();
         field.setPrefColumnCount(4);
         String name = names.apply(index);
         field.setAccessibleText(label + ", " + (name.isEmpty() ? Integer.toString(index + 1) : name));

@@ -47,7 +47,7 @@ public record Column<R>(String name, String header, Cell<R> cell) {
     }
 
     private static TextField field(Form form, String name, Measured kind, EntryPath<EnteredQuantity> path) {
-        TextField field = new TextField();
+        TextField field = TypedField.number();
         field.setPrefColumnCount(3);
         field.setMinWidth(Region.USE_PREF_SIZE);
         field.setAccessibleText(name);

@@ -30,7 +30,7 @@ public record QuantityField(Form form, Measured kind, EntryPath<EnteredQuantity>
 
     /** The field with its unit at the right. */
     HBox box(String label) {
-        TextField field = new TextField();
+        TextField field = TypedField.number();
         field.setPrefColumnCount(7);
         field.setAccessibleText(label);
         bind(field);

@@ -16,7 +16,7 @@ public final class TextEntry {
 
     /** A field that writes into the model and follows it; its id is the pointer of its place. */
     public static TextField field(Form form, String label, EntryPath<String> path, int columns) {
-        TextField field = new TextField();
+        TextField field = TypedField.words();
         field.setId(path.pointer());
         field.setPrefColumnCount(columns);
         field.setMinWidth(MIN_WIDTH);

@@ -21,7 +21,9 @@ import org.evenfall.machine.Side;
 import org.evenfall.machine.Widening;
 import org.evenfall.quantity.Interval;
 import org.evenfall.quantity.Unit;
+import org.evenfall.rate.FieldUse;
 import org.evenfall.rate.NitrogenSplits;
+import org.evenfall.rate.PassUse;
 import org.evenfall.rate.RatePlan;
 import org.evenfall.rate.SpeedCheck;
 import org.evenfall.reference.Direction;
@@ -30,6 +32,7 @@ import org.evenfall.reference.Reachability;
 import org.evenfall.reference.Verdict;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.BucketFacts;
+import org.evenfall.setup.SeasonLogResult;
 import org.evenfall.setup.entry.Condition;
 import org.evenfall.setup.entry.YesNo;
 import org.evenfall.wizard.picture.PictureGalleryTest.Variant;
@@ -88,6 +91,7 @@ final class GuideSamples {
         all.addAll(product(words));
         all.addAll(machineAndHeight(words));
         all.addAll(TrayTestSamples.all(words));
+        all.add(log(words));
         return all;
     }
 
@@ -252,6 +256,29 @@ final class GuideSamples {
                         p -> p.show(height(0.26, 0.26, 0.75, 0.65)),
                         p -> p.show(height(0.9, 1.1, 0.8, 0.1)),
                         p -> p.show(height(0, 0, 0.75, 1.05))));
+    }
+
+    private static Sample log(Sentences words) {
+        List<SeasonLogResult.Field> many = IntStream.range(0, 14)
+                .mapToObj(i -> logged(i % 3 == 0 ? LONG + " " + i : "Far Bank " + i, 400 + 180 * i, 120))
+                .toList();
+        return sample(
+                "7d-log",
+                () -> new LogPicture(words),
+                p -> p.show(List.of(logged("Far Bank", 1400, 150), logged("Long Reach", 700, 150)), name -> name),
+                p -> p.show(List.of(logged("", 1400, 0)), name -> name),
+                p -> p.show(many, name -> name));
+    }
+
+    /** A field of 10 ha with a product of 46 %; without a plan where none is given. */
+    private static SeasonLogResult.Field logged(String name, double productKg, double plannedKgPerHa) {
+        FieldUse use = FieldUse.of(List.of(PassUse.of(10, productKg, 46.0, null)));
+        return new SeasonLogResult.Field(
+                name,
+                use,
+                plannedKgPerHa == 0
+                        ? null
+                        : new SeasonLogResult.Plan(2, plannedKgPerHa, plannedKgPerHa - use.nitrogenKgPerHa()));
     }
 
     private static List<Sample> rate(Sentences words) throws Exception {

@@ -11,6 +11,7 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.result.CardLines;
 import org.evenfall.setup.CardResult;
+import org.evenfall.setup.entry.LogEntries;
 import org.evenfall.wizard.form.Disclosure;
 import org.evenfall.wizard.form.FindingView;
 import org.evenfall.wizard.form.Form;
@@ -130,7 +131,7 @@ public final class SignPrompt extends FormPrompt {
         if (card == null) {
             return;
         }
-        boolean same = card.setup().equals(form().model().setup());
+        boolean same = isOf(card);
         Label title = Wrapped.label(
                 form().words().text(same ? "card.signed" : "card.changedSince", new Arg.Day(card.day())),
                 "instruction-title");
@@ -153,7 +154,14 @@ public final class SignPrompt extends FormPrompt {
     @Override
     public Optional<Boolean> answered() {
         SignedCard card = signed.get();
-        return Optional.of(card != null && card.setup().equals(form().model().setup()));
+        return Optional.of(card != null && isOf(card));
+    }
+
+    /** Whether a card is that of the setup as it is now; what is logged after it makes no other. */
+    private boolean isOf(SignedCard card) {
+        return card.setup()
+                .withLog(LogEntries.EMPTY)
+                .equals(form().model().setup().withLog(LogEntries.EMPTY));
     }
 
     @Override

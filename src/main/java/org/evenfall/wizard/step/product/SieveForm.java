@@ -18,6 +18,7 @@ import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.setup.path.QuantityList;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.TypedField;
 import org.evenfall.wizard.form.GridKeys;
 import org.evenfall.wizard.form.QuantityField;
 import org.evenfall.wizard.form.Slot;
@@ -122,7 +123,7 @@ final class SieveForm {
     }
 
     private TextField field(QuantityList<?> entry, EntryPath<EnteredQuantity> path) {
-        TextField field = new TextField();
+        TextField field = TypedField.number();
         field.setPrefColumnCount(6);
         new QuantityField(form, entry, path).bind(field);
         return field;
