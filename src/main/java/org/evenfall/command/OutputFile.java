@@ -38,7 +38,9 @@ final class OutputFile {
             if (Files.exists(one) && Files.exists(other)) {
                 return Files.isSameFile(one, other);
             }
-            return one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
+            return one.toAbsolutePath()
+                    .normalize()
+                    .equals(other.toAbsolutePath().normalize());
         } catch (IOException unknown) {
             return false;
         }

@@ -77,8 +77,8 @@ final class TraysOverlapCommand implements Callable<Integer> {
         OptionRange.within(spec, "--width", width, NARROWEST, SinglePassCsv.FARTHEST);
         SpreadPattern line = SinglePassCsv.read(InputText.read(context.path(file), file), file);
         // narrowest in hundredths, so that it reads well
-        double narrowest = Math.max(
-                NARROWEST, Math.ceil(100 * (line.rightmostM() - line.leftmostM()) / MOST_PASSES) / 100);
+        double narrowest =
+                Math.max(NARROWEST, Math.ceil(100 * (line.rightmostM() - line.leftmostM()) / MOST_PASSES) / 100);
         OptionRange.within(spec, "--width", width, narrowest, SinglePassCsv.FARTHEST);
         OverlapResult overlap = SinglePassTool.overlap(line, driving, width);
         WidthScan widths = scan ? SinglePassTool.widths(line, driving) : null;

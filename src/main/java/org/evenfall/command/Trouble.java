@@ -31,7 +31,7 @@ final class Trouble {
             return Quoted.of(name.getInput())
                     + " cannot be a file name here; where it has letters beyond English, set LC_ALL=C.UTF-8";
         }
-        if (trouble instanceof UncheckedIOException wrapped) {
+        if (trouble instanceof UncheckedIOException wrapped && wrapped.getCause() != null) {
             return sentence(wrapped.getCause());
         }
         if (trouble instanceof FileSystemException file) {

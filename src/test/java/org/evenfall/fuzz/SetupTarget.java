@@ -8,7 +8,7 @@ import org.evenfall.store.InputFileException;
 import org.evenfall.store.InputText;
 import org.evenfall.store.SetupJson;
 
-/** A setup file: read, assessed, and written so that it is read again as the same. */
+/** A setup file: read, assessed, and written so that it can be read again. */
 final class SetupTarget {
 
     private static final SetupJson JSON = new SetupJson();
@@ -28,7 +28,8 @@ final class SetupTarget {
         assess(setup);
         String written = JSON.write(setup);
         try {
-            Targets.require(JSON.read(written, "written").equals(setup), "read again as another setup: " + written);
+            Targets.require(
+                    JSON.write(JSON.read(written, "written")).equals(written), "changed by reading: " + written);
         } catch (InputFileException refused) {
             throw new AssertionError("written, but not read again: " + written, refused);
         }

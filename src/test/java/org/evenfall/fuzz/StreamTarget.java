@@ -25,7 +25,8 @@ final class StreamTarget {
         List<String> answers = answer.out().lines().toList();
         long lines = new String(input, StandardCharsets.ISO_8859_1)
                 .lines()
-                .filter(line -> !new String(line.getBytes(StandardCharsets.ISO_8859_1), StandardCharsets.UTF_8).isBlank())
+                .filter(line ->
+                        !new String(line.getBytes(StandardCharsets.ISO_8859_1), StandardCharsets.UTF_8).isBlank())
                 .count();
         Targets.require(answers.size() == lines, answers.size() + " answers for " + lines + " lines");
         boolean refused = false;

@@ -18,10 +18,10 @@ import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.setup.path.QuantityList;
 import org.evenfall.wizard.form.Form;
-import org.evenfall.wizard.form.TypedField;
 import org.evenfall.wizard.form.GridKeys;
 import org.evenfall.wizard.form.QuantityField;
 import org.evenfall.wizard.form.Slot;
+import org.evenfall.wizard.form.TypedField;
 import org.evenfall.wizard.form.VisibleWhen;
 
 /**
