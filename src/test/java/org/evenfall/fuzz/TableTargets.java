@@ -12,7 +12,7 @@ import org.evenfall.store.InputText;
 import org.evenfall.store.LibraryCsv;
 import org.evenfall.store.SinglePassCsv;
 
-/** Tables: tested products, which are then assessed, and the trays of one pass, which is then laid over itself. */
+/** Tables: tested products, which are then assessed, and the trays of one pass, which is then overlapped with itself. */
 final class TableTargets {
 
     private TableTargets() {}

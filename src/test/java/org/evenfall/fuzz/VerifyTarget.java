@@ -8,7 +8,7 @@ import java.util.Set;
 import org.evenfall.sign.PdfVerifier;
 import org.evenfall.sign.VerifyResult;
 
-/** A file said to be a card: only the very bytes that were signed are unchanged under the key that signed them. */
+/** A file that may be a card: only the very bytes that were signed are unchanged under the key that signed them. */
 final class VerifyTarget {
 
     private static final byte[] SIGNED = signed();
