@@ -32,6 +32,7 @@ class BundleTest {
             "step.",
             "direction.",
             "start.changed.",
+            "command.farm.",
             "trays.differs.",
             "trays.act.",
             "rate.differs.",

@@ -35,6 +35,7 @@ final class FarmCommand implements Runnable {
         CommandLine line = new CommandLine(farm);
         line.addSubcommand(new FarmListCommand(context, farm));
         line.addSubcommand(new FarmCheckCommand(context, farm));
+        line.addSubcommand(new FarmRecordCommand(context, farm));
         return line;
     }
 

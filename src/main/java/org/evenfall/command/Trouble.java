@@ -6,6 +6,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
+import java.util.Objects;
 import org.evenfall.publish.CardFileException;
 import org.evenfall.quantity.PlainText;
 import org.evenfall.quantity.Quoted;
@@ -31,8 +32,8 @@ final class Trouble {
             return Quoted.of(name.getInput())
                     + " cannot be a file name here; where it has letters beyond English, set LC_ALL=C.UTF-8";
         }
-        if (trouble instanceof UncheckedIOException wrapped && wrapped.getCause() != null) {
-            return sentence(wrapped.getCause());
+        if (trouble instanceof UncheckedIOException wrapped) {
+            return sentence(Objects.requireNonNull(wrapped.getCause()));
         }
         if (trouble instanceof FileSystemException file) {
             return file.getFile() + ": " + reason(file);

@@ -30,21 +30,11 @@ public final class InputText {
      * @throws InputFileException when it is not there, cannot be read, is too long or is no text
      */
     public static String read(Path file, String name) throws InputFileException {
-        return decode(bytes(file, name), name);
-    }
-
-    /**
-     * The bytes of a file, one more than the limit at most.
-     *
-     * @param name what to call the file in a message
-     * @throws InputFileException when it is not there or cannot be read
-     */
-    static byte[] bytes(Path file, String name) throws InputFileException {
         if (Files.isDirectory(file)) {
             throw new InputFileException(name, "", "cannot be read: it is a folder");
         }
         try (InputStream in = Files.newInputStream(file)) {
-            return in.readNBytes(MOST_BYTES + 1);
+            return decode(in.readNBytes(MOST_BYTES + 1), name);
         } catch (NoSuchFileException missing) {
             throw new InputFileException(name, "", "no such file");
         } catch (AccessDeniedException closed) {

@@ -28,9 +28,15 @@ public final class SetupStore {
      * What a file has.
      *
      * @param newer whether a newer program wrote it
+     * @param text its whole text
      */
-    @SuppressWarnings("ArrayRecordComponent")
-    record Read(Setup setup, boolean newer, byte[] bytes) {}
+    record Read(Setup setup, boolean newer, String text) {
+
+        /** The bytes of the file, which are UTF-8. */
+        byte[] bytes() {
+            return text.getBytes(StandardCharsets.UTF_8);
+        }
+    }
 
     /**
      * The setup of a file, also of a newer program's as far as it is understood here.
@@ -38,9 +44,9 @@ public final class SetupStore {
      * @throws InputFileException when the file is not there, cannot be read, or is no setup
      */
     Read readAnyVersion(Path file) throws InputFileException {
-        byte[] bytes = InputText.bytes(file, file.toString());
-        SetupJson.AnyVersion read = json.readAnyVersion(InputText.decode(bytes, file.toString()), file.toString());
-        return new Read(read.setup(), read.version() > SetupJson.VERSION, bytes);
+        String text = InputText.read(file, file.toString());
+        SetupJson.AnyVersion read = json.readAnyVersion(text, file.toString());
+        return new Read(read.setup(), read.version() > SetupJson.VERSION, text);
     }
 
     /** Whether a file can be read as a setup of today. */

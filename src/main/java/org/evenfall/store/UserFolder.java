@@ -78,6 +78,11 @@ public record UserFolder(Path root, Path farm) {
         return farm.resolve("sheets");
     }
 
+    /** Folder of the records of seasons that the wizard writes. */
+    public Path records() {
+        return farm.resolve("records");
+    }
+
     /** Folder of the cards that the wizard writes. */
     public Path cards() {
         return farm.resolve(CARDS);

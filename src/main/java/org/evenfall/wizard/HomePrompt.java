@@ -1,14 +1,10 @@
 package org.evenfall.wizard;
 
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.MenuButton;
-import javafx.scene.control.MenuItem;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
@@ -35,8 +31,10 @@ final class HomePrompt implements Prompt {
     private final Node units;
     private final FarmLists lists;
     private final FarmProblems problems;
+    private final ComingBack back;
 
-    HomePrompt(Form form, SetupDocument document, RecentSetups recent) {
+    HomePrompt(Form form, SetupDocument document, RecentSetups recent, RecordWriter records) {
+        this.back = new ComingBack(form, document, records);
         this.recent = recent;
         this.form = form;
         this.document = document;
@@ -54,7 +52,8 @@ final class HomePrompt implements Prompt {
     @Override
     public Node entries() {
         tiles.getStyleClass().add("tiles");
-        box.getChildren().setAll(units, begin, tiles, problems, changed(), lists, form.sentence("start.saves"));
+        box.getChildren()
+                .setAll(units, begin, tiles, problems, changed(), back.group(), lists, form.sentence("start.saves"));
         return box;
     }
 
@@ -125,10 +124,9 @@ final class HomePrompt implements Prompt {
         first.getStyleClass().add("primary");
         return form.row(
                 first,
-                menu("start.again", document::reopen),
-                form.button("day.title", () -> document.frame().showDay()),
-                menu("start.borrowProduct", document::borrowProduct),
-                menu("start.borrowRate", document::borrowRate));
+                back.setups("start.borrowProduct", document::borrowProduct),
+                back.setups("start.borrowRate", document::borrowRate),
+                form.button("day.title", () -> document.frame().showDay()));
     }
 
     /** Coming back: what changed opens again exactly what it makes void. Shown from the second revision on. */
@@ -147,30 +145,5 @@ final class HomePrompt implements Prompt {
             group.setManaged(again);
         });
         return group;
-    }
-
-    private MenuButton menu(String key, Consumer<Path> chosen) {
-        MenuButton menu = new MenuButton(form.words().text(key));
-        menu.setId(key);
-        menu.setOnShowing(event -> menu.getItems().setAll(items(chosen)));
-        menu.getItems().setAll(items(chosen));
-        return menu;
-    }
-
-    private List<MenuItem> items(Consumer<Path> chosen) {
-        List<Path> files = document.recent();
-        if (files.isEmpty()) {
-            MenuItem none = new MenuItem(form.words().text("start.none"));
-            none.setDisable(true);
-            return List.of(none);
-        }
-        return files.stream()
-                .map(file -> {
-                    MenuItem item = new MenuItem(document.name(file));
-                    item.setMnemonicParsing(false);
-                    item.setOnAction(event -> chosen.accept(file));
-                    return item;
-                })
-                .toList();
     }
 }

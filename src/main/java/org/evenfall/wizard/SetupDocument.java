@@ -17,6 +17,10 @@ import java.util.stream.Stream;
 import javafx.application.Platform;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
+import org.evenfall.finding.Step;
+import org.evenfall.setup.NextSeason;
+import org.evenfall.setup.NumberWriter;
+import org.evenfall.setup.RateCheckAgain;
 import org.evenfall.setup.Revisions;
 import org.evenfall.setup.Seasons;
 import org.evenfall.setup.entry.GuideEntries;
@@ -39,6 +43,9 @@ import org.jspecify.annotations.Nullable;
 final class SetupDocument {
 
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT);
+
+    private static final String BUCKET_PROMPT = "5e";
+    private static final String LOG_PROMPT = "7d";
 
     private final WizardContext context;
     private final AutoSaver saver;
@@ -185,6 +192,39 @@ final class SetupDocument {
     /** Opens a finished setup again, as a new file and revision; the old file stays as it is. */
     void reopen(Path file) {
         read(file).ifPresent(setup -> showNew("revision", Revisions.next(setup)));
+    }
+
+    /** The next revision of a setup with one bucket test begun; the way on leads to the card. */
+    void rateAgain(Path file, NumberWriter numbers) {
+        read(file).ifPresent(setup -> {
+            LocalDate today = LocalDate.now(context.clock());
+            showNew("revision", RateCheckAgain.begun(setup, context.assess().apply(setup), numbers, today));
+            frame().go(Step.CARD);
+            frame().visit(BUCKET_PROMPT);
+        });
+    }
+
+    /** Opens a setup where its passes are logged. */
+    void logPass(Path file) {
+        open(file);
+        if (isOpen(file)) {
+            frame().show(LOG_PROMPT);
+        }
+    }
+
+    /** Begins the setup of the next season from one of before. */
+    void nextSeason(Path file) {
+        read(file).ifPresent(setup -> {
+            LocalDate today = LocalDate.now(context.clock());
+            int season = Math.max(Seasons.of(today), NextSeason.after(setup, today));
+            showNew("setup", NextSeason.of(setup, context.assess().apply(setup), season));
+            frame().goOn();
+        });
+    }
+
+    /** The folders of the seasons, the last season first. */
+    List<Path> seasons() {
+        return context.user().seasons();
     }
 
     /** Opens the demo in a new file. */

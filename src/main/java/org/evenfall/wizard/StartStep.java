@@ -28,6 +28,7 @@ final class StartStep implements StepView {
     private final Form form;
     private final SetupDocument document;
     private final RecentSetups recent;
+    private final RecordWriter records;
     private final SheetWriter sheets;
     private final PassesPicture passes;
     private final DiscsPicture machine;
@@ -37,7 +38,8 @@ final class StartStep implements StepView {
     private final OpeningTablePicture openings;
     private final KitPicture kit;
 
-    StartStep(Form form, SetupDocument document, RecentSetups recent, SheetWriter sheets) {
+    StartStep(Form form, SetupDocument document, RecentSetups recent, RecordWriter records, SheetWriter sheets) {
+        this.records = records;
         this.sheets = sheets;
         this.recent = recent;
         this.form = form;
@@ -73,7 +75,7 @@ final class StartStep implements StepView {
     @Override
     public List<Prompt> prompts() {
         return List.of(
-                new HomePrompt(form, document, recent),
+                new HomePrompt(form, document, recent, records),
                 new JobPrompt(form, passes),
                 new MachinePrompt(form, machine, document.machines()),
                 new DiscsPrompt(form, discs, document.machines()),

@@ -11,7 +11,12 @@ final class StepViews {
     static List<StepView> all(Form form, WizardContext context, SetupDocument document) {
         SheetWriter sheets = new SheetWriter(context, document);
         return List.of(
-                new StartStep(form, document, new RecentSetups(document, context), sheets),
+                new StartStep(
+                        form,
+                        document,
+                        new RecentSetups(document, context),
+                        new RecordWriter(context, document),
+                        sheets),
                 new ProductStep(form),
                 new MatchStep(form, document),
                 new MachineCheckStep(form),

@@ -3,9 +3,13 @@ package org.evenfall.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
+import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.setup.entry.PassEntry;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.FarmShelf;
 import org.evenfall.store.IssuedCards;
@@ -97,6 +101,63 @@ class FarmCommandTest {
                 .contains("was brought back");
         assertThat(setup).hasSameTextualContentAs(earlier);
         assertThat(commands.run("farm", farm.toString(), "check").out()).isEqualTo("Every file is sound.\n");
+    }
+
+    private Setup logged(Setup setup) {
+        return setup.withLog(setup.log()
+                .withPasses(List.of(PassEntry.EMPTY
+                        .withDate("2027-03-20")
+                        .withField("Far Bank")
+                        .withArea(EnteredQuantity.parse("8 ha"))
+                        .withProductDrawn(EnteredQuantity.parse("1,4 t")))));
+    }
+
+    @Test
+    void recordWritesTheTableAndThePages() throws Exception {
+        Path setup = user.season(2027).resolve("setup.json");
+        store.save(logged(store.read(setup)), setup);
+        String table = commands.run("farm", farm.toString(), "record", "--season", "2027")
+                .out();
+        assertThat(table.lines()).hasSize(2);
+        assertThat(table).contains("Far Bank").contains("1400").contains("175");
+        Commands.Answer csv =
+                commands.run("farm", farm.toString(), "record", "--season", "2027", "--out", "record.csv");
+        assertThat(csv.out()).endsWith("record.csv\n");
+        assertThat(Files.readString(folder.resolve("record.csv"))).isEqualTo(table.replace("\n", "\r\n"));
+        JsonNode json = json("farm", farm.toString(), "record", "--season", "2027", "--out", "record.pdf", "--json");
+        assertThat(json.at("/setups/0").asText()).isEqualTo("setup.json");
+        assertThat(json.at("/file").asText()).endsWith("record.pdf");
+        assertThat(Files.readString(folder.resolve("record.pdf"), StandardCharsets.ISO_8859_1))
+                .startsWith("%PDF-");
+    }
+
+    @Test
+    void recordNamesWhatItLeavesOut() throws Exception {
+        Files.writeString(user.season(2027).resolve("broken.json"), "{");
+        Commands.Answer answer = commands.run("farm", farm.toString(), "record", "--season", "2027", "--json");
+        assertThat(answer.code()).isEqualTo(1);
+        assertThat(answer.err()).contains("broken.json: not valid JSON").hasLineCount(1);
+        assertThat(answer.json().at("/leftOut/0").asText()).isEqualTo("broken.json");
+        assertThat(answer.json().at("/csv").asText()).startsWith("date,");
+    }
+
+    @Test
+    void recordRefusesWhatIsNoSeasonOrEnding() {
+        for (String season : new String[] {"1999", "2101"}) {
+            Commands.Answer answer = commands.run("farm", farm.toString(), "record", "--season", season);
+            assertThat(answer.code()).isEqualTo(2);
+            assertThat(answer.err()).contains("--season: " + season + "; allowed are 2000 to 2100");
+        }
+        assertThat(commands.run("farm", farm.toString(), "record", "--season", "2000")
+                        .code())
+                .isZero();
+        assertThat(commands.run("farm", farm.toString(), "record", "--season", "2100")
+                        .code())
+                .isZero();
+        assertThat(commands.run("farm", farm.toString(), "record", "--season", "2027", "--out", "r.txt")
+                        .err())
+                .contains(".csv or .pdf");
+        assertThat(folder.resolve("r.txt")).doesNotExist();
     }
 
     @Test
