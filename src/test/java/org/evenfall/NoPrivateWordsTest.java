@@ -57,7 +57,7 @@ class NoPrivateWordsTest {
 
     private static List<Path> files() throws Exception {
         List<Path> files = new ArrayList<>();
-        for (String root : List.of("src/main/java", "src/test/java", "src/dss/java")) {
+        for (String root : List.of("src/main/java", "src/test/java", "src/dss/java", "src/fuzz/java")) {
             try (Stream<Path> all = Files.walk(Path.of(root))) {
                 all.filter(path -> path.toString().endsWith(".java"))
                         .filter(path -> !path.endsWith("NoPrivateWordsTest.java"))

@@ -84,11 +84,9 @@ final class KnownKeys {
         while (at < lines.size() && !lines.get(at).code().equals(code)) {
             at++;
         }
-        if (at < lines.size()) {
-            lines.set(at, added);
-        } else {
-            lines.add(added);
-        }
+        // of a code that is there twice, the last line counts when the file is read
+        lines.removeIf(line -> line.code().equals(code));
+        lines.add(Math.min(at, lines.size()), added);
         write(lines);
     }
 

@@ -60,7 +60,10 @@ final class EnteredQuantityJson {
                         JsonLimits.atMost(EnteredQuantity.MOST_LETTERS, parser.getText(), context));
             }
             if (token == JsonToken.VALUE_NUMBER_INT || token == JsonToken.VALUE_NUMBER_FLOAT) {
-                return new EnteredQuantity(text(parser.getDecimalValue()), Unit.NONE);
+                // it is written as a text, which has to be short enough to be read again
+                return new EnteredQuantity(
+                        JsonLimits.atMost(EnteredQuantity.MOST_LETTERS, text(parser.getDecimalValue()), context),
+                        Unit.NONE);
             }
             return (EnteredQuantity) context.handleUnexpectedToken(EnteredQuantity.class, parser);
         }

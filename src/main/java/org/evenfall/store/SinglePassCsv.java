@@ -27,6 +27,11 @@ public final class SinglePassCsv {
     /** Least distance of two positions, in the unit of the table. Assumption: no tray is narrower. */
     private static final double CLOSEST = 0.01;
 
+    /** Most and least of an amount that is not 0. Assumption: no unit of mass or rate needs others. */
+    private static final double MOST_AMOUNT = 1e9;
+
+    private static final double LEAST_AMOUNT = 1e-9;
+
     private static final String POSITION = "position";
     private static final String AMOUNT = "amount";
     private static final Pattern POINT = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d{1,3})?");
@@ -50,6 +55,11 @@ public final class SinglePassCsv {
                 double amount = cells.number(AMOUNT);
                 if (amount < 0) {
                     throw cells.problem(AMOUNT, Quoted.of(row.get(AMOUNT)) + " is below 0");
+                }
+                if (amount > MOST_AMOUNT || (amount > 0 && amount < LEAST_AMOUNT)) {
+                    throw cells.problem(
+                            AMOUNT,
+                            Quoted.of(row.get(AMOUNT)) + "; allowed is 0, or " + LEAST_AMOUNT + " to " + MOST_AMOUNT);
                 }
                 // adding 0 makes one zero of 0 and -0
                 double position = cells.number(POSITION) + 0.0;

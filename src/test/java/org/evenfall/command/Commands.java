@@ -60,6 +60,11 @@ public final class Commands {
 
     /** Runs one call with this text as standard input. */
     public Answer runWith(String input, String... args) {
+        return runWith(input.getBytes(StandardCharsets.UTF_8), args);
+    }
+
+    /** Runs one call with these bytes as standard input. */
+    public Answer runWith(byte[] input, String... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         int code = CommandFace.run(context(input, out, err), List.of(args));
@@ -69,7 +74,7 @@ public final class Commands {
     /** The published JSON of the assessment of one setup, with two simulated repeats only, so that it is quick. */
     public JsonNode assess(JsonNode setup) {
         try {
-            return new ResultJson(context("", new StringWriter(), new StringWriter()))
+            return new ResultJson(context(new byte[0], new StringWriter(), new StringWriter()))
                     .assessment(Assessor.assess(
                             new SetupJson().read(setup.toString(), "test"),
                             new AssessOptions(1, 2, ProgressMonitor.NONE)))
@@ -79,9 +84,9 @@ public final class Commands {
         }
     }
 
-    private CommandContext context(String input, StringWriter out, StringWriter err) {
+    private CommandContext context(byte[] input, StringWriter out, StringWriter err) {
         return new CommandContext(
-                new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
+                new ByteArrayInputStream(input),
                 new PrintWriter(out),
                 new PrintWriter(err),
                 folder,
