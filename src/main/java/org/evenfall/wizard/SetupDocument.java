@@ -6,7 +6,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -312,27 +311,12 @@ final class SetupDocument {
         frame().readOnly(access.isPresent());
         Sentences words = context.words();
         frame().ask(
-                        access.map(why -> readOnly(why)).orElse(""),
+                        access.map(why -> AccessText.of(why, words, context.clock().getZone()))
+                                .orElse(""),
                         access.filter(why -> why.why() == ReadOnly.Why.OPEN_ELSEWHERE)
                                         .isPresent()
                                 ? List.of(new Frame.Choice(words.text("document.tryAgain"), () -> openToWrite(file)))
                                 : List.of());
-    }
-
-    private String readOnly(ReadOnly access) {
-        Sentences words = context.words();
-        return switch (access.why()) {
-            case NEWER_PROGRAM -> words.text("document.newer");
-            case NOT_WRITABLE -> words.text("document.notWritable");
-            case OPEN_ELSEWHERE ->
-                access.holder()
-                        .map(holder -> words.text(
-                                "document.openElsewhere",
-                                Arg.text(holder.person()),
-                                Arg.text(holder.computer()),
-                                Arg.text(time(holder.since()))))
-                        .orElse(words.text("document.openSomewhere"));
-        };
     }
 
     /** What is wrong with the files of the farm; reads all of them. */
@@ -352,10 +336,7 @@ final class SetupDocument {
 
     /** A day and time as people write them. */
     String time(Instant instant) {
-        return DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
-                .withLocale(context.words().locale())
-                .withZone(context.clock().getZone())
-                .format(instant);
+        return AccessText.time(instant, context.words(), context.clock().getZone());
     }
 
     /** Another program wrote the file of the open setup: both versions are kept, and the person chooses. */
