@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.evenfall.setup.entry.Setup;
 
 /** Setup files on disk. A save writes the whole file or changes nothing. */
@@ -47,18 +47,28 @@ public final class SetupStore {
     }
 
     /** Whether a file can be read as a setup of today. */
-    boolean isSound(Path file) {
+    boolean isSound(Path file) throws IOException {
+        return readIfSound(file).isPresent();
+    }
+
+    /**
+     * The setup of a file, where a damaged one counts for nothing.
+     *
+     * @return empty when it is no setup
+     * @throws IOException when it is not there or cannot be read
+     */
+    Optional<Setup> readIfSound(Path file) throws IOException {
+        byte[] bytes = WholeFileReader.read(file);
         try {
-            read(file);
-            return true;
+            return Optional.of(json.read(text(bytes, file), file.toString()));
         } catch (InputFileException damaged) {
-            return false;
+            return Optional.empty();
         }
     }
 
     private static byte[] bytes(Path file) throws InputFileException {
         try {
-            return Files.readAllBytes(file);
+            return WholeFileReader.read(file);
         } catch (NoSuchFileException missing) {
             throw new InputFileException(file.toString(), "", "no such file");
         } catch (IOException unreadable) {

@@ -8,6 +8,8 @@ import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -15,6 +17,7 @@ import java.nio.file.attribute.AclEntry;
 import java.nio.file.attribute.AclEntryFlag;
 import java.nio.file.attribute.AclEntryPermission;
 import java.nio.file.attribute.AclEntryType;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -89,19 +92,32 @@ public final class WholeFileWriter {
     }
 
     private static Path target(Path file) throws IOException {
-        Path target = Files.isSymbolicLink(file) ? file.toRealPath() : file;
-        if (Files.exists(target) && !Files.isRegularFile(target)) {
-            throw new FileSystemException(file.toString(), null, "it is no regular file");
+        try {
+            boolean link = Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS)
+                    .isSymbolicLink();
+            Path target = link ? file.toRealPath() : file;
+            if (!Files.readAttributes(target, BasicFileAttributes.class).isRegularFile()) {
+                throw new FileSystemException(file.toString(), null, "it is no regular file");
+            }
+            return target;
+        } catch (NoSuchFileException free) {
+            if (Files.isSymbolicLink(file)) {
+                throw free;
+            }
+            return file;
         }
-        return target;
     }
 
     /** Those of a file that is there; none otherwise, or where the file system has no such permissions. */
     private static Set<PosixFilePermission> permissions(Path file) throws IOException {
-        return Files.exists(file)
-                        && file.getFileSystem().supportedFileAttributeViews().contains("posix")
-                ? Files.getPosixFilePermissions(file)
-                : Set.of();
+        if (!file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            return Set.of();
+        }
+        try {
+            return Files.getPosixFilePermissions(file);
+        } catch (NoSuchFileException free) {
+            return Set.of();
+        }
     }
 
     private static Path folder(Path file) {
@@ -126,9 +142,18 @@ public final class WholeFileWriter {
             } catch (AtomicMoveNotSupportedException notHere) {
                 Files.move(temporary, file, StandardCopyOption.REPLACE_EXISTING);
             }
-            forceFolder(folder(file));
-        } finally {
+        } catch (IOException | RuntimeException notWritten) {
+            delete(temporary);
+            throw notWritten;
+        }
+        forceFolder(folder(file));
+    }
+
+    private static void delete(Path temporary) {
+        try {
             Files.deleteIfExists(temporary);
+        } catch (IOException stays) {
+            // the program removes it when it is started later
         }
     }
 

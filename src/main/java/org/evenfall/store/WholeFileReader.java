@@ -1,0 +1,30 @@
+package org.evenfall.store;
+
+import java.io.IOException;
+import java.nio.channels.Channels;
+import java.nio.channels.SeekableByteChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Reads files whole or not at all. */
+final class WholeFileReader {
+
+    private WholeFileReader() {}
+
+    /**
+     * All bytes of a file.
+     *
+     * @throws java.nio.file.NoSuchFileException when there is none
+     * @throws IOException when it cannot be read, or reading ends before the file does
+     */
+    static byte[] read(Path file) throws IOException {
+        try (SeekableByteChannel channel = Files.newByteChannel(file)) {
+            long size = channel.size();
+            byte[] bytes = Channels.newInputStream(channel).readAllBytes();
+            if (bytes.length < size) {
+                throw new IOException("only " + bytes.length + " of " + size + " bytes could be read");
+            }
+            return bytes;
+        }
+    }
+}
