@@ -5,6 +5,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -102,13 +103,25 @@ final class KnownKeys {
 
     private List<Line> lines() throws IOException {
         List<Line> lines = new ArrayList<>();
-        String all = Files.exists(file) ? Files.readString(file, StandardCharsets.ISO_8859_1) : "";
-        for (String line : all.split("\n", -1)) {
+        for (String line : text().split("\n", -1)) {
             if (!line.isEmpty()) {
                 lines.add(Line.read(line));
             }
         }
         return lines;
+    }
+
+    /** The whole file; a part of it would lose keys with the next write. */
+    private String text() throws IOException {
+        try {
+            byte[] bytes = Files.readAllBytes(file);
+            if (bytes.length < Files.size(file)) {
+                throw new IOException("the file could be read in part only");
+            }
+            return new String(bytes, StandardCharsets.ISO_8859_1);
+        } catch (NoSuchFileException none) {
+            return "";
+        }
     }
 
     private void write(List<Line> lines) throws IOException {
