@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
-import java.util.Arrays;
 import java.util.Locale;
 
 /** The file with the person's signing key. A key that is replaced is kept under another name, never deleted. */
@@ -59,7 +58,7 @@ final class KeyFile {
     private void keepFormer(String name) throws IOException {
         byte[] former;
         try {
-            former = Files.readAllBytes(file);
+            former = KeyBytes.read(file);
         } catch (NoSuchFileException none) {
             return;
         }
@@ -68,8 +67,5 @@ final class KeyFile {
             copy = file.resolveSibling(name + "-" + i + ENDING);
         }
         files.write(copy, former);
-        if (!Arrays.equals(former, Files.readAllBytes(copy))) {
-            throw new IOException("the present key cannot be kept");
-        }
     }
 }

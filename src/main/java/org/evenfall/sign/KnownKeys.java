@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -111,14 +110,9 @@ final class KnownKeys {
         return lines;
     }
 
-    /** The whole file; a part of it would lose keys with the next write. */
     private String text() throws IOException {
         try {
-            byte[] bytes = Files.readAllBytes(file);
-            if (bytes.length < Files.size(file)) {
-                throw new IOException("the file could be read in part only");
-            }
-            return new String(bytes, StandardCharsets.ISO_8859_1);
+            return new String(KeyBytes.read(file), StandardCharsets.ISO_8859_1);
         } catch (NoSuchFileException none) {
             return "";
         }
