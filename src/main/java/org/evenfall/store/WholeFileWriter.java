@@ -3,6 +3,7 @@ package org.evenfall.store;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
@@ -54,11 +55,18 @@ public final class WholeFileWriter {
      * @throws IOException when it cannot be written; an older file is then unchanged
      */
     public static void write(Path file, byte[] bytes) throws IOException {
-        Path target = target(file);
-        Path folder = folder(target);
-        Files.createDirectories(folder);
-        Path temporary = Files.createTempFile(folder, PART, PART_ENDING);
-        replace(target, bytes, temporary, permissions(target));
+        try {
+            Path target = target(file);
+            Path folder = folder(target);
+            Files.createDirectories(folder);
+            Path temporary = Files.createTempFile(folder, PART, PART_ENDING);
+            replace(target, bytes, temporary, permissions(target));
+        } catch (AccessDeniedException denied) {
+            // the message of the system is the path alone
+            FileSystemException plain = new FileSystemException(denied.getFile(), null, "no permission to write here");
+            plain.initCause(denied);
+            throw plain;
+        }
     }
 
     /**

@@ -127,7 +127,8 @@ final class FaultTable {
             String content = now.get(name);
             boolean asBefore = content == null ? !before.containsKey(name) : content.equals(before.get(name));
             boolean asAfter = content == null ? !after.containsKey(name) : content.equals(after.get(name));
-            boolean recovered = DAMAGED.equals(before.get(name)) && before.get(generation(name)).equals(content);
+            boolean recovered = DAMAGED.equals(before.get(name))
+                    && before.get(generation(name)).equals(content);
             boolean aside = name.contains(".damaged") && after.containsValue(content);
             if (!asBefore && !asAfter && !recovered && !aside) {
                 found.add(name + (content == null ? " is missing" : " is neither as before nor as wanted"));
@@ -156,7 +157,8 @@ final class FaultTable {
             for (Path file : all.filter(Files::isRegularFile).toList()) {
                 String name = folder.relativize(file).toString().replace('\\', '/');
                 if (!name.endsWith(".part") && !name.endsWith(".lock")) {
-                    files.put(name, content.apply(name, Files.readAllBytes(file)).replace(folder.toString(), "FOLDER"));
+                    files.put(
+                            name, content.apply(name, Files.readAllBytes(file)).replace(folder.toString(), "FOLDER"));
                 }
             }
         }

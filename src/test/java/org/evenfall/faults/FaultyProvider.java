@@ -44,8 +44,7 @@ final class FaultyProvider extends FileSystemProvider {
     @Override
     public FileChannel newFileChannel(Path path, Set<? extends OpenOption> options, FileAttribute<?>... attributes)
             throws IOException {
-        boolean write =
-                options.contains(StandardOpenOption.WRITE) || options.contains(StandardOpenOption.APPEND);
+        boolean write = options.contains(StandardOpenOption.WRITE) || options.contains(StandardOpenOption.APPEND);
         Path real = before(write ? FileCall.OPEN_TO_WRITE : FileCall.OPEN_TO_READ, path);
         return new FaultyChannel(usual.newFileChannel(real, options, attributes), faults, real);
     }

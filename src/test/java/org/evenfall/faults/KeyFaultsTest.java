@@ -97,23 +97,18 @@ class KeyFaultsTest {
 
     @Test
     void aKeyIsTakenOver() throws Exception {
-        survives(FaultScenario.of(
-                "key taken over",
-                this::keys,
-                this::takeOver,
-                KEY,
-                KNOWN));
+        survives(FaultScenario.of("key taken over", this::keys, this::takeOver, KEY, KNOWN));
     }
 
     @Test
     void theFirstKeyIsTakenOver() throws Exception {
-        survives(FaultScenario.of(
-                "first key", folder -> {}, this::takeOver, KEY, KNOWN));
+        survives(FaultScenario.of("first key", folder -> {}, this::takeOver, KEY, KNOWN));
     }
 
     @Test
     void aKeyIsClosedByAPassphrase() throws Exception {
-        survives(FaultScenario.of("key closed", this::keys, folder -> ring(folder).protect(CLOSED), KEY));
+        survives(FaultScenario.of(
+                "key closed", this::keys, folder -> ring(folder).protect(CLOSED), KEY));
     }
 
     @Test
@@ -125,7 +120,8 @@ class KeyFaultsTest {
     /** In a folder that is gone there is nothing to forget, which is no failure. */
     @Test
     void aKeyIsForgotten() throws Exception {
-        survives(FaultScenario.of("key forgotten", this::keys, folder -> ring(folder).forget("AAAA")));
+        survives(FaultScenario.of(
+                "key forgotten", this::keys, folder -> ring(folder).forget("AAAA")));
     }
 
     /** With a key there, no fault makes another one for the next card. */

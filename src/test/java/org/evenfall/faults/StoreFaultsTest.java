@@ -43,7 +43,8 @@ class StoreFaultsTest {
     }
 
     private static Setup machine(String name, String discs) {
-        return farm("Thornmarsh").withMachine(Setup.EMPTY.machine().withName(name).withHandbook(discs));
+        return farm("Thornmarsh")
+                .withMachine(Setup.EMPTY.machine().withName(name).withHandbook(discs));
     }
 
     private SetupFiles files(Path folder) {
@@ -163,8 +164,7 @@ class StoreFaultsTest {
         if (!Files.exists(card)) {
             Files.writeString(card, name);
         }
-        new IssuedCards(new UserFolder(folder))
-                .add(card, folder.resolve(SETUP), farm("Thornmarsh"), "AAAA BBBB", NOW);
+        new IssuedCards(new UserFolder(folder)).add(card, folder.resolve(SETUP), farm("Thornmarsh"), "AAAA BBBB", NOW);
     }
 
     @Test

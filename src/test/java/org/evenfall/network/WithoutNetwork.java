@@ -1,6 +1,5 @@
 package org.evenfall.network;
 
-import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
 import java.net.DatagramSocket;
 import java.net.HttpURLConnection;
@@ -48,9 +47,8 @@ final class WithoutNetwork {
     private static void run(List<String> call) throws Exception {
         int code = 0;
         try {
-            Class.forName(call.get(0))
-                    .getMethod("main", String[].class)
-                    .invoke(null, (Object) call.subList(1, call.size()).toArray(new String[0]));
+            Class.forName(call.get(0)).getMethod("main", String[].class).invoke(null, (Object)
+                    call.subList(1, call.size()).toArray(new String[0]));
         } catch (InvocationTargetException thrown) {
             if (!(thrown.getCause() instanceof NoNetwork.Ended ended)) {
                 throw thrown;
@@ -89,12 +87,12 @@ final class WithoutNetwork {
         private static void attempt(Callable<?> use) {
             try {
                 System.out.println("went through: " + use.call());
-            } catch (SecurityException refused) {
-                System.out.println("refused");
-            } catch (IOException failed) {
-                System.out.println(failed.getCause() instanceof SecurityException ? "refused" : "failed: " + failed);
-            } catch (Exception other) {
-                System.out.println("other: " + other);
+            } catch (Exception failed) {
+                Throwable cause = failed;
+                while (cause.getCause() != null && !(cause instanceof SecurityException)) {
+                    cause = cause.getCause();
+                }
+                System.out.println(cause instanceof SecurityException ? "refused" : "failed: " + failed);
             }
         }
     }

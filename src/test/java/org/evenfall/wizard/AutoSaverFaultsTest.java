@@ -62,7 +62,8 @@ class AutoSaverFaultsTest {
     }
 
     private void waitUntilSaved(AutoSaver saver, String name) throws InterruptedException {
-        while (saver.unsaved(FaultyFileSystem.path(folder, faults).resolve(name)).isPresent()) {
+        while (saver.unsaved(FaultyFileSystem.path(folder, faults).resolve(name))
+                .isPresent()) {
             Thread.sleep(5);
         }
     }
