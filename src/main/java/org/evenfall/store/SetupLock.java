@@ -75,7 +75,7 @@ final class SetupLock implements AutoCloseable {
                 channel.write(line);
             }
         } catch (IOException unknown) {
-            // others are told that somebody has it
+            // others learn only that somebody has it
         }
     }
 

@@ -33,6 +33,7 @@ public final class SetupStore {
      *
      * @param newer whether a newer program wrote it
      */
+    @SuppressWarnings("ArrayRecordComponent")
     record Read(Setup setup, boolean newer, byte[] bytes) {}
 
     /**

@@ -101,7 +101,7 @@ final class FaultTable {
         return found.stream().map(problem -> where + " | " + problem).toList();
     }
 
-    /** Whether it was done; only problems of files may be told. */
+    /** Whether it was done; only problems of files may be thrown. */
     private static boolean attempt(FaultScenario.Work work, List<String> found) {
         try {
             work.run();
