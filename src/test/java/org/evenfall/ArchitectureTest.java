@@ -181,6 +181,30 @@ class ArchitectureTest {
             .because("files, time and chance come in as parameters");
 
     @ArchTest
+    static final ArchRule nothingUsesTheNetwork = noClasses()
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("java.net.http..", "javax.net..", "com.sun.net..", "java.rmi..")
+                    .or(type(java.net.Socket.class))
+                    .or(type(java.net.ServerSocket.class))
+                    .or(type(java.net.DatagramSocket.class))
+                    .or(type(java.net.InetAddress.class))
+                    .or(type(java.net.InetSocketAddress.class))
+                    .or(type(java.net.NetworkInterface.class))
+                    .or(type(java.net.URLConnection.class))
+                    .or(type(java.net.HttpURLConnection.class))
+                    .or(type(java.nio.channels.SocketChannel.class))
+                    .or(type(java.nio.channels.ServerSocketChannel.class))
+                    .or(type(java.nio.channels.DatagramChannel.class))
+                    .or(type(java.nio.channels.AsynchronousSocketChannel.class)))
+            .orShould()
+            .callMethod(java.net.URL.class, "openConnection")
+            .orShould()
+            .callMethod(java.net.URL.class, "openStream")
+            .orShould()
+            .callMethod(java.net.URL.class, "getContent")
+            .because("a farm's figures stay on its own computer, and a yard has no network");
+
+    @ArchTest
     static final ArchRule theCoreReadsNoClock = noClasses()
             .that()
             .resideInAnyPackage(CORE)

@@ -2,13 +2,14 @@ package org.evenfall.sign;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
-/** The file with the person's signing key. A key that is replaced is renamed, never deleted. */
+/** The file with the person's signing key. A key that is replaced is kept under another name, never deleted. */
 final class KeyFile {
 
     private static final String NAME = "signing-key";
@@ -44,21 +45,27 @@ final class KeyFile {
         files.write(file, SigningKeys.store(key, passphrase));
     }
 
-    /** Writes a key in place of the present one, which is renamed; without success everything is as before. */
+    /**
+     * Writes a key in place of the present one, of which a copy is kept first: at no time there is none. Without success the
+     * present one is still there.
+     */
     void replace(SigningKey key, char[] passphrase, Instant now) throws IOException {
         byte[] bytes = SigningKeys.store(key, passphrase);
-        Path former = file.resolveSibling(NAME + "-until-" + STAMP.format(now) + ENDING);
-        boolean replaced = exists();
-        if (replaced) {
-            Files.move(file, former);
-        }
+        keepFormer(NAME + "-until-" + STAMP.format(now));
+        files.write(file, bytes);
+    }
+
+    private void keepFormer(String name) throws IOException {
+        byte[] former;
         try {
-            files.write(file, bytes);
-        } catch (IOException notWritten) {
-            if (replaced) {
-                Files.move(former, file);
-            }
-            throw notWritten;
+            former = KeyBytes.read(file);
+        } catch (NoSuchFileException none) {
+            return;
         }
+        Path copy = file.resolveSibling(name + ENDING);
+        for (int i = 2; Files.exists(copy); i++) {
+            copy = file.resolveSibling(name + "-" + i + ENDING);
+        }
+        files.write(copy, former);
     }
 }

@@ -52,10 +52,22 @@ final class KeyLock {
 
     private void locked(Work work) throws IOException {
         makeFolder();
-        try (FileChannel channel = FileChannel.open(
-                folder.resolve(NAME), Set.of(StandardOpenOption.CREATE, StandardOpenOption.WRITE), ownerOnly())) {
+        FileChannel channel = FileChannel.open(
+                folder.resolve(NAME), Set.of(StandardOpenOption.CREATE, StandardOpenOption.WRITE), ownerOnly());
+        try {
             lock(channel);
             work.run();
+        } finally {
+            close(channel);
+        }
+    }
+
+    /** Gives the lock back. What was written counts, also where this fails. */
+    private static void close(FileChannel channel) {
+        try {
+            channel.close();
+        } catch (IOException released) {
+            // the system lets go of the lock with the process at the latest
         }
     }
 

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -100,13 +100,20 @@ final class KnownKeys {
 
     private List<Line> lines() throws IOException {
         List<Line> lines = new ArrayList<>();
-        String all = Files.exists(file) ? Files.readString(file, StandardCharsets.ISO_8859_1) : "";
-        for (String line : all.split("\n", -1)) {
+        for (String line : text().split("\n", -1)) {
             if (!line.isEmpty()) {
                 lines.add(Line.read(line));
             }
         }
         return lines;
+    }
+
+    private String text() throws IOException {
+        try {
+            return new String(KeyBytes.read(file), StandardCharsets.ISO_8859_1);
+        } catch (NoSuchFileException none) {
+            return "";
+        }
     }
 
     private void write(List<Line> lines) throws IOException {

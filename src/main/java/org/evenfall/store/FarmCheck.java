@@ -7,7 +7,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import org.evenfall.store.FarmProblem.What;
 
 /** Looks at every file of a farm's folder: which are damaged, missing or changed, and what can be put in their place. */
@@ -77,9 +76,14 @@ public final class FarmCheck {
         }
     }
 
-    private void add(What what, Path file, String detail, Predicate<Path> sound) {
-        problems.add(
-                new FarmProblem(what, file, detail, Recovery.newest(file, sound).map(FarmCheck::written)));
+    private void add(What what, Path file, String detail, Recovery.Sound sound) {
+        Optional<Path> generation;
+        try {
+            generation = Recovery.newest(file, sound);
+        } catch (IOException unreadable) {
+            generation = Optional.empty();
+        }
+        problems.add(new FarmProblem(what, file, detail, generation.map(FarmCheck::written)));
     }
 
     private static Instant written(Path file) {

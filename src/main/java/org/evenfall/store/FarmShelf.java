@@ -1,9 +1,10 @@
 package org.evenfall.store;
 
 import java.io.IOException;
-import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -71,18 +72,23 @@ public final class FarmShelf {
 
     private void write(Path folder, Setup part) throws IOException {
         Path file = file(folder, part.machine().name().strip());
-        if (!read(file).equals(Optional.of(part))) {
-            if (Files.exists(file)) {
-                Generations.rotate(file, Files.readAllBytes(file));
-            }
+        byte[] before;
+        try {
+            before = WholeFileReader.read(file);
+        } catch (NoSuchFileException none) {
+            store.save(part, file);
+            return;
+        }
+        if (!Arrays.equals(before, store.bytes(part))) {
+            Generations.rotate(file, before);
             store.save(part, file);
         }
     }
 
     /** The file that a machine has, else a free one named after it. */
-    private Path file(Path folder, String machine) {
-        for (Path file : UserFolder.jsonFiles(folder)) {
-            if (read(file)
+    private Path file(Path folder, String machine) throws IOException {
+        for (Path file : UserFolder.allJsonFiles(folder)) {
+            if (store.readIfSound(file)
                     .filter(setup -> setup.machine().name().strip().equals(machine))
                     .isPresent()) {
                 return file;

@@ -7,15 +7,18 @@ import java.util.function.Predicate;
 /** Names that no file has yet: name.pdf, name-2.pdf, name-3.pdf and so on. */
 public final class FreeNames {
 
+    /** Assumption: nobody has as many. Where nothing can be looked up every name seems taken, and no file can be written. */
+    private static final int MOST = 10_000;
+
     private FreeNames() {}
 
     /**
-     * The first free file of a folder.
+     * The first file of a folder that is free for certain.
      *
      * @param ending ending with its dot
      */
     public static Path in(Path folder, String name, String ending) {
-        return folder.resolve(first(name, ending, candidate -> Files.exists(folder.resolve(candidate))));
+        return folder.resolve(first(name, ending, candidate -> !Files.notExists(folder.resolve(candidate))));
     }
 
     /**
@@ -26,7 +29,7 @@ public final class FreeNames {
      */
     public static String first(String name, String ending, Predicate<String> taken) {
         String candidate = name + ending;
-        for (int i = 2; taken.test(candidate); i++) {
+        for (int i = 2; i <= MOST && taken.test(candidate); i++) {
             candidate = name + "-" + i + ending;
         }
         return candidate;

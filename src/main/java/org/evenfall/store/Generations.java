@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -59,7 +58,7 @@ final class Generations {
     static void rotate(Path file, byte[] now) throws IOException {
         Path newer = of(file, 1);
         if (Files.exists(newer)) {
-            write(of(file, 2), Files.readAllBytes(newer), Files.getLastModifiedTime(newer));
+            write(of(file, 2), WholeFileReader.read(newer), Files.getLastModifiedTime(newer));
         }
         write(newer, now, Files.getLastModifiedTime(file));
     }
@@ -70,20 +69,24 @@ final class Generations {
         Files.setLastModifiedTime(generation, written);
     }
 
+    /** Moves a damaged file aside, into the folder of the generations. */
+    static void putAside(Path file) throws IOException {
+        Files.move(file, aside(file));
+    }
+
     /**
-     * Puts a damaged file aside, in the folder of the generations.
+     * Keeps a copy of a damaged file, in the folder of the generations.
      *
-     * @return where it is now; empty when there was none
+     * @param damaged its bytes
      */
-    static Optional<Path> putAside(Path file) throws IOException {
-        if (!Files.exists(file)) {
-            return Optional.empty();
-        }
+    static void keepAside(Path file, byte[] damaged) throws IOException {
+        WholeFileWriter.write(aside(file), damaged);
+    }
+
+    private static Path aside(Path file) throws IOException {
         Path folder = Files.createDirectories(file.toAbsolutePath().resolveSibling(FOLDER));
         String stem = String.valueOf(named(file, "damaged").getFileName());
-        Path aside = FreeNames.in(folder, stem.substring(0, stem.length() - ENDING.length()), ENDING);
-        Files.move(file, aside);
-        return Optional.of(aside);
+        return FreeNames.in(folder, stem.substring(0, stem.length() - ENDING.length()), ENDING);
     }
 
     /** Files of which there are generations and that are gone themselves. */

@@ -1,7 +1,6 @@
 package org.evenfall.store;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -33,8 +32,8 @@ public final class InputText {
         if (Files.isDirectory(file)) {
             throw new InputFileException(name, "", "cannot be read: it is a folder");
         }
-        try (InputStream in = Files.newInputStream(file)) {
-            return decode(in.readNBytes(MOST_BYTES + 1), name);
+        try {
+            return decode(WholeFileReader.read(file, MOST_BYTES), name);
         } catch (NoSuchFileException missing) {
             throw new InputFileException(name, "", "no such file");
         } catch (AccessDeniedException closed) {

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -60,7 +59,7 @@ public final class IssuedCards {
         return register.file();
     }
 
-    boolean isSound(Path file) {
+    boolean isSound(Path file) throws IOException {
         return register.isSound(file);
     }
 
@@ -98,7 +97,7 @@ public final class IssuedCards {
      * @throws IOException when the register cannot be written, or the card not be read
      */
     public void add(Path card, Path file, Setup setup, String keyCode, Instant signedAt) throws IOException {
-        byte[] bytes = Files.readAllBytes(card);
+        byte[] bytes = WholeFileReader.read(card);
         register.change(cards -> {
             ObjectNode one = cards.objectNode();
             one.put("file", Register.relative(farm, card));

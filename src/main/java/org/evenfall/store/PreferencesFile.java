@@ -3,7 +3,6 @@ package org.evenfall.store;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** The file of the preferences. What cannot be read or written counts for nothing: the window opens all the same. */
@@ -21,7 +20,7 @@ public final class PreferencesFile {
     /** The preferences kept, else those of the first time. */
     public Preferences read() {
         try {
-            Preferences kept = Files.exists(file) ? JSON.readValue(file.toFile(), Preferences.class) : null;
+            Preferences kept = JSON.readValue(WholeFileReader.read(file), Preferences.class);
             return kept == null ? Preferences.FIRST : kept;
         } catch (IOException unreadable) {
             return Preferences.FIRST;

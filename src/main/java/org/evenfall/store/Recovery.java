@@ -1,34 +1,58 @@
 package org.evenfall.store;
 
 import java.io.IOException;
-import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.function.Predicate;
 
 /** Puts the newest sound generation in the place of a damaged or missing file. The damaged file is kept aside. */
 public final class Recovery {
 
     private Recovery() {}
 
-    /** The newest generation of a file that is sound; empty without one. */
-    static Optional<Path> newest(Path file, Predicate<Path> sound) {
-        return Generations.of(file).stream()
-                .filter(Files::isRegularFile)
-                .filter(sound)
-                .findFirst();
+    /** Whether a file is undamaged. */
+    @FunctionalInterface
+    interface Sound {
+        /** @throws IOException when it is not there or cannot be read, which proves no damage */
+        boolean test(Path file) throws IOException;
+    }
+
+    /**
+     * The newest generation of a file that is sound; empty without one.
+     *
+     * @throws IOException when one cannot be read
+     */
+    static Optional<Path> newest(Path file, Sound sound) throws IOException {
+        for (Path generation : Generations.of(file)) {
+            try {
+                if (sound.test(generation)) {
+                    return Optional.of(generation);
+                }
+            } catch (NoSuchFileException none) {
+                // an older one may be there
+            }
+        }
+        return Optional.empty();
     }
 
     /**
      * Recovers a file; where no generation is sound, there is none afterwards.
      *
-     * @throws IOException when a file cannot be moved or written
+     * @throws IOException when a file cannot be read, moved or written
      */
-    static void recover(Path file, Predicate<Path> sound) throws IOException {
+    static void recover(Path file, Sound sound) throws IOException {
         Optional<Path> generation = newest(file, sound);
-        Generations.putAside(file);
-        if (generation.isPresent()) {
-            WholeFileWriter.write(file, Files.readAllBytes(generation.get()));
+        if (generation.isEmpty()) {
+            Generations.putAside(file);
+            return;
         }
+        byte[] wanted = WholeFileReader.read(generation.get());
+        try {
+            Generations.keepAside(file, WholeFileReader.read(file));
+        } catch (NoSuchFileException missing) {
+            // there is nothing to keep
+        }
+        // over the damaged file: at no time there is none
+        WholeFileWriter.write(file, wanted);
     }
 }

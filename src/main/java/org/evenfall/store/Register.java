@@ -7,9 +7,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
@@ -60,12 +60,30 @@ final class Register {
 
     private ObjectNode read(Path from) throws InputFileException {
         try {
-            if (!Files.exists(from)) {
-                ObjectNode empty = JSON.createObjectNode().put(VERSION_KEY, VERSION);
-                empty.putArray(list);
-                return empty;
-            }
-            JsonNode tree = JSON.readTree(InputText.read(from, from.toString()));
+            return parsed(from);
+        } catch (NoSuchFileException none) {
+            return empty();
+        } catch (IOException unreadable) {
+            throw new InputFileException(from.toString(), "", "cannot be read");
+        }
+    }
+
+    private ObjectNode empty() {
+        ObjectNode empty = JSON.createObjectNode().put(VERSION_KEY, VERSION);
+        empty.putArray(list);
+        return empty;
+    }
+
+    /**
+     * A register that is read.
+     *
+     * @throws InputFileException when it is damaged
+     * @throws IOException when it is not there or cannot be read
+     */
+    private ObjectNode parsed(Path from) throws IOException, InputFileException {
+        try {
+            JsonNode tree =
+                    JSON.readTree(InputText.decode(WholeFileReader.read(from, InputText.MOST_BYTES), from.toString()));
             if (tree instanceof ObjectNode register
                     && register.path(VERSION_KEY).asInt() == VERSION
                     && register.get(list) instanceof ArrayNode) {
@@ -77,10 +95,10 @@ final class Register {
         }
     }
 
-    /** Whether a file is one of this kind and can be read. */
-    boolean isSound(Path one) {
+    /** Whether a file is one of this kind. */
+    boolean isSound(Path one) throws IOException {
         try {
-            read(one);
+            parsed(one);
             return true;
         } catch (InputFileException damaged) {
             return false;
@@ -88,39 +106,55 @@ final class Register {
     }
 
     /**
-     * Changes the list and writes it. A file that cannot be read is put aside, with its newest sound generation in its
-     * place.
+     * Changes the list and writes it. A damaged file is put aside, with its newest sound generation in its place.
      *
-     * @throws IOException when it cannot be written; it is then as it was
+     * @throws IOException when it cannot be read or written; it is then as it was
      */
     void change(Change change) throws IOException {
         Files.createDirectories(Objects.requireNonNull(file.toAbsolutePath().getParent()));
         Path lockFile = file.resolveSibling("." + file.getFileName() + ".lock");
         synchronized (ONE_AT_A_TIME) {
-            try (FileChannel channel = FileChannel.open(lockFile, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-                    FileLock lock = channel.lock()) {
-                if (lock.isValid()) {
-                    write(change);
-                }
+            FileChannel channel = FileChannel.open(lockFile, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            try {
+                channel.lock();
+                write(change);
+            } finally {
+                close(channel);
             }
         }
     }
 
-    private void write(Change change) throws IOException {
-        if (!isSound(file)) {
+    /** Ends the lock. What was written counts, also where this fails. */
+    private static void close(FileChannel channel) {
+        try {
+            channel.close();
+        } catch (IOException released) {
+            // the system lets go of the lock with the process at the latest
+        }
+    }
+
+    private ObjectNode recovered() throws IOException {
+        try {
+            return parsed(file);
+        } catch (NoSuchFileException none) {
+            return empty();
+        } catch (InputFileException damaged) {
             Recovery.recover(file, this::isSound);
         }
-        ObjectNode register;
         try {
-            register = read(file);
+            return read(file);
         } catch (InputFileException damaged) {
             throw new IOException(damaged);
         }
+    }
+
+    private void write(Change change) throws IOException {
+        ObjectNode register = recovered();
         byte[] before = JSON.writeValueAsBytes(register);
         change.of((ArrayNode) register.get(list));
         if (!Arrays.equals(before, JSON.writeValueAsBytes(register))) {
             if (Files.exists(file)) {
-                Generations.rotate(file, Files.readAllBytes(file));
+                Generations.rotate(file, WholeFileReader.read(file));
             }
             WholeFileWriter.write(file, (register.toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8));
         }

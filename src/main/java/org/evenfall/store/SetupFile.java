@@ -160,7 +160,7 @@ public final class SetupFile implements SetupTarget {
 
     private byte[] there() throws IOException {
         try {
-            return Files.readAllBytes(path);
+            return WholeFileReader.read(path);
         } catch (NoSuchFileException none) {
             return NO_FILE;
         }

@@ -41,7 +41,7 @@ public final class SetupFiles {
 
     private Path copy(Path file, SetupStore.Read read, int season) throws InputFileException {
         try {
-            return takenIn.copy(file, read.bytes(), () -> FreeNames.in(user.season(season), stem(file), ENDING));
+            return takenIn.copy(file, read.bytes(), user.season(season), stem(file));
         } catch (IOException notCopied) {
             throw new InputFileException(file.toString(), "", "cannot be copied into " + user.season(season));
         }

@@ -53,8 +53,7 @@ final class SetupLock implements AutoCloseable {
         try {
             FileLock lock = channel.tryLock(LOCKED_BYTE, 1, false);
             if (lock != null) {
-                channel.truncate(0);
-                channel.write(ByteBuffer.wrap(owner.line().getBytes(StandardCharsets.UTF_8)));
+                name(owner, channel);
                 return new SetupLock(channel);
             }
         } catch (OverlappingFileLockException another) {
@@ -65,6 +64,19 @@ final class SetupLock implements AutoCloseable {
         }
         channel.close();
         return null;
+    }
+
+    /** Writes who has the file. The lock counts also where that fails, as on a full disk. */
+    private static void name(Owner owner, FileChannel channel) {
+        try {
+            channel.truncate(0);
+            ByteBuffer line = ByteBuffer.wrap(owner.line().getBytes(StandardCharsets.UTF_8));
+            while (line.hasRemaining()) {
+                channel.write(line);
+            }
+        } catch (IOException unknown) {
+            // others learn only that somebody has it
+        }
     }
 
     /** Who has a file; empty when its lock file does not say. */

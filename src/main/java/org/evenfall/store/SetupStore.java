@@ -3,6 +3,7 @@ package org.evenfall.store;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.evenfall.setup.entry.Setup;
 
 /** Setup files on disk. A save writes the whole file or changes nothing. */
@@ -50,12 +51,22 @@ public final class SetupStore {
     }
 
     /** Whether a file can be read as a setup of today. */
-    boolean isSound(Path file) {
+    boolean isSound(Path file) throws IOException {
+        return readIfSound(file).isPresent();
+    }
+
+    /**
+     * The setup of a file, where a damaged one counts for nothing.
+     *
+     * @return empty when it is no setup
+     * @throws IOException when it is not there or cannot be read
+     */
+    Optional<Setup> readIfSound(Path file) throws IOException {
+        byte[] bytes = WholeFileReader.read(file, InputText.MOST_BYTES);
         try {
-            read(file);
-            return true;
+            return Optional.of(json.read(InputText.decode(bytes, file.toString()), file.toString()));
         } catch (InputFileException damaged) {
-            return false;
+            return Optional.empty();
         }
     }
 

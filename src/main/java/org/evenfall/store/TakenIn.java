@@ -4,11 +4,12 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.HexFormat;
-import java.util.function.Supplier;
 
 /**
  * Which setups were copied into the farm's folder from elsewhere: {@code taken-in.json}, the digest of the file's bytes to
@@ -46,10 +47,11 @@ final class TakenIn {
      * The copy of a file.
      *
      * @param bytes its bytes
-     * @param free a free place for a new copy
+     * @param folder folder for a new copy
+     * @param stem its name without ending
      * @throws IOException when it cannot be copied
      */
-    Path copy(Path file, byte[] bytes, Supplier<Path> free) throws IOException {
+    Path copy(Path file, byte[] bytes, Path folder, String stem) throws IOException {
         String digest = digest(bytes);
         Path[] copy = new Path[1];
         register.change(items -> {
@@ -60,7 +62,7 @@ final class TakenIn {
                     return;
                 }
             }
-            copy[0] = free.get();
+            copy[0] = place(bytes, folder, stem);
             WholeFileWriter.write(copy[0], bytes);
             ObjectNode one = items.addObject();
             one.put(FROM, place(file));
@@ -68,6 +70,20 @@ final class TakenIn {
             one.put("sha256", digest);
         });
         return copy[0];
+    }
+
+    /** A free place, or one with the same bytes: the copy of an earlier try, which failed before it was entered. */
+    private static Path place(byte[] bytes, Path folder, String stem) throws IOException {
+        for (int number = 1; ; number++) {
+            Path place = folder.resolve(number == 1 ? stem + ".json" : stem + "-" + number + ".json");
+            try {
+                if (Arrays.equals(WholeFileReader.read(place), bytes)) {
+                    return place;
+                }
+            } catch (NoSuchFileException free) {
+                return place;
+            }
+        }
     }
 
     private static String place(Path file) {

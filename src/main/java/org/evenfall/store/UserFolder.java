@@ -1,7 +1,9 @@
 package org.evenfall.store;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
@@ -116,7 +118,7 @@ public record UserFolder(Path root, Path farm) {
                             SEASON.matcher(folder.getFileName().toString()).matches())
                     .sorted(Comparator.reverseOrder())
                     .toList();
-        } catch (IOException unreadable) {
+        } catch (IOException | UncheckedIOException unreadable) {
             return List.of();
         }
     }
@@ -128,15 +130,27 @@ public record UserFolder(Path root, Path farm) {
 
     /** The JSON files of a folder; empty where it is not there or cannot be read. */
     static List<Path> jsonFiles(Path folder) {
-        if (!Files.isDirectory(folder)) {
+        try {
+            return allJsonFiles(folder);
+        } catch (IOException unreadable) {
             return List.of();
         }
+    }
+
+    /**
+     * The JSON files of a folder; none where it is not there.
+     *
+     * @throws IOException when it cannot be read
+     */
+    static List<Path> allJsonFiles(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file -> file.toString().endsWith(".json"))
                     .sorted()
                     .toList();
-        } catch (IOException unreadable) {
+        } catch (NoSuchFileException none) {
             return List.of();
+        } catch (UncheckedIOException unreadable) {
+            throw unreadable.getCause();
         }
     }
 

@@ -3,11 +3,14 @@ package org.evenfall.store;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -15,6 +18,7 @@ import java.nio.file.attribute.AclEntry;
 import java.nio.file.attribute.AclEntryFlag;
 import java.nio.file.attribute.AclEntryPermission;
 import java.nio.file.attribute.AclEntryType;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -51,11 +55,18 @@ public final class WholeFileWriter {
      * @throws IOException when it cannot be written; an older file is then unchanged
      */
     public static void write(Path file, byte[] bytes) throws IOException {
-        Path target = target(file);
-        Path folder = folder(target);
-        Files.createDirectories(folder);
-        Path temporary = Files.createTempFile(folder, PART, PART_ENDING);
-        replace(target, bytes, temporary, permissions(target));
+        try {
+            Path target = target(file);
+            Path folder = folder(target);
+            Files.createDirectories(folder);
+            Path temporary = Files.createTempFile(folder, PART, PART_ENDING);
+            replace(target, bytes, temporary, permissions(target));
+        } catch (AccessDeniedException denied) {
+            // the message of the system is the path alone
+            FileSystemException plain = new FileSystemException(denied.getFile(), null, "no permission to write here");
+            plain.initCause(denied);
+            throw plain;
+        }
     }
 
     /**
@@ -89,19 +100,32 @@ public final class WholeFileWriter {
     }
 
     private static Path target(Path file) throws IOException {
-        Path target = Files.isSymbolicLink(file) ? file.toRealPath() : file;
-        if (Files.exists(target) && !Files.isRegularFile(target)) {
-            throw new FileSystemException(file.toString(), null, "it is no regular file");
+        try {
+            boolean link = Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS)
+                    .isSymbolicLink();
+            Path target = link ? file.toRealPath() : file;
+            if (!Files.readAttributes(target, BasicFileAttributes.class).isRegularFile()) {
+                throw new FileSystemException(file.toString(), null, "it is no regular file");
+            }
+            return target;
+        } catch (NoSuchFileException free) {
+            if (Files.isSymbolicLink(file)) {
+                throw free;
+            }
+            return file;
         }
-        return target;
     }
 
     /** Those of a file that is there; none otherwise, or where the file system has no such permissions. */
     private static Set<PosixFilePermission> permissions(Path file) throws IOException {
-        return Files.exists(file)
-                        && file.getFileSystem().supportedFileAttributeViews().contains("posix")
-                ? Files.getPosixFilePermissions(file)
-                : Set.of();
+        if (!file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            return Set.of();
+        }
+        try {
+            return Files.getPosixFilePermissions(file);
+        } catch (NoSuchFileException free) {
+            return Set.of();
+        }
     }
 
     private static Path folder(Path file) {
@@ -126,9 +150,18 @@ public final class WholeFileWriter {
             } catch (AtomicMoveNotSupportedException notHere) {
                 Files.move(temporary, file, StandardCopyOption.REPLACE_EXISTING);
             }
-            forceFolder(folder(file));
-        } finally {
+        } catch (IOException | RuntimeException notWritten) {
+            delete(temporary);
+            throw notWritten;
+        }
+        forceFolder(folder(file));
+    }
+
+    private static void delete(Path temporary) {
+        try {
             Files.deleteIfExists(temporary);
+        } catch (IOException stays) {
+            // the program removes it when it is started later
         }
     }
 

@@ -20,7 +20,9 @@ final class AccessText {
             case NEWER_PROGRAM -> words.text("document.newer");
             case NOT_WRITABLE -> words.text("document.notWritable");
             case OPEN_ELSEWHERE ->
-                access.holder().map(holder -> openElsewhere(holder, words, zone)).orElse(words.text("document.openSomewhere"));
+                access.holder()
+                        .map(holder -> openElsewhere(holder, words, zone))
+                        .orElse(words.text("document.openSomewhere"));
         };
     }
 

@@ -311,7 +311,8 @@ final class SetupDocument {
         frame().readOnly(access.isPresent());
         Sentences words = context.words();
         frame().ask(
-                        access.map(why -> AccessText.of(why, words, context.clock().getZone()))
+                        access.map(why -> AccessText.of(
+                                        why, words, context.clock().getZone()))
                                 .orElse(""),
                         access.filter(why -> why.why() == ReadOnly.Why.OPEN_ELSEWHERE)
                                         .isPresent()

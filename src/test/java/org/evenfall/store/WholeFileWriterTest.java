@@ -7,11 +7,15 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class WholeFileWriterTest {
 
@@ -79,6 +83,55 @@ class WholeFileWriterTest {
         assertThatThrownBy(() -> WholeFileWriter.write(inside.resolve("below a file"), NEW))
                 .isInstanceOf(IOException.class);
         assertThat(inside).hasBinaryContent(OLD);
+    }
+
+    @Test
+    void aLinkIsFollowed() throws Exception {
+        Path file = Files.write(temp.resolve("file"), OLD);
+        Path link = Files.createSymbolicLink(temp.resolve("link"), file);
+        WholeFileWriter.write(link, NEW);
+        assertThat(link).isSymbolicLink();
+        assertThat(file).isRegularFile().hasBinaryContent(NEW);
+        WholeFileWriter.writePrivate(link, OLD);
+        assertThat(link).isSymbolicLink();
+        assertThat(file).hasBinaryContent(OLD);
+    }
+
+    @Test
+    void aLinkToNowhereIsNotReplaced() throws Exception {
+        Path link = Files.createSymbolicLink(temp.resolve("link"), temp.resolve("nowhere"));
+        assertThatThrownBy(() -> WholeFileWriter.write(link, NEW)).isInstanceOf(IOException.class);
+        assertThat(link).isSymbolicLink();
+        assertThat(names(temp)).containsExactly("link");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"rw-rw-r--", "rw-r--r--", "rw-------"})
+    void theFileKeepsItsPermissions(String usual) throws Exception {
+        Path file = Files.write(temp.resolve("file"), OLD);
+        Files.setPosixFilePermissions(file, PosixFilePermissions.fromString(usual));
+        WholeFileWriter.write(file, NEW);
+        assertThat(file).hasBinaryContent(NEW);
+        assertThat(permissions(file)).isEqualTo(usual);
+    }
+
+    @Test
+    void aNewFileIsItsOwnersOnly() throws Exception {
+        WholeFileWriter.write(temp.resolve("file"), NEW);
+        assertThat(permissions(temp.resolve("file"))).isEqualTo("rw-------");
+    }
+
+    /** A pipe would be replaced by a file, and whoever reads from it wait for ever. */
+    @Test
+    void aPipeIsNotWrittenTo() throws Exception {
+        Path pipe = temp.resolve("pipe");
+        Assumptions.assumeTrue(
+                new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0);
+        assertThatThrownBy(() -> WholeFileWriter.write(pipe, NEW)).hasMessageContaining("no regular file");
+        assertThatThrownBy(() -> WholeFileWriter.writePrivate(pipe, NEW)).hasMessageContaining("no regular file");
+        assertThat(Files.readAttributes(pipe, BasicFileAttributes.class).isOther())
+                .isTrue();
+        assertThat(names(temp)).containsExactly("pipe");
     }
 
     @Test
