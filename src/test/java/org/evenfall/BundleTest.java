@@ -33,6 +33,7 @@ class BundleTest {
             "direction.",
             "start.changed.",
             "command.farm.",
+            "farm.",
             "trays.differs.",
             "trays.act.",
             "rate.differs.",

@@ -75,7 +75,7 @@ final class FarmCheckCommand implements Callable<Integer> {
     }
 
     private String line(FarmProblem problem, String file, boolean recovered) {
-        String what = context.words().text(sentence(problem.what()), Arg.text(file));
+        String what = context.words().text("farm." + problem.what(), Arg.text(file));
         String detail = problem.detail().isEmpty() ? "" : " (" + problem.detail() + ")";
         String state = problem.soundSince()
                 .map(since -> " "
@@ -85,15 +85,6 @@ final class FarmCheckCommand implements Callable<Integer> {
                                         Arg.text(since.toString())))
                 .orElse("");
         return what + detail + state;
-    }
-
-    private static String sentence(FarmProblem.What what) {
-        return switch (what) {
-            case DAMAGED -> "farm.damaged";
-            case MISSING -> "farm.missing";
-            case NEWER -> "farm.newer";
-            case CHANGED -> "farm.changed";
-        };
     }
 
     private static String name(UserFolder user, Path file) {

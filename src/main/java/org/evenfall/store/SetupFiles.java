@@ -32,11 +32,18 @@ public final class SetupFiles {
      * @throws InputFileException when the file is not there, cannot be read, or is no setup
      */
     public SetupFile open(Path file, int season) throws InputFileException {
+        return SetupFile.open(store, place(file, season), owner.get());
+    }
+
+    /**
+     * Where a file is opened: its place in the folder of a season, where it is copied first if it is from outside.
+     *
+     * @param season folder for a setup from outside that names no season
+     * @throws InputFileException when the file is not there, cannot be read, is no setup or cannot be copied
+     */
+    public Path place(Path file, int season) throws InputFileException {
         SetupStore.Read read = store.readAnyVersion(file);
-        return SetupFile.open(
-                store,
-                read.newer() || user.isInSeason(file) ? file : copy(file, read, Seasons.of(read.setup(), season)),
-                owner.get());
+        return read.newer() || user.isInSeason(file) ? file : copy(file, read, Seasons.of(read.setup(), season));
     }
 
     private Path copy(Path file, SetupStore.Read read, int season) throws InputFileException {

@@ -51,19 +51,28 @@ final class SetupLock implements AutoCloseable {
         Files.createDirectories(Objects.requireNonNull(lockFile.getParent()));
         FileChannel channel = FileChannel.open(lockFile, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         try {
-            FileLock lock = channel.tryLock(LOCKED_BYTE, 1, false);
-            if (lock != null) {
+            if (locked(channel)) {
                 name(owner, channel);
                 return new SetupLock(channel);
             }
         } catch (OverlappingFileLockException another) {
             // another window of this process
-        } catch (IOException | RuntimeException impossible) {
-            channel.close();
-            throw impossible;
         }
         channel.close();
         return null;
+    }
+
+    /**
+     * Where the file system has no locks, as on some shared folders, the file counts as locked: what others write meanwhile
+     * is found before each write.
+     */
+    private static boolean locked(FileChannel channel) {
+        try {
+            FileLock lock = channel.tryLock(LOCKED_BYTE, 1, false);
+            return lock != null;
+        } catch (IOException noLocks) {
+            return true;
+        }
     }
 
     /** Writes who has the file. The lock counts also where that fails, as on a full disk. */

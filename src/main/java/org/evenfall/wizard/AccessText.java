@@ -14,13 +14,18 @@ final class AccessText {
 
     private AccessText() {}
 
-    /** The reason; with who has the setup and since when, where that is known. */
-    static String of(ReadOnly access, Sentences words, ZoneId zone) {
+    /**
+     * The reason; with who has the setup and since when, where that is known.
+     *
+     * @param namesHidden whether nobody is named
+     */
+    static String of(ReadOnly access, Sentences words, ZoneId zone, boolean namesHidden) {
         return switch (access.why()) {
             case NEWER_PROGRAM -> words.text("document.newer");
             case NOT_WRITABLE -> words.text("document.notWritable");
             case OPEN_ELSEWHERE ->
                 access.holder()
+                        .filter(holder -> !namesHidden)
                         .map(holder -> openElsewhere(holder, words, zone))
                         .orElse(words.text("document.openSomewhere"));
         };

@@ -48,7 +48,8 @@ final class FarmProblems extends VBox {
     }
 
     private Node line(FarmProblem problem) {
-        VBox line = new VBox(Wrapped.label(sentence(problem), "warning"));
+        VBox line = new VBox(Wrapped.label(
+                words.text("farm." + problem.what(), Arg.text(document.fileName(problem.file()))), "warning"));
         problem.soundSince().ifPresent(since -> {
             Button back = new Button(words.text("farm.bringBack", Arg.text(document.time(since))));
             back.setId("farm.bringBack");
@@ -59,15 +60,5 @@ final class FarmProblems extends VBox {
             line.getChildren().addAll(back, Wrapped.label(words.text("farm.later"), "beneath"));
         });
         return line;
-    }
-
-    private String sentence(FarmProblem problem) {
-        Arg file = Arg.text(document.fileName(problem.file()));
-        return switch (problem.what()) {
-            case DAMAGED -> words.text("farm.damaged", file);
-            case MISSING -> words.text("farm.missing", file);
-            case NEWER -> words.text("farm.newer", file);
-            case CHANGED -> words.text("farm.changed", file);
-        };
     }
 }

@@ -1,6 +1,7 @@
 package org.evenfall.wizard;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 
@@ -13,8 +14,8 @@ interface Frame {
     /** Whether the open setup can only be read: nothing on the pages can be changed then. */
     void readOnly(boolean on);
 
-    /** Shows a sentence above all pages, with what the person can do about it; an empty one removes it. */
-    void ask(String sentence, List<Choice> choices);
+    /** Shows a sentence above all pages, with what the person can do about it; an empty one removes it. It is asked for again when names are hidden. */
+    void ask(Supplier<String> sentence, List<Choice> choices);
 
     /**
      * Something that the person can do.

@@ -133,10 +133,14 @@ final class SetupDocument {
         return open == null ? setup : open.shown(setup);
     }
 
+    private boolean namesHidden() {
+        SetupModel open = model;
+        return open != null && open.namesHidden();
+    }
+
     /** Name of a file; it may have that of the farm in it. */
     String fileName(Path file) {
-        SetupModel open = model;
-        return open != null && open.namesHidden() ? PrivateEntries.DOTS : String.valueOf(file.getFileName());
+        return namesHidden() ? PrivateEntries.DOTS : String.valueOf(file.getFileName());
     }
 
     /** Another setup, to be shown only; empty, with a notice, when it cannot be read. */
@@ -167,25 +171,37 @@ final class SetupDocument {
 
     private void openToWrite(Path file) {
         machines.keep();
-        Optional<Setup> stillOpen = saver.takeBack(file);
-        if (stillOpen.isPresent()) {
-            present(stillOpen.get());
-            showReadOnly(Optional.empty(), file);
-            frame().goOn();
-            return;
-        }
         try {
-            SetupFile opened = files.open(file, Seasons.of(LocalDate.now(context.clock())));
-            saver.open(opened, opened.setup());
-            present(opened.setup());
-            showAccess(opened);
+            Path place = files.place(file, Seasons.of(LocalDate.now(context.clock())));
+            if (!isOpen(place) || locked()) {
+                bring(place);
+            }
             frame().goOn();
-            if (!isOpen(file)) {
+            if (!place.equals(file)) {
                 showNotice(context.words().text("document.takenIn", Arg.text(fileName(file))));
             }
         } catch (InputFileException problem) {
             unreadable(problem);
         }
+    }
+
+    private boolean locked() {
+        SetupModel open = model;
+        return open != null && open.isLocked();
+    }
+
+    /** A file that was open before and still has something unsaved is the same one again. */
+    private void bring(Path place) throws InputFileException {
+        Optional<Setup> stillOpen = saver.takeBack(place);
+        if (stillOpen.isPresent()) {
+            present(stillOpen.get());
+            showReadOnly(Optional.empty(), place);
+            return;
+        }
+        SetupFile opened = files.open(place, Seasons.of(LocalDate.now(context.clock())));
+        saver.open(opened, opened.setup());
+        present(opened.setup());
+        showAccess(opened);
     }
 
     /** Opens a finished setup again, as a new file and revision; the old file stays as it is. */
@@ -311,8 +327,8 @@ final class SetupDocument {
         frame().readOnly(access.isPresent());
         Sentences words = context.words();
         frame().ask(
-                        access.map(why -> AccessText.of(
-                                        why, words, context.clock().getZone()))
+                        () -> access.map(why -> AccessText.of(
+                                        why, words, context.clock().getZone(), namesHidden()))
                                 .orElse(""),
                         access.filter(why -> why.why() == ReadOnly.Why.OPEN_ELSEWHERE)
                                         .isPresent()
@@ -344,9 +360,11 @@ final class SetupDocument {
     void changedElsewhere(Path theirs, Path ours) {
         Sentences words = context.words();
         frame().ask(
-                        words.text("document.changedElsewhere", Arg.text(fileName(theirs)), Arg.text(fileName(ours))),
+                        () -> words.text(
+                                "document.changedElsewhere", Arg.text(fileName(theirs)), Arg.text(fileName(ours))),
                         List.of(
-                                new Frame.Choice(words.text("document.keepOurs"), () -> frame().ask("", List.of())),
+                                new Frame.Choice(
+                                        words.text("document.keepOurs"), () -> frame().ask(() -> "", List.of())),
                                 new Frame.Choice(words.text("document.takeTheirs"), () -> openToWrite(theirs))));
     }
 

@@ -3,6 +3,7 @@ package org.evenfall.wizard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.MenuButton;
@@ -101,7 +102,7 @@ final class Shell extends BorderPane implements Frame {
     }
 
     @Override
-    public void ask(String sentence, List<Choice> choices) {
+    public void ask(Supplier<String> sentence, List<Choice> choices) {
         banner.show(sentence, choices);
     }
 
@@ -330,6 +331,7 @@ final class Shell extends BorderPane implements Frame {
         showFindings();
         focused.otherwise(room.hall() && !caution.isVisible() ? pages.get(front).how() : "");
         foot.showHidden(model.namesHidden());
+        banner.refresh();
         foot.update(
                 wrong.isEmpty() ? findings.meaning(prompt(), own, pages.state(front)) : words.text("shell.mend"),
                 model.canUndo(),

@@ -163,6 +163,10 @@ final class WizardWindow {
         return model;
     }
 
+    SetupDocument document() {
+        return document;
+    }
+
     AutoSaver saver() {
         return saver;
     }

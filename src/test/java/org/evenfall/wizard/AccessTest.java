@@ -82,6 +82,10 @@ class AccessTest {
                                 .replace('\u00a0', ' '))
                         .startsWith("tester has this setup open on bench since 18 Mar 2027, ")
                         .endsWith("Here it can only be read.");
+                second.model().hideNames(true);
+                assertThat(((Label) second.shell().lookup(".banner-text")).getText())
+                        .isEqualTo("This setup is open in another window. Here it can only be read.");
+                second.model().hideNames(false);
                 window.close();
                 ((Button) second.shell().lookup(".banner .button")).fire();
                 assertThat(second.shell().lookup(".banner").isVisible()).isFalse();
@@ -164,6 +168,10 @@ class AccessTest {
                 WizardWindow other = new WizardWindow(Stage0.context(folder), Optional.of(stick));
                 assertThat(other.saver().file()).isEqualTo(file.resolveSibling("theirs.json"));
                 assertThat(other.model().setup().start().farm()).isEqualTo("Thornmarsh");
+                // once more from the stick: it is the one that is open
+                other.document().open(stick);
+                assertThat(other.saver().file()).isEqualTo(file.resolveSibling("theirs.json"));
+                assertThat(other.model().isLocked()).isFalse();
                 other.close();
             } catch (Exception broken) {
                 throw new AssertionError(broken);

@@ -143,6 +143,11 @@ public final class SetupModel {
         locked = readOnly;
     }
 
+    /** Whether it can only be read. */
+    public boolean isLocked() {
+        return locked;
+    }
+
     /** Changes the setup; a change that leaves it equal is none. */
     public void change(UnaryOperator<Setup> how) {
         change("", how);
