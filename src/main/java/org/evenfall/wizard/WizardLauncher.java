@@ -66,7 +66,8 @@ public final class WizardLauncher {
         String name = environment.getOrDefault("COMPUTERNAME", environment.getOrDefault("HOSTNAME", ""));
         if (name.isBlank()) {
             try {
-                return Files.readString(Path.of("/etc/hostname")).strip();
+                return Files.readString(Path.of("/").resolve("etc").resolve("hostname"))
+                        .strip();
             } catch (IOException | RuntimeException unknown) {
                 return "";
             }

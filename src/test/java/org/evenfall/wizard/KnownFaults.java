@@ -22,7 +22,7 @@ final class KnownFaults {
     private record Known(String prompts, String fault, String reason) {}
 
     private static final List<Known> ALL = List.of(
-            new Known("0[adg]|1[fg]|2[abc]|4a", "vertical scroll bar.*", ENDLESS),
+            new Known("0[adg]|1[fg]|2[abc]|4a|7d", "vertical scroll bar.*", ENDLESS),
             new Known("2b", "horizontal scroll bar.*", WIDE),
             new Known("3e", "vertical scroll bar.*", ALL_FAILED),
             new Known("4b", "vertical scroll bar.*", ENDLESS_WORDS),

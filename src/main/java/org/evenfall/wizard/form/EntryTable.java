@@ -8,7 +8,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.quantity.EnteredQuantity;
@@ -24,6 +23,8 @@ import org.evenfall.setup.path.Rows;
  * @param <R> one row
  */
 public final class EntryTable<R> {
+
+    private static final int LAST_OF_ONE_DIGIT = 9;
 
     private final Form form;
     private final EntryPath<List<R>> list;
@@ -163,7 +164,9 @@ public final class EntryTable<R> {
     private void addRow(Form own, int r) {
         Label number = new Label(Integer.toString(r + 1));
         number.getStyleClass().add("row-number");
-        number.setMinWidth(Region.USE_PREF_SIZE);
+        if (r + 1 > LAST_OF_ONE_DIGIT) {
+            number.getStyleClass().add("two-digits");
+        }
         grid.add(number, 0, r + 1);
         for (int c = 0; c < columns.size(); c++) {
             keys.add(columns.get(c).cell().of(own, row(r)), r, c);

@@ -23,7 +23,9 @@ class PrivateEntriesTest {
                         "/rate/plan/price",
                         "/rate/plan/otherPrice",
                         "/card/measuredBy",
-                        "/card/signedBy");
+                        "/card/signedBy",
+                        "/log/passes/*/field",
+                        "/log/passes/*/note");
         assertThat(PrivateEntries.at("/start/farm")).isTrue();
         assertThat(PrivateEntries.at("/start/crop")).isFalse();
         assertThat(PrivateEntries.at("/trays/tests/0/remark")).isFalse();
