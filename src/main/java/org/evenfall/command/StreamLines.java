@@ -23,33 +23,42 @@ final class StreamLines {
     byte @Nullable [] next() throws IOException {
         ByteArrayOutputStream line = new ByteArrayOutputStream();
         boolean any = false;
-        for (int next = read(); next >= 0; next = read()) {
-            boolean second = afterReturn && next == '\n';
-            afterReturn = next == '\r';
-            if (second) {
+        while (fill()) {
+            if (afterReturn && buffer[at] == '\n') {
                 // the second half of one line end
+                at++;
+                afterReturn = false;
                 continue;
             }
+            afterReturn = false;
             any = true;
-            if (next == '\n' || next == '\r') {
+            int stop = lineEnd();
+            line.write(buffer, at, Math.min(stop - at, InputText.MOST_BYTES + 1 - line.size()));
+            at = stop;
+            if (stop < end) {
+                afterReturn = buffer[stop] == '\r';
+                at++;
                 return line.toByteArray();
-            }
-            if (line.size() <= InputText.MOST_BYTES) {
-                line.write(next);
             }
         }
         return any ? line.toByteArray() : null;
     }
 
-    /** The next byte as 0 to 255; -1 at the end of input. */
-    private int read() throws IOException {
+    /** The place of the first line end in the buffer; its end where it has none. */
+    private int lineEnd() {
+        int stop = at;
+        while (stop < end && buffer[stop] != '\n' && buffer[stop] != '\r') {
+            stop++;
+        }
+        return stop;
+    }
+
+    /** False at the end of input. */
+    private boolean fill() throws IOException {
         if (at == end) {
             at = 0;
             end = Math.max(0, in.read(buffer));
-            if (end == 0) {
-                return -1;
-            }
         }
-        return buffer[at++] & 0xff;
+        return at < end;
     }
 }
