@@ -1,9 +1,12 @@
 package org.evenfall;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Starts a main method of the test class path in a process of its own. */
 public final class ChildJvm {
@@ -22,10 +25,18 @@ public final class ChildJvm {
                 "-Xmx256m",
                 "-XX:TieredStopAtLevel=1",
                 "-cp",
-                System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"))));
+                classPath()));
         command.addAll(options);
         command.add(main.getName());
         command.addAll(List.of(arguments));
         return new ProcessBuilder(command).redirectErrorStream(true);
+    }
+
+    /** With whole paths, so that the process may run in another folder. */
+    private static String classPath() {
+        String path = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
+        return Arrays.stream(path.split(File.pathSeparator))
+                .map(entry -> new File(entry).getAbsolutePath())
+                .collect(Collectors.joining(File.pathSeparator));
     }
 }

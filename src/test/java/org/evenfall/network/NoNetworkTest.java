@@ -31,14 +31,18 @@ class NoNetworkTest {
             "-Djava.awt.headless=true",
             "--add-opens=java.base/java.lang=ALL-UNNAMED");
 
+    /** The window of the tests reads the demo from there. */
+    private static final Path PROJECT = Path.of("").toAbsolutePath();
+
     @TempDir
     private Path folder;
 
-    private List<String> run(List<String> options, List<String> calls) throws Exception {
+    private List<String> run(Path where, List<String> options, List<String> calls) throws Exception {
         List<String> all = new ArrayList<>(List.of("-Djava.security.manager=allow"));
         all.addAll(options);
         Path out = folder.resolve("out.txt");
         ProcessBuilder child = ChildJvm.builder(all, WithoutNetwork.class, calls.toArray(new String[0]));
+        child.directory(where.toFile());
         child.environment().put("EVENFALL_HOME", folder.resolve("home").toString());
         child.environment().remove("DISPLAY");
         child.environment().remove("WAYLAND_DISPLAY");
@@ -58,7 +62,7 @@ class NoNetworkTest {
     /** A test that cannot fail is worth nothing: each way to the network is refused and reported. */
     @Test
     void aConnectionIsCaught() throws Exception {
-        List<String> out = run(List.of(), List.of(WithoutNetwork.Uses.class.getName()));
+        List<String> out = run(folder, List.of(), List.of(WithoutNetwork.Uses.class.getName()));
         assertThat(out).filteredOn(line -> line.equals("refused")).hasSize(7);
         assertThat(out)
                 .filteredOn(line -> line.startsWith(WithoutNetwork.TRIED))
@@ -87,7 +91,9 @@ class NoNetworkTest {
         then(calls, "farm", home, "list");
         then(calls, "farm", home, "check");
         then(calls, "demo");
-        List<String> out = run(List.of(), calls);
+        // where the demo writes its card
+        List<String> out = run(folder, List.of(), calls);
+        assertThat(folder.resolve("evenfall-demo-card.pdf")).exists();
         assertThat(out).noneMatch(line -> line.startsWith(WithoutNetwork.TRIED));
         // without a display the demo says so; all else is done
         assertThat(out)
@@ -110,7 +116,7 @@ class NoNetworkTest {
     void theWindowUsesNoNetwork() throws Exception {
         List<String> options = new ArrayList<>(HEADLESS_WINDOW);
         options.add("-Djavafx.cachedir=" + folder.resolve("javafx"));
-        List<String> out = run(options, List.of("org.evenfall.wizard.WindowWalk", folder.toString()));
+        List<String> out = run(PROJECT, options, List.of("org.evenfall.wizard.WindowWalk", folder.toString()));
         assertThat(out).noneMatch(line -> line.startsWith(WithoutNetwork.TRIED));
         assertThat(out).filteredOn(line -> line.startsWith("in front")).hasSizeGreaterThan(30);
     }
