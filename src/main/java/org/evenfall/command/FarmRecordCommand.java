@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.evenfall.publish.SeasonRecordService;
+import org.evenfall.setup.Seasons;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.InputFileException;
 import org.evenfall.store.SetupStore;
@@ -27,9 +28,6 @@ import picocli.CommandLine.Option;
             "A setup that cannot be read is named on standard error and left out; the exit code is then 1."
         })
 final class FarmRecordCommand implements Callable<Integer> {
-
-    private static final int FIRST_YEAR = 2000;
-    private static final int LAST_YEAR = 2100;
 
     private final CommandContext context;
     private final FarmCommand farm;
@@ -58,8 +56,9 @@ final class FarmRecordCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         UserFolder user = farm.user();
-        if (season < FIRST_YEAR || season > LAST_YEAR) {
-            throw new CommandException("--season: " + season + "; allowed are " + FIRST_YEAR + " to " + LAST_YEAR);
+        if (season < Seasons.FIRST || season > Seasons.LAST) {
+            throw new CommandException(
+                    "--season: " + season + "; allowed are " + Seasons.FIRST + " to " + Seasons.LAST);
         }
         ObjectNode result = context.json().mapper().createObjectNode().put("season", season);
         ArrayNode read = result.putArray("setups");

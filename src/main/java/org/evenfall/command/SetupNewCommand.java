@@ -13,6 +13,7 @@ import org.evenfall.finding.Arg;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.NextSeason;
 import org.evenfall.setup.NextSeasonParts;
+import org.evenfall.setup.Seasons;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.SetupStore;
 import org.jspecify.annotations.Nullable;
@@ -32,9 +33,6 @@ import picocli.CommandLine.Spec;
                     + " A file that is there is never overwritten."
         })
 final class SetupNewCommand implements Callable<Integer> {
-
-    private static final int FIRST_SEASON = 2000;
-    private static final int LAST_SEASON = 2100;
 
     private final CommandContext context;
 
@@ -68,7 +66,7 @@ final class SetupNewCommand implements Callable<Integer> {
         if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
             throw new ParameterException(spec.commandLine(), "--out: " + out + " is there; choose another name");
         }
-        int year = (int) OptionRange.within(spec, "--season", (double) season(earlier), FIRST_SEASON, LAST_SEASON);
+        int year = (int) OptionRange.within(spec, "--season", (double) season(earlier), Seasons.FIRST, Seasons.LAST);
         Setup next = NextSeason.of(earlier, Assessor.assess(earlier), year);
         try {
             new SetupStore(context.json()).save(next, target);

@@ -11,6 +11,12 @@ public final class Seasons {
     /** Assumption: from this month on, product is bought and machines are prepared for the next spring. */
     private static final Month FIRST_OF_NEXT = Month.OCTOBER;
 
+    /** First year that a season may be given as; as with dates, an earlier one is a slip. */
+    public static final int FIRST = 2000;
+
+    /** Last year that a season may be given as. */
+    public static final int LAST = 2100;
+
     private static final Pattern YEAR = Pattern.compile("\\d{4}");
 
     private Seasons() {}
