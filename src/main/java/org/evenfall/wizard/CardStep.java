@@ -11,9 +11,9 @@ import org.evenfall.page.NoPrinter;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.sign.KeyException;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Lazy;
 import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.picture.CardPreview;
-import org.evenfall.wizard.picture.LogPicture;
 import org.evenfall.wizard.step.card.CardActions;
 import org.evenfall.wizard.step.card.PassesPrompt;
 import org.evenfall.wizard.step.card.SignPrompt;
@@ -27,11 +27,11 @@ final class CardStep implements StepView, CardActions {
     private final Form form;
     private final WizardContext context;
     private final SetupDocument document;
-    private final CardPreview preview;
-    private final ScrollPane picture;
+    private final Lazy<CardPreview> preview;
+    private final Lazy<ScrollPane> picture;
     private final CardWork work;
-    private final KeyForm keyForm;
-    private final CheckForm checkForm;
+    private final Lazy<KeyForm> keyForm;
+    private final Lazy<CheckForm> checkForm;
     private final SignPrompt sign;
     private @Nullable SignedCard signed;
     private boolean front;
@@ -40,24 +40,32 @@ final class CardStep implements StepView, CardActions {
         this.form = form;
         this.context = context;
         this.document = document;
-        this.preview = new CardPreview(form.words());
-        this.picture = new ScrollPane(preview);
+        this.preview = new Lazy<>(() -> new CardPreview(form.words()));
+        this.picture = new Lazy<>(this::scrolled);
         this.work = new CardWork(context, this::failed);
-        this.checkForm = new CheckForm(form, context, work);
-        this.keyForm = new KeyForm(form, context, work, () -> {
+        this.checkForm = new Lazy<>(() -> new CheckForm(form, context, work));
+        this.keyForm = new Lazy<>(() -> new KeyForm(form, context, work, () -> {
             document.frame().showNotice("");
             keyChanged();
-        });
-        picture.setFitToWidth(true);
-        picture.getStyleClass().add("preview");
+        }));
         this.sign = new SignPrompt(
                 form,
                 picture,
                 this,
                 () -> signed,
-                new SignPrompt.Parts(keyForm.stateNode(), keyForm.options(), checkForm.node()),
+                () -> new SignPrompt.Parts(
+                        keyForm.get().stateNode(),
+                        keyForm.get().options(),
+                        checkForm.get().node()),
                 this::shown);
         form.follow(this::draw);
+    }
+
+    private ScrollPane scrolled() {
+        ScrollPane pane = new ScrollPane(preview.get());
+        pane.setFitToWidth(true);
+        pane.getStyleClass().add("preview");
+        return pane;
     }
 
     @Override
@@ -71,7 +79,7 @@ final class CardStep implements StepView, CardActions {
                 new CheckAnswersPrompt(form, picture, document, this::shown),
                 new WhoPrompt(form, picture, this::shown),
                 sign,
-                new PassesPrompt(form, new LogPicture(form.words())));
+                new PassesPrompt(form));
     }
 
     @Override
@@ -83,7 +91,7 @@ final class CardStep implements StepView, CardActions {
     private void shown() {
         front = true;
         draw();
-        keyForm.refresh();
+        keyForm.get().refresh();
     }
 
     /** Draws the preview anew when this step is in front. */
@@ -92,7 +100,7 @@ final class CardStep implements StepView, CardActions {
             work.draw(
                     form.model().setup(),
                     form.model().assessment(),
-                    preview::show,
+                    preview.get()::show,
                     problem -> document.frame()
                             .showNotice(form.words().text("card.noPreview", Arg.text(reason(problem)))));
         }
@@ -125,7 +133,7 @@ final class CardStep implements StepView, CardActions {
                         problem -> document.frame()
                                 .showNotice(form.words().text("card.notRegistered", Arg.text(reason(problem)))));
             }
-            keyForm.refresh();
+            keyForm.get().refresh();
             keyChanged();
         });
     }
@@ -147,7 +155,7 @@ final class CardStep implements StepView, CardActions {
     public void print() {
         work.print(form.model().setup(), form.model().assessment(), done -> {
             document.frame().showNotice(form.words().text(done ? "card.printed" : "card.notPrinted"));
-            keyForm.refresh();
+            keyForm.get().refresh();
         });
     }
 
@@ -157,14 +165,14 @@ final class CardStep implements StepView, CardActions {
     }
 
     private void keyChanged() {
-        checkForm.list();
+        checkForm.get().list();
         draw();
     }
 
     private void failed(Throwable problem) {
         if (problem instanceof KeyException trouble) {
             document.frame().showNotice(form.words().choice(trouble.kind()));
-            keyForm.refresh();
+            keyForm.get().refresh();
         } else if (problem instanceof NoPrinter) {
             document.frame().showNotice(form.words().text("card.noPrinter"));
         } else {

@@ -1,23 +1,25 @@
 package org.evenfall.wizard;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import org.evenfall.setup.CardResult;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Lazy;
 import org.evenfall.wizard.form.Prompt;
 
 /** Every answer by step before the card is made. */
 final class CheckAnswersPrompt implements Prompt {
 
     private final Form form;
-    private final Node picture;
-    private final CheckAnswersForm answers;
+    private final Supplier<? extends Node> picture;
+    private final Lazy<CheckAnswersForm> answers;
     private final Runnable shown;
 
-    CheckAnswersPrompt(Form form, Node picture, SetupDocument document, Runnable shown) {
+    CheckAnswersPrompt(Form form, Supplier<? extends Node> picture, SetupDocument document, Runnable shown) {
         this.form = form;
         this.picture = picture;
-        this.answers = new CheckAnswersForm(form.words(), document);
+        this.answers = new Lazy<>(() -> new CheckAnswersForm(form.words(), document));
         this.shown = shown;
     }
 
@@ -28,12 +30,12 @@ final class CheckAnswersPrompt implements Prompt {
 
     @Override
     public Node entries() {
-        return answers;
+        return answers.get();
     }
 
     @Override
     public Node picture() {
-        return picture;
+        return picture.get();
     }
 
     /** Nothing is left open that keeps the card from being made. */
@@ -46,6 +48,6 @@ final class CheckAnswersPrompt implements Prompt {
     @Override
     public void shown() {
         shown.run();
-        answers.refresh();
+        answers.get().refresh();
     }
 }

@@ -50,16 +50,21 @@ final class ComingBack {
     private MenuButton menu(String key, Files files, Name name, Consumer<Path> chosen) {
         MenuButton menu = new MenuButton(form.words().text(key));
         menu.setId(key);
+        // the setups are read when the menu opens; without an entry it would not open
         menu.setOnShowing(event -> menu.getItems().setAll(items(files.all(), name, chosen)));
-        menu.getItems().setAll(items(files.all(), name, chosen));
+        menu.getItems().setAll(none());
         return menu;
+    }
+
+    private MenuItem none() {
+        MenuItem none = new MenuItem(form.words().text("start.none"));
+        none.setDisable(true);
+        return none;
     }
 
     private List<MenuItem> items(List<Path> files, Name name, Consumer<Path> chosen) {
         if (files.isEmpty()) {
-            MenuItem none = new MenuItem(form.words().text("start.none"));
-            none.setDisable(true);
-            return List.of(none);
+            return List.of(none());
         }
         return files.stream()
                 .map(file -> {

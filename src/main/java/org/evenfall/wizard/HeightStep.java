@@ -6,6 +6,7 @@ import org.evenfall.machine.HeightResult;
 import org.evenfall.quantity.Unit;
 import org.evenfall.setup.path.HeightPaths;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Lazy;
 import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.picture.ChainPicture;
 import org.evenfall.wizard.picture.CropPicture;
@@ -18,25 +19,10 @@ import org.evenfall.wizard.step.height.SetHeightPrompt;
 final class HeightStep implements StepView {
 
     private final Form form;
-    private final CropPicture crop;
-    private final HeightPicture tape;
-    private final ChainPicture chain;
+    private final Lazy<Pictures> pictures = new Lazy<>(Pictures::new);
 
     HeightStep(Form form) {
         this.form = form;
-        this.crop = new CropPicture(form.words());
-        this.tape = new HeightPicture(form.words());
-        this.chain = new ChainPicture(form.words());
-        form.follow(this::show);
-    }
-
-    private void show() {
-        HeightResult height = form.model().assessment().height();
-        crop.show(
-                new ReadNumbers(form.model().assessment().read()).of(HeightPaths.CROP_HEIGHTS),
-                height == null ? null : height.crop());
-        tape.show(height, form.model().setup().height().referencePoint());
-        chain.show(height);
     }
 
     @Override
@@ -46,12 +32,36 @@ final class HeightStep implements StepView {
 
     @Override
     public List<Prompt> prompts() {
-        return List.of(new CropPrompt(form, crop), new SetHeightPrompt(form, tape), new ChainPrompt(form, chain));
+        return List.of(
+                new CropPrompt(form, () -> pictures.get().crop),
+                new SetHeightPrompt(form, () -> pictures.get().tape),
+                new ChainPrompt(form, () -> pictures.get().chain));
     }
 
     @Override
     public String result() {
         HeightResult height = form.model().assessment().height();
         return height == null ? "" : form.words().number(100 * height.overGroundM(), 0, Unit.CM);
+    }
+
+    /** The pictures of the step, made when the first of them is shown; each follows the setup. */
+    private final class Pictures {
+
+        private final CropPicture crop = new CropPicture(form.words());
+        private final HeightPicture tape = new HeightPicture(form.words());
+        private final ChainPicture chain = new ChainPicture(form.words());
+
+        Pictures() {
+            form.follow(this::show);
+        }
+
+        private void show() {
+            HeightResult height = form.model().assessment().height();
+            crop.show(
+                    new ReadNumbers(form.model().assessment().read()).of(HeightPaths.CROP_HEIGHTS),
+                    height == null ? null : height.crop());
+            tape.show(height, form.model().setup().height().referencePoint());
+            chain.show(height);
+        }
     }
 }

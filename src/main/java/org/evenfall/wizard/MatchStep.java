@@ -6,6 +6,7 @@ import org.evenfall.reference.MatchResult;
 import org.evenfall.reference.PatternOverlay;
 import org.evenfall.result.MatchLines;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Lazy;
 import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.picture.MatchPicture;
 import org.evenfall.wizard.picture.PatternPicture;
@@ -20,16 +21,17 @@ final class MatchStep implements StepView {
 
     private final Form form;
     private final SetupDocument document;
-    private final MatchPicture match;
-    private final PatternPicture pattern;
-    private final PictureStack picture;
+    private final Lazy<PictureStack> picture = new Lazy<>(this::picture);
 
     MatchStep(Form form, SetupDocument document) {
         this.form = form;
         this.document = document;
-        this.match = new MatchPicture(form.words());
-        this.pattern = new PatternPicture(form.words());
-        this.picture = new PictureStack(match, pattern);
+    }
+
+    /** The pictures of the step, made when they are first shown; they follow the setup. */
+    private PictureStack picture() {
+        MatchPicture match = new MatchPicture(form.words());
+        PatternPicture pattern = new PatternPicture(form.words());
         form.follow(() -> {
             match.show(
                     form.model().assessment().match(),
@@ -37,6 +39,7 @@ final class MatchStep implements StepView {
                     form.model().setup().product().name());
             pattern.show(overlaid(), form.model().assessment().tramlineWidthM());
         });
+        return new PictureStack(match, pattern);
     }
 
     /** The landing patterns of the product and of what it is compared with, both with the same settings. */
@@ -69,7 +72,7 @@ final class MatchStep implements StepView {
     public List<Prompt> prompts() {
         return List.of(
                 new TodayPrompt(form, picture),
-                new TestedProductsPrompt(new LibraryForm(form, document).node(), picture),
+                new TestedProductsPrompt(() -> new LibraryForm(form, document).node(), picture),
                 new ClosestPrompt(form, picture),
                 new StartSettingsPrompt(form, picture));
     }

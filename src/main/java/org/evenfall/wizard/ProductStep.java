@@ -9,6 +9,7 @@ import org.evenfall.setup.ProductResult;
 import org.evenfall.setup.entry.ProductEntries;
 import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Lazy;
 import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.picture.CleanPicture;
 import org.evenfall.wizard.picture.ConditionPicture;
@@ -33,45 +34,10 @@ import org.evenfall.wizard.step.product.WhichProductPrompt;
 final class ProductStep implements StepView {
 
     private final Form form;
-    private final GranulesPicture granules;
-    private final TreatedPicture treated;
-    private final ConditionPicture condition;
-    private final CleanPicture clean;
-    private final SamplePicture sample;
-    private final FillingPicture filling;
-    private final DensityPicture density;
-    private final SievePicture sieve;
-    private final ReachPicture reach;
+    private final Lazy<Pictures> pictures = new Lazy<>(Pictures::new);
 
     ProductStep(Form form) {
         this.form = form;
-        this.granules = new GranulesPicture(form.words());
-        this.treated = new TreatedPicture(form.words());
-        this.condition = new ConditionPicture(form.words());
-        this.clean = new CleanPicture(form.words());
-        this.sample = new SamplePicture(form.words());
-        this.filling = new FillingPicture(form.words());
-        this.density = new DensityPicture(form.words());
-        this.sieve = new SievePicture(form.words());
-        this.reach = new ReachPicture(form.words());
-        form.follow(this::show);
-    }
-
-    private void show() {
-        Assessment assessment = form.model().assessment();
-        ProductEntries typed = form.model().setup().product();
-        ProductResult product = assessment.product();
-        ReadNumbers read = new ReadNumbers(assessment.read());
-        granules.show(typed.form());
-        treated.show(typed.treated(), typed.inhibitor(), typed.useBy());
-        condition.show(typed.condition());
-        clean.show(typed.nitrateBefore(), typed.cleanAndDry());
-        sample.show(
-                read.count(ProductPaths.BAGS_DELIVERED), read.count(ProductPaths.BAGS_SAMPLED), product.bagsToSample());
-        filling.show(read.of(ProductPaths.CONTAINER_VOLUME));
-        density.show(product.density(), product.bands());
-        sieve.show(product.sieve(), product.bands());
-        reach.show(assessment.match(), assessment.tramlineWidthM());
     }
 
     @Override
@@ -82,14 +48,14 @@ final class ProductStep implements StepView {
     @Override
     public List<Prompt> prompts() {
         return List.of(
-                new WhichProductPrompt(form, granules),
-                new TreatedPrompt(form, treated),
-                new ConditionPrompt(form, condition),
-                new BeforePrompt(form, clean),
-                new SamplePrompt(form, sample),
-                new DensityPrompt(form, new PictureStack(filling, density)),
-                new SievesPrompt(form, sieve),
-                new ProductResultPrompt(form, reach));
+                new WhichProductPrompt(form, () -> pictures.get().granules),
+                new TreatedPrompt(form, () -> pictures.get().treated),
+                new ConditionPrompt(form, () -> pictures.get().condition),
+                new BeforePrompt(form, () -> pictures.get().clean),
+                new SamplePrompt(form, () -> pictures.get().sample),
+                new DensityPrompt(form, () -> pictures.get().fillingAndDensity),
+                new SievesPrompt(form, () -> pictures.get().sieve),
+                new ProductResultPrompt(form, () -> pictures.get().reach));
     }
 
     @Override
@@ -103,5 +69,43 @@ final class ProductStep implements StepView {
             parts.add(form.words().number(result.sieve().d50Mm(), 1, Unit.MM));
         }
         return String.join(" · ", parts);
+    }
+
+    /** The pictures of the step, made when the first of them is shown; each follows the setup. */
+    private final class Pictures {
+
+        private final GranulesPicture granules = new GranulesPicture(form.words());
+        private final TreatedPicture treated = new TreatedPicture(form.words());
+        private final ConditionPicture condition = new ConditionPicture(form.words());
+        private final CleanPicture clean = new CleanPicture(form.words());
+        private final SamplePicture sample = new SamplePicture(form.words());
+        private final FillingPicture filling = new FillingPicture(form.words());
+        private final DensityPicture density = new DensityPicture(form.words());
+        private final PictureStack fillingAndDensity = new PictureStack(filling, density);
+        private final SievePicture sieve = new SievePicture(form.words());
+        private final ReachPicture reach = new ReachPicture(form.words());
+
+        Pictures() {
+            form.follow(this::show);
+        }
+
+        private void show() {
+            Assessment assessment = form.model().assessment();
+            ProductEntries typed = form.model().setup().product();
+            ProductResult product = assessment.product();
+            ReadNumbers read = new ReadNumbers(assessment.read());
+            granules.show(typed.form());
+            treated.show(typed.treated(), typed.inhibitor(), typed.useBy());
+            condition.show(typed.condition());
+            clean.show(typed.nitrateBefore(), typed.cleanAndDry());
+            sample.show(
+                    read.count(ProductPaths.BAGS_DELIVERED),
+                    read.count(ProductPaths.BAGS_SAMPLED),
+                    product.bagsToSample());
+            filling.show(read.of(ProductPaths.CONTAINER_VOLUME));
+            density.show(product.density(), product.bands());
+            sieve.show(product.sieve(), product.bands());
+            reach.show(assessment.match(), assessment.tramlineWidthM());
+        }
     }
 }

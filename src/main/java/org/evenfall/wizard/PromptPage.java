@@ -19,26 +19,47 @@ import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Step;
 import org.evenfall.wizard.form.FindingView;
+import org.evenfall.wizard.form.Lazy;
 import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.form.SetupModel;
-import org.jspecify.annotations.Nullable;
 
-/** The page of a prompt: its name and question, how or why, one line of caution, the entries, the way on without them. */
+/**
+ * The page of a prompt: its name and question, how or why, one line of caution, the entries, the way on without them. What
+ * is on it is made when it is first needed, so that the window need not wait for pages that nobody sees yet.
+ */
 final class PromptPage extends VBox {
 
     /** With the number of the row and the button that removes it. */
     private static final int WIDE_COLUMNS = 5;
 
+    private final SetupModel model;
+    private final Sentences words;
     private final Step step;
     private final Prompt prompt;
-    private final Label how;
-    private final @Nullable Node caution;
+    private final Lazy<Content> content = new Lazy<>(this::fill);
+    private boolean hall;
+
+    /** What is put in and taken out as the window has room. */
+    private record Content(Label how, Optional<Node> caution) {}
 
     /** @param model the setup, for what is skipped */
     PromptPage(SetupModel model, Sentences words, Step step, Prompt prompt) {
+        this.model = model;
+        this.words = words;
         this.step = step;
         this.prompt = prompt;
-        String key = "prompt." + prompt.id();
+        getStyleClass().add("page");
+    }
+
+    /** Makes what is on the page, where that is not made yet; whether it was made now. */
+    boolean make() {
+        boolean now = content.ifMade().isEmpty();
+        content.get();
+        return now;
+    }
+
+    private Content fill() {
+        String key = key();
         Label name = new Label(prompt.id());
         name.getStyleClass().add("prompt-name");
         name.setMinWidth(Region.USE_PREF_SIZE);
@@ -47,32 +68,36 @@ final class PromptPage extends VBox {
         question.setWrapText(true);
         HBox heading = new HBox(name, question);
         heading.getStyleClass().add("heading");
-        how = new Label(words.text(key + ".how"));
+        Label how = new Label(how());
         how.getStyleClass().add("why");
         how.setWrapText(true);
-        getStyleClass().add("page");
-        getChildren().addAll(heading, how);
-        caution = prompt.mayHurt()
-                ? caution(words.text("step." + step.name().toLowerCase(Locale.ROOT) + ".cautionLine"))
-                : null;
-        if (caution != null) {
-            getChildren().add(caution);
-        }
+        Optional<Node> caution = prompt.mayHurt()
+                ? Optional.of(caution(words.text("step." + step.name().toLowerCase(Locale.ROOT) + ".cautionLine")))
+                : Optional.empty();
         Node entries = prompt.entries();
         entries.getStyleClass().add("entries");
-        getChildren().add(entries);
+        // the picture or the findings may be here already, at the end
+        getChildren().addAll(0, List.of(heading, entries));
+        Content made = new Content(how, caution);
+        explain(made);
         if (words.has(key + ".without")) {
             SkipLine skip = new SkipLine(model, words, prompt.id());
-            getChildren().add(skip);
+            getChildren().add(getChildren().indexOf(entries) + 1, skip);
             model.follow(() -> offer(skip));
             offer(skip);
         }
+        return made;
+    }
+
+    private String key() {
+        return "prompt." + prompt.id();
     }
 
     /** Going on without is offered while nothing is typed here. */
     private void offer(SkipLine skip) {
-        skip.setVisible(!typed());
-        skip.setManaged(!typed());
+        boolean typed = typed(this);
+        skip.setVisible(!typed);
+        skip.setManaged(!typed);
     }
 
     private static Node caution(String sentence) {
@@ -86,33 +111,38 @@ final class PromptPage extends VBox {
     }
 
     /** In a hall only question and entries are here: how and the caution are at the foot. */
-    void inHall(boolean hall) {
-        if (!prompt.alone()) {
-            getChildren().remove(how);
-            getChildren().remove(caution);
-            if (!hall) {
-                if (caution != null) {
-                    getChildren().add(1, caution);
-                }
-                getChildren().add(1, how);
-            }
+    void inHall(boolean now) {
+        hall = now;
+        content.ifMade().ifPresent(this::explain);
+    }
+
+    private void explain(Content made) {
+        if (prompt.alone() && getChildren().contains(made.how())) {
+            return;
+        }
+        getChildren().remove(made.how());
+        made.caution().ifPresent(getChildren()::remove);
+        if (!hall || prompt.alone()) {
+            made.caution().ifPresent(caution -> getChildren().add(1, caution));
+            getChildren().add(1, made.how());
         }
     }
 
     /** Whether it has a table that needs the room of its picture where letters are large. */
     boolean isWide() {
+        make();
         return lookupAll(".rows").stream()
                 .anyMatch(table -> table instanceof GridPane grid && grid.getColumnCount() >= WIDE_COLUMNS);
     }
 
     /** How or why, in one sentence. */
     String how() {
-        return how.getText();
+        return words.text(key() + ".how");
     }
 
     /** The one line of caution of a prompt that may hurt. */
     Optional<Node> caution() {
-        return Optional.ofNullable(caution);
+        return content.get().caution();
     }
 
     Step step() {
@@ -125,11 +155,12 @@ final class PromptPage extends VBox {
 
     /** Whether something is typed or chosen here, or there is nothing to type, or the prompt knows better. */
     boolean begun() {
-        return prompt.answered().orElseGet(() -> ids(this).isEmpty() || typed());
+        return prompt.answered().orElseGet(() -> places().isEmpty() || typed());
     }
 
     /** Whether something is typed or chosen here. */
     boolean typed() {
+        make();
         return typed(this);
     }
 
@@ -151,13 +182,14 @@ final class PromptPage extends VBox {
     /** Whether a place of the setup is typed on this page. */
     boolean holds(String pointer) {
         return prompt.holds(pointer)
-                || ids(this).stream()
+                || places().stream()
                         .anyMatch(id ->
                                 pointer.equals(id) || pointer.startsWith(id + "/") || id.startsWith(pointer + "/"));
     }
 
     /** Places that are typed on this page, as it is now. */
     List<String> places() {
+        make();
         return ids(this);
     }
 

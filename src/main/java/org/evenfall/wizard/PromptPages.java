@@ -116,6 +116,7 @@ final class PromptPages {
     /** The page on which something is found; the first of its step where that is on none. */
     int about(Finding finding) {
         return IntStream.range(0, all.size())
+                .filter(i -> get(i).step() == finding.step())
                 .filter(i -> findings(i).contains(finding))
                 .findFirst()
                 .orElse(first(finding.step().number()).orElse(0));

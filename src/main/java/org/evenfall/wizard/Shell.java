@@ -67,7 +67,7 @@ final class Shell extends BorderPane implements Frame {
         this.focused = new FocusedFindings(model, words, () -> pages.own(front));
         this.caution = new CautionPage(words, this::cautionRead);
         this.day = new DayPage(words, this::home);
-        this.side = new SidePane(words, pages.all(), findings, new HelpPane(words));
+        this.side = new SidePane(words, findings, new HelpPane(words));
         this.foot = new Foot(words, model::undo, this::help, this::back, this::next);
         getStyleClass().add("shell");
         StackPane stack = new StackPane(pages.all().toArray(new Node[0]));
@@ -76,12 +76,11 @@ final class Shell extends BorderPane implements Frame {
         middle.setFitToWidth(true);
         middle.getStyleClass().add("middle");
         setTop(banner);
-        setLeft(rail);
         VBox.setVgrow(middle, Priority.ALWAYS);
         setCenter(column);
         setRight(side);
         setBottom(below);
-        model.follow(this::refresh);
+        model.followLast(this::refresh);
         model.onRemoval(() -> showNotice(words.text("shell.removed")));
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         addEventHandler(KeyEvent.KEY_PRESSED, this::enter);
@@ -227,6 +226,7 @@ final class Shell extends BorderPane implements Frame {
             stepLeft.run();
         }
         front = index;
+        pages.get(index).make();
         visitedFrom = null;
         showNotice("");
         side.help(pages.prompt(front), List.of(), false);
@@ -242,17 +242,23 @@ final class Shell extends BorderPane implements Frame {
         cover(toRead ? caution : null);
         pages.prompt(index).shown();
         refresh();
-        if (getScene() != null) {
-            if (toRead) {
-                caution.focus();
-            } else {
-                // a field takes keys only once it is styled, and the next key may come before the next frame
-                pages.get(index).applyCss();
-                EntryOrder.first(pages.get(index), pages.prompt(index).alone())
-                        .ifPresentOrElse(Node::requestFocus, foot::focusNext);
-            }
-            middle.setVvalue(0);
+        focusFront();
+    }
+
+    /** Puts the keyboard where the page in front begins; nothing before the window is made. */
+    void focusFront() {
+        if (getScene() == null) {
+            return;
         }
+        if (caution.isVisible()) {
+            caution.focus();
+        } else {
+            // a field takes keys only once it is styled, and the next key may come before the next frame
+            pages.get(front).applyCss();
+            EntryOrder.first(pages.get(front), pages.prompt(front).alone())
+                    .ifPresentOrElse(Node::requestFocus, foot::focusNext);
+        }
+        middle.setVvalue(0);
     }
 
     /** Whether the cautions of the step come now: before its first prompt that can hurt, and every one after it. */
@@ -312,18 +318,9 @@ final class Shell extends BorderPane implements Frame {
     }
 
     private void refresh() {
-        List<PromptState> states = new ArrayList<>();
-        for (int i = 0; i < pages.all().size(); i++) {
-            boolean inStep = pages.get(i).step() == pages.get(front).step();
-            states.add(inStep ? pages.state(i) : PromptState.OPEN);
+        if (!pages.prompt(front).alone()) {
+            refreshRail();
         }
-        rail.update(
-                model.assessment().states(),
-                front,
-                states,
-                room.numbersOnly(),
-                room.numbersOnly() || room.withoutDetails(),
-                em());
         List<Finding> own = pages.findings(front);
         List<Finding> wrong = unreadable();
         // what cannot be read is shown once, where the keyboard is
@@ -338,6 +335,21 @@ final class Shell extends BorderPane implements Frame {
                 front > 0,
                 front < pages.all().size() - 1);
         foot.nameWayOn(visitedFrom == null ? "" : pages.prompt(visitedFrom).id());
+    }
+
+    private void refreshRail() {
+        List<PromptState> states = new ArrayList<>();
+        for (int i = 0; i < pages.all().size(); i++) {
+            boolean inStep = pages.get(i).step() == pages.get(front).step();
+            states.add(inStep ? pages.state(i) : PromptState.OPEN);
+        }
+        rail.update(
+                model.assessment().states(),
+                front,
+                states,
+                room.numbersOnly(),
+                room.numbersOnly() || room.withoutDetails(),
+                em());
     }
 
     /** Each finding once: what is about an entry is shown where the keyboard is, the rest at the right. */
@@ -407,8 +419,7 @@ final class Shell extends BorderPane implements Frame {
     /** The steps at the left and the picture, unless the prompt in front takes the whole window. */
     private void place() {
         boolean alone = pages.prompt(front).alone();
-        rail.setVisible(!alone);
-        rail.setManaged(!alone);
+        setLeft(alone ? null : rail);
         focused.setVisible(!alone);
         focused.setManaged(!alone);
         foot.showWays(!alone);

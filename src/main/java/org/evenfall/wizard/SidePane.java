@@ -17,7 +17,6 @@ import org.evenfall.wizard.form.Wrapped;
  */
 final class SidePane extends BorderPane {
 
-    private final List<PromptPage> pages;
     private final StepFindings findings;
     private final HelpPane help;
     private final StackPane pictures = new StackPane();
@@ -25,8 +24,7 @@ final class SidePane extends BorderPane {
     private boolean atRight = true;
     private boolean helping;
 
-    SidePane(Sentences words, List<PromptPage> pages, StepFindings findings, HelpPane help) {
-        this.pages = pages;
+    SidePane(Sentences words, StepFindings findings, HelpPane help) {
         this.findings = findings;
         this.help = help;
         hiddenCard = Wrapped.label(words.text("shell.cardHidden"), "hidden-card");
@@ -80,11 +78,12 @@ final class SidePane extends BorderPane {
             }
             page.getChildren().addAll(findings, picture);
         }
-        for (PromptPage other : pages) {
-            Node its = other.prompt().picture();
-            boolean shown = its.equals(picture) && !alone;
-            its.setVisible(shown);
-            its.setManaged(shown);
+        picture.setVisible(!alone);
+        picture.setManaged(!alone);
+        for (Node other : pictures.getChildren()) {
+            boolean shown = other.equals(picture) && !alone;
+            other.setVisible(shown);
+            other.setManaged(shown);
         }
         setVisible(atRight);
         setManaged(atRight);

@@ -7,6 +7,7 @@ import org.evenfall.quantity.Unit;
 import org.evenfall.sheet.SheetPart;
 import org.evenfall.trays.TrayLayout;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Lazy;
 import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.picture.DiscsPicture;
 import org.evenfall.wizard.picture.KitPicture;
@@ -26,17 +27,11 @@ import org.evenfall.wizard.step.start.RateSettingPrompt;
 final class StartStep implements StepView {
 
     private final Form form;
+    private final Lazy<Pictures> pictures = new Lazy<>(Pictures::new);
     private final SetupDocument document;
     private final RecentSetups recent;
     private final RecordWriter records;
     private final SheetWriter sheets;
-    private final PassesPicture passes;
-    private final DiscsPicture machine;
-    private final DiscsPicture discs;
-    private final RateSettingPicture rateSetting;
-    private final LeversPicture levers;
-    private final OpeningTablePicture openings;
-    private final KitPicture kit;
 
     StartStep(Form form, SetupDocument document, RecentSetups recent, RecordWriter records, SheetWriter sheets) {
         this.records = records;
@@ -44,27 +39,6 @@ final class StartStep implements StepView {
         this.recent = recent;
         this.form = form;
         this.document = document;
-        this.passes = new PassesPicture(form.words());
-        this.machine = new DiscsPicture(form.words());
-        this.discs = new DiscsPicture(form.words());
-        this.rateSetting = new RateSettingPicture(form.words());
-        this.levers = new LeversPicture(form.words());
-        this.openings = new OpeningTablePicture(form.words());
-        this.kit = new KitPicture(form.words());
-        form.follow(this::show);
-    }
-
-    private void show() {
-        Double width = form.model().assessment().tramlineWidthM();
-        MachineProfile profile = form.model().assessment().machine();
-        passes.show(width, form.model().setup().start().drivingPattern());
-        machine.show(profile);
-        discs.show(profile);
-        rateSetting.show(profile.rateSetting(), profile.factorRule());
-        levers.show(profile.levers());
-        TrayLayout layout = form.model().assessment().trays().layout();
-        kit.show(layout == null ? null : Integer.valueOf(layout.positionsM().size()));
-        openings.show(profile.openings(), profile.tableDensityKgPerL());
     }
 
     @Override
@@ -76,13 +50,13 @@ final class StartStep implements StepView {
     public List<Prompt> prompts() {
         return List.of(
                 new HomePrompt(form, document, recent, records),
-                new JobPrompt(form, passes),
-                new MachinePrompt(form, machine, document.machines()),
-                new DiscsPrompt(form, discs, document.machines()),
-                new RateSettingPrompt(form, rateSetting, document.machines()),
-                new LeversPrompt(form, levers, document.machines()),
-                new OpeningTablePrompt(form, openings, document.machines()),
-                new KitPrompt(form, kit, () -> sheets.write(form.model(), SheetPart.YARD)));
+                new JobPrompt(form, () -> pictures.get().passes),
+                new MachinePrompt(form, () -> pictures.get().machine, document.machines()),
+                new DiscsPrompt(form, () -> pictures.get().discs, document.machines()),
+                new RateSettingPrompt(form, () -> pictures.get().rateSetting, document.machines()),
+                new LeversPrompt(form, () -> pictures.get().levers, document.machines()),
+                new OpeningTablePrompt(form, () -> pictures.get().openings, document.machines()),
+                new KitPrompt(form, () -> pictures.get().kit, () -> sheets.write(form.model(), SheetPart.YARD)));
     }
 
     @Override
@@ -90,5 +64,34 @@ final class StartStep implements StepView {
         Double width = form.model().assessment().tramlineWidthM();
         String farm = form.model().shown().start().farm();
         return width == null ? farm : farm + " · " + form.words().number(width, 0, Unit.M);
+    }
+
+    /** The pictures of the step, made when the first of them is shown; each follows the setup. */
+    private final class Pictures {
+
+        private final PassesPicture passes = new PassesPicture(form.words());
+        private final DiscsPicture machine = new DiscsPicture(form.words());
+        private final DiscsPicture discs = new DiscsPicture(form.words());
+        private final RateSettingPicture rateSetting = new RateSettingPicture(form.words());
+        private final LeversPicture levers = new LeversPicture(form.words());
+        private final OpeningTablePicture openings = new OpeningTablePicture(form.words());
+        private final KitPicture kit = new KitPicture(form.words());
+
+        Pictures() {
+            form.follow(this::show);
+        }
+
+        private void show() {
+            Double width = form.model().assessment().tramlineWidthM();
+            MachineProfile profile = form.model().assessment().machine();
+            passes.show(width, form.model().setup().start().drivingPattern());
+            machine.show(profile);
+            discs.show(profile);
+            rateSetting.show(profile.rateSetting(), profile.factorRule());
+            levers.show(profile.levers());
+            TrayLayout layout = form.model().assessment().trays().layout();
+            kit.show(layout == null ? null : Integer.valueOf(layout.positionsM().size()));
+            openings.show(profile.openings(), profile.tableDensityKgPerL());
+        }
     }
 }

@@ -10,6 +10,7 @@ import org.evenfall.setup.Assessment;
 import org.evenfall.sheet.SheetPart;
 import org.evenfall.trays.Uniformity;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Lazy;
 import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.step.trays.BeforeDrivingPrompt;
 import org.evenfall.wizard.step.trays.CatchesPrompt;
@@ -29,7 +30,7 @@ final class TraysStep implements StepView {
     private final SetupDocument document;
     private final SheetWriter sheets;
     private final TrayTests tests;
-    private final TraysPictures pictures;
+    private final Lazy<TraysPictures> pictures;
 
     TraysStep(Form form, WizardContext context, SetupDocument document, SheetWriter sheets) {
         this.form = form;
@@ -37,7 +38,7 @@ final class TraysStep implements StepView {
         this.document = document;
         this.sheets = sheets;
         this.tests = new TrayTests(form);
-        this.pictures = new TraysPictures(form, tests);
+        this.pictures = new Lazy<>(() -> new TraysPictures(form, tests));
     }
 
     @Override
@@ -49,13 +50,19 @@ final class TraysStep implements StepView {
     public List<Prompt> prompts() {
         DocumentNavigation navigation = new DocumentNavigation(document);
         return List.of(
-                new PlacesPrompt(form, pictures.places(), () -> sheets.write(form.model(), SheetPart.FIELD)),
-                new BeforeDrivingPrompt(form, pictures.passes(), tests),
-                new CatchesPrompt(form, pictures.catchBars(), tests, navigation, pictures::typing),
-                new VerdictPrompt(form, pictures.verdict(), tests, navigation),
-                new LongPassPrompt(form, pictures.longPass()),
+                new PlacesPrompt(
+                        form, () -> pictures.get().places(), () -> sheets.write(form.model(), SheetPart.FIELD)),
+                new BeforeDrivingPrompt(form, () -> pictures.get().passes(), tests),
+                new CatchesPrompt(
+                        form,
+                        () -> pictures.get().catchBars(),
+                        tests,
+                        navigation,
+                        tray -> pictures.get().typing(tray)),
+                new VerdictPrompt(form, () -> pictures.get().verdict(), tests, navigation),
+                new LongPassPrompt(form, () -> pictures.get().longPass()),
                 new ComparePrompt(form, new Others()),
-                new EdgesPrompt(form, pictures.switching()));
+                new EdgesPrompt(form, () -> pictures.get().switching()));
     }
 
     @Override

@@ -73,6 +73,7 @@ final class WizardWindow {
     private boolean projector;
     private int textPercent;
     private final SetupDocument document;
+    private final PagesAhead ahead;
     private final PreferencesFile preferencesFile;
     private final Preferences preferences;
     private @Nullable Stage stage;
@@ -114,6 +115,7 @@ final class WizardWindow {
                                 value, decimals, context.words().locale())));
         Form form = new Form(model, context.words());
         shell = new Shell(model, context.words(), StepViews.all(form, context, document));
+        ahead = new PagesAhead(shell.pages());
         document.attach(model, shell);
         document.showAccess(where);
         shell.onStepLeft(document.machines()::keep);
@@ -179,11 +181,13 @@ final class WizardWindow {
         shown.setMinHeight(LEAST_HEIGHT);
         WindowPlace.put(shown, preferences);
         shown.show();
-        shell.go(shell.front());
+        shell.focusFront();
+        ahead.start();
     }
 
     /** Keeps what is to be kept: the machine, how the person likes the window, and what is not saved yet. */
     void close() {
+        ahead.stop();
         document.machines().keep();
         Stage shown = stage;
         if (shown != null) {

@@ -41,7 +41,7 @@ class AccessTest {
         folder = Files.createTempDirectory("evenfall-access");
         file = new UserFolder(folder).season(2027).resolve("setup.json");
         store.save(farm("Long Reach"), file);
-        window = new WizardWindow(Stage0.context(folder), Optional.of(file));
+        window = SharedWindow.whole(new WizardWindow(Stage0.context(folder), Optional.of(file)));
         window.show(stage);
     }
 
@@ -68,7 +68,7 @@ class AccessTest {
         assertThat(banner(robot)).isEmpty();
         robot.interact(() -> {
             try {
-                WizardWindow second = new WizardWindow(Stage0.context(folder), Optional.of(file));
+                WizardWindow second = SharedWindow.whole(new WizardWindow(Stage0.context(folder), Optional.of(file)));
                 second.shell().show("0b");
                 second.model().change(setup -> farm("changed"));
                 assertThat(second.model().setup().start().farm()).isEqualTo("Long Reach");
@@ -165,7 +165,7 @@ class AccessTest {
         store.save(farm("Thornmarsh"), stick);
         robot.interact(() -> {
             try {
-                WizardWindow other = new WizardWindow(Stage0.context(folder), Optional.of(stick));
+                WizardWindow other = SharedWindow.whole(new WizardWindow(Stage0.context(folder), Optional.of(stick)));
                 assertThat(other.saver().file()).isEqualTo(file.resolveSibling("theirs.json"));
                 assertThat(other.model().setup().start().farm()).isEqualTo("Thornmarsh");
                 // once more from the stick: it is the one that is open

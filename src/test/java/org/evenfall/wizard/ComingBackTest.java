@@ -50,7 +50,7 @@ class ComingBackTest {
         finished = demo.withGuide(demo.guide().withInvented(Setup.EMPTY.guide().invented()))
                 .withCard(demo.card().withRevision(1));
         store.save(finished, file);
-        window = new WizardWindow(Stage0.context(user.root()), Optional.empty());
+        window = SharedWindow.whole(new WizardWindow(Stage0.context(user.root()), Optional.empty()));
         window.show(stage);
     }
 

@@ -56,7 +56,7 @@ class HiddenNamesTest {
         Files.createDirectories(season);
         Path copy = season.resolve("demo.json");
         Files.copy(Path.of("demo", "setup.json"), copy);
-        window = new WizardWindow(Stage0.context(folder), Optional.of(copy));
+        window = SharedWindow.whole(new WizardWindow(Stage0.context(folder), Optional.of(copy)));
         stage.setWidth(1366);
         stage.setHeight(768);
         window.model().change(setup -> {

@@ -33,7 +33,7 @@ class HomePromptTest {
     @Start
     void start(Stage stage) throws Exception {
         folder = Files.createTempDirectory("evenfall-home");
-        window = new WizardWindow(Stage0.context(folder), Optional.empty());
+        window = SharedWindow.whole(new WizardWindow(Stage0.context(folder), Optional.empty()));
         stage.setWidth(1366);
         stage.setHeight(768);
         window.show(stage);

@@ -42,7 +42,7 @@ class KeyFormTest {
         ring.signing("A. Marlow", "farm manager", WHEN);
         ring.protect("old gate".toCharArray());
         Files.setPosixFilePermissions(folder.resolve("signing-key.p12"), PosixFilePermissions.fromString("rw-r--r--"));
-        window = new WizardWindow(Stage0.context(folder), Optional.of(copy));
+        window = SharedWindow.whole(new WizardWindow(Stage0.context(folder), Optional.of(copy)));
         stage.setWidth(1280);
         stage.setHeight(1000);
         window.show(stage);

@@ -25,7 +25,7 @@ class MouseTest {
         Path folder = Files.createTempDirectory("evenfall-mouse");
         Path copy = folder.resolve("demo.json");
         Files.copy(Path.of("demo", "setup.json"), copy);
-        window = new WizardWindow(Stage0.context(folder), Optional.of(copy));
+        window = SharedWindow.whole(new WizardWindow(Stage0.context(folder), Optional.of(copy)));
         stage.setWidth(1280);
         stage.setHeight(800);
         window.show(stage);

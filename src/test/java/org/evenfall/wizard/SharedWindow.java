@@ -30,7 +30,7 @@ final class SharedWindow {
         Path folder = Files.createTempDirectory("evenfall-test");
         Path copy = folder.resolve("demo.json");
         Files.copy(Path.of("demo", "setup.json"), copy);
-        return new SharedWindow(new WizardWindow(Stage0.context(folder), Optional.of(copy)), folder);
+        return new SharedWindow(whole(new WizardWindow(Stage0.context(folder), Optional.of(copy))), folder);
     }
 
     /** A window of a size that no screen of the tests has; laid out but never shown. On the window's thread. */
@@ -39,6 +39,12 @@ final class SharedWindow {
         WizardWindow window =
                 new WizardWindow(Stage0.context(folder), Optional.empty(), size.widthPx(), size.heightPx());
         window.projector(size.projector());
+        return whole(window);
+    }
+
+    /** The same window with all its pages made, so that a test may look at each from its own thread. */
+    static WizardWindow whole(WizardWindow window) {
+        window.shell().pages().forEach(PromptPage::make);
         return window;
     }
 

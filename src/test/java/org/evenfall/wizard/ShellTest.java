@@ -39,7 +39,7 @@ class ShellTest {
         folder = Files.createTempDirectory("evenfall-shell");
         Path copy = folder.resolve("demo.json");
         Files.copy(Path.of("demo", "setup.json"), copy);
-        window = new WizardWindow(Stage0.context(folder), Optional.of(copy));
+        window = SharedWindow.whole(new WizardWindow(Stage0.context(folder), Optional.of(copy)));
         stage.setWidth(1366);
         stage.setHeight(768);
         window.show(stage);

@@ -41,7 +41,7 @@ class TraysStepTest {
                 Files.readString(Path.of("demo", "setup.json")).replace("\"18.6 g\"", "\"30 g\""));
         Path copy = folder.resolve("demo.json");
         Files.copy(Path.of("demo", "setup.json"), copy);
-        window = new WizardWindow(Stage0.context(folder), Optional.of(copy));
+        window = SharedWindow.whole(new WizardWindow(Stage0.context(folder), Optional.of(copy)));
         stage.setWidth(1280);
         stage.setHeight(1000);
         window.show(stage);

@@ -36,7 +36,7 @@ class WholeWalkTest {
     @Start
     void start(Stage stage) throws Exception {
         folder = Files.createTempDirectory("evenfall-walk");
-        window = new WizardWindow(Stage0.context(folder), Optional.empty());
+        window = SharedWindow.whole(new WizardWindow(Stage0.context(folder), Optional.empty()));
         stage.setWidth(1280);
         stage.setHeight(860);
         window.show(stage);

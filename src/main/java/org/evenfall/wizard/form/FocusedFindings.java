@@ -40,7 +40,7 @@ public final class FocusedFindings extends VBox {
         this.own = own;
         this.words = words;
         getStyleClass().addAll("told", "focused-findings");
-        model.follow(this::refresh);
+        model.followLast(this::refresh);
         sceneProperty().flatMap(scene -> scene.focusOwnerProperty()).subscribe(owner -> {
             focused = owner;
             refresh();

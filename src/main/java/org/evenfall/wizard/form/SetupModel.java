@@ -36,6 +36,7 @@ public final class SetupModel {
     private final Deque<Setup> before = new ArrayDeque<>();
     private final Deque<Setup> after = new ArrayDeque<>();
     private final List<Runnable> removals = new ArrayList<>();
+    private final List<Runnable> last = new ArrayList<>();
 
     /** Pointer of the entry that is being edited: all that is typed there is one change. Empty while none is. */
     private String edited = "";
@@ -103,6 +104,7 @@ public final class SetupModel {
     public void hideNames(boolean hidden) {
         assessment = assess(setup.get(), hidden);
         namesHidden.set(hidden);
+        last.forEach(Runnable::run);
     }
 
     private Assessment assess(Setup of, boolean hidden) {
@@ -131,6 +133,11 @@ public final class SetupModel {
                 }
             }
         };
+    }
+
+    /** Runs an update after all those that {@link #follow} a change, also those that began to follow later. */
+    public void followLast(Runnable update) {
+        last.add(update);
     }
 
     /** How many updates run after a change now; constant as long as the page is the same. */
@@ -243,6 +250,7 @@ public final class SetupModel {
         // the assessment first, so that an update finds what follows from the new setup
         assessment = assess(next, namesHidden.get());
         setup.set(next);
+        last.forEach(Runnable::run);
         save.accept(next);
     }
 }

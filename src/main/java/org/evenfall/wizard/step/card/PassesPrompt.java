@@ -13,6 +13,7 @@ import org.evenfall.wizard.form.EntryTable;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
 import org.evenfall.wizard.form.Help;
+import org.evenfall.wizard.form.Lazy;
 import org.evenfall.wizard.form.ReservedSentence;
 import org.evenfall.wizard.picture.LogPicture;
 
@@ -22,10 +23,15 @@ public final class PassesPrompt extends FormPrompt {
     private static final int DATE_LETTERS = 8;
     private static final int NAME_LETTERS = 8;
 
-    /** @param picture each field against the plan of the season */
-    public PassesPrompt(Form form, LogPicture picture) {
-        super("7d", form, picture);
-        form.follow(() -> picture.show(log().fields(), this::shown));
+    /** The page of the passes; its picture shows each field against the plan of the season. */
+    public PassesPrompt(Form form) {
+        super("7d", form, new Lazy<>(() -> picture(form)));
+    }
+
+    private static LogPicture picture(Form form) {
+        LogPicture picture = new LogPicture(form.words());
+        form.follow(() -> picture.show(form.model().assessment().log().fields(), field -> shown(form, field)));
+        return picture;
     }
 
     @Override
@@ -59,12 +65,12 @@ public final class PassesPrompt extends FormPrompt {
                         .filter(field ->
                                 SeasonLogResult.plain(field.field()).equals(SeasonLogResult.plain(pass.field())))
                         .findFirst())
-                .map(field -> LogLines.field(form().words(), field, shown(field.field())))
+                .map(field -> LogLines.field(form().words(), field, shown(form(), field.field())))
                 .orElse("");
     }
 
-    private String shown(String field) {
-        return form().model().namesHidden() && !field.isEmpty() ? PrivateEntries.DOTS : field;
+    private static String shown(Form form, String field) {
+        return form.model().namesHidden() && !field.isEmpty() ? PrivateEntries.DOTS : field;
     }
 
     @Override

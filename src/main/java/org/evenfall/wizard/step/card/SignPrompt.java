@@ -38,21 +38,22 @@ public final class SignPrompt extends FormPrompt {
 
     private final CardActions actions;
     private final Supplier<@Nullable SignedCard> signed;
-    private final Parts parts;
+    private final Supplier<Parts> parts;
     private final Runnable shown;
     private final VBox signedLines = new VBox();
 
     /**
      * @param picture the card as it will be printed
      * @param signed the card signed last; null while there is none
+     * @param parts made when the page is
      * @param shown called when the prompt comes to the front
      */
     public SignPrompt(
             Form form,
-            Node picture,
+            Supplier<? extends Node> picture,
             CardActions actions,
             Supplier<@Nullable SignedCard> signed,
-            Parts parts,
+            Supplier<Parts> parts,
             Runnable shown) {
         super("7c", form, picture);
         this.actions = actions;
@@ -68,6 +69,7 @@ public final class SignPrompt extends FormPrompt {
         open.getStyleClass().add("attempts");
         Lines.of(form(), open, this::missing, this::link);
         form().follow(this::showSigned);
+        Parts made = parts.get();
         return new VBox(
                 VisibleWhen.sentence(
                         form(),
@@ -79,9 +81,9 @@ public final class SignPrompt extends FormPrompt {
                 buttons(),
                 signedLines,
                 form().sentence("card.signWhy"),
-                parts.keyState(),
-                new Disclosure(form(), "card.keyOptions", parts.keyOptions()),
-                new Disclosure(form(), "check.title", parts.check()));
+                made.keyState(),
+                new Disclosure(form(), "card.keyOptions", made.keyOptions()),
+                new Disclosure(form(), "check.title", made.check()));
     }
 
     private Node buttons() {

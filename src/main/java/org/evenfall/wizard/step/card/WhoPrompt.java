@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.card;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.CardPaths;
@@ -17,7 +18,7 @@ public final class WhoPrompt extends FormPrompt {
      * @param picture the card as it will be printed
      * @param shown called when the prompt comes to the front
      */
-    public WhoPrompt(Form form, Node picture, Runnable shown) {
+    public WhoPrompt(Form form, Supplier<? extends Node> picture, Runnable shown) {
         super("7b", form, picture);
         this.shown = shown;
     }

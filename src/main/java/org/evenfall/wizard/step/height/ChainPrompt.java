@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.height;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import org.evenfall.setup.path.HeightPaths;
 import org.evenfall.wizard.form.Form;
@@ -10,7 +11,7 @@ import org.evenfall.wizard.form.Help;
 public final class ChainPrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public ChainPrompt(Form form, Node picture) {
+    public ChainPrompt(Form form, Supplier<? extends Node> picture) {
         super("4c", form, picture);
     }
 

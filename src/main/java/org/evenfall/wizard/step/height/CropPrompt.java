@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.height;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.HeightPaths;
@@ -13,7 +14,7 @@ import org.evenfall.wizard.form.VisibleWhen;
 public final class CropPrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public CropPrompt(Form form, Node picture) {
+    public CropPrompt(Form form, Supplier<? extends Node> picture) {
         super("4a", form, picture);
     }
 

@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.height;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.result.HeightLines;
@@ -14,7 +15,7 @@ import org.evenfall.wizard.form.VisibleWhen;
 public final class SetHeightPrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public SetHeightPrompt(Form form, Node picture) {
+    public SetHeightPrompt(Form form, Supplier<? extends Node> picture) {
         super("4b", form, picture);
     }
 

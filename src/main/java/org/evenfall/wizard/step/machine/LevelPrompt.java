@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.machine;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.MachineCheckPaths;
@@ -11,7 +12,7 @@ import org.evenfall.wizard.form.Help;
 public final class LevelPrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public LevelPrompt(Form form, Node picture) {
+    public LevelPrompt(Form form, Supplier<? extends Node> picture) {
         super("3c", form, picture);
     }
 

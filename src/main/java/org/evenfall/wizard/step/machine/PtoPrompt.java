@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.machine;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.MachineCheckPaths;
@@ -11,7 +12,7 @@ import org.evenfall.wizard.form.Help;
 public final class PtoPrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public PtoPrompt(Form form, Node picture) {
+    public PtoPrompt(Form form, Supplier<? extends Node> picture) {
         super("3d", form, picture);
     }
 

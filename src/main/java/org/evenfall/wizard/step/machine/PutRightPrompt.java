@@ -3,6 +3,7 @@ package org.evenfall.wizard.step.machine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.machine.CheckItem;
@@ -23,7 +24,7 @@ public final class PutRightPrompt extends FormPrompt {
     private static final EntryPath<MachineCheckEntries> CHECK = MachineCheckPaths.MACHINE_CHECK.only();
 
     /** @param picture of the step */
-    public PutRightPrompt(Form form, Node picture) {
+    public PutRightPrompt(Form form, Supplier<? extends Node> picture) {
         super("3e", form, picture);
     }
 

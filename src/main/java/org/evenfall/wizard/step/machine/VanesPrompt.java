@@ -1,6 +1,7 @@
 package org.evenfall.wizard.step.machine;
 
 import java.util.List;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.MachineCheckPaths;
@@ -14,7 +15,7 @@ import org.evenfall.wizard.form.Help;
 public final class VanesPrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public VanesPrompt(Form form, Node picture) {
+    public VanesPrompt(Form form, Supplier<? extends Node> picture) {
         super("3b", form, picture);
     }
 

@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.machine;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -22,7 +23,7 @@ public final class WalkPrompt extends FormPrompt {
     private static final EntryPath<MachineCheckEntries> CHECK = MachineCheckPaths.MACHINE_CHECK.only();
 
     /** @param picture of the step */
-    public WalkPrompt(Form form, Node picture) {
+    public WalkPrompt(Form form, Supplier<? extends Node> picture) {
         super("3a", form, picture);
     }
 

@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.match;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.MatchPaths;
@@ -11,7 +12,7 @@ import org.evenfall.wizard.form.Help;
 public final class ClosestPrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public ClosestPrompt(Form form, Node picture) {
+    public ClosestPrompt(Form form, Supplier<? extends Node> picture) {
         super("2c", form, picture);
     }
 

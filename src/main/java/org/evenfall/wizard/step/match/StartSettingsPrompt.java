@@ -1,6 +1,7 @@
 package org.evenfall.wizard.step.match;
 
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -20,7 +21,7 @@ public final class StartSettingsPrompt extends FormPrompt {
     private final Label replaced = new Label();
 
     /** @param picture of the step */
-    public StartSettingsPrompt(Form form, Node picture) {
+    public StartSettingsPrompt(Form form, Supplier<? extends Node> picture) {
         super("2d", form, picture);
     }
 

@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.match;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.TodayPaths;
@@ -12,7 +13,7 @@ import org.evenfall.wizard.form.SettingsForm;
 public final class TodayPrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public TodayPrompt(Form form, Node picture) {
+    public TodayPrompt(Form form, Supplier<? extends Node> picture) {
         super("2a", form, picture);
     }
 

@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.product;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.result.ProductLines;
@@ -14,7 +15,7 @@ import org.evenfall.wizard.form.VisibleWhen;
 public final class DensityPrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public DensityPrompt(Form form, Node picture) {
+    public DensityPrompt(Form form, Supplier<? extends Node> picture) {
         super("1f", form, picture);
     }
 

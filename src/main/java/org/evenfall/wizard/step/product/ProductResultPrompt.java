@@ -14,7 +14,7 @@ import org.evenfall.wizard.form.VisibleWhen;
 public final class ProductResultPrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public ProductResultPrompt(Form form, Node picture) {
+    public ProductResultPrompt(Form form, Supplier<? extends Node> picture) {
         super("1h", form, picture);
     }
 

@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.product;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.wizard.form.Form;
@@ -10,7 +11,7 @@ import org.evenfall.wizard.form.Help;
 public final class SamplePrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public SamplePrompt(Form form, Node picture) {
+    public SamplePrompt(Form form, Supplier<? extends Node> picture) {
         super("1e", form, picture);
     }
 

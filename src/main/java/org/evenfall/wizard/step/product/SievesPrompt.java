@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.product;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
@@ -9,7 +10,7 @@ import org.evenfall.wizard.form.Help;
 public final class SievesPrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public SievesPrompt(Form form, Node picture) {
+    public SievesPrompt(Form form, Supplier<? extends Node> picture) {
         super("1g", form, picture);
     }
 

@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.product;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.ProductPaths;
@@ -11,7 +12,7 @@ import org.evenfall.wizard.form.Help;
 public final class WhichProductPrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public WhichProductPrompt(Form form, Node picture) {
+    public WhichProductPrompt(Form form, Supplier<? extends Node> picture) {
         super("1a", form, picture);
     }
 

@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.rate;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.quantity.Unit;
@@ -19,7 +20,7 @@ import org.evenfall.wizard.form.SamePlace;
 public final class AmountPrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public AmountPrompt(Form form, Node picture) {
+    public AmountPrompt(Form form, Supplier<? extends Node> picture) {
         super("5a", form, picture);
     }
 

@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.rate;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
@@ -46,7 +47,7 @@ public final class BucketPrompt extends FormPrompt {
      * @param picture of the step
      * @param shownBucket called with the test on the page, now and after each change
      */
-    public BucketPrompt(Form form, Node picture, ShownBucket shownBucket) {
+    public BucketPrompt(Form form, Supplier<? extends Node> picture, ShownBucket shownBucket) {
         super("5e", form, picture);
         this.shownBucket = shownBucket;
         this.shown = new ShownTest(form, () -> Math.max(1, typed(form)));

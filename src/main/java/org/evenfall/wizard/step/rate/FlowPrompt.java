@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.rate;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.quantity.Interval;
@@ -17,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 public final class FlowPrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public FlowPrompt(Form form, Node picture) {
+    public FlowPrompt(Form form, Supplier<? extends Node> picture) {
         super("5b", form, picture);
     }
 

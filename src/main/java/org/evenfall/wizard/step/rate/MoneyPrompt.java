@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.rate;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.result.RateSentences;
@@ -14,7 +15,7 @@ import org.evenfall.wizard.form.ReservedSentence;
 public final class MoneyPrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public MoneyPrompt(Form form, Node picture) {
+    public MoneyPrompt(Form form, Supplier<? extends Node> picture) {
         super("5c", form, picture);
     }
 

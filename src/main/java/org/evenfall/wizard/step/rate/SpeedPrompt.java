@@ -1,6 +1,7 @@
 package org.evenfall.wizard.step.rate;
 
 import java.util.List;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.result.RateSentences;
@@ -16,7 +17,7 @@ import org.evenfall.wizard.form.ReservedSentence;
 public final class SpeedPrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public SpeedPrompt(Form form, Node picture) {
+    public SpeedPrompt(Form form, Supplier<? extends Node> picture) {
         super("5d", form, picture);
     }
 

@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.start;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.MachinePaths;
@@ -15,7 +16,7 @@ public final class DiscsPrompt extends FormPrompt {
     private final KnownMachines machines;
 
     /** @param picture of the step */
-    public DiscsPrompt(Form form, Node picture, KnownMachines machines) {
+    public DiscsPrompt(Form form, Supplier<? extends Node> picture, KnownMachines machines) {
         super("0d", form, picture);
         this.machines = machines;
     }

@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.start;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.StartPaths;
@@ -11,7 +12,7 @@ import org.evenfall.wizard.form.Help;
 public final class JobPrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public JobPrompt(Form form, Node picture) {
+    public JobPrompt(Form form, Supplier<? extends Node> picture) {
         super("0b", form, picture);
     }
 

@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.start;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.result.KitLines;
@@ -17,7 +18,7 @@ public final class KitPrompt extends FormPrompt {
      * @param picture of the things
      * @param yardSheet writes the yard sheet
      */
-    public KitPrompt(Form form, Node picture, Runnable yardSheet) {
+    public KitPrompt(Form form, Supplier<? extends Node> picture, Runnable yardSheet) {
         super("0h", form, picture);
         this.yardSheet = yardSheet;
     }

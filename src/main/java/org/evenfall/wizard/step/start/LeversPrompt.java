@@ -1,6 +1,7 @@
 package org.evenfall.wizard.step.start;
 
 import java.util.List;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import org.evenfall.setup.path.MachinePaths;
 import org.evenfall.wizard.form.Column;
@@ -15,7 +16,7 @@ public final class LeversPrompt extends FormPrompt {
     private final KnownMachines machines;
 
     /** @param picture of the step */
-    public LeversPrompt(Form form, Node picture, KnownMachines machines) {
+    public LeversPrompt(Form form, Supplier<? extends Node> picture, KnownMachines machines) {
         super("0f", form, picture);
         this.machines = machines;
     }

@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.start;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.ToggleGroup;
@@ -18,7 +19,7 @@ public final class MachinePrompt extends FormPrompt {
     private final VBox known = new VBox();
 
     /** @param picture of the step */
-    public MachinePrompt(Form form, Node picture, KnownMachines machines) {
+    public MachinePrompt(Form form, Supplier<? extends Node> picture, KnownMachines machines) {
         super("0c", form, picture);
         this.machines = machines;
     }

@@ -1,6 +1,7 @@
 package org.evenfall.wizard.step.start;
 
 import java.util.List;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.MachinePaths;
@@ -16,7 +17,7 @@ public final class OpeningTablePrompt extends FormPrompt {
     private final KnownMachines machines;
 
     /** @param picture of the step */
-    public OpeningTablePrompt(Form form, Node picture, KnownMachines machines) {
+    public OpeningTablePrompt(Form form, Supplier<? extends Node> picture, KnownMachines machines) {
         super("0g", form, picture);
         this.machines = machines;
     }

@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.start;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.MachinePaths;
@@ -14,7 +15,7 @@ public final class RateSettingPrompt extends FormPrompt {
     private final KnownMachines machines;
 
     /** @param picture of the step */
-    public RateSettingPrompt(Form form, Node picture, KnownMachines machines) {
+    public RateSettingPrompt(Form form, Supplier<? extends Node> picture, KnownMachines machines) {
         super("0e", form, picture);
         this.machines = machines;
     }

@@ -2,6 +2,7 @@ package org.evenfall.wizard.step.trays;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -34,7 +35,7 @@ public final class BeforeDrivingPrompt extends FormPrompt {
     private final TrayTests tests;
 
     /** @param picture of the step */
-    public BeforeDrivingPrompt(Form form, Node picture, TrayTests tests) {
+    public BeforeDrivingPrompt(Form form, Supplier<? extends Node> picture, TrayTests tests) {
         super("6b", form, picture);
         this.tests = tests;
     }

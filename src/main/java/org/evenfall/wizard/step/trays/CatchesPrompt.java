@@ -3,6 +3,7 @@ package org.evenfall.wizard.step.trays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
@@ -31,7 +32,8 @@ public final class CatchesPrompt extends FormPrompt {
      * @param picture of the step
      * @param typing gets the number of the tray that is typed, from 0, and −1 when none is
      */
-    public CatchesPrompt(Form form, Node picture, TrayTests tests, Navigation navigation, IntConsumer typing) {
+    public CatchesPrompt(
+            Form form, Supplier<? extends Node> picture, TrayTests tests, Navigation navigation, IntConsumer typing) {
         super("6c", form, picture);
         this.tests = tests;
         this.navigation = navigation;

@@ -17,6 +17,7 @@ import org.evenfall.trays.TestChange;
 import org.evenfall.trays.Uniformity;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Help;
+import org.evenfall.wizard.form.Lazy;
 import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.form.Wrapped;
 import org.evenfall.wizard.picture.TestComparisonPicture;
@@ -28,10 +29,10 @@ public final class ComparePrompt implements Prompt {
 
     private final Form form;
     private final OtherSetups others;
-    private final TrayBarsPicture own;
-    private final TestComparisonPicture both;
-    private final StackPane picture;
-    private final Label chance;
+    private final Lazy<TrayBarsPicture> own;
+    private final Lazy<TestComparisonPicture> both;
+    private final Lazy<StackPane> picture;
+    private final Lazy<Label> chance;
     private @Nullable Path otherFile;
     private TestComparisonPicture.@Nullable Test other;
 
@@ -39,10 +40,10 @@ public final class ComparePrompt implements Prompt {
     public ComparePrompt(Form form, OtherSetups others) {
         this.form = form;
         this.others = others;
-        this.own = new TrayBarsPicture(form.words());
-        this.both = new TestComparisonPicture(form.words());
-        this.picture = new StackPane(own, both);
-        this.chance = Wrapped.label("", "sentence");
+        this.own = new Lazy<>(() -> new TrayBarsPicture(form.words()));
+        this.both = new Lazy<>(() -> new TestComparisonPicture(form.words()));
+        this.picture = new Lazy<>(() -> new StackPane(own.get(), both.get()));
+        this.chance = new Lazy<>(() -> Wrapped.label("", "sentence"));
     }
 
     @Override
@@ -52,7 +53,7 @@ public final class ComparePrompt implements Prompt {
 
     @Override
     public Node picture() {
-        return picture;
+        return picture.get();
     }
 
     @Override
@@ -60,19 +61,21 @@ public final class ComparePrompt implements Prompt {
         MenuButton choose = new MenuButton(form.words().text("trays.beside.choose"));
         choose.setId("trays.beside.choose");
         choose.setOnShowing(event -> choose.getItems().setAll(items()));
-        choose.getItems().setAll(items());
+        choose.getItems().setAll(none());
         form.follow(this::refresh);
-        return new VBox(TestTable.of(form), form.row(choose), chance);
+        return new VBox(TestTable.of(form), form.row(choose), chance.get());
     }
 
     private List<MenuItem> items() {
         List<MenuItem> items = others.files().stream().map(this::item).toList();
-        if (!items.isEmpty()) {
-            return items;
-        }
+        return items.isEmpty() ? List.of(none()) : items;
+    }
+
+    /** Without an entry the menu would not open. */
+    private MenuItem none() {
         MenuItem none = new MenuItem(form.words().text("start.none"));
         none.setDisable(true);
-        return List.of(none);
+        return none;
     }
 
     private MenuItem item(Path file) {
@@ -83,29 +86,30 @@ public final class ComparePrompt implements Prompt {
             other = last(assessment, others.name(file));
             refresh();
             if (other == null) {
-                chance.setText(form.words().text("trays.beside.none"));
+                chance.get().setText(form.words().text("trays.beside.none"));
             }
         }));
         return item;
     }
 
     private void refresh() {
-        own.show(form.model().assessment().trays().comparable());
+        own.get().show(form.model().assessment().trays().comparable());
         TestComparisonPicture.Test mine =
                 last(form.model().assessment(), form.words().text("trays.beside.own"));
         TestComparisonPicture.Test chosen = named();
         boolean compared = mine != null && chosen != null;
-        own.setVisible(!compared);
-        both.setVisible(compared);
-        chance.setText("");
+        own.get().setVisible(!compared);
+        both.get().setVisible(compared);
+        chance.get().setText("");
         if (mine != null && chosen != null) {
             TestChange change = SetupComparison.of(chosen.evenness(), mine.evenness());
-            chance.setText(form.words()
-                    .text(
-                            "trays.beside.chance",
-                            Arg.number(change.tellableChancePercent(), 0, Unit.PERCENT),
-                            Arg.text(chosen.name())));
-            both.show(mine, chosen);
+            chance.get()
+                    .setText(form.words()
+                            .text(
+                                    "trays.beside.chance",
+                                    Arg.number(change.tellableChancePercent(), 0, Unit.PERCENT),
+                                    Arg.text(chosen.name())));
+            both.get().show(mine, chosen);
         }
     }
 

@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.trays;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.setup.path.TrayPaths;
@@ -11,7 +12,7 @@ import org.evenfall.wizard.form.Help;
 public final class EdgesPrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public EdgesPrompt(Form form, Node picture) {
+    public EdgesPrompt(Form form, Supplier<? extends Node> picture) {
         super("6g", form, picture);
     }
 

@@ -1,6 +1,7 @@
 package org.evenfall.wizard.step.trays;
 
 import java.util.List;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.result.SinglePassLines;
@@ -17,7 +18,7 @@ import org.evenfall.wizard.form.Slot;
 public final class LongPassPrompt extends FormPrompt {
 
     /** @param picture of the step */
-    public LongPassPrompt(Form form, Node picture) {
+    public LongPassPrompt(Form form, Supplier<? extends Node> picture) {
         super("6e", form, picture);
     }
 

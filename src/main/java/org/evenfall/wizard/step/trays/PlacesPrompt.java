@@ -1,5 +1,6 @@
 package org.evenfall.wizard.step.trays;
 
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.evenfall.result.TrayPlanLines;
@@ -23,7 +24,7 @@ public final class PlacesPrompt extends FormPrompt {
      * @param picture of the step
      * @param print writes the field sheet
      */
-    public PlacesPrompt(Form form, Node picture, Runnable print) {
+    public PlacesPrompt(Form form, Supplier<? extends Node> picture, Runnable print) {
         super("6a", form, picture);
         this.print = print;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
@@ -36,7 +37,7 @@ public final class VerdictPrompt extends FormPrompt {
     private final Actions actions;
 
     /** @param picture of the step */
-    public VerdictPrompt(Form form, Node picture, TrayTests tests, Navigation navigation) {
+    public VerdictPrompt(Form form, Supplier<? extends Node> picture, TrayTests tests, Navigation navigation) {
         super("6d", form, picture);
         this.tests = tests;
         this.actions = new Actions(form, tests, navigation);

@@ -1,0 +1,47 @@
+package org.evenfall.wizard;
+
+import java.util.List;
+import javafx.animation.PauseTransition;
+import javafx.scene.Scene;
+import javafx.util.Duration;
+
+/**
+ * Makes the pages that were not needed yet, one at a time, once the window is shown, so that none is waited for later. Between
+ * two of them there is room for what the person does.
+ */
+final class PagesAhead {
+
+    private static final Duration PAUSE = Duration.millis(60);
+
+    /** Assumption: by then the first page is drawn, also on a slow computer. */
+    private static final Duration BEFORE_THE_FIRST = Duration.millis(500);
+
+    private final PauseTransition pause = new PauseTransition(BEFORE_THE_FIRST);
+    private final List<PromptPage> pages;
+
+    PagesAhead(List<PromptPage> pages) {
+        this.pages = pages;
+        pause.setOnFinished(event -> next());
+    }
+
+    void start() {
+        pause.play();
+    }
+
+    void stop() {
+        pause.stop();
+    }
+
+    /** Makes the next one; a window that is closed needs no more. */
+    private void next() {
+        Scene scene = pages.get(0).getScene();
+        if (scene == null || scene.getWindow() == null || !scene.getWindow().isShowing()) {
+            return;
+        }
+        pages.stream().filter(PromptPage::make).findFirst().ifPresent(page -> {
+            page.applyCss();
+            pause.setDuration(PAUSE);
+            pause.playFromStart();
+        });
+    }
+}

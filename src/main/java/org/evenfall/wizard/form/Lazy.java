@@ -1,0 +1,32 @@
+package org.evenfall.wizard.form;
+
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** Something that is made when it is first asked for, on the window's thread, and kept. */
+public final class Lazy<T> implements Supplier<T> {
+
+    private final Supplier<T> maker;
+    private @Nullable T made;
+
+    /** @param maker called once, when the thing is first asked for */
+    public Lazy(Supplier<T> maker) {
+        this.maker = maker;
+    }
+
+    @Override
+    public T get() {
+        T now = made;
+        if (now == null) {
+            now = maker.get();
+            made = now;
+        }
+        return now;
+    }
+
+    /** The thing if it was made. */
+    public Optional<T> ifMade() {
+        return Optional.ofNullable(made);
+    }
+}
