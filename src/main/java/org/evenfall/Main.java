@@ -22,6 +22,7 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.store.SetupJson;
 import org.evenfall.store.SetupStore;
 import org.evenfall.store.UserFolder;
+import org.evenfall.wizard.WindowToolkit;
 import org.evenfall.wizard.WizardLauncher;
 
 /** Builds the object graph by hand and runs one call. */
@@ -35,6 +36,11 @@ public final class Main {
     /** Starts the window or runs one command. */
     public static void main(String[] args) {
         PDF_READER.setLevel(Level.OFF);
+        String osName = System.getProperty("os.name", "");
+        WindowToolkit toolkit = new WindowToolkit(System.getenv(), osName);
+        if (opensWindow(args)) {
+            toolkit.start();
+        }
         Locale locale = Locale.getDefault();
         Sentences words = new Sentences(
                 ResourceBundle.getBundle(
@@ -43,12 +49,11 @@ public final class Main {
                         ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_DEFAULT)),
                 locale);
         SetupJson json = new SetupJson();
-        String osName = System.getProperty("os.name", "");
         UserFolder user = UserFolder.of(System.getenv(), osName, Path.of(System.getProperty("user.home", ".")));
         Clock clock = Clock.system(ZoneId.systemDefault());
         // the window's classes are touched only when it is opened: a command starts without JavaFX
         CommandContext.Window window = file -> new WizardLauncher(
-                        words, new SetupStore(json), user, clock, Main::demo, System.getenv(), osName)
+                        words, new SetupStore(json), user, clock, Main::demo, System.getenv(), toolkit)
                 .open(file);
         CommandContext context = new CommandContext(
                 System.in,
@@ -61,6 +66,11 @@ public final class Main {
                 json,
                 window);
         System.exit(CommandFace.run(context, List.of(args)));
+    }
+
+    /** Whether a call opens the window, as far as that is clear before it is read: what draws it takes longest to start. */
+    private static boolean opensWindow(String[] args) {
+        return args.length == 0 || args.length == 1 && (args[0].equals("demo") || args[0].endsWith(".json"));
     }
 
     /** A writer that knows when it cannot write; the system's print streams keep that to themselves. */

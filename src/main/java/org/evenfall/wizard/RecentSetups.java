@@ -22,13 +22,15 @@ import org.evenfall.store.InputFileException;
 final class RecentSetups {
 
     /** Assumption: nobody looks for an older one in tiles; the lists have all. */
-    private static final int MOST = 5;
+    static final int MOST = 5;
 
     private final SetupDocument document;
     private final WizardContext context;
+    private final AssessedFiles files;
     private final CardService cards;
 
-    RecentSetups(SetupDocument document, WizardContext context) {
+    RecentSetups(SetupDocument document, WizardContext context, AssessedFiles files) {
+        this.files = files;
         this.document = document;
         this.context = context;
         this.cards = new CardService(context.user(), context.words(), context.clock());
@@ -56,13 +58,15 @@ final class RecentSetups {
 
     private Optional<Tile> tile(Path file) {
         try {
-            Setup setup = document.load(file);
+            Optional<Setup> unsaved = document.unsaved(file);
+            AssessedFiles.Assessed read = unsaved.isPresent() ? files.of(unsaved.get()) : files.of(file);
+            Setup setup = read.setup();
             Setup shown = document.shown(setup);
             if (SetupDocument.isNew(setup)) {
                 return Optional.empty();
             }
             String title = joined(shown.start().farm(), shown.start().field());
-            Assessment assessment = context.assess().apply(setup);
+            Assessment assessment = read.assessment();
             boolean signed = assessment.nextStep() == Step.CARD && cards.hasCard(setup);
             Sentences words = context.words();
             return Optional.of(new Tile(

@@ -289,6 +289,11 @@ final class SetupDocument {
         showNotice(context.words().text("document.unreadable", Arg.text(String.valueOf(problem.getMessage()))));
     }
 
+    /** What was typed for a file and is not written yet. */
+    Optional<Setup> unsaved(Path file) {
+        return saver.unsaved(file);
+    }
+
     /** What is not written yet counts more than what is in the file. */
     Setup load(Path file) throws InputFileException {
         Optional<Setup> unsaved = saver.unsaved(file);
@@ -384,13 +389,16 @@ final class SetupDocument {
                 .equals(Setup.EMPTY);
     }
 
+    private Setup dated(Setup setup) {
+        return dated(setup, LocalDate.now(context.clock()), units());
+    }
+
     /** A card without a date gets today's; a setup in which nothing is typed the season of today and the usual units. */
-    Setup dated(Setup setup) {
-        LocalDate today = LocalDate.now(context.clock());
+    static Setup dated(Setup setup, LocalDate today, UnitSystem units) {
         Setup next = setup.equals(Setup.EMPTY)
                 ? setup.withStart(setup.start()
                         .withSeason(Integer.toString(Seasons.of(today)))
-                        .withUnits(units()))
+                        .withUnits(units))
                 : setup;
         return next.card().date().isBlank() ? next.withCard(next.card().withDate(today.toString())) : next;
     }

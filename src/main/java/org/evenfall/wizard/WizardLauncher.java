@@ -29,13 +29,12 @@ public final class WizardLauncher {
     private static final Logger JAVAFX = Logger.getLogger("javafx");
 
     private final WizardContext context;
-    private final Map<String, String> environment;
-    private final String osName;
+    private final WindowToolkit toolkit;
 
     /**
      * @param demo demo files by name
      * @param environment environment of the process
-     * @param osName name of the system
+     * @param toolkit draws the window
      */
     public WizardLauncher(
             Sentences words,
@@ -44,7 +43,7 @@ public final class WizardLauncher {
             Clock clock,
             Function<String, Optional<String>> demo,
             Map<String, String> environment,
-            String osName) {
+            WindowToolkit toolkit) {
         this.context = new WizardContext(
                 Assessor::assess,
                 words,
@@ -57,8 +56,7 @@ public final class WizardLauncher {
                 suggested -> SaveDialog.choose(words, suggested),
                 SaveDialog::open,
                 pdf -> PagePrinter.print(pdf, words.text("app.name")));
-        this.environment = environment;
-        this.osName = osName;
+        this.toolkit = toolkit;
     }
 
     /** The name of the computer as its system gives it, without asking the network; empty where it does not. */
@@ -77,47 +75,46 @@ public final class WizardLauncher {
 
     /** Opens the window and waits until it is closed; a sentence when it cannot be opened. */
     public Optional<String> open(Optional<Path> file) {
-        if (osName.startsWith("Linux")
-                && environment.getOrDefault("DISPLAY", "").isBlank()
-                && environment.getOrDefault("WAYLAND_DISPLAY", "").isBlank()) {
+        if (!toolkit.hasDisplay()) {
             return Optional.of(context.words().text("window.noDisplay"));
         }
         JAVAFX.setFilter(record -> !String.valueOf(record.getMessage()).startsWith("Unsupported JavaFX configuration"));
-        CountDownLatch closed = new CountDownLatch(1);
-        AtomicReference<String> problem = new AtomicReference<>("");
+        toolkit.start();
+        Opening opening;
         try {
-            Platform.startup(() -> start(file, closed, problem));
-        } catch (UnsupportedOperationException | UnsatisfiedLinkError | NoClassDefFoundError cannot) {
-            return Optional.of(context.words().text("window.cannot", Arg.text(String.valueOf(cannot.getMessage()))));
+            opening = Opening.of(context, file);
+        } catch (InputFileException unreadable) {
+            return Optional.of(String.valueOf(unreadable.getMessage()));
         }
+        Optional<String> cannot = toolkit.await();
+        if (cannot.isPresent()) {
+            return Optional.of(context.words().text("window.cannot", Arg.text(cannot.get())));
+        }
+        CountDownLatch closed = new CountDownLatch(1);
+        Platform.runLater(() -> start(opening, closed));
         try {
             closed.await();
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
         }
         Platform.exit();
-        return Optional.ofNullable(problem.get()).filter(sentence -> !sentence.isEmpty());
+        return Optional.empty();
     }
 
-    private void start(Optional<Path> file, CountDownLatch closed, AtomicReference<String> problem) {
-        try {
-            WizardWindow window = new WizardWindow(context, file);
-            Stage stage = new Stage();
-            window.saver().saveAtExit();
-            stage.setOnCloseRequest(event -> {
-                if (!window.mayClose()) {
-                    event.consume();
-                }
-            });
-            stage.setOnHidden(event -> {
-                window.close();
-                closed.countDown();
-            });
-            window.show(stage);
-        } catch (InputFileException unreadable) {
-            problem.set(String.valueOf(unreadable.getMessage()));
+    private void start(Opening opening, CountDownLatch closed) {
+        WizardWindow window = new WizardWindow(context, opening);
+        Stage stage = new Stage();
+        window.saver().saveAtExit();
+        stage.setOnCloseRequest(event -> {
+            if (!window.mayClose()) {
+                event.consume();
+            }
+        });
+        stage.setOnHidden(event -> {
+            window.close();
             closed.countDown();
-        }
+        });
+        window.show(stage);
     }
 
     /** The system's own viewer for a written file; where there is none, the sentence at the foot tells the path. */

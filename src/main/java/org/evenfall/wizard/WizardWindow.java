@@ -85,26 +85,31 @@ final class WizardWindow {
 
     /** A window of this size as long as it is not shown. */
     WizardWindow(WizardContext context, Optional<Path> file, double width, double height) throws InputFileException {
+        this(context, Opening.of(context, file), width, height);
+    }
+
+    /** A window that begins with what was read before. */
+    WizardWindow(WizardContext context, Opening opening) {
+        this(context, opening, 1280, 800);
+    }
+
+    private WizardWindow(WizardContext context, Opening opening, double width, double height) {
         this.context = context;
         for (String font : FONTS) {
             Font.loadFont(
                     Objects.requireNonNull(WizardWindow.class.getResourceAsStream("/org/evenfall/fonts/" + font)), 15);
         }
-        SetupFiles files = context.files();
-        int season = Seasons.of(LocalDate.now(context.clock()));
-        files.removeLeftovers(season);
-        SetupFile where = file.isPresent()
-                ? files.open(file.get(), season)
-                : files.create(season, SetupDocument.stamped(context, "setup"), Setup.EMPTY);
-        Setup first = where.setup();
-        saver = new AutoSaver(where, first, SetupDocument::isNew, new SaveListener(), AutoSaver.Delays.USUAL);
-        preferencesFile = new PreferencesFile(context.user());
-        preferences = preferencesFile.read();
+        SetupFile where = opening.file();
+        saver = new AutoSaver(
+                where, where.setup(), SetupDocument::isNew, new SaveListener(), AutoSaver.Delays.USUAL);
+        preferencesFile = opening.preferencesFile();
+        preferences = opening.preferences();
         document = new SetupDocument(context, saver, preferences.units());
         dark = preferences.dark();
         textPercent = preferences.textPercent();
         model = new SetupModel(
-                document.dated(first),
+                opening.setup(),
+                opening.assessment(),
                 context.assess(),
                 saver::keep,
                 (next, before, assessment) -> ConditionDraft.begun(
@@ -114,7 +119,7 @@ final class WizardWindow {
                         (value, decimals) -> NumberFormats.decimals(
                                 value, decimals, context.words().locale())));
         Form form = new Form(model, context.words());
-        shell = new Shell(model, context.words(), StepViews.all(form, context, document));
+        shell = new Shell(model, context.words(), StepViews.all(form, context, document, opening.files()));
         ahead = new PagesAhead(shell.pages());
         document.attach(model, shell);
         document.showAccess(where);

@@ -59,11 +59,27 @@ public final class SetupModel {
      * @param completion fills in what follows from a change
      */
     public SetupModel(Setup first, Function<Setup, Assessment> assess, Consumer<Setup> save, Completion completion) {
+        this(first, assess.apply(first), assess, save, completion);
+    }
+
+    /**
+     * @param first the setup to begin with
+     * @param assessment what follows from it
+     * @param assess makes an assessment
+     * @param save gets every changed setup, to save it
+     * @param completion fills in what follows from a change
+     */
+    public SetupModel(
+            Setup first,
+            Assessment assessment,
+            Function<Setup, Assessment> assess,
+            Consumer<Setup> save,
+            Completion completion) {
         this.completion = completion;
         this.assess = assess;
         this.save = save;
         this.setup = new SimpleObjectProperty<>(first);
-        this.assessment = assess.apply(first);
+        this.assessment = assessment;
     }
 
     /** Fills in what follows from a change. */
