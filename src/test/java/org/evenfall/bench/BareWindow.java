@@ -3,6 +3,7 @@ package org.evenfall.bench;
 import java.util.List;
 import java.util.stream.IntStream;
 import javafx.event.Event;
+import javafx.event.EventType;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
@@ -65,7 +66,7 @@ public final class BareWindow {
         };
     }
 
-    private static void fire(Scene scene, javafx.event.EventType<KeyEvent> kind, String letter) {
+    private static void fire(Scene scene, EventType<KeyEvent> kind, String letter) {
         Event.fireEvent(
                 scene.getFocusOwner(), new KeyEvent(kind, letter, "", KeyCode.UNDEFINED, false, false, false, false));
     }

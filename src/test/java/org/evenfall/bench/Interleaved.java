@@ -16,12 +16,12 @@ public final class Interleaved {
     private static final int LEAST_TURNS = 5;
     private static final int LEAST_ALTERNATIONS = 3;
     private static final Duration TURN = Duration.ofMillis(400);
-    private static final Duration ALL_TURNS = Duration.ofSeconds(14);
+    private static final Duration ALL_TURNS = Duration.ofSeconds(8);
 
     /** By the time of the processors; on a busy computer not longer than the other, by the clock. */
     private static final Duration WARM = Duration.ofSeconds(6);
 
-    private static final Duration LONGEST_WARM_UP = Duration.ofSeconds(10);
+    private static final Duration LONGEST_WARM_UP = Duration.ofSeconds(8);
 
     /** The clock is exact enough for such a time, ms. */
     private static final double LEAST_MS = 10;

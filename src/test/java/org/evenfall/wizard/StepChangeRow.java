@@ -38,7 +38,7 @@ public final class StepChangeRow implements Row {
         });
     }
 
-    /** One prompt after the other, from the last to the first. */
+    /** One prompt after the other; after the last comes the first. */
     private static final class Round implements Work {
 
         private final WizardWindow window;
