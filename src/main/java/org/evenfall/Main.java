@@ -70,7 +70,7 @@ public final class Main {
 
     /** Whether a call opens the window, as far as that is clear before it is read: what draws it takes longest to start. */
     private static boolean opensWindow(String[] args) {
-        return args.length == 0 || args.length == 1 && (args[0].equals("demo") || args[0].endsWith(".json"));
+        return args.length == 0 || (args.length == 1 && (args[0].equals("demo") || args[0].endsWith(".json")));
     }
 
     /** A writer that knows when it cannot write; the system's print streams keep that to themselves. */

@@ -20,7 +20,8 @@ final class AssessedFiles {
     record Assessed(Setup setup, Assessment assessment) {}
 
     /** What a file was like when it was read. */
-    private record Seen(FileTime changed, long size, @Nullable Object key) {
+    private record Seen(
+            FileTime changed, long size, @Nullable Object key) {
 
         static Seen of(Path file) throws IOException {
             BasicFileAttributes now = Files.readAttributes(file, BasicFileAttributes.class);

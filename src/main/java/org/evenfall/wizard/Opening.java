@@ -52,9 +52,8 @@ record Opening(
     }
 
     private static void readForHome(WizardContext context, AssessedFiles assessed) {
-        for (Path file : context.user().recent().stream()
-                .limit(RecentSetups.MOST)
-                .toList()) {
+        for (Path file :
+                context.user().recent().stream().limit(RecentSetups.MOST).toList()) {
             try {
                 assessed.of(file);
             } catch (InputFileException | IOException unreadable) {

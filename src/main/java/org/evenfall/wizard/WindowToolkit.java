@@ -3,7 +3,6 @@ package org.evenfall.wizard;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import javafx.application.Platform;
 import org.jspecify.annotations.Nullable;
 
@@ -15,7 +14,7 @@ public final class WindowToolkit {
 
     private final Map<String, String> environment;
     private final String osName;
-    private @Nullable CompletableFuture<Void> started;
+    private @Nullable CompletableFuture<Optional<String>> started;
 
     /**
      * @param environment environment of the process
@@ -36,14 +35,14 @@ public final class WindowToolkit {
     /** Begins to start it, once, where there is a display. */
     public void start() {
         if (started == null && hasDisplay()) {
-            CompletableFuture<Void> starting = new CompletableFuture<>();
+            CompletableFuture<Optional<String>> starting = new CompletableFuture<>();
             started = starting;
             Thread thread = new Thread(
                     () -> {
                         try {
-                            Platform.startup(() -> starting.complete(null));
+                            Platform.startup(() -> starting.complete(Optional.empty()));
                         } catch (RuntimeException | LinkageError cannot) {
-                            starting.completeExceptionally(cannot);
+                            starting.complete(Optional.of(String.valueOf(cannot.getMessage())));
                         }
                     },
                     "evenfall-toolkit");
@@ -55,15 +54,7 @@ public final class WindowToolkit {
     /** Waits until it is started; why it cannot be, empty where it is. */
     Optional<String> await() {
         start();
-        CompletableFuture<Void> starting = started;
-        if (starting == null) {
-            return Optional.of("");
-        }
-        try {
-            starting.join();
-            return Optional.empty();
-        } catch (CompletionException cannot) {
-            return Optional.of(String.valueOf(cannot.getCause().getMessage()));
-        }
+        CompletableFuture<Optional<String>> starting = started;
+        return starting == null ? Optional.of("") : starting.join();
     }
 }

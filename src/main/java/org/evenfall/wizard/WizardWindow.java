@@ -3,7 +3,6 @@ package org.evenfall.wizard;
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,13 +18,10 @@ import javafx.stage.Stage;
 import org.evenfall.finding.Arg;
 import org.evenfall.quantity.NumberFormats;
 import org.evenfall.setup.ConditionDraft;
-import org.evenfall.setup.Seasons;
-import org.evenfall.setup.entry.Setup;
 import org.evenfall.store.InputFileException;
 import org.evenfall.store.Preferences;
 import org.evenfall.store.PreferencesFile;
 import org.evenfall.store.SetupFile;
-import org.evenfall.store.SetupFiles;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.SetupModel;
 import org.jspecify.annotations.Nullable;
@@ -100,8 +96,7 @@ final class WizardWindow {
                     Objects.requireNonNull(WizardWindow.class.getResourceAsStream("/org/evenfall/fonts/" + font)), 15);
         }
         SetupFile where = opening.file();
-        saver = new AutoSaver(
-                where, where.setup(), SetupDocument::isNew, new SaveListener(), AutoSaver.Delays.USUAL);
+        saver = new AutoSaver(where, where.setup(), SetupDocument::isNew, new SaveListener(), AutoSaver.Delays.USUAL);
         preferencesFile = opening.preferencesFile();
         preferences = opening.preferences();
         document = new SetupDocument(context, saver, preferences.units());

@@ -33,7 +33,8 @@ class EmptyTextsTest {
 
     @Start
     void start(Stage stage) throws Exception {
-        window = SharedWindow.whole(new WizardWindow(Stage0.context(Files.createTempDirectory("evenfall-empty")), Optional.empty()));
+        window = SharedWindow.whole(
+                new WizardWindow(Stage0.context(Files.createTempDirectory("evenfall-empty")), Optional.empty()));
         stage.setWidth(1280);
         stage.setHeight(860);
         window.show(stage);

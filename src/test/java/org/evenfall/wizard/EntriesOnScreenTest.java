@@ -48,7 +48,8 @@ class EntriesOnScreenTest {
 
     @Start
     void start(Stage stage) throws Exception {
-        window = SharedWindow.whole(new WizardWindow(Stage0.context(Files.createTempDirectory("evenfall-entries")), Optional.empty()));
+        window = SharedWindow.whole(
+                new WizardWindow(Stage0.context(Files.createTempDirectory("evenfall-entries")), Optional.empty()));
     }
 
     /** Two items in every list, and a lever of the label that the settings have a value for. */

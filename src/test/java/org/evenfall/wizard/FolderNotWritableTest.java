@@ -31,7 +31,8 @@ class FolderNotWritableTest {
         OrdinaryUser.required(folder);
         mode(folder, "r-xr-xr-x");
         WizardWindow window = WaitForAsyncUtils.asyncFx(() -> {
-                    WizardWindow opened = SharedWindow.whole(new WizardWindow(Stage0.context(folder), Optional.empty()));
+                    WizardWindow opened =
+                            SharedWindow.whole(new WizardWindow(Stage0.context(folder), Optional.empty()));
                     opened.show(new Stage());
                     Setup setup = opened.model().setup();
                     opened.model().open(setup.withStart(setup.start().withFarm("Thornmarsh")));

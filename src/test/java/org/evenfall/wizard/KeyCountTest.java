@@ -36,7 +36,8 @@ class KeyCountTest {
 
     @Start
     void start(Stage stage) throws Exception {
-        window = SharedWindow.whole(new WizardWindow(Stage0.context(Files.createTempDirectory("evenfall-keys")), Optional.empty()));
+        window = SharedWindow.whole(
+                new WizardWindow(Stage0.context(Files.createTempDirectory("evenfall-keys")), Optional.empty()));
         stage.setWidth(1366);
         stage.setHeight(768);
         window.show(stage);

@@ -23,7 +23,8 @@ class KeysBeforeFrameTest {
 
     @Start
     void start(Stage stage) throws Exception {
-        window = SharedWindow.whole(new WizardWindow(Stage0.context(Files.createTempDirectory("evenfall-frame")), Optional.empty()));
+        window = SharedWindow.whole(
+                new WizardWindow(Stage0.context(Files.createTempDirectory("evenfall-frame")), Optional.empty()));
         stage.setWidth(1366);
         stage.setHeight(768);
         window.show(stage);
