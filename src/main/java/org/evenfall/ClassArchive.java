@@ -11,7 +11,7 @@ public final class ClassArchive {
 
     private ClassArchive() {}
 
-    /** Makes the archive {@code args[0]} and writes {@code args[1]} beside it. Exit code 0 when it was made, else 1. */
+    /** Makes the archive {@code args[0]} and writes {@code args[1]} next to it. Exit code 0 when it was made, else 1. */
     public static void main(String[] args) {
         System.exit(args.length == 2 && make(Path.of(args[0]), args[1]) ? 0 : 1);
     }
@@ -26,7 +26,8 @@ public final class ClassArchive {
                     .getLocation()
                     .toURI());
             Process dump = new ProcessBuilder(
-                            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                            Path.of(System.getProperty("java.home"), "bin", "java")
+                                    .toString(),
                             "-XX:+UseG1GC",
                             "-Xshare:dump",
                             "-Xlog:disable",
