@@ -97,7 +97,7 @@ set "flags="
 if %major% GEQ 23 set "flags=--sun-misc-unsafe-memory-access=allow"
 rem one answer is given sooner by the quick compiler; the window, streams and batches run long enough for the good one
 set "quick="
-for %%C in (assess advise match trays flight verify) do if "%~1"=="%%C" set "quick=-XX:TieredStopAtLevel=1"
+for %%C in (--version --help assess advise match trays flight verify) do if "%~1"=="%%C" set "quick=-XX:TieredStopAtLevel=1"
 rem a thousand cards in one call need no more
 if "%~1"=="card" set "quick=-Xmx256m"
 set "asked=%~1"
