@@ -27,15 +27,20 @@ silent_on_stderr() { "$@" 2>&1 >/dev/null | refuse grep .; }
 # Whether Evenfall's window comes; a picture of it into the file named; then it is closed by its own key.
 window_comes() {
     local window
-    window=$(timeout 60 xdotool search --sync --onlyvisible --name Evenfall | head -n 1)
-    [ -n "$window" ] || return 1
+    # a search fails too when a window goes meanwhile
+    for _ in $(seq 300); do
+        window=$(xdotool search --onlyvisible --name Evenfall 2>/dev/null | head -n 1) || true
+        [ -z "$window" ] || break
+        sleep 0.2
+    done
+    [ -n "$window" ] || { echo "no window came"; return 1; }
     timeout 20 xdotool windowactivate --sync "$window"
     # the first picture of the window comes after the window
     sleep 3
     import -window "$window" "$1"
     xdotool key alt+F4
     for _ in $(seq 150); do
-        xdotool search --onlyvisible --name Evenfall >/dev/null 2>&1 || return 0
+        xdotool getwindowname "$window" >/dev/null 2>&1 || return 0
         sleep 0.1
     done
     echo "the window did not close"

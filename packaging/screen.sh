@@ -15,6 +15,10 @@ start_screen() {
     export DISPLAY
     openbox >/dev/null 2>&1 &
     started+=($!)
+    # a window that comes before the window manager has no keys of it
+    for _ in $(seq 100); do xdotool get_desktop >/dev/null 2>&1 && return; sleep 0.1; done
+    echo "no window manager" >&2
+    exit 1
 }
 
 end_started() {
