@@ -1,5 +1,7 @@
 package org.evenfall.command;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.evenfall.quantity.PlainText;
@@ -8,7 +10,9 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /**
  * The command-line face. Exit codes: 0 done; 1 done, and there is a stop finding (assess), or the card is not as signed
@@ -32,6 +36,12 @@ public final class CommandFace implements Runnable {
     static final int WRONG = 2;
 
     private final CommandContext context;
+
+    @Parameters(
+            paramLabel = "[SETUP.json]",
+            hideParamSyntax = true,
+            description = "The setup that the wizard opens, as when its file is double-clicked.")
+    private List<String> setups = List.of();
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -82,9 +92,21 @@ public final class CommandFace implements Runnable {
 
     @Override
     public void run() {
-        context.window().open(Optional.empty()).ifPresent(why -> {
+        context.window().open(setup()).ifPresent(why -> {
             throw new ParameterException(spec.commandLine(), why);
         });
+    }
+
+    /** The setup to open, if one is named; a word that is neither a command nor a file is reported as picocli does. */
+    private Optional<Path> setup() {
+        if (setups.isEmpty()) {
+            return Optional.empty();
+        }
+        Path file = context.path(setups.get(0));
+        if (setups.size() > 1 || !Files.isRegularFile(file)) {
+            throw new UnmatchedArgumentException(spec.commandLine(), setups);
+        }
+        return Optional.of(file);
     }
 
     private static String oneLine(ParameterException problem) {

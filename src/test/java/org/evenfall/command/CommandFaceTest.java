@@ -47,6 +47,7 @@ class CommandFaceTest {
     private StringWriter out;
     private StringWriter err;
     private String input = "";
+    private Optional<Path> opened = Optional.empty();
 
     @BeforeEach
     void fresh() {
@@ -64,7 +65,10 @@ class CommandFaceTest {
                 Clock.fixed(Instant.parse("2027-03-18T09:00:00Z"), ZoneOffset.UTC),
                 new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.UK),
                 new SetupJson(),
-                file -> Optional.of("No window here."));
+                file -> {
+                    opened = file;
+                    return Optional.of("No window here.");
+                });
         return CommandFace.run(context, List.of(args));
     }
 
@@ -383,7 +387,9 @@ class CommandFaceTest {
                 "trays overlap line.csv --width 0 --driving round-and-round|--width: 0.0|0.01 to 1000",
                 "trays overlap line.csv --width 24 --driving sideways|sideways|back-and-forth",
                 "trays overlap line.csv --width 24 --driving round-and-round|line 3, column amount|\"x\" is not a number",
-                "nonsense|evenfall|nonsense"
+                "nonsense|evenfall|nonsense",
+                "none.json|evenfall|none.json",
+                "bad.json line.csv|evenfall|line.csv"
             })
     void everyErrorIsOneClearLine(String call, String place, String problem) throws Exception {
         Files.writeString(folder.resolve("bad.json"), "{bad");
@@ -394,6 +400,13 @@ class CommandFaceTest {
         assertThat(err.toString().lines()).as(err.toString()).hasSize(1);
         assertThat(err.toString()).contains(place).contains(problem).doesNotContain("\tat ");
         assertThat(folder.resolve("c.pdf")).doesNotExist();
+    }
+
+    @Test
+    void aSetupThatIsNamedAloneIsOpenedByTheWizard() {
+        assertThat(run(DEMO)).isEqualTo(2);
+        assertThat(opened).contains(Path.of(DEMO));
+        assertThat(err.toString()).contains("No window here.");
     }
 
     @Test
