@@ -1,57 +1,55 @@
 package org.evenfall.wizard;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.BasicFileAttributes;
-import java.nio.file.attribute.FileTime;
+import java.util.HashMap;
 import java.util.Map;
-import java.util.Objects;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javafx.application.Platform;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.entry.Setup;
-import org.evenfall.store.InputFileException;
 import org.jspecify.annotations.Nullable;
 
-/** Setups read from their files, with what follows from them. A file is read again only once it has changed. */
+/** What follows from the setups of the farm: made off the window's thread, and kept until a setup has changed. */
 final class AssessedFiles {
 
-    /** A setup and what follows from it. */
-    record Assessed(Setup setup, Assessment assessment) {}
+    private record Kept(Setup setup, Assessment assessment) {}
 
-    /** What a file was like when it was read. */
-    private record Seen(
-            FileTime changed, long size, @Nullable Object key) {
+    private final Function<Setup, Assessment> assess;
+    private final Map<Path, Kept> kept = new HashMap<>();
+    private final ExecutorService thread = Executors.newSingleThreadExecutor(work -> {
+        Thread worker = new Thread(work, "evenfall-assess");
+        worker.setDaemon(true);
+        return worker;
+    });
 
-        static Seen of(Path file) throws IOException {
-            BasicFileAttributes now = Files.readAttributes(file, BasicFileAttributes.class);
-            return new Seen(now.lastModifiedTime(), now.size(), now.fileKey());
+    AssessedFiles(Function<Setup, Assessment> assess) {
+        this.assess = assess;
+    }
+
+    /**
+     * Gives what follows from a setup, at once where it is known, else later on the window's thread.
+     *
+     * @param setup what is in the file now
+     */
+    void of(Path file, Setup setup, Consumer<Assessment> then) {
+        Kept before = known(file);
+        if (before != null && before.setup().equals(setup)) {
+            then.accept(before.assessment());
+            return;
         }
+        thread.execute(() -> {
+            Assessment made = assess.apply(setup);
+            Platform.runLater(() -> {
+                kept.put(file, new Kept(setup, made));
+                then.accept(made);
+            });
+        });
     }
 
-    private record Kept(Seen seen, Assessed assessed) {}
-
-    private final WizardContext context;
-    private final Map<Path, Kept> kept = new ConcurrentHashMap<>();
-
-    AssessedFiles(WizardContext context) {
-        this.context = context;
-    }
-
-    /** The setup in a file, as it is now. */
-    Assessed of(Path file) throws InputFileException, IOException {
-        Seen now = Seen.of(file);
-        Kept before = kept.get(file);
-        if (before != null && Objects.equals(before.seen(), now)) {
-            return before.assessed();
-        }
-        Assessed assessed = of(context.store().read(file));
-        kept.put(file, new Kept(now, assessed));
-        return assessed;
-    }
-
-    /** A setup that may not be in its file yet. */
-    Assessed of(Setup setup) {
-        return new Assessed(setup, context.assess().apply(setup));
+    private @Nullable Kept known(Path file) {
+        return kept.get(file);
     }
 }

@@ -88,25 +88,29 @@ final class HomePrompt implements Prompt {
     }
 
     private Node tile(RecentSetups.Tile tile) {
-        Button open = tile(tile.title(), tile.about(), tile.changed(), tile.state(), tile.next());
+        HBox last = new HBox();
+        Button open = tile(tile.title(), tile.about(), tile.changed(), last);
         open.setOnAction(event -> document.open(tile.file()));
+        // until it is known the line keeps its room
+        show(open, last, PromptState.OPEN, "");
+        recent.next(tile, next -> show(open, last, next.state(), next.text()));
         return open;
     }
 
     private Node demo() {
+        HBox last = new HBox();
         Button open = tile(
                 form.words().text("start.demo"),
                 form.words().text("home.demo"),
                 form.words().text("home.demoCopy"),
-                PromptState.OPEN,
-                form.words().text("home.demoLook"));
+                last);
+        show(open, last, PromptState.OPEN, form.words().text("home.demoLook"));
         open.setId("start.demo");
         open.setOnAction(event -> document.demo());
         return open;
     }
 
-    private static Button tile(String title, String about, String changed, PromptState state, String next) {
-        HBox last = new HBox(StateMark.of(state), Wrapped.label(next, "tile-next"));
+    private static Button tile(String title, String about, String changed, HBox last) {
         last.getStyleClass().add("tile-state");
         Button open = new Button();
         open.setGraphic(new VBox(
@@ -114,9 +118,15 @@ final class HomePrompt implements Prompt {
                 Wrapped.label(about, "tile-about"),
                 Wrapped.label(changed, "beneath"),
                 last));
-        open.setAccessibleText(String.join(", ", title, about, changed, next));
+        open.setAccessibleHelp(String.join(", ", title, about, changed));
         open.getStyleClass().add("tile");
         return open;
+    }
+
+    /** How far the setup of a tile has come. */
+    private static void show(Button open, HBox last, PromptState state, String next) {
+        last.getChildren().setAll(StateMark.of(state), Wrapped.label(next, "tile-next"));
+        open.setAccessibleText(next.isEmpty() ? open.getAccessibleHelp() : open.getAccessibleHelp() + ", " + next);
     }
 
     private Node begin() {

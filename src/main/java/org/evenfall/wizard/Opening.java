@@ -1,9 +1,9 @@
 package org.evenfall.wizard;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Seasons;
 import org.evenfall.setup.entry.Setup;
@@ -12,23 +12,22 @@ import org.evenfall.store.Preferences;
 import org.evenfall.store.PreferencesFile;
 import org.evenfall.store.SetupFile;
 import org.evenfall.store.SetupFiles;
+import org.evenfall.wizard.form.Lazy;
 
 /**
- * What the window begins with, read and assessed before it is made. Nothing of it draws, so that it is done while what draws
- * is still starting.
+ * What the window begins with, read before it is made. Nothing of it draws, so that it is done while what draws is still
+ * starting.
  *
  * @param file the file of the setup that is open first
  * @param setup that setup, dated
- * @param assessment what follows from it
- * @param files the setups of the farm; those that Home shows are read
+ * @param assessment what follows from it, made when it is first asked for
  */
 record Opening(
         SetupFile file,
         Setup setup,
-        Assessment assessment,
+        Supplier<Assessment> assessment,
         PreferencesFile preferencesFile,
-        Preferences preferences,
-        AssessedFiles files) {
+        Preferences preferences) {
 
     /**
      * Opens the setup that is named, else a new one.
@@ -46,19 +45,6 @@ record Opening(
         PreferencesFile preferencesFile = new PreferencesFile(context.user());
         Preferences preferences = preferencesFile.read();
         Setup setup = SetupDocument.dated(file.setup(), today, preferences.units());
-        AssessedFiles assessed = new AssessedFiles(context);
-        readForHome(context, assessed);
-        return new Opening(file, setup, context.assess().apply(setup), preferencesFile, preferences, assessed);
-    }
-
-    private static void readForHome(WizardContext context, AssessedFiles assessed) {
-        for (Path file :
-                context.user().recent().stream().limit(RecentSetups.MOST).toList()) {
-            try {
-                assessed.of(file);
-            } catch (InputFileException | IOException unreadable) {
-                // Home leaves it out and names it as damaged
-            }
-        }
+        return new Opening(file, setup, new Lazy<>(() -> context.assess().apply(setup)), preferencesFile, preferences);
     }
 }

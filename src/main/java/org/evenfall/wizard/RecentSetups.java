@@ -8,6 +8,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.evenfall.finding.Arg;
@@ -22,15 +23,15 @@ import org.evenfall.store.InputFileException;
 final class RecentSetups {
 
     /** Assumption: nobody looks for an older one in tiles; the lists have all. */
-    static final int MOST = 5;
+    private static final int MOST = 5;
 
     private final SetupDocument document;
     private final WizardContext context;
-    private final AssessedFiles files;
+    private final AssessedFiles assessed;
     private final CardService cards;
 
-    RecentSetups(SetupDocument document, WizardContext context, AssessedFiles files) {
-        this.files = files;
+    RecentSetups(SetupDocument document, WizardContext context) {
+        this.assessed = new AssessedFiles(context.assess());
         this.document = document;
         this.context = context;
         this.cards = new CardService(context.user(), context.words(), context.clock());
@@ -42,10 +43,29 @@ final class RecentSetups {
      * @param title farm and field, or the name of the file
      * @param about product, width and crop
      * @param changed when it was changed
-     * @param state whether its card is made
-     * @param next what is next
+     * @param setup what is in the file
      */
-    record Tile(Path file, String title, String about, String changed, PromptState state, String next) {}
+    record Tile(Path file, String title, String about, String changed, Setup setup) {}
+
+    /**
+     * How far a setup has come.
+     *
+     * @param state whether its card is made
+     * @param text what is next
+     */
+    record Next(PromptState state, String text) {}
+
+    /** Tells how far the setup of a tile has come, at once or a moment later. */
+    void next(Tile tile, Consumer<Next> then) {
+        assessed.of(tile.file(), tile.setup(), assessment -> then.accept(next(tile.setup(), assessment)));
+    }
+
+    private Next next(Setup setup, Assessment assessment) {
+        Sentences words = context.words();
+        return assessment.nextStep() == Step.CARD && cards.hasCard(setup)
+                ? new Next(PromptState.DONE, words.text("home.signed"))
+                : new Next(PromptState.OPEN, words.text("home.next", Arg.text(words.choice(assessment.nextStep()))));
+    }
 
     /** What cannot be read and in what nothing is typed is left out. */
     List<Tile> tiles() {
@@ -58,17 +78,12 @@ final class RecentSetups {
 
     private Optional<Tile> tile(Path file) {
         try {
-            Optional<Setup> unsaved = document.unsaved(file);
-            AssessedFiles.Assessed read = unsaved.isPresent() ? files.of(unsaved.get()) : files.of(file);
-            Setup setup = read.setup();
+            Setup setup = document.load(file);
             Setup shown = document.shown(setup);
             if (SetupDocument.isNew(setup)) {
                 return Optional.empty();
             }
             String title = joined(shown.start().farm(), shown.start().field());
-            Assessment assessment = read.assessment();
-            boolean signed = assessment.nextStep() == Step.CARD && cards.hasCard(setup);
-            Sentences words = context.words();
             return Optional.of(new Tile(
                     file,
                     mark(setup, title.isEmpty() ? document.fileName(file) : title),
@@ -76,11 +91,8 @@ final class RecentSetups {
                             setup.product().name(),
                             setup.start().tramlineWidth().toString(),
                             setup.start().crop()),
-                    words.text("home.changed", Arg.text(day(file))),
-                    signed ? PromptState.DONE : PromptState.OPEN,
-                    signed
-                            ? words.text("home.signed")
-                            : words.text("home.next", Arg.text(words.choice(assessment.nextStep())))));
+                    context.words().text("home.changed", Arg.text(day(file))),
+                    setup));
         } catch (InputFileException | IOException unreadable) {
             return Optional.empty();
         }

@@ -289,11 +289,6 @@ final class SetupDocument {
         showNotice(context.words().text("document.unreadable", Arg.text(String.valueOf(problem.getMessage()))));
     }
 
-    /** What was typed for a file and is not written yet. */
-    Optional<Setup> unsaved(Path file) {
-        return saver.unsaved(file);
-    }
-
     /** What is not written yet counts more than what is in the file. */
     Setup load(Path file) throws InputFileException {
         Optional<Setup> unsaved = saver.unsaved(file);

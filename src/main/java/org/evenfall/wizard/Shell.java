@@ -21,6 +21,7 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Step;
 import org.evenfall.setup.path.PrivateEntries;
 import org.evenfall.wizard.form.FocusedFindings;
+import org.evenfall.wizard.form.Lazy;
 import org.evenfall.wizard.form.SetupModel;
 import org.jspecify.annotations.Nullable;
 
@@ -34,12 +35,13 @@ final class Shell extends BorderPane implements Frame {
     private final SetupModel model;
     private final Sentences words;
     private final PromptPages pages;
-    private final Rail rail;
+    private final Lazy<Rail> rail;
     private final ScrollPane middle = new ScrollPane();
+    private final StackPane stack = new StackPane();
     private final VBox column = new VBox();
     private final VBox below = new VBox();
     private final CautionPage caution;
-    private final DayPage day;
+    private final Lazy<DayPage> day;
     private final SidePane side;
     private final StepFindings findings;
     private final FocusedFindings focused;
@@ -62,23 +64,22 @@ final class Shell extends BorderPane implements Frame {
                         .flatMap(view -> view.prompts().stream()
                                 .map(prompt -> new PromptPage(model, words, view.step(), prompt)))
                         .toList());
-        this.rail = new Rail(words, views, pages.all(), this::go, this::show);
+        this.rail = new Lazy<>(() -> new Rail(words, views, pages.all(), this::go, this::show));
         this.findings = new StepFindings(words);
         this.focused = new FocusedFindings(model, words, () -> pages.own(front));
         this.caution = new CautionPage(words, this::cautionRead);
-        this.day = new DayPage(words, this::home);
+        this.day = new Lazy<>(() -> new DayPage(words, this::home));
         this.side = new SidePane(words, findings, new HelpPane(words));
         this.foot = new Foot(words, model::undo, this::help, this::back, this::next);
         getStyleClass().add("shell");
-        StackPane stack = new StackPane(pages.all().toArray(new Node[0]));
-        stack.getChildren().addAll(caution, day);
+        stack.getChildren().addAll(pages.all());
+        stack.getChildren().add(caution);
         middle.setContent(stack);
         middle.setFitToWidth(true);
         middle.getStyleClass().add("middle");
         setTop(banner);
         VBox.setVgrow(middle, Priority.ALWAYS);
         setCenter(column);
-        setRight(side);
         setBottom(below);
         model.followLast(this::refresh);
         model.onRemoval(() -> showNotice(words.text("shell.removed")));
@@ -182,14 +183,24 @@ final class Shell extends BorderPane implements Frame {
 
     @Override
     public void showDay() {
-        cover(day);
-        day.focus();
+        DayPage shown = day.get();
+        if (!stack.getChildren().contains(shown)) {
+            stack.getChildren().add(shown);
+        }
+        cover(shown);
+        shown.focus();
+    }
+
+    private boolean isDayShown() {
+        return day.ifMade().filter(Node::isVisible).isPresent();
     }
 
     /** Shows a page in place of that of the prompt in front; null uncovers that. */
     private void cover(@Nullable Node over) {
         PromptPage page = pages.get(front);
-        for (Node one : List.of(page, caution, day)) {
+        List<Node> covers = new ArrayList<>(List.of(page, caution));
+        day.ifMade().ifPresent(covers::add);
+        for (Node one : covers) {
             boolean shown = one.equals(over == null ? page : over);
             one.setVisible(shown);
             one.setManaged(shown);
@@ -318,9 +329,14 @@ final class Shell extends BorderPane implements Frame {
     }
 
     private void refresh() {
-        if (!pages.prompt(front).alone()) {
-            refreshRail();
+        if (pages.prompt(front).alone()) {
+            // nothing of the job is asked here: only notices are at the foot
+            foot.showHidden(model.namesHidden());
+            banner.refresh();
+            foot.update("", model.canUndo(), false, false);
+            return;
         }
+        refreshRail();
         List<Finding> own = pages.findings(front);
         List<Finding> wrong = unreadable();
         // what cannot be read is shown once, where the keyboard is
@@ -343,13 +359,14 @@ final class Shell extends BorderPane implements Frame {
             boolean inStep = pages.get(i).step() == pages.get(front).step();
             states.add(inStep ? pages.state(i) : PromptState.OPEN);
         }
-        rail.update(
-                model.assessment().states(),
-                front,
-                states,
-                room.numbersOnly(),
-                room.numbersOnly() || room.withoutDetails(),
-                em());
+        rail.get()
+                .update(
+                        model.assessment().states(),
+                        front,
+                        states,
+                        room.numbersOnly(),
+                        room.numbersOnly() || room.withoutDetails(),
+                        em());
     }
 
     /** Each finding once: what is about an entry is shown where the keyboard is, the rest at the right. */
@@ -367,7 +384,7 @@ final class Shell extends BorderPane implements Frame {
     }
 
     private void key(KeyEvent event) {
-        if (event.getCode() == KeyCode.ESCAPE && (side.helping() || day.isVisible())) {
+        if (event.getCode() == KeyCode.ESCAPE && (side.helping() || isDayShown())) {
             bring(front);
             event.consume();
             return;
@@ -401,7 +418,7 @@ final class Shell extends BorderPane implements Frame {
                 ShellRoom.of(getWidth(), getHeight(), em(), getStyleClass().contains("projector"));
         ShellRoom before = room;
         room = now;
-        rail.setPrefWidth(now.railWidth());
+        rail.ifMade().ifPresent(steps -> steps.setPrefWidth(now.railWidth()));
         side.setPrefWidth(now.sideWidth(pages.get(front).isWide()));
         if (now.hall() != before.hall()) {
             pages.all().forEach(page -> page.inHall(now.hall()));
@@ -419,20 +436,24 @@ final class Shell extends BorderPane implements Frame {
     /** The steps at the left and the picture, unless the prompt in front takes the whole window. */
     private void place() {
         boolean alone = pages.prompt(front).alone();
-        setLeft(alone ? null : rail);
+        if (!alone) {
+            rail.get().setPrefWidth(room.railWidth());
+        }
+        setLeft(alone ? null : rail.get());
+        setRight(alone ? null : side);
         focused.setVisible(!alone);
         focused.setManaged(!alone);
         foot.showWays(!alone);
         side.place(pages.get(front), room.picture() && !caution.isVisible(), model.namesHidden());
         side.setPrefWidth(room.sideWidth(pages.get(front).isWide()));
-        stack();
+        placeFoot();
     }
 
     /** In a hall what explains and warns is at the foot, as wide as the window; else in the column of the entries. */
-    private void stack() {
+    private void placeFoot() {
         List<Node> feet = new ArrayList<>();
         if (room.hall()) {
-            if (!caution.isVisible() && !day.isVisible()) {
+            if (!caution.isVisible() && !isDayShown()) {
                 pages.get(front).caution().ifPresent(feet::add);
             }
             feet.add(focused);

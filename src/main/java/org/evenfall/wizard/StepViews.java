@@ -8,13 +8,13 @@ final class StepViews {
 
     private StepViews() {}
 
-    static List<StepView> all(Form form, WizardContext context, SetupDocument document, AssessedFiles files) {
+    static List<StepView> all(Form form, WizardContext context, SetupDocument document) {
         SheetWriter sheets = new SheetWriter(context, document);
         return List.of(
                 new StartStep(
                         form,
                         document,
-                        new RecentSetups(document, context, files),
+                        new RecentSetups(document, context),
                         new RecordWriter(context, document),
                         sheets),
                 new ProductStep(form),

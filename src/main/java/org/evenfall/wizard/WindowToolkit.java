@@ -40,7 +40,9 @@ public final class WindowToolkit {
             Thread thread = new Thread(
                     () -> {
                         try {
-                            Platform.startup(() -> starting.complete(Optional.empty()));
+                            Platform.startup(() -> {});
+                            WindowFonts.load();
+                            starting.complete(Optional.empty());
                         } catch (RuntimeException | LinkageError cannot) {
                             starting.complete(Optional.of(String.valueOf(cannot.getMessage())));
                         }

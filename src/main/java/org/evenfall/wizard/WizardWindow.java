@@ -13,7 +13,6 @@ import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.text.Font;
 import javafx.stage.Stage;
 import org.evenfall.finding.Arg;
 import org.evenfall.quantity.NumberFormats;
@@ -28,13 +27,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The wizard in its window: theme, text size, keys, saving. */
 final class WizardWindow {
-
-    private static final String[] FONTS = {
-        "AtkinsonHyperlegibleNext_400Regular.ttf",
-        "AtkinsonHyperlegibleNext_600SemiBold.ttf",
-        "AtkinsonHyperlegibleNext_700Bold.ttf",
-        "DejaVuSans.ttf"
-    };
 
     /** Size of plain text, px. */
     private static final double USUAL_PX = 15;
@@ -91,10 +83,7 @@ final class WizardWindow {
 
     private WizardWindow(WizardContext context, Opening opening, double width, double height) {
         this.context = context;
-        for (String font : FONTS) {
-            Font.loadFont(
-                    Objects.requireNonNull(WizardWindow.class.getResourceAsStream("/org/evenfall/fonts/" + font)), 15);
-        }
+        WindowFonts.load();
         SetupFile where = opening.file();
         saver = new AutoSaver(where, where.setup(), SetupDocument::isNew, new SaveListener(), AutoSaver.Delays.USUAL);
         preferencesFile = opening.preferencesFile();
@@ -102,6 +91,8 @@ final class WizardWindow {
         document = new SetupDocument(context, saver, preferences.units());
         dark = preferences.dark();
         textPercent = preferences.textPercent();
+        // before the first control is made, else the toolkit loads its own theme as well
+        useTheme();
         model = new SetupModel(
                 opening.setup(),
                 opening.assessment(),
@@ -114,7 +105,7 @@ final class WizardWindow {
                         (value, decimals) -> NumberFormats.decimals(
                                 value, decimals, context.words().locale())));
         Form form = new Form(model, context.words());
-        shell = new Shell(model, context.words(), StepViews.all(form, context, document, opening.files()));
+        shell = new Shell(model, context.words(), StepViews.all(form, context, document));
         ahead = new PagesAhead(shell.pages());
         document.attach(model, shell);
         document.showAccess(where);
@@ -239,9 +230,13 @@ final class WizardWindow {
         applyTheme();
     }
 
-    private void applyTheme() {
+    private void useTheme() {
         Application.setUserAgentStylesheet(
                 dark ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet());
+    }
+
+    private void applyTheme() {
+        useTheme();
         // in one change: without a theme the colours of the style sheet have no value
         List<String> classes = new ArrayList<>(shell.getStyleClass());
         classes.removeAll(List.of("dark", "light", "projector"));

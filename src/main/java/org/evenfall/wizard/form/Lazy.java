@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
-/** Something that is made when it is first asked for, on the window's thread, and kept. */
+/** Something that is made when it is first asked for, and kept. Two threads may ask: the second waits for the first. */
 public final class Lazy<T> implements Supplier<T> {
 
     private final Supplier<T> maker;
@@ -16,7 +16,7 @@ public final class Lazy<T> implements Supplier<T> {
     }
 
     @Override
-    public T get() {
+    public synchronized T get() {
         T now = made;
         if (now == null) {
             now = maker.get();
@@ -26,7 +26,7 @@ public final class Lazy<T> implements Supplier<T> {
     }
 
     /** The thing if it was made. */
-    public Optional<T> ifMade() {
+    public synchronized Optional<T> ifMade() {
         return Optional.ofNullable(made);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
@@ -31,7 +32,7 @@ public final class SetupModel {
     private final Completion completion;
     private final ObjectProperty<Setup> setup;
     private final BooleanProperty namesHidden = new SimpleBooleanProperty();
-    private Assessment assessment;
+    private Supplier<Assessment> assessment;
     private int followers;
     private final Deque<Setup> before = new ArrayDeque<>();
     private final Deque<Setup> after = new ArrayDeque<>();
@@ -59,19 +60,19 @@ public final class SetupModel {
      * @param completion fills in what follows from a change
      */
     public SetupModel(Setup first, Function<Setup, Assessment> assess, Consumer<Setup> save, Completion completion) {
-        this(first, assess.apply(first), assess, save, completion);
+        this(first, () -> assess.apply(first), assess, save, completion);
     }
 
     /**
      * @param first the setup to begin with
-     * @param assessment what follows from it
+     * @param assessment what follows from it, made when it is first asked for
      * @param assess makes an assessment
      * @param save gets every changed setup, to save it
      * @param completion fills in what follows from a change
      */
     public SetupModel(
             Setup first,
-            Assessment assessment,
+            Supplier<Assessment> assessment,
             Function<Setup, Assessment> assess,
             Consumer<Setup> save,
             Completion completion) {
@@ -79,7 +80,7 @@ public final class SetupModel {
         this.assess = assess;
         this.save = save;
         this.setup = new SimpleObjectProperty<>(first);
-        this.assessment = assessment;
+        this.assessment = new Lazy<>(assessment);
     }
 
     /** Fills in what follows from a change. */
@@ -118,7 +119,8 @@ public final class SetupModel {
 
     /** Hides names and prices, or shows them again; nothing of it is kept in the setup. */
     public void hideNames(boolean hidden) {
-        assessment = assess(setup.get(), hidden);
+        Assessment now = assess(setup.get(), hidden);
+        assessment = () -> now;
         namesHidden.set(hidden);
         last.forEach(Runnable::run);
     }
@@ -129,7 +131,7 @@ public final class SetupModel {
 
     /** What follows from the setup; while prices are hidden, nothing follows from them. */
     public Assessment assessment() {
-        return assessment;
+        return assessment.get();
     }
 
     /** Runs an update after every change, and when names are hidden or shown, when the assessment is already that of the new setup. */
@@ -215,7 +217,7 @@ public final class SetupModel {
         if (locked || changed.equals(setup.get())) {
             return;
         }
-        Setup next = completion.complete(changed, setup.get(), assessment);
+        Setup next = completion.complete(changed, setup.get(), assessment.get());
         boolean continued = !edit.isEmpty() && edit.equals(edited) && !before.isEmpty();
         if (!continued) {
             before.push(setup.get());
@@ -264,7 +266,8 @@ public final class SetupModel {
 
     private void show(Setup next) {
         // the assessment first, so that an update finds what follows from the new setup
-        assessment = assess(next, namesHidden.get());
+        Assessment now = assess(next, namesHidden.get());
+        assessment = () -> now;
         setup.set(next);
         last.forEach(Runnable::run);
         save.accept(next);
