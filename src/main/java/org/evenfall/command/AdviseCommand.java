@@ -17,7 +17,6 @@ import picocli.CommandLine.Command;
 
 /** What to do next after the tray tests of a setup. */
 @Command(
-        name = "advise",
         mixinStandardHelpOptions = true,
         description = "The next move after the tray tests: what to turn, which way, and the CV to expect.")
 final class AdviseCommand extends AnswerCommand {

@@ -13,7 +13,6 @@ import picocli.CommandLine.Parameters;
 
 /** The assessment of a setup: a page to read, or every number and finding as JSON. */
 @Command(
-        name = "assess",
         mixinStandardHelpOptions = true,
         description =
                 "A page to read: the answer, the findings, the results step by step. Exit code 1 when there is a stop finding.")

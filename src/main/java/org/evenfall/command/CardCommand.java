@@ -24,7 +24,6 @@ import picocli.CommandLine.Parameters;
 
 /** Writes the signed cab card of a setup, or the one-page finding. */
 @Command(
-        name = "card",
         mixinStandardHelpOptions = true,
         description = {
             "Writes the signed cab card. Several setups go into a folder, one card each.",

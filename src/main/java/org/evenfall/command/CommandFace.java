@@ -2,8 +2,12 @@ package org.evenfall.command;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.evenfall.quantity.PlainText;
 import org.evenfall.quantity.Quoted;
 import picocli.CommandLine;
@@ -35,6 +39,8 @@ public final class CommandFace implements Runnable {
     static final int FOUND = 1;
     static final int WRONG = 2;
 
+    private static final String VERSION = "--version";
+
     private final CommandContext context;
 
     @Parameters(
@@ -55,7 +61,7 @@ public final class CommandFace implements Runnable {
         CommandContext context = outside.plain();
         int code;
         try {
-            code = line(context).execute(args.toArray(new String[0]));
+            code = line(context, args).execute(args.toArray(new String[0]));
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError trouble) {
             code = wrong(context, Trouble.line(trouble));
         }
@@ -69,20 +75,41 @@ public final class CommandFace implements Runnable {
         return WRONG;
     }
 
-    private static CommandLine line(CommandContext context) {
+    /** The commands by their names, in the order of the help. Each is made when it is needed: most calls need one. */
+    private static Map<String, Supplier<CommandLine>> commands(CommandContext context) {
+        Map<String, Supplier<CommandLine>> commands = new LinkedHashMap<>();
+        commands.put("assess", () -> new CommandLine(new AssessCommand(context)));
+        commands.put("card", () -> new CommandLine(new CardCommand(context)));
+        commands.put("verify", () -> new CommandLine(new VerifyCommand(context)));
+        commands.put("sheet", () -> new CommandLine(new SheetCommand(context)));
+        commands.put("report", () -> new CommandLine(new ReportCommand(context)));
+        commands.put("match", () -> new CommandLine(new MatchCommand(context)));
+        commands.put("advise", () -> new CommandLine(new AdviseCommand(context)));
+        commands.put("setup", () -> SetupCommand.line(context));
+        commands.put("trays", () -> TraysCommand.line(context));
+        commands.put("flight", () -> FlightCommand.line(context));
+        commands.put("farm", () -> FarmCommand.line(context));
+        commands.put("demo", () -> new CommandLine(new DemoCommand(context)));
+        return commands;
+    }
+
+    /** Which commands a call needs: the one that it names, none for the version, else all, for help and for what is mistyped. */
+    private static Predicate<String> needed(CommandContext context, List<String> args) {
+        String first = args.isEmpty() ? VERSION : args.get(0);
+        if (first.equals(VERSION)) {
+            return name -> false;
+        }
+        return commands(context).containsKey(first) ? first::equals : name -> true;
+    }
+
+    private static CommandLine line(CommandContext context, List<String> args) {
         CommandLine line = new CommandLine(new CommandFace(context));
-        line.addSubcommand(new AssessCommand(context));
-        line.addSubcommand(new CardCommand(context));
-        line.addSubcommand(new VerifyCommand(context));
-        line.addSubcommand(new SheetCommand(context));
-        line.addSubcommand(new ReportCommand(context));
-        line.addSubcommand(new MatchCommand(context));
-        line.addSubcommand(new AdviseCommand(context));
-        line.addSubcommand(SetupCommand.line(context));
-        line.addSubcommand(TraysCommand.line(context));
-        line.addSubcommand(FlightCommand.line(context));
-        line.addSubcommand(FarmCommand.line(context));
-        line.addSubcommand(new DemoCommand(context));
+        Predicate<String> needed = needed(context, args);
+        commands(context).forEach((name, command) -> {
+            if (needed.test(name)) {
+                line.addSubcommand(name, command.get());
+            }
+        });
         line.setOut(context.out());
         line.setErr(context.err());
         line.setParameterExceptionHandler((problem, rest) -> wrong(context, oneLine(problem)));

@@ -21,7 +21,6 @@ import picocli.CommandLine.Command;
 
 /** The wizard on a copy of the demo; without a window its main results and its card. */
 @Command(
-        name = "demo",
         mixinStandardHelpOptions = true,
         description =
                 "Opens the wizard on a copy of the demo. Where no window can open: its main results and its signed card.")

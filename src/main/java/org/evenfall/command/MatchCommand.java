@@ -16,7 +16,7 @@ import org.evenfall.store.InputFileException;
 import picocli.CommandLine.Command;
 
 /** The closest tested products. */
-@Command(name = "match", mixinStandardHelpOptions = true, description = "The closest tested products, best first.")
+@Command(mixinStandardHelpOptions = true, description = "The closest tested products, best first.")
 final class MatchCommand extends AnswerCommand {
 
     MatchCommand(CommandContext context) {

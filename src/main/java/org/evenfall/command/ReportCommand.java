@@ -12,7 +12,6 @@ import picocli.CommandLine.Parameters;
 
 /** Writes the report of a setup for the farm's records. */
 @Command(
-        name = "report",
         mixinStandardHelpOptions = true,
         description = {
             "Writes a report for the farm's records: results and answers of each step, every test, what is open.",

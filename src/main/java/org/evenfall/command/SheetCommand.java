@@ -13,7 +13,6 @@ import picocli.CommandLine.Parameters;
 
 /** Writes the paper sheets on which yard and field are noted, to be typed in afterwards. */
 @Command(
-        name = "sheet",
         mixinStandardHelpOptions = true,
         description = {
             "Writes paper sheets for what is measured in yard and field, with boxes in the order of the prompts.",

@@ -12,7 +12,6 @@ import picocli.CommandLine.Parameters;
 
 /** Tells whether a card is unchanged since it was signed, and by which key. */
 @Command(
-        name = "verify",
         mixinStandardHelpOptions = true,
         description = {
             "Tells whether a card is unchanged since it was signed, and by which key.",

@@ -173,7 +173,15 @@ final class WizardWindow {
         WindowPlace.put(shown, preferences);
         shown.show();
         shell.focusFront();
+        assessAhead();
         ahead.start();
+    }
+
+    /** The first assessment takes longest; it is made off the window's thread, so that nobody waits for it. */
+    private void assessAhead() {
+        Thread thread = new Thread(model::assessment, "evenfall-first-assessment");
+        thread.setDaemon(true);
+        Platform.runLater(thread::start);
     }
 
     /** Keeps what is to be kept: the machine, how the person likes the window, and what is not saved yet. */

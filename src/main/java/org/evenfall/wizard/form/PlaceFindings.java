@@ -59,8 +59,14 @@ final class PlaceFindings {
         });
     }
 
-    /** What is missing is named at the foot of the window, not at each empty entry. */
+    /**
+     * What is missing is named at the foot of the window, not at each empty entry. The first page, where nothing can be wrong
+     * yet, does not wait for the first assessment.
+     */
     private static List<Finding> visible(Form form) {
+        if (!form.model().isAssessed()) {
+            return List.of();
+        }
         return form.model().assessment().findings().stream()
                 .filter(finding -> finding.kind() != FindingKind.MISSING)
                 .toList();

@@ -33,6 +33,7 @@ public final class SetupModel {
     private final ObjectProperty<Setup> setup;
     private final BooleanProperty namesHidden = new SimpleBooleanProperty();
     private Supplier<Assessment> assessment;
+    private final Lazy<Assessment> firstAssessment;
     private int followers;
     private final Deque<Setup> before = new ArrayDeque<>();
     private final Deque<Setup> after = new ArrayDeque<>();
@@ -80,7 +81,8 @@ public final class SetupModel {
         this.assess = assess;
         this.save = save;
         this.setup = new SimpleObjectProperty<>(first);
-        this.assessment = new Lazy<>(assessment);
+        this.firstAssessment = new Lazy<>(assessment);
+        this.assessment = firstAssessment;
     }
 
     /** Fills in what follows from a change. */
@@ -132,6 +134,11 @@ public final class SetupModel {
     /** What follows from the setup; while prices are hidden, nothing follows from them. */
     public Assessment assessment() {
         return assessment.get();
+    }
+
+    /** Whether it is known what follows from the setup; only as the program starts it is not. */
+    public boolean isAssessed() {
+        return !assessment.equals(firstAssessment) || firstAssessment.ifMade().isPresent();
     }
 
     /** Runs an update after every change, and when names are hidden or shown, when the assessment is already that of the new setup. */
