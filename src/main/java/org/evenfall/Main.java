@@ -41,6 +41,10 @@ public final class Main {
         if (opensWindow(args)) {
             toolkit.start();
         }
+        SetupJson json = new SetupJson();
+        if (readsSetup(args)) {
+            ahead(json);
+        }
         Locale locale = Locale.getDefault();
         Sentences words = new Sentences(
                 ResourceBundle.getBundle(
@@ -48,7 +52,6 @@ public final class Main {
                         locale,
                         ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_DEFAULT)),
                 locale);
-        SetupJson json = new SetupJson();
         UserFolder user = UserFolder.of(System.getenv(), osName, Path.of(System.getProperty("user.home", ".")));
         Clock clock = Clock.system(ZoneId.systemDefault());
         // the window's classes are touched only when it is opened: a command starts without JavaFX
@@ -71,6 +74,17 @@ public final class Main {
     /** Whether a call opens the window, as far as that is clear before it is read: what draws it takes longest to start. */
     private static boolean opensWindow(String[] args) {
         return args.length == 0 || (args.length == 1 && (args[0].equals("demo") || args[0].endsWith(".json")));
+    }
+
+    private static boolean readsSetup(String[] args) {
+        return args.length > 1 && !args[0].startsWith("-");
+    }
+
+    /** What reads setups is made ready while the call is understood: it can be done at the same time. */
+    private static void ahead(SetupJson json) {
+        Thread thread = new Thread(json::makeReady, "evenfall-ahead");
+        thread.setDaemon(true);
+        thread.start();
     }
 
     /** A writer that knows when it cannot write; the system's print streams keep that to themselves. */

@@ -21,11 +21,10 @@ public final class SetupJson {
 
     private static final String VERSION_KEY = "evenfall";
 
-    private final ObjectMapper mapper;
+    /** Made when it is first used, since many calls read no setup; it does not change, so that all share it. */
+    private static final class Format {
 
-    /** A reader and writer of the published format; it keeps nothing of what it reads. */
-    public SetupJson() {
-        mapper = JsonMapper.builder(JsonFactory.builder()
+        private static final ObjectMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
                         .streamReadConstraints(JsonLimits.CONSTRAINTS)
                         .build())
                 .addModule(new EntriesModule())
@@ -37,9 +36,18 @@ public final class SetupJson {
                 .build();
     }
 
+    /** What reads setups takes a while to make ready; this does it, on whichever thread has time. */
+    public void makeReady() {
+        try {
+            read("{\"" + VERSION_KEY + "\": " + VERSION + "}", "");
+        } catch (InputFileException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+
     /** Mapper of the format; also makes the JSON nodes of other results. */
     public ObjectMapper mapper() {
-        return mapper;
+        return Format.MAPPER;
     }
 
     /**
@@ -73,7 +81,7 @@ public final class SetupJson {
      */
     AnyVersion readAnyVersion(String text, String name) throws InputFileException {
         try {
-            ObjectNode root = JsonLimits.read(mapper, InputText.withoutMark(text), name);
+            ObjectNode root = JsonLimits.read(Format.MAPPER, InputText.withoutMark(text), name);
             JsonNode version = root.remove(VERSION_KEY);
             if (version == null || !version.isInt() || version.intValue() < VERSION) {
                 throw new InputFileException(
@@ -85,7 +93,7 @@ public final class SetupJson {
                                                 + PlainText.oneLine(version.toString(), Quoted.MOST_LETTERS))
                                 + "; allowed: " + VERSION);
             }
-            return new AnyVersion(mapper.treeToValue(Migrations.apply(root), Setup.class), version.intValue());
+            return new AnyVersion(Format.MAPPER.treeToValue(Migrations.apply(root), Setup.class), version.intValue());
         } catch (JsonMappingException mapping) {
             throw new InputFileException(name, JsonProblem.pointer(mapping), JsonProblem.problem(mapping));
         } catch (JsonProcessingException wrong) {
@@ -95,9 +103,9 @@ public final class SetupJson {
 
     /** Pretty-printed text; what is not typed is left out, keys that this version does not know are kept. */
     public String write(Setup setup) {
-        ObjectNode root = mapper.createObjectNode();
+        ObjectNode root = Format.MAPPER.createObjectNode();
         root.put(VERSION_KEY, VERSION);
-        root.setAll((ObjectNode) mapper.valueToTree(setup));
+        root.setAll((ObjectNode) Format.MAPPER.valueToTree(setup));
         return root.toPrettyString() + "\n";
     }
 }

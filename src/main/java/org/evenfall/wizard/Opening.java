@@ -2,11 +2,13 @@ package org.evenfall.wizard;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Seasons;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.path.Entries;
 import org.evenfall.store.InputFileException;
 import org.evenfall.store.Preferences;
 import org.evenfall.store.PreferencesFile;
@@ -35,6 +37,8 @@ record Opening(
      * @throws InputFileException when the file cannot be read
      */
     static Opening of(WizardContext context, Optional<Path> named) throws InputFileException {
+        // loaded by one thread: the window and the first assessment both begin with them
+        Objects.requireNonNull(Entries.ALL);
         SetupFiles files = context.files();
         LocalDate today = LocalDate.now(context.clock());
         int season = Seasons.of(today);
