@@ -12,6 +12,7 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.logging.Level;
@@ -19,6 +20,7 @@ import java.util.logging.Logger;
 import org.evenfall.command.CommandContext;
 import org.evenfall.command.CommandFace;
 import org.evenfall.finding.Sentences;
+import org.evenfall.setup.path.Entries;
 import org.evenfall.store.SetupJson;
 import org.evenfall.store.SetupStore;
 import org.evenfall.store.UserFolder;
@@ -80,9 +82,17 @@ public final class Main {
         return args.length > 1 && !args[0].startsWith("-");
     }
 
-    /** What reads setups is made ready while the call is understood: it can be done at the same time. */
+    /**
+     * What reads setups is made ready while the call is understood: both take about as long. The classes that are loaded here
+     * need none that is loaded there in turn, so that neither waits for the other without end.
+     */
     private static void ahead(SetupJson json) {
-        Thread thread = new Thread(json::makeReady, "evenfall-ahead");
+        Thread thread = new Thread(
+                () -> {
+                    Objects.requireNonNull(Entries.ALL);
+                    json.makeReady();
+                },
+                "evenfall-ahead");
         thread.setDaemon(true);
         thread.start();
     }
