@@ -95,15 +95,14 @@ set "archive="
 rem --- the drawing library reaches memory in a way that later Javas warn of
 set "flags="
 if %major% GEQ 23 set "flags=--sun-misc-unsafe-memory-access=allow"
-rem one answer is given sooner by the quick compiler; the window, streams and batches run long enough for the good one
+rem a stream runs long enough for the better compiler
 set "quick="
-for %%C in (--version --help assess advise match trays flight verify) do if "%~1"=="%%C" set "quick=-XX:TieredStopAtLevel=1"
 rem a thousand cards in one call need no more
 if "%~1"=="card" set "quick=-Xmx256m"
 set "asked=%~1"
 :look
 if "%~1"=="" goto looked
-if "%~1"=="--stream" set "quick="
+if "%~1"=="--stream" set "quick=-XX:TieredStopAtLevel=4"
 shift /1
 goto look
 :looked

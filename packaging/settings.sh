@@ -30,8 +30,9 @@ copy_papers() {
     mkdir -p "$1/demo"
     cp LICENSE README.md "$1/"
     cp -r demo/pictures "$1/demo/"
-    [ ! -d packaging/licences ] || cp -r packaging/licences "$1/"
-    [ ! -f target/bom.json ] || cp target/bom.json "$1/"
+    cp -r packaging/licences "$1/"
+    [ -f target/evenfall-sbom.json ] || mvn -B -ntp -q cyclonedx:makeBom
+    cp target/evenfall-sbom.json "$1/"
 }
 
 # One date for all files of a folder, and rights that do not depend on who packs.

@@ -57,9 +57,11 @@ public final class Main {
         UserFolder user = UserFolder.of(System.getenv(), osName, Path.of(System.getProperty("user.home", ".")));
         Clock clock = Clock.system(ZoneId.systemDefault());
         // the window's classes are touched only when it is opened: a command starts without JavaFX
-        CommandContext.Window window = file -> new WizardLauncher(
-                        words, new SetupStore(json), user, clock, Main::demo, System.getenv(), toolkit)
-                .open(file);
+        CommandContext.Window window = file -> {
+            ClassArchive.renewLater();
+            return new WizardLauncher(words, new SetupStore(json), user, clock, Main::demo, System.getenv(), toolkit)
+                    .open(file);
+        };
         CommandContext context = new CommandContext(
                 System.in,
                 writer(FileDescriptor.out),

@@ -90,7 +90,7 @@ public final class WizardLauncher {
             return Optional.of(context.words().text("window.cannot", Arg.text(cannot.get())));
         }
         CountDownLatch closed = new CountDownLatch(1);
-        Platform.runLater(() -> start(opening, closed));
+        Platform.runLater(() -> start(opening, file.isPresent(), closed));
         try {
             closed.await();
         } catch (InterruptedException stopped) {
@@ -100,7 +100,7 @@ public final class WizardLauncher {
         return Optional.empty();
     }
 
-    private void start(Opening opening, CountDownLatch closed) {
+    private void start(Opening opening, boolean named, CountDownLatch closed) {
         WizardWindow window = new WizardWindow(context, opening);
         Stage stage = new Stage();
         window.saver().saveAtExit();
@@ -114,6 +114,10 @@ public final class WizardLauncher {
             closed.countDown();
         });
         window.show(stage);
+        if (named && !opening.setup().guide().isInvented()) {
+            // the setup that the person named is what they came for; the demo begins at the first page
+            window.shell().goOn();
+        }
     }
 
     /** The system's own viewer for a written file; where there is none, the sentence at the foot tells the path. */

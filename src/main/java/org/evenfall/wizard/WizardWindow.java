@@ -173,6 +173,7 @@ final class WizardWindow {
         WindowPlace.put(shown, preferences);
         shown.show();
         shell.focusFront();
+        Platform.runLater(() -> WindowIcons.put(shown));
         assessAhead();
         ahead.start();
     }
