@@ -38,7 +38,6 @@ public final class ClassArchive {
         if (!archive.isEmpty()) {
             Thread thread = new Thread(() -> renew(Path.of(archive)), "evenfall-archive");
             thread.setDaemon(true);
-            thread.setPriority(Thread.MIN_PRIORITY);
             thread.start();
         }
     }
@@ -80,8 +79,9 @@ public final class ClassArchive {
 
     private static Path jar() {
         // the program is on the class path alone, or the last on it
-        String[] places = System.getProperty("java.class.path").split(java.io.File.pathSeparator);
-        return Path.of(places[places.length - 1]).toAbsolutePath();
+        String places = System.getProperty("java.class.path");
+        return Path.of(places.substring(places.lastIndexOf(java.io.File.pathSeparator) + 1))
+                .toAbsolutePath();
     }
 
     private static Path stamp(Path archive) {

@@ -15,6 +15,7 @@ final class Rows {
         rows.add(new IntegratorRow());
         rows.add(new StreamRow());
         rows.add(new CardRow());
+        rows.addAll(StartRows.all());
         rows.add(new StepChangeRow());
         rows.add(new KeyEchoRow());
         return rows;

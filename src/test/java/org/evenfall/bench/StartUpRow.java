@@ -18,20 +18,20 @@ final class StartUpRow implements Row {
 
     private final String measured;
     private final String baseline;
-    private final ToDoubleFunction<Path> work;
-    private final ToDoubleFunction<Path> bare;
+    private final Preparation preparation;
 
-    /**
-     * Makes a row.
-     *
-     * @param work runs the program once and gives the figure, from a folder of its own for its files
-     * @param bare the same of the bare one
-     */
-    StartUpRow(String measured, String baseline, ToDoubleFunction<Path> work, ToDoubleFunction<Path> bare) {
+    /** What is measured against what; each runs once and gives its figure, from a folder of its own for its files. */
+    record Sides(ToDoubleFunction<Path> work, ToDoubleFunction<Path> bare, Runnable close) {}
+
+    /** Makes what the measuring needs, in a folder. */
+    interface Preparation {
+        Sides in(Path folder) throws Exception;
+    }
+
+    StartUpRow(String measured, String baseline, Preparation preparation) {
         this.measured = measured;
         this.baseline = baseline;
-        this.work = work;
-        this.bare = bare;
+        this.preparation = preparation;
     }
 
     @Override
@@ -47,13 +47,18 @@ final class StartUpRow implements Row {
     @Override
     public Pairs measure() throws Exception {
         Path folder = Files.createTempDirectory("evenfall-start");
-        // what is read for the first time comes from the disk
-        work.applyAsDouble(folder);
-        bare.applyAsDouble(folder);
+        Sides sides = preparation.in(folder);
         List<Pairs.Pair> pairs = new ArrayList<>();
-        for (int i = 0; i < TURNS; i++) {
-            double bareNow = bare.applyAsDouble(folder);
-            pairs.add(new Pairs.Pair(work.applyAsDouble(folder), bareNow));
+        try {
+            // what is read for the first time comes from the disk
+            sides.work().applyAsDouble(folder);
+            sides.bare().applyAsDouble(folder);
+            for (int i = 0; i < TURNS; i++) {
+                double bareNow = sides.bare().applyAsDouble(folder);
+                pairs.add(new Pairs.Pair(sides.work().applyAsDouble(folder), bareNow));
+            }
+        } finally {
+            sides.close().run();
         }
         return new Pairs(pairs);
     }
