@@ -15,7 +15,7 @@ import java.util.concurrent.TimeUnit;
  */
 public final class ClassArchive {
 
-    /** Names the archive that the virtual machine was told to use, where no script looks after it. */
+    /** Names the archive that the virtual machine uses where no script looks after it. */
     private static final String OWN = "evenfall.archive";
 
     /** Assumption: by then the window is shown and the person reads it, s. */

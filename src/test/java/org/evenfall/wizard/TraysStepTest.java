@@ -160,11 +160,14 @@ class TraysStepTest {
     @Test
     void anotherSetupIsComparedOnOneAxis(FxRobot robot) throws Exception {
         MenuButton choose = (MenuButton) typing.node("trays.beside.choose");
+        // the setups are read when it opens
+        robot.interact(choose::show);
         robot.interact(() -> choose.getItems().stream()
                 .filter(item -> item.getText().contains("neighbour"))
                 .findFirst()
                 .orElseThrow()
                 .fire());
+        robot.interact(choose::hide);
         assertThat(typing.words()).anyMatch(word -> word.startsWith("Chance that this setup is the more even"));
         robot.interact(choose::requestFocus);
         WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> choose.isFocused());
