@@ -437,10 +437,15 @@ final class Shell extends BorderPane implements Frame {
     private void place() {
         boolean alone = pages.prompt(front).alone();
         if (!alone) {
+            // from now on they stay: what was away while the size of the text changed would keep the size before
+            setLeft(rail.get());
+            setRight(side);
             rail.get().setPrefWidth(room.railWidth());
         }
-        setLeft(alone ? null : rail.get());
-        setRight(alone ? null : side);
+        rail.ifMade().ifPresent(steps -> {
+            steps.setVisible(!alone);
+            steps.setManaged(!alone);
+        });
         focused.setVisible(!alone);
         focused.setManaged(!alone);
         foot.showWays(!alone);
