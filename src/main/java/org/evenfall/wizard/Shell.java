@@ -35,6 +35,7 @@ final class Shell extends BorderPane implements Frame {
     private final SetupModel model;
     private final Sentences words;
     private final PromptPages pages;
+    private final StackPane steps = new StackPane();
     private final Lazy<Rail> rail;
     private final ScrollPane middle = new ScrollPane();
     private final StackPane stack = new StackPane();
@@ -78,8 +79,10 @@ final class Shell extends BorderPane implements Frame {
         middle.setFitToWidth(true);
         middle.getStyleClass().add("middle");
         setTop(banner);
+        setLeft(steps);
         VBox.setVgrow(middle, Priority.ALWAYS);
         setCenter(column);
+        setRight(side);
         setBottom(below);
         model.followLast(this::refresh);
         model.onRemoval(() -> showNotice(words.text("shell.removed")));
@@ -418,7 +421,7 @@ final class Shell extends BorderPane implements Frame {
                 ShellRoom.of(getWidth(), getHeight(), em(), getStyleClass().contains("projector"));
         ShellRoom before = room;
         room = now;
-        rail.ifMade().ifPresent(steps -> steps.setPrefWidth(now.railWidth()));
+        rail.ifMade().ifPresent(made -> made.setPrefWidth(now.railWidth()));
         side.setPrefWidth(now.sideWidth(pages.get(front).isWide()));
         if (now.hall() != before.hall()) {
             pages.all().forEach(page -> page.inHall(now.hall()));
@@ -438,14 +441,13 @@ final class Shell extends BorderPane implements Frame {
         boolean alone = pages.prompt(front).alone();
         if (!alone) {
             // from now on they stay: what was away while the size of the text changed would keep the size before
-            setLeft(rail.get());
-            setRight(side);
+            if (steps.getChildren().isEmpty()) {
+                steps.getChildren().add(rail.get());
+            }
             rail.get().setPrefWidth(room.railWidth());
         }
-        rail.ifMade().ifPresent(steps -> {
-            steps.setVisible(!alone);
-            steps.setManaged(!alone);
-        });
+        steps.setVisible(!alone);
+        steps.setManaged(!alone);
         focused.setVisible(!alone);
         focused.setManaged(!alone);
         foot.showWays(!alone);
