@@ -31,7 +31,7 @@ copy_papers() {
     cp LICENSE README.md "$1/"
     cp -r demo/pictures "$1/demo/"
     cp -r packaging/licences "$1/"
-    [ -f target/evenfall-sbom.json ] || mvn -B -ntp -q cyclonedx:makeBom
+    [ -f target/evenfall-sbom.json ] || mvn -B -ntp -q cyclonedx:makeBom >&2
     cp target/evenfall-sbom.json "$1/"
 }
 

@@ -15,6 +15,7 @@ import java.util.ResourceBundle;
 import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
 import javafx.application.Application;
+import org.evenfall.Main;
 import org.evenfall.command.CommandContext;
 import org.evenfall.command.CommandFace;
 import org.evenfall.finding.Sentences;
@@ -53,7 +54,8 @@ public final class StartTraining {
         } finally {
             remove(folder);
         }
-        System.exit(0);
+        // as a person calls it; it ends the process
+        Main.main(new String[] {"--version"});
     }
 
     private static void run(Path folder, String... args) {
