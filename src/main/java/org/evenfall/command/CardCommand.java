@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.evenfall.publish.CardService;
+import org.evenfall.publish.KeyTrouble;
 import org.evenfall.setup.Assessment;
 import org.evenfall.setup.Assessor;
 import org.evenfall.setup.entry.CardLanguage;
@@ -131,7 +132,7 @@ final class CardCommand implements Callable<Integer> {
             OutputFile.write(context, written, () -> cards.write(setup, assessment, written));
         } catch (KeyException unusable) {
             throw new CommandException(
-                    context.user().root() + ": " + context.words().choice(unusable.kind()) + hint(unusable.kind()),
+                    context.user().root() + ": " + KeyTrouble.sentence(context.words(), unusable) + hint(unusable.kind()),
                     unusable);
         }
         return allowed ? CommandFace.OK : CommandFace.FOUND;

@@ -2,6 +2,7 @@ package org.evenfall.command;
 
 import java.util.concurrent.Callable;
 import org.evenfall.publish.CardService;
+import org.evenfall.publish.KeyTrouble;
 import org.evenfall.publish.VerifyText;
 import org.evenfall.sign.KeyException;
 import org.evenfall.sign.VerifyResult;
@@ -63,7 +64,7 @@ final class VerifyCommand implements Callable<Integer> {
             cards.keys().remember(code, name);
         } catch (KeyException notWritten) {
             throw new CommandException(
-                    context.user().root() + ": " + context.words().choice(notWritten.kind()), notWritten);
+                    context.user().root() + ": " + KeyTrouble.sentence(context.words(), notWritten), notWritten);
         }
     }
 

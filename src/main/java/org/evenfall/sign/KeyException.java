@@ -17,6 +17,8 @@ public final class KeyException extends IOException {
         NO_KEY,
         /** The file is no key file, or is damaged. */
         UNREADABLE,
+        /** This Java cannot make a key. */
+        NOT_MADE,
         /** The file could not be written. */
         NOT_WRITTEN
     }
@@ -36,5 +38,15 @@ public final class KeyException extends IOException {
     /** The reason. */
     public Kind kind() {
         return kind;
+    }
+
+    /** What the system reports of a file or of this Java, for whoever is asked for help; empty where the kind says all. */
+    public String detail() {
+        Throwable cause = getCause();
+        if (cause == null || kind == Kind.LOCKED || kind == Kind.WRONG_PASSPHRASE) {
+            return "";
+        }
+        String message = cause.getMessage();
+        return message == null ? cause.getClass().getSimpleName() : message;
     }
 }

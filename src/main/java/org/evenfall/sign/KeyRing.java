@@ -142,7 +142,7 @@ public final class KeyRing {
         } catch (KeyException notWritten) {
             throw notWritten;
         } catch (IOException notMade) {
-            throw new KeyException(KeyException.Kind.UNREADABLE, notMade);
+            throw new KeyException(KeyException.Kind.NOT_MADE, notMade);
         }
     }
 

@@ -1,5 +1,6 @@
 package org.evenfall.wizard;
 
+import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -8,6 +9,7 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Step;
 import org.evenfall.page.NoPrinter;
+import org.evenfall.publish.KeyTrouble;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.sign.KeyException;
 import org.evenfall.wizard.form.Form;
@@ -34,13 +36,12 @@ final class CardStep implements StepView, CardActions {
     private final Lazy<CheckForm> checkForm;
     private final SignPrompt sign;
     private @Nullable SignedCard signed;
-    private boolean front;
 
     CardStep(Form form, WizardContext context, SetupDocument document) {
         this.form = form;
         this.context = context;
         this.document = document;
-        this.preview = new Lazy<>(() -> new CardPreview(form.words()));
+        this.preview = new Lazy<>(() -> new CardPreview(form.words(), this::draw));
         this.picture = new Lazy<>(this::scrolled);
         this.work = new CardWork(context, this::failed);
         this.checkForm = new Lazy<>(() -> new CheckForm(form, context, work));
@@ -89,20 +90,25 @@ final class CardStep implements StepView, CardActions {
     }
 
     private void shown() {
-        front = true;
-        draw();
         keyForm.get().refresh();
     }
 
-    /** Draws the preview anew when this step is in front. */
+    /** Draws the preview anew while it is in sight. */
     private void draw() {
-        if (front) {
+        if (preview.ifMade().filter(CardPreview::isInSight).isPresent()) {
             work.draw(
                     form.model().setup(),
                     form.model().assessment(),
-                    preview.get()::show,
+                    this::show,
                     problem -> document.frame()
                             .showNotice(form.words().text("card.noPreview", Arg.text(reason(problem)))));
+        }
+    }
+
+    /** Shows what was drawn; meanwhile the step may have been left. */
+    private void show(List<BufferedImage> drawn) {
+        if (preview.get().isInSight()) {
+            preview.get().show(drawn);
         }
     }
 
@@ -171,7 +177,7 @@ final class CardStep implements StepView, CardActions {
 
     private void failed(Throwable problem) {
         if (problem instanceof KeyException trouble) {
-            document.frame().showNotice(form.words().choice(trouble.kind()));
+            document.frame().showNotice(KeyTrouble.sentence(form.words(), trouble));
             keyForm.get().refresh();
         } else if (problem instanceof NoPrinter) {
             document.frame().showNotice(form.words().text("card.noPrinter"));

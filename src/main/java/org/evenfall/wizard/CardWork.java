@@ -70,7 +70,14 @@ final class CardWork {
         if (preview != null) {
             preview.cancel(false);
         }
-        Task<?> next = task(() -> cards.preview(setup, assessment, PREVIEW_DPI), drawn, notDrawn);
+        Task<?> next = task(
+                () -> cards.preview(setup, assessment, PREVIEW_DPI),
+                pages -> {
+                    // it holds the pages
+                    preview = null;
+                    drawn.accept(pages);
+                },
+                notDrawn);
         preview = next;
         thread.execute(next);
     }

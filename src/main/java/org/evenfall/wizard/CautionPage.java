@@ -14,6 +14,7 @@ import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Step;
 import org.evenfall.wizard.form.FindingView;
+import org.evenfall.wizard.form.Keyboard;
 
 /** The cautions of a step on a page of their own, the first time in a setup, before its first prompt that can hurt. */
 final class CautionPage extends VBox {
@@ -51,7 +52,7 @@ final class CautionPage extends VBox {
 
     /** Puts the keyboard on the button that goes on. */
     void focus() {
-        goOn.requestFocus();
+        Keyboard.to(goOn);
     }
 
     /** The sentences of the caution of a step, one a line. */

@@ -9,6 +9,7 @@ import javafx.scene.layout.VBox;
 import org.evenfall.finding.Sentences;
 import org.evenfall.result.SourceText;
 import org.evenfall.setup.DayLines;
+import org.evenfall.wizard.form.Keyboard;
 import org.evenfall.wizard.form.Wrapped;
 
 /** Is today a day to spread? What raises and lowers nitrogen loss and unevenness, with sources. Nothing is kept. */
@@ -36,6 +37,6 @@ final class DayPage extends VBox {
 
     /** Puts the keyboard on the button that goes back. */
     void focus() {
-        back.requestFocus();
+        Keyboard.to(back);
     }
 }

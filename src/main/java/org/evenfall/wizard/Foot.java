@@ -11,6 +11,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
+import org.evenfall.wizard.form.Keyboard;
 
 /** The foot of the window: what the step means, a notice, undo and the way to the steps before and after. */
 final class Foot extends HBox {
@@ -83,7 +84,7 @@ final class Foot extends HBox {
 
     /** Puts the keyboard on the button that goes on. */
     void focusNext() {
-        next.requestFocus();
+        Keyboard.to(next);
     }
 
     /** A sentence below the meaning; an empty one takes no room. */

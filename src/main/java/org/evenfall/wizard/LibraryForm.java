@@ -30,6 +30,7 @@ import org.evenfall.store.LibraryCsv;
 import org.evenfall.wizard.form.Choices;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.HorizontalScrollPane;
+import org.evenfall.wizard.form.Keyboard;
 import org.evenfall.wizard.form.Slot;
 
 /** The library of tested products: search, sort, add, edit, delete with undo, import, keep the product just proved. */
@@ -170,7 +171,7 @@ final class LibraryForm {
             editor.show(part -> new TestedProductForm(part, place, () -> edit(-1)).node());
             String name =
                     MatchPaths.TESTED_NAME.at(MatchPaths.LIBRARY.item(place)).pointer();
-            editor.lookupAll("#" + name).forEach(Node::requestFocus);
+            editor.lookupAll("#" + name).forEach(Keyboard::to);
         }
     }
 
@@ -190,7 +191,7 @@ final class LibraryForm {
             deleted.getChildren().clear();
         });
         deleted.getChildren().setAll(sentence, undo);
-        undo.requestFocus();
+        Keyboard.to(undo);
     }
 
     private static Setup back(Setup setup, int place, TestedProductEntry entry) {

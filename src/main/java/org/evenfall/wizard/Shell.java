@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
+import javafx.event.ActionEvent;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.MenuButton;
@@ -21,6 +22,7 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Step;
 import org.evenfall.setup.path.PrivateEntries;
 import org.evenfall.wizard.form.FocusedFindings;
+import org.evenfall.wizard.form.Keyboard;
 import org.evenfall.wizard.form.Lazy;
 import org.evenfall.wizard.form.SetupModel;
 import org.jspecify.annotations.Nullable;
@@ -88,6 +90,7 @@ final class Shell extends BorderPane implements Frame {
         model.onRemoval(() -> showNotice(words.text("shell.removed")));
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         addEventHandler(KeyEvent.KEY_PRESSED, this::enter);
+        addEventHandler(ActionEvent.ACTION, this::pressed);
         new FocusScroll(this, middle, () -> pages.get(front), this::em).install();
         sceneProperty().flatMap(scene -> scene.focusOwnerProperty()).subscribe(owner -> model.endEdit());
         widthProperty().addListener((property, old, width) -> fit());
@@ -267,10 +270,8 @@ final class Shell extends BorderPane implements Frame {
         if (caution.isVisible()) {
             caution.focus();
         } else {
-            // a field takes keys only once it is styled, and the next key may come before the next frame
-            pages.get(front).applyCss();
             EntryOrder.first(pages.get(front), pages.prompt(front).alone())
-                    .ifPresentOrElse(Node::requestFocus, foot::focusNext);
+                    .ifPresentOrElse(Keyboard::to, foot::focusNext);
         }
         middle.setVvalue(0);
     }
@@ -318,7 +319,17 @@ final class Shell extends BorderPane implements Frame {
                 main.fire();
                 return;
             }
-            EntryOrder.after(pages.get(front), at).ifPresentOrElse(Node::requestFocus, this::next);
+            EntryOrder.after(pages.get(front), at).ifPresentOrElse(Keyboard::to, this::next);
+        }
+    }
+
+    /** Where a button was pressed that is gone now, what it brought takes the next key, which may come before the next frame. */
+    private void pressed(ActionEvent event) {
+        if (event.getTarget() instanceof Node button && (button.getScene() == null || !button.isVisible())) {
+            Node owner = getScene().getFocusOwner();
+            if (owner == null || owner.equals(button)) {
+                focusFront();
+            }
         }
     }
 
@@ -479,7 +490,7 @@ final class Shell extends BorderPane implements Frame {
         pages.prompt(front).shown();
         place();
         if (owner == null || owner.getScene() == null) {
-            EntryOrder.first(pages.get(front), pages.prompt(front).alone()).ifPresent(Node::requestFocus);
+            EntryOrder.first(pages.get(front), pages.prompt(front).alone()).ifPresent(Keyboard::to);
         }
     }
 

@@ -10,6 +10,8 @@ import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Step;
 import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.form.Wrapped;
+import org.evenfall.wizard.picture.InSight;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The picture of the prompt in front with its findings: at the right where there is room, else below the entries. The help
@@ -23,6 +25,7 @@ final class SidePane extends BorderPane {
     private final Label hiddenCard;
     private boolean atRight = true;
     private boolean helping;
+    private @Nullable Node inSight;
 
     SidePane(Sentences words, StepFindings findings, HelpPane help) {
         this.findings = findings;
@@ -87,5 +90,21 @@ final class SidePane extends BorderPane {
         }
         setVisible(atRight);
         setManaged(atRight);
+        inSight(alone || (helping && atRight) ? null : picture);
+    }
+
+    /** One picture at a time is in sight. */
+    private void inSight(@Nullable Node picture) {
+        Node before = inSight;
+        if (before == picture) {
+            return;
+        }
+        if (before != null) {
+            InSight.of(before, false);
+        }
+        inSight = picture;
+        if (picture != null) {
+            InSight.of(picture, true);
+        }
     }
 }

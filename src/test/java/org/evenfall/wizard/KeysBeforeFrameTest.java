@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.util.Optional;
 import javafx.event.Event;
+import javafx.scene.Node;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import org.evenfall.quantity.EnteredQuantity;
+import org.evenfall.setup.entry.TrayTestEntry;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.framework.junit5.ApplicationExtension;
@@ -54,6 +57,40 @@ class KeysBeforeFrameTest {
         assertThat(window.model().setup().machine().discDiameter().text()).isEqualTo("42");
     }
 
+    /** The fields that a choice brings are made with it. */
+    @Test
+    void fieldsThatAChoiceBringsTakeKeysAtOnce() throws Exception {
+        WaitForAsyncUtils.asyncFx(() -> {
+                    window.model()
+                            .open(SharedWindow.cautionsRead(window, window.model().setup()));
+                    window.shell().show("6a");
+                    ToggleButton mass = (ToggleButton) window.scene().lookup("#/trays/catchKind/MASS");
+                    mass.fire();
+                    mass.requestFocus();
+                    type("\n7\n52\n51");
+                })
+                .get();
+        assertThat(window.model().setup().trays().trayCount().text()).isEqualTo("7");
+        assertThat(window.model().setup().trays().trayLength().text()).isEqualTo("52");
+        assertThat(window.model().setup().trays().trayWidth().text()).isEqualTo("51");
+    }
+
+    /** The button that begins the first test gives way to its fields. */
+    @Test
+    void fieldsThatTheMainButtonBringsTakeKeysAtOnce() throws Exception {
+        WaitForAsyncUtils.asyncFx(() -> {
+                    window.model()
+                            .open(SharedWindow.cautionsRead(window, window.model().setup()));
+                    window.shell().show("6b");
+                    type("\n540\n27\n28");
+                })
+                .get();
+        TrayTestEntry test = window.model().setup().trays().tests().get(0);
+        assertThat(test.settings().ptoSpeed().text()).isEqualTo("540");
+        assertThat(test.openingLeft().text()).isEqualTo("27");
+        assertThat(test.openingRight().text()).isEqualTo("28");
+    }
+
     /** All in one turn of the window's thread, so that no frame comes between. */
     private void type(String keys) {
         for (String key : keys.split("")) {
@@ -62,11 +99,14 @@ class KeysBeforeFrameTest {
             if (!enter) {
                 fire(KeyEvent.KEY_TYPED, key, KeyCode.UNDEFINED);
             }
+            fire(KeyEvent.KEY_RELEASED, "", enter ? KeyCode.ENTER : KeyCode.UNDEFINED);
         }
     }
 
+    /** To where the keys go, if anywhere. */
     private void fire(javafx.event.EventType<KeyEvent> kind, String letter, KeyCode code) {
+        Node owner = window.scene().getFocusOwner();
         Event.fireEvent(
-                window.scene().getFocusOwner(), new KeyEvent(kind, letter, "", code, false, false, false, false));
+                owner == null ? window.scene() : owner, new KeyEvent(kind, letter, "", code, false, false, false, false));
     }
 }

@@ -164,7 +164,7 @@ public final class CatchLine {
         if (index < 0 || index >= fields.size()) {
             return false;
         }
-        fields.get(index).requestFocus();
+        Keyboard.to(fields.get(index));
         fields.get(index).selectAll();
         return true;
     }

@@ -117,7 +117,7 @@ public final class DateField extends HBox {
         calendar.lookupAll(".day-cell").stream()
                 .filter(cell -> date == null ? cell.getStyleClass().contains("today") : isDay((DateCell) cell, date))
                 .findFirst()
-                .ifPresent(Node::requestFocus);
+                .ifPresent(Keyboard::to);
     }
 
     private void close(Popup popup) {

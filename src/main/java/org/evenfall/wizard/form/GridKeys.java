@@ -119,12 +119,12 @@ public final class GridKeys {
     boolean focus(int row, int column) {
         Node cell = at(row, column);
         if (cell instanceof TextField field) {
-            field.requestFocus();
+            Keyboard.to(field);
             field.selectAll();
             return true;
         }
         if (cell instanceof ChoiceBox<?>) {
-            cell.requestFocus();
+            Keyboard.to(cell);
             return true;
         }
         return false;

@@ -12,21 +12,46 @@ import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 
 /** The pages of the PDF, one under the other, as wide as there is room: what is seen is what will be printed. */
-public final class CardPreview extends Region {
+public final class CardPreview extends Region implements InSight {
 
     private static final double GAP = 12;
 
     private final Sentences words;
+    private final Runnable draw;
     private List<Image> pages = List.of();
+    private boolean inSight;
 
-    /** Begins without a page. */
-    public CardPreview(Sentences words) {
+    /**
+     * Begins without a page, out of sight.
+     *
+     * @param draw called when it comes in sight, to show the pages as they are then
+     */
+    public CardPreview(Sentences words, Runnable draw) {
         this.words = words;
+        this.draw = draw;
         getStyleClass().add("ev-card-preview");
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setAccessibleText(words.text("picture.card.empty"));
         ObservableValue<? extends Number> wide = widthProperty();
         wide.addListener(changed -> requestLayout());
+    }
+
+    @Override
+    public void setInSight(boolean now) {
+        if (inSight == now) {
+            return;
+        }
+        inSight = now;
+        if (now) {
+            draw.run();
+        } else {
+            show(List.of());
+        }
+    }
+
+    /** Whether somebody can look at it. */
+    public boolean isInSight() {
+        return inSight;
     }
 
     /** @param rendered pages of the PDF, rendered at any resolution */

@@ -19,12 +19,11 @@ import org.evenfall.finding.Sentences;
  * A drawing that follows its size, its text size and the colours of the theme. A subclass keeps the result record it was
  * given and draws it; {@link #redraw(String)} after each change.
  */
-public abstract class Picture extends Region {
+public abstract class Picture extends Region implements InSight {
 
     private static final StyleablePropertyFactory<Picture> CSS =
             new StyleablePropertyFactory<>(Region.getClassCssMetaData());
 
-    private final Canvas canvas = new Canvas();
     private final StyleableProperty<Color> paper = colour("paper", "#FAF8F3");
     private final StyleableProperty<Color> ink = colour("ink", "#1C2326");
     private final StyleableProperty<Color> soft = colour("soft", "#55606A");
@@ -37,6 +36,7 @@ public abstract class Picture extends Region {
     private final StyleableProperty<Font> font;
     private final StyleableProperty<Number> noteEm;
     private final double heightToWidth;
+    private boolean inSight = true;
 
     /** Words for what is drawn. */
     protected final Sentences words;
@@ -53,8 +53,21 @@ public abstract class Picture extends Region {
         ((javafx.beans.value.ObservableValue<?>) noteEm).addListener(changed -> requestLayout());
         getStyleClass().addAll("picture", "ev-picture");
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        canvas.setManaged(false);
-        getChildren().add(canvas);
+        getChildren().add(freshCanvas());
+    }
+
+    /** Out of sight there is no drawing, and no letter typed makes one. */
+    @Override
+    public final void setInSight(boolean now) {
+        if (inSight == now) {
+            return;
+        }
+        inSight = now;
+        if (now) {
+            getChildren().setAll(freshCanvas());
+        } else {
+            getChildren().clear();
+        }
     }
 
     /** Draws everything anew. The canvas is clean, the paper drawn. */
@@ -82,8 +95,12 @@ public abstract class Picture extends Region {
 
     @Override
     protected final void layoutChildren() {
+        if (!inSight) {
+            return;
+        }
         double width = Math.max(1, getWidth());
         double height = Math.max(1, getHeight());
+        Canvas canvas = (Canvas) getChildren().get(0);
         canvas.setWidth(width);
         canvas.setHeight(height);
         Palette palette = palette();
@@ -93,6 +110,12 @@ public abstract class Picture extends Region {
                 new Brush(graphics, palette, font.getValue(), noteEm.getValue().doubleValue());
         brush.box(0, 0, width, height, palette.paper());
         draw(brush, width, height);
+    }
+
+    private static Canvas freshCanvas() {
+        Canvas canvas = new Canvas();
+        canvas.setManaged(false);
+        return canvas;
     }
 
     @Override

@@ -146,7 +146,7 @@ class PictureGalleryTest {
                 java.time.Instant.parse("2027-03-18T10:00:00Z"));
         List<BufferedImage> pages = PagePicture.render(pdf, 110);
         BufferedImage image = onFx(() -> {
-            CardPreview preview = new CardPreview(WORDS);
+            CardPreview preview = new CardPreview(WORDS, () -> {});
             preview.show(pages);
             assertThat(preview.getAccessibleText()).contains(Integer.toString(pages.size()));
             StackPane root = new StackPane(preview);

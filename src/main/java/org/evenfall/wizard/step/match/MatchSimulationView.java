@@ -10,6 +10,7 @@ import org.evenfall.reference.MatchResult;
 import org.evenfall.result.MatchLines;
 import org.evenfall.setup.entry.Setup;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Keyboard;
 import org.jspecify.annotations.Nullable;
 
 /** Starts the simulation of the match, shows how far it is, stops it, and shows when it failed. */
@@ -70,7 +71,7 @@ final class MatchSimulationView {
         running = task;
         bar.progressProperty().bind(task.progressProperty());
         row.getChildren().setAll(bar, stop);
-        stop.requestFocus();
+        Keyboard.to(stop);
         task.setOnSucceeded(event -> finished(task));
         task.setOnFailed(event -> failed(task));
         task.start();
@@ -105,7 +106,7 @@ final class MatchSimulationView {
         running = null;
         bar.progressProperty().unbind();
         row.getChildren().setAll(start, sentence);
-        start.requestFocus();
+        Keyboard.to(start);
         return true;
     }
 }

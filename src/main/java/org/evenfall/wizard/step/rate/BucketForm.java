@@ -15,6 +15,7 @@ import org.evenfall.setup.path.EntryPath;
 import org.evenfall.setup.path.RatePaths;
 import org.evenfall.wizard.form.CatchLine;
 import org.evenfall.wizard.form.Form;
+import org.evenfall.wizard.form.Keyboard;
 import org.evenfall.wizard.form.LineList;
 import org.evenfall.wizard.form.SamePlace;
 import org.evenfall.wizard.form.Slot;
@@ -111,7 +112,7 @@ final class BucketForm {
         fields(left).findFirst().ifPresent(field -> {
             // a field takes keys only once it is styled, and the next key may come before the next frame
             field.applyCss();
-            field.requestFocus();
+            Keyboard.to(field);
         });
     }
 

@@ -19,6 +19,7 @@ import org.evenfall.wizard.form.Disclosure;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
 import org.evenfall.wizard.form.Help;
+import org.evenfall.wizard.form.Keyboard;
 import org.evenfall.wizard.form.OneTest;
 import org.evenfall.wizard.form.ReservedSentence;
 import org.evenfall.wizard.form.ShownTest;
@@ -136,7 +137,7 @@ public final class BucketPrompt extends FormPrompt {
                 && next != null
                 && next.getStyleClass().contains("primary")) {
             event.consume();
-            next.requestFocus();
+            Keyboard.to(next);
         }
     }
 
