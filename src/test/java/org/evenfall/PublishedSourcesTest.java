@@ -25,9 +25,8 @@ import org.junit.jupiter.api.Test;
 class PublishedSourcesTest {
 
     /** Standards by their number. */
-    private static final Pattern STANDARD = Pattern.compile(
-            "\\b(?:RFC \\d+|ISO(?:/IEC)? \\d+(?:-\\d+)?|"
-                    + "ETSI EN [\\d -]*\\d|NIST SP [\\d-]*\\d|ANSI\\S* Y[\\d.]*\\d|WCAG \\d\\.\\d)");
+    private static final Pattern STANDARD = Pattern.compile("\\b(?:RFC \\d+|ISO(?:/IEC)? \\d+(?:-\\d+)?|"
+            + "ETSI EN [\\d -]*\\d|NIST SP [\\d-]*\\d|ANSI\\S* Y[\\d.]*\\d|WCAG \\d\\.\\d)");
 
     private static final Path BUNDLE = Path.of("src", "main", "resources", "org", "evenfall", "words.properties");
 
@@ -93,7 +92,8 @@ class PublishedSourcesTest {
     void everySourceOfADataFileIsInTheTable() throws Exception {
         List<String> wrong = new ArrayList<>();
         int cells = 0;
-        for (Map.Entry<String, String> file : files("src/test/resources", ".csv").entrySet()) {
+        for (Map.Entry<String, String> file :
+                files("src/test/resources", ".csv").entrySet()) {
             if (!file.getValue().lines().findFirst().orElse("").endsWith(",source")) {
                 continue;
             }
@@ -125,8 +125,7 @@ class PublishedSourcesTest {
                 .isEmpty();
     }
 
-    private static final PublishedSources TWO = PublishedSources.of(
-            """
+    private static final PublishedSources TWO = PublishedSources.of("""
             # A
 
             ## Published sources
@@ -145,11 +144,12 @@ class PublishedSourcesTest {
         Map<String, String> good = Map.of("a/ATest.java", "/** Miller\n * 2001. */");
         assertThat(TWO.wrongRows(good)).isEmpty();
         assertThat(TWO.wrongRows(Map.of())).containsExactly("Miller 2001: there is no ATest");
-        assertThat(TWO.wrongRows(Map.of("a/ATest.java", "")))
-                .containsExactly("Miller 2001 is not named in ATest");
-        assertThat(new PublishedSources(List.of(miller, miller)).wrongRows(good)).containsExactly("Miller 2001 is twice in the table");
+        assertThat(TWO.wrongRows(Map.of("a/ATest.java", ""))).containsExactly("Miller 2001 is not named in ATest");
+        assertThat(new PublishedSources(List.of(miller, miller)).wrongRows(good))
+                .containsExactly("Miller 2001 is twice in the table");
         Row unclear = new Row("Adams 1990", "", "guessed", "", "somewhere");
-        assertThat(new PublishedSources(List.of(miller, unclear)).wrongRows(good)).hasSize(3);
+        assertThat(new PublishedSources(List.of(miller, unclear)).wrongRows(good))
+                .hasSize(3);
     }
 
     @Test
