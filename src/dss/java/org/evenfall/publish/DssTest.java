@@ -22,7 +22,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** An independent validation of the signature: the European Commission's Digital Signature Service library, 6.4. */
+/**
+ * An independent validation of the signature (ETSI EN 319 142-1, baseline B): the European Commission's Digital Signature
+ * Service library, 6.4.
+ */
 class DssTest {
 
     private static SigningKey key;

@@ -5,7 +5,7 @@ package org.evenfall.flight;
  * measured points and jumps by less than 1.5 % where two segments meet. A granule of urea flies at Re 800 to 6 000; it is
  * no smooth sphere and drags a little more: {@link Granule#shapeFactor()}.
  *
- * <p>Source: Clift, Grace and Weber, Bubbles, Drops and Particles, Academic Press 1978, Table 5.2. Assumption: above Re
+ * <p>Source: Clift, Grace and Weber 1978, Bubbles, Drops and Particles, Academic Press, Table 5.2. Assumption: above Re
  * 44 000 the last value is held up to 200 000, as measured curves are flat there within about 10 %.
  */
 public final class SphereDrag {

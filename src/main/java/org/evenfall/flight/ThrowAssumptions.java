@@ -25,7 +25,7 @@ public record ThrowAssumptions(double takeOffDeg, double friction, double dragFa
 
     /**
      * Source: equivalent friction 0.13 of ammonium nitrate and 0.14 of NPK, 0.44 of potassium chloride, Villette et al.
-     * 2008. Assumption: urea, for which none is published, lies between 0.10 and 0.30.
+     * 2010. Assumption: urea, for which none is published, lies between 0.10 and 0.30.
      */
     private static final double[] FRICTIONS = {0.10, 0.30};
 

@@ -13,7 +13,7 @@ public final class ThrowModel {
     public static final double USUAL_DISC_RPM = 850;
 
     /**
-     * Friction on the vane, between ammonium nitrate 0.13 and NPK 0.14, rounded up. Source: Villette et al. 2008, equivalent
+     * Friction on the vane, between ammonium nitrate 0.13 and NPK 0.14, rounded up. Source: Villette et al. 2010, equivalent
      * friction from measured outlet angles. Assumption: urea is alike; nothing is published for it.
      */
     public static final double FRICTION = 0.14;

@@ -2,7 +2,8 @@ package org.evenfall.granule;
 
 /**
  * Flow of a granular product through an opening in Beverloo's form: W = C ρ √g (D − k d)^2.5. Used only for the ratio
- * between two products at one opening. Source: Beverloo's form as published; Source (from memory): {@link #C}, {@link #K}.
+ * between two products at one opening. Source: Beverloo's form. Source (from memory): Beverloo's constants, {@link #C} and
+ * {@link #K}.
  */
 public final class FlowScaling {
 

@@ -31,7 +31,8 @@ public record SizeDistribution(
     }
 
     /**
-     * Geometric standard deviation where only a median is known. Source: limit of the European blenders, spread index 18.
+     * Geometric standard deviation where only a median is known. Source: European Fertiliser Blenders
+     * Association, spread index below 18.
      */
     public static final double USUAL_GEOMETRIC_SD = 1.2;
 
@@ -94,7 +95,7 @@ public record SizeDistribution(
         return STANDARD.density(Math.log(diameterMm / d50Mm) / sigma()) / (sigma() * diameterMm);
     }
 
-    /** Size guide number of a median, mm: 100 × d50. Source: Street, Sherratt, Ohio State University 2012. */
+    /** Size guide number of a median, mm: 100 × d50. Source: Street, Sherratt 2012, Ohio State University. */
     public static double sgn(double d50Mm) {
         return 100 * d50Mm;
     }

@@ -6,7 +6,7 @@ import java.util.Optional;
 /**
  * A unit in which a value may be entered. {@code factor} converts one of it into the base unit of the dimension.
  *
- * <p>Factors of acre, pound, foot, inch and mile are exact. Source: NIST Special Publication 811 (2008), Appendix B.
+ * <p>Factors of acre, pound, foot, inch and mile are exact. Source: NIST SP 811 (2008), Appendix B.
  */
 public enum Unit {
     /** Metre. */

@@ -51,7 +51,7 @@ record EstimatedProperties(
     /** Its relative error. Assumption: products run from about 0.70 to 1.10 kg/L. */
     static final double USUAL_BULK_ERROR = 0.14;
 
-    /** Median where not sieved, mm. Source: target of the European blenders. */
+    /** Median where not sieved, mm. Source: European Fertiliser Blenders Association, target. */
     static final double USUAL_D50_MM = 3.25;
 
     /** Median of prills where not sieved, mm. Assumption: from about 1.5 to 2.7. */
@@ -60,7 +60,7 @@ record EstimatedProperties(
     /** Error of its logarithm. Common practice: granular products run from about 2.5 to 4.2 mm. */
     static final double USUAL_D50_ERROR = 0.15;
 
-    /** Sigma where not sieved. Source: spread index 18, limit of the European blenders. */
+    /** Sigma where not sieved. Source: European Fertiliser Blenders Association, spread index below 18. */
     static final double USUAL_SIGMA = 0.18;
 
     /** Error of sigma where not measured. Assumption: spread indices run from about 13 to 23. */

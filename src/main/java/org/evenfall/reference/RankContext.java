@@ -26,7 +26,7 @@ public record RankContext(
         @Nullable Double widestHandbookWidthM,
         boolean widerLever) {
 
-    /** Height above the crop canopy where none is known, m. Source: published figures run from 0.70 to 0.75. */
+    /** Height above the crop canopy where none is known, m. Common practice: handbooks of some machines give 0.70 to 0.75. */
     public static final double USUAL_HEIGHT_M = 0.75;
 
     /**

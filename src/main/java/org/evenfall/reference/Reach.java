@@ -26,10 +26,10 @@ public final class Reach {
     /** Relative standard error of the model where nothing is known of the machine. Assumption: twice the usual and more. */
     public static final double ROUGH_MODEL_ERROR = 0.12;
 
-    /** Bulk density of a dense 27 % N product, kg/L. Source: middle of the published band of calcium ammonium nitrate. */
+    /** Bulk density of a dense 27 % N product, kg/L. Source: farm press and extension services, about 1.0. */
     public static final double DENSE_KG_PER_L = 1.0;
 
-    /** Error of ln d50 of such a product. Assumption: the European blenders' range of ± 0.25 mm, a little widened. */
+    /** Error of ln d50 of such a product. Assumption: the blenders' ± 0.25 mm, a little widened. */
     public static final double DENSE_D50_ERROR = 0.05;
 
     /** Its sizes: median and spread of the blenders' target. Assumption: the error of its spread. */

@@ -19,7 +19,7 @@ final class IdentityAssessor {
     /**
      * Nitrogen content of urea and of urea with sulphur, %.
      *
-     * <p>Source (from memory): 46.6 % in pure urea by its formula; urea with sulphur from 38 %.
+     * <p>Source (from memory): 46.6 % by the formula of urea; urea with sulphur from 38 %.
      */
     private static final Limits UREA_NITROGEN_PERCENT = new Limits(38, 46.7);
 

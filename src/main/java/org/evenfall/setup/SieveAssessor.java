@@ -21,7 +21,7 @@ final class SieveAssessor {
     /** Assumption: a class whose measured and fitted shares differ by more does not belong to one log-normal, points. */
     private static final double WORST_RESIDUAL_PERCENT = 6;
 
-    /** Source: science.md, good sign for wide work: 80–90 % of urea above 2 mm (farm press). Share under 2 mm, %. */
+    /** Share under 2 mm, %. Source: farm press, good sign for wide work: 80–90 % of urea above 2 mm. */
     private static final double MOST_UNDER_2_MM_PERCENT = 10;
 
     /**

@@ -11,7 +11,7 @@ import org.hipparchus.linear.RealVector;
  * noise included, the covariances k of a setting with them, and y the tests less the line that was expected of them, the mean
  * at the setting is the line + kᵀK⁻¹y and its variance k₀ − kᵀK⁻¹k.
  *
- * <p>Source (from memory): Rasmussen and Williams, Gaussian Processes for Machine Learning, 2006, chapter 2.
+ * <p>Source (from memory): Rasmussen and Williams 2006, Gaussian Processes for Machine Learning, chapter 2.
  */
 final class AmplitudeModel {
 

@@ -7,7 +7,7 @@ import org.evenfall.quantity.Interval;
  * How sure a coefficient of variation from n catches is: the modified McKay interval. With ν = n − 1, K the CV as a share
  * and u the quantile of χ²(ν), an end is K / √(((u + 2)/n − 1) K² + u/ν).
  *
- * <p>Source (from memory): M. G. Vangel 1996, The American Statistician 50:21–26; its coverage is checked in the tests.
+ * <p>Source (from memory): Vangel 1996, The American Statistician 50:21–26; its coverage is checked in the tests.
  *
  * @param n number of catches, at least 3
  */

@@ -4,7 +4,7 @@ package org.evenfall.trays;
  * One prior given the catches: relative catch r = 1 + Φa + noise with a ~ N(0, Λ), so that r has the covariance
  * K = ΦΛΦ' + N = CC'. With z = C⁻¹(r − 1) and A = C⁻¹ΦΛ the shapes have the mean μ = A'z and the covariance V = Λ − A'A.
  *
- * <p>Source (from memory): Bayesian linear model, textbook.
+ * <p>Source (from memory): Rasmussen and Williams 2006, chapter 2, Bayesian linear model.
  */
 final class FieldCvFit {
 

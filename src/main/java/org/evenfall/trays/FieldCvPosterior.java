@@ -8,8 +8,9 @@ import org.hipparchus.analysis.solvers.BrentSolver;
  * What the catches leave of the field CV: for each prior the posterior of CV² in closed form as a Pearson III
  * distribution, mixed by how well each prior explains the catches.
  *
- * <p>Source (from memory): Bayesian linear model with a normal prior, cumulants of a quadratic form of normal variables
- * (textbook). Assumption: the construction; its intervals are measured on virtual machines.
+ * <p>Source (from memory): Rasmussen and Williams 2006, chapter 2, Bayesian linear model with a normal prior. Common
+ * practice: cumulants of a quadratic form of normal variables. Assumption: the construction; its intervals are measured on
+ * virtual machines.
  */
 final class FieldCvPosterior {
 

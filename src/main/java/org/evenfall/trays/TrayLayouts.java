@@ -26,7 +26,7 @@ public final class TrayLayouts {
     public static final double CLOSER_FROM_M = 28;
 
     /**
-     * Trays are closer up to this distance from the tramline, m. Source: Lawrence, Yule & Jones 2006, New Zealand Journal of
+     * Trays are closer up to this distance from the tramline, m. Source: Lawrence, Yule, Jones 2006, New Zealand Journal of
      * Agricultural Research (abstract: urea in 1 400 trays; most trays within 5 m of the tramline).
      */
     private static final double CLOSER_WITHIN_M = 5;

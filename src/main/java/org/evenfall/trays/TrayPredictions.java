@@ -7,7 +7,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * given the others is normal with the mean dᵢ − (K⁻¹d)ᵢ/(K⁻¹)ᵢᵢ and the variance 1/(K⁻¹)ᵢᵢ. The priors are weighed by their
  * likelihood of the other trays.
  *
- * <p>Source (from memory): leave-one-out formulas of Gaussian processes, textbook.
+ * <p>Source (from memory): Rasmussen and Williams 2006, leave-one-out formulas.
  */
 final class TrayPredictions {
 

@@ -41,7 +41,7 @@ class FlightTest {
         assertThat(found.landingM()).isCloseTo(32.323315, within(1e-4));
     }
 
-    /** Thrown up at its terminal velocity it returns at v_t/√2: Feynman algorithm notes, harfesoft.de. */
+    /** Thrown up at its terminal velocity it returns at v_t/√2. Source: Feynman algorithm notes, harfesoft.de. */
     @Test
     void thrownUpAtTerminalVelocityItReturnsSlower() {
         double terminal = 10;
@@ -50,7 +50,7 @@ class FlightTest {
     }
 
     /**
-     * Measured terminal velocities, urea 8.53 m/s, calcium ammonium nitrate 12.43 m/s: Hula, Kroulik, Honzik 2017,
+     * Source: measured terminal velocities, urea 8.53 m/s, calcium ammonium nitrate 12.43 m/s, Hůla, Kroulík, Honzík 2017,
      * Critical velocity of solid mineral fertilizers in a vertical upward airstream and repose angle. The sizes of the
      * samples are not given, and their drag is above that of a sphere, so the ratio 1.457 is checked, within 10 %.
      * Assumption: urea 2.5 mm (Cousins, Roberge, Tabil 2021) of 1 260 kg/m³, the dense product 3.6 mm of 1 750 kg/m³.
@@ -194,6 +194,12 @@ class FlightTest {
         assertThat(source).isNotBlank();
         assertThat(landing(diameter, density, new Launch(speed, angle, height), 0))
                 .isCloseTo(landing, within(0.005 * landing));
+    }
+
+    /** Source: BIPM, The International System of Units (SI), resolution of the 3rd CGPM 1901: 980.665 cm/s². */
+    @Test
+    void standardGravity() {
+        assertThat(Flight.GRAVITY_M_PER_S2).isEqualTo(980.665 / 100);
     }
 
     /** At the terminal velocity drag and weight are equal. */

@@ -66,6 +66,7 @@ class OverlapTest {
                 .orElseThrow();
     }
 
+    /** Source: Fertilizer Australia: back and forth a side meets its own kind, round and round the opposite one. */
     @Test
     void backAndForthASideMeetsItsOwnKind() {
         // all on the right: driven back and forth every second gap gets double, the others nothing

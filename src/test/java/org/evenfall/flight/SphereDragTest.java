@@ -56,6 +56,18 @@ class SphereDragTest {
         assertThat(Math.abs(above / below - 1)).as("jump at Re " + reynolds).isLessThan(0.015);
     }
 
+    /**
+     * Density and viscosity in tables of the properties of dry air, by two formulas: the law of ideal gases and Sutherland's.
+     * Source (from memory): US Standard Atmosphere 1976, their constants.
+     */
+    @Test
+    void theStandardAir() {
+        double kelvin = 293.15;
+        assertThat(Air.STANDARD.densityKgPerM3()).isCloseTo(101_325 / (287.053 * kelvin), within(0.001));
+        assertThat(Air.STANDARD.viscosityPaS())
+                .isCloseTo(1.458e-6 * Math.pow(kelvin, 1.5) / (kelvin + 110.4), within(0.01e-5));
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {0, -1, 200_000.0001, Double.NaN})
     void outsideTheCorrelationItRefuses(double reynolds) {

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class ThrowAssumptionsTest {
 
+    /** Source: Yildirim 2006 (abstract), discs of 0, 10 and 20°: the model's range is the lower half of it. */
     @Test
     void theRangeIsEveryCombination() {
         assertThat(ThrowAssumptions.RANGE).hasSize(12);

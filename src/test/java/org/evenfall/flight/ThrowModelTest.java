@@ -38,6 +38,12 @@ class ThrowModelTest {
                 .isZero();
     }
 
+    /** Source: Villette et al. 2010 (abstract): equivalent friction of ammonium nitrate 0.13, of NPK 0.14. */
+    @Test
+    void theUsualFrictionIsThatOfTwoGranules() {
+        assertThat(ThrowModel.FRICTION).isBetween(0.13, 0.14);
+    }
+
     /** 5° take-off: see throws.csv, 3.3 mm, 1 275 kg/m³, 1 m, 40 m/s. */
     @Test
     void theUsualTakeOff() {

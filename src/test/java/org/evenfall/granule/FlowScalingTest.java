@@ -12,7 +12,7 @@ class FlowScalingTest {
         return FlowScaling.kgPerMin(0.75, openingMm, d50Mm, 9.81);
     }
 
-    /** Beverloo's form: in proportion to density and the root of gravity, to the power 2.5 of the effective opening. */
+    /** Source: Beverloo's form: in proportion to density and the root of gravity, to the power 2.5 of the effective opening. */
     @Test
     void scalesAsTheForm() {
         assertThat(FlowScaling.kgPerMin(1.5, 50, 3, 9.81)).isCloseTo(2 * flow(50, 3), within(1e-9));
@@ -20,7 +20,11 @@ class FlowScalingTest {
         assertThat(flow(50, 4) / flow(50, 3)).isCloseTo(Math.pow((50 - 5.6) / (50 - 4.2), 2.5), within(1e-12));
     }
 
-    /** 0.58 × 750 kg/m³ × √9.81 × (0.050 − 1.4 × 0.003)^2.5 m × 60, computed apart. */
+    /**
+     * Source (from memory): Beverloo's constants 0.58 and 1.4.
+     *
+     * <p>0.58 × 750 kg/m³ × √9.81 × (0.050 − 1.4 × 0.003)^2.5 m × 60, computed apart.
+     */
     @Test
     void oneValueComputedApart() {
         assertThat(flow(50, 3)).isCloseTo(36.70, within(0.01));

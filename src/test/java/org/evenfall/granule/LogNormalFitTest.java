@@ -71,7 +71,7 @@ class LogNormalFitTest {
                 .isGreaterThan(50);
     }
 
-    /** Third route: no point of a grid, near or far, is more likely. */
+    /** Third route: no point of a grid is more likely. Source (from memory): Burridge 1981, one maximum. */
     @Tag("slow")
     @ParameterizedTest
     @MethodSource("seeds")

@@ -15,7 +15,10 @@ class ParticleDensitiesTest {
         return ParticleDensities.fromBulk(BulkDensities.of(List.of(bulk, bulk, bulk), 1, 0), form);
     }
 
-    /** 1 260, 1 310 and 1 750 kg/m³ a granule: 0.50 to 0.66 is 0.63 to 0.8316, 0.655 to 0.8646, 0.875 to 1.155 kg/L. */
+    /**
+     * Source: UNIDO/IFDC Fertilizer Manual, second hand: granular urea 1 220–1 300 kg/m³, prilled 1 300–1 320; the middles are
+     * 1 260 and 1 310. With 1 750 of ours: 0.50 to 0.66 is 0.63 to 0.8316, 0.655 to 0.8646, 0.875 to 1.155 kg/L.
+     */
     @ParameterizedTest
     @CsvSource({
         "0.629, GRANULAR_UREA, false",
@@ -38,7 +41,10 @@ class ParticleDensitiesTest {
         assertThat(of(bulk, form).plausible()).isEqualTo(plausible);
     }
 
-    /** Bulk density over 0.59 for urea, over 0.56 for all others; urea at most 1 335 kg/m³, reached at 0.78765 kg/L. */
+    /**
+     * Bulk density over 0.59 for urea, over 0.56 for all others; urea at most 1 335 kg/m³, reached at 0.78765 kg/L. Source:
+     * ECHA dossier 2009, CAMEO after CRC: solid urea 1 330–1 335 kg/m³.
+     */
     @ParameterizedTest
     @CsvSource({
         "0.75, GRANULAR_UREA, 1271.1864",
@@ -93,6 +99,7 @@ class ParticleDensitiesTest {
                 .isCloseTo(particle.kgPerM3() * Math.hypot(0.01, error / share), within(1e-9));
     }
 
+    /** Source: Berryman 1983 (abstract): random close packing of equal spheres 0.64. */
     @ParameterizedTest
     @CsvSource({"0, 0.03", "-0.1, 0.03", "0.6401, 0.03", "0.59, -0.01", "NaN, 0.03", "0.59, NaN"})
     void refusesAPackingOutsideItsRange(double share, double error) {

@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What a printer is sent, by the system's own PostScript printer to a stream: every page, on a sheet of its own size. */
 class PagePrinterTest {
 
-    /** Sheets: ISO 216 and ANSI Y14.1 sizes in points, upright as they are in the printer's tray. */
+    /** Source (from memory): ISO 216 and ANSI/ASME Y14.1, sizes in points, upright as they are in the printer's tray. */
     @ParameterizedTest
     @CsvSource({"A5_LANDSCAPE, 419.5, 595.3", "A5_PORTRAIT, 419.5, 595.3", "A4, 595.3, 841.9", "LETTER, 612, 792"})
     void everyPageGoesToASheetOfItsSize(Paper paper, double width, double height) throws Exception {

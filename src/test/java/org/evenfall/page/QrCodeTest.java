@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class QrCodeTest {
 
-    /** The longest text fits version 16 at level M, which a phone reads at 100 dots an inch. */
+    /** Source (from memory): ISO/IEC 18004: the longest text fits version 16 at level M; a phone reads it at 100 dots an inch. */
     @ParameterizedTest
     @ValueSource(strings = {"x", "ø", "\u2212"})
     void theLongestCodeIsSmallEnough(String letter) throws Exception {

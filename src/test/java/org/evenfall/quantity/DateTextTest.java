@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Dates as people write them. */
+/** Dates as people write them, read into the form of ISO 8601. */
 class DateTextTest {
 
     private static final int DATES = 3000;

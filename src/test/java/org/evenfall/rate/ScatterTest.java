@@ -21,13 +21,13 @@ class ScatterTest {
                 .isEmpty();
     }
 
-    /** Source (from memory): d₂ = 1.128 for two values. */
+    /** Source (from memory): c₄ and d₂ of control charts: d₂ = 1.128 for two values. */
     @Test
     void ofTwoValuesTheRangeOverD2() {
         assertThat(Scatter.share(List.of(List.of(97.0, 103.0))).getAsDouble()).isCloseTo(0.06 / 1.128, within(2e-5));
     }
 
-    /** Source (from memory): c₄ = 0.8862, 0.9213, 0.9400 for n = 3, 4, 5. Values with a sample standard deviation of 1. */
+    /** Source (from memory): c₄ and d₂ of control charts: c₄ of 3, 4, 5 values, here with a sample standard deviation of 1. */
     @ParameterizedTest
     @CsvSource({"3, 0.8862", "4, 0.9213", "5, 0.9400"})
     void theSampleStandardDeviationOverC4(int n, double c4) {

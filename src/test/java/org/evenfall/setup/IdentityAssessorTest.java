@@ -131,6 +131,14 @@ class IdentityAssessorTest {
                 .isEqualTo(when(treated == YesNo.YES, "NOTE PRODUCT product.useByOpen /product/useBy []"));
     }
 
+    /** Source (from memory): the formula of urea, CO(NH₂)₂, with the atomic weights of its elements. */
+    @Test
+    void noUreaHasMoreNitrogenThanItsFormula() {
+        double percent = 100 * 2 * 14.007 / (12.011 + 15.999 + 2 * 14.007 + 4 * 1.008);
+        assertThat(percent).isBetween(46.6, 46.7);
+    }
+
+    /** 46.7 is the next tenth above the 46.65 of the formula of urea; 38, for urea with sulphur, is checked against nothing. */
     @ParameterizedTest
     @CsvSource({"37.9, true", "38, false", "38.1, false", "46.6, false", "46.7, false", "46.8, true"})
     void ureaHasTheNitrogenOfUrea(String percent, boolean reported) {

@@ -147,7 +147,10 @@ class MachineCheckAssessorTest {
         assertThat(findings(notMeasured)).singleElement().asString().startsWith("STOP MACHINE yard.vane /yard/vanes");
     }
 
-    /** Limits 2 cm, 0.2 bar, 3 % of 540 rpm = 16.2 rpm: 523.8 to 556.2; 0.1 rpm beyond is 16.3 / 5.4 = 3.018519 %. */
+    /**
+     * Source (from memory): ISO 500-1, PTO type 1, 540 rpm. Limits 2 cm, 0.2 bar, 3 % of 540 rpm = 16.2 rpm: 523.8 to 556.2;
+     * 0.1 rpm beyond is 16.3 / 5.4 = 3.018519 %.
+     */
     @ParameterizedTest
     @CsvSource({
         "level, heightLeft, 83 cm, ''", "level, heightLeft, 83.1 cm, '2.1:1 cm, 2:1 cm'",

@@ -52,7 +52,10 @@ class RateAssessorTest {
                 .type(RatePaths.RUN_TIME, RatePaths.SPEED_RUNS.item(index), time);
     }
 
-    /** 10 ha done. 5 % round 150 kg/ha: 142.5 to 157.5; 4 %: 144 to 156; the deviation is 100 × (rate / 150 − 1). */
+    /**
+     * Source: UMass Extension, rotary spreader calibration: within 5 %. 10 ha done. 5 % round 150 kg/ha: 142.5 to 157.5; 4 %:
+     * 144 to 156; the deviation is 100 × (rate / 150 − 1).
+     */
     @ParameterizedTest
     @CsvSource(
             delimiter = ';',

@@ -47,7 +47,7 @@ class CmsTest {
         assertThat(Cms.signer(DATA, new byte[0])).isNull();
     }
 
-    /** ETSI EN 319 142-1, 6.3: the attributes name the certificate and hold no signing time; the data is not inside. */
+    /** ETSI EN 319 142-1, 6.3: the attributes name the certificate (RFC 5035) and hold no signing time; the data is not inside. */
     @Test
     void theAttributesAreThoseOfPades() throws Exception {
         CMSSignedData signed = new CMSSignedData(Cms.sign(DATA, key));

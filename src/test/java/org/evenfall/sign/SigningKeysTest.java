@@ -26,6 +26,7 @@ class SigningKeysTest {
         return SigningKeys.load(file, SECRET);
     }
 
+    /** Source (from memory): NIST SP 800-57 part 1, table 2: RSA 3 072 bits for 128 bits of security. */
     @Test
     void aNewKeyHasACertificateOfTwentyYears() throws Exception {
         SigningKey key = SigningKeys.make("A. Marlow", "farm manager", SamplePdf.WHEN);
@@ -75,7 +76,7 @@ class SigningKeysTest {
         assertThat(SamplePdf.foreign("EC", 256, "OU=adviser").name()).isEmpty();
     }
 
-    /** The smallest keys that are accepted, and the next smaller ones. */
+    /** Source (from memory): NIST SP 800-57: RSA from 2 048 bits. The smallest accepted keys and the next smaller ones. */
     @ParameterizedTest
     @CsvSource({"RSA, 2048, true", "RSA, 2047, false", "EC, 256, true", "EC, 384, true", "DSA, 2048, false"})
     void onlyStrongKeysAreTaken(String algorithm, int bits, boolean strong) throws Exception {

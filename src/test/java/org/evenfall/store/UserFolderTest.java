@@ -17,6 +17,7 @@ class UserFolderTest {
         return UserFolder.of(environment, system, HOME).root();
     }
 
+    /** Source (from memory): XDG Base Directory Specification: {@code XDG_CONFIG_HOME}, {@code .config} where it is not set. */
     @Test
     void theUsualFolderOfEachSystem() {
         assertThat(root(Map.of(), "Linux")).isEqualTo(HOME.resolve(".config").resolve("evenfall"));

@@ -35,7 +35,7 @@ class AmplitudeModelTest {
                 .isCloseTo(4 * Math.exp(-5 / 4.5), within(1e-12));
     }
 
-    /** One test: textbook formula of the mean of two normal numbers. */
+    /** Source (from memory): Rasmussen and Williams 2006; with one test, the weighted mean of two normal numbers. */
     @Test
     void oneTestIsWeighedAgainstThePrior() {
         AmplitudeModel model = new AmplitudeModel(PRIOR, SLOPE_VARIANCE, List.of(at(0, 0)), new double[] {9});

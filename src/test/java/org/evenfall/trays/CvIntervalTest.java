@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 
 class CvIntervalTest {
 
-    /** The library that computed the values is named in each line of the file. */
+    /** Source (from memory): Vangel 1996, the formula. The library that computed the values is named in the file. */
     @ParameterizedTest
     @CsvFileSource(resources = "/org/evenfall/trays/cv-interval.csv", numLinesToSkip = 1)
     void asComputedWithAReferenceLibrary(

@@ -34,6 +34,7 @@ class EvennessVerdictTest {
         assertThatThrownBy(() -> EvennessVerdict.of(median, chance)).isInstanceOf(IllegalArgumentException.class);
     }
 
+    /** Source: Defra RB209; a national certification scheme, 15 % for nitrogen. 10 and 20 % are ours, after the farm press. */
     @Test
     void theLimitsAreThePublishedOnes() {
         assertThat(CvLimits.GOOD_PERCENT).isEqualTo(10);

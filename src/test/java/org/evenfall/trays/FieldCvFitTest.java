@@ -12,7 +12,10 @@ import org.hipparchus.linear.RealVector;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** One prior against the same model written with whole matrices of the general library. */
+/**
+ * One prior against the same model written with whole matrices of the general library. Source (from memory): Rasmussen and
+ * Williams 2006, chapter 2.
+ */
 class FieldCvFitTest {
 
     private static final List<Double> PLACES = List.of(-14.0, -9.0, -4.0, 0.0, 5.0, 10.0, 14.0);

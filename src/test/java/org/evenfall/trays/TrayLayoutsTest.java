@@ -41,7 +41,7 @@ class TrayLayoutsTest {
         assertThat(TrayLayouts.proposedTrays(width)).isEqualTo(trays);
     }
 
-    /** By hand: the inner trays evenly to 5 m, the outer ones evenly from there to half the width. */
+    /** By hand: inner trays evenly to 5 m (Source: Lawrence, Yule, Jones 2006, abstract), outer ones from there to W/2. */
     @ParameterizedTest
     @CsvSource({
         "28, 9, 0 2.5 5 9.5 14",

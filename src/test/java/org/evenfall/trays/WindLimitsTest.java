@@ -27,6 +27,13 @@ class WindLimitsTest {
         assertThat(WindLimits.USUAL.classify(windMPerS)).isEqualTo(strength);
     }
 
+    /** Source: farm magazines, tests up to 8 km/h; a national certification scheme, up to 15 km/h. */
+    @Test
+    void warningAndEndAreBetweenThePublishedLimits() {
+        assertThat(WindLimits.USUAL.warnMPerS()).isBetween(8 / 3.6, 15 / 3.6);
+        assertThat(WindLimits.USUAL.stopMPerS()).isBetween(8 / 3.6, 15 / 3.6);
+    }
+
     @Test
     void theOwnersLimitsCount() {
         WindLimits own = new WindLimits(1, 5, 8);

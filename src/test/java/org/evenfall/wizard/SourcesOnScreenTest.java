@@ -20,7 +20,7 @@ import org.testfx.util.WaitForAsyncUtils;
 @ExtendWith(ApplicationExtension.class)
 class SourcesOnScreenTest {
 
-    /** Least contrast of small text. Source: WCAG 2.1, success criterion 1.4.3. */
+    /** Least contrast of small text. Source: WCAG 2.2, success criterion 1.4.3. */
     private static final double LEAST_CONTRAST = 4.5;
 
     private WizardWindow window;
@@ -123,7 +123,7 @@ class SourcesOnScreenTest {
         WaitForAsyncUtils.asyncFx(() -> window.dark(false)).get();
     }
 
-    /** Source (from memory): WCAG 2.1, contrast ratio of relative luminances. */
+    /** Source: WCAG 2.2, contrast ratio of relative luminances. */
     private static double contrast(Color one, Color other) {
         double a = luminance(one);
         double b = luminance(other);

@@ -13,7 +13,7 @@ import org.evenfall.quantity.Unit;
 /** Granules of each kind in a row on a millimetre axis, to scale; the kind that was chosen is emphasised. */
 public final class GranulesPicture extends Picture {
 
-    /** Typical sizes, mm. Source (from memory): common descriptions of the trade. */
+    /** Typical sizes, mm. Common practice: descriptions of the trade. */
     private static final List<Kind> KINDS = List.of(
             new Kind(ProductForm.GRANULAR_UREA, 2, 4),
             new Kind(ProductForm.PRILLED_UREA, 1, 2),

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 class GroundPhysicsTest {
 
     /**
-     * Source: own computation by a general integrator to 1e-13 and by quadrature of the hodograph: 30 m/s from 1 m, K 0.1/m,
+     * Computed apart by a general integrator to 1e-13 and by quadrature of the hodograph: 30 m/s from 1 m, K 0.1/m,
      * g 9.81: 9.39025 m and 0.520244 s level, 13.81082 m and 1.018617 s at 10°.
      */
     @Test
