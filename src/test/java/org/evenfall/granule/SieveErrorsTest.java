@@ -25,6 +25,12 @@ class SieveErrorsTest {
         assertThat(one.sigma()).isCloseTo(sampling[1], within(1e-12));
     }
 
+    /** What the program says of one sample, and the README with it. */
+    @Test
+    void oneSampleIsOffByAboutThreePercent() {
+        assertThat(100 * of(MEAN).lnD50()).isBetween(2.5, 3.5);
+    }
+
     /** Two equal samples: no scatter in 3 degrees of freedom against 4 of the assumption: dispersion 4/7. */
     @Test
     void samplesThatAgreeCountMore() {
