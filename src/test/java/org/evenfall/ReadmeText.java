@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 record ReadmeText(String text, List<Part> parts) {
 
     private static final Pattern FENCE = Pattern.compile("(?ms)^```.*?^```$");
-    private static final Pattern SECTION = Pattern.compile("(?m)^#+ ");
+    private static final Pattern SECTION = Pattern.compile("(?m)^(?=#+ )");
     /** A row and the line of dashes under it are the head of a table. */
     private static final Pattern TABLE_HEAD = Pattern.compile("(?m)^\\|.*\\|\\n\\|[-|: ]+\\|$");
 
@@ -37,8 +37,9 @@ record ReadmeText(String text, List<Part> parts) {
         StringBuilder text = new StringBuilder();
         List<Part> parts = new ArrayList<>();
         for (String section : SECTION.split(FENCE.matcher(page).replaceAll("\n"))) {
-            String heading = section.lines().findFirst().orElse("");
-            if (sectionsLeftOut.contains(heading.strip())) {
+            String first = section.lines().findFirst().orElse("");
+            String heading = first.startsWith("#") ? first : "";
+            if (sectionsLeftOut.contains(heading.replaceFirst("^#+ ", "").strip())) {
                 continue;
             }
             String body = section.substring(heading.length());

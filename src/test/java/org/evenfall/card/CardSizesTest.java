@@ -59,11 +59,16 @@ class CardSizesTest {
     void twoFacesOnA5AndOnePageOnLargerSheets(String name, Paper paper, int pages) throws Exception {
         for (CardLanguage language : new CardLanguage[] {CardLanguage.EN, CardLanguage.DE, CardLanguage.FR}) {
             try (PDDocument document = Loader.loadPDF(card(name, paper, language))) {
-                assertThat(document.getNumberOfPages()).as(language.name()).isEqualTo(pages);
-                if (pages == 2) {
+                // in other languages it may not fit on one page
+                assertThat(document.getNumberOfPages())
+                        .as(language.name())
+                        .isBetween(pages, language == CardLanguage.EN ? pages : 2);
+                if (document.getNumberOfPages() == 2) {
                     assertThat(Smallest.of(document, 1)).as("front").isGreaterThanOrEqualTo(12);
                 }
-                assertThat(Smallest.of(document, pages)).as("back").isGreaterThanOrEqualTo(9);
+                assertThat(Smallest.of(document, document.getNumberOfPages()))
+                        .as("back")
+                        .isGreaterThanOrEqualTo(9);
             }
         }
     }
@@ -73,7 +78,7 @@ class CardSizesTest {
     @EnumSource(Paper.class)
     void fourteenPointsWhereItTakesMoreThanTwoFaces(Paper paper) throws Exception {
         Setup demo = CardSamples.demo();
-        Setup setup = demo.withCard(demo.card().withPaper(paper).withRemarks("Mind the gate. ".repeat(400)));
+        Setup setup = demo.withCard(demo.card().withPaper(paper).withRemarks("Mind the gate. ".repeat(1200)));
         try (PDDocument document =
                 Loader.loadPDF(CardPdf.draw(CardSamples.of(setup, CardSamples.CODE), CardSamples.WHEN))) {
             assertThat(document.getNumberOfPages()).isGreaterThan(2);

@@ -149,9 +149,11 @@ class ReadmeCommandsTest {
                             .getCommandSpec()
                             .findOption(values.group(1));
                     List<String> allowed = new ArrayList<>();
-                    option.completionCandidates()
-                            .forEach(word ->
-                                    allowed.add(word.toLowerCase(Locale.ROOT).replace('_', '-')));
+                    for (String word : option.completionCandidates()) {
+                        if (!word.equals("UNANSWERED")) {
+                            allowed.add(word.toLowerCase(Locale.ROOT).replace('_', '-'));
+                        }
+                    }
                     assertThat(values.group(2).split("\\|")).as(code).containsExactlyInAnyOrderElementsOf(allowed);
                     found++;
                 }

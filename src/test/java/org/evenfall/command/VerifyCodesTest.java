@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -44,7 +45,7 @@ class VerifyCodesTest {
         return new String(card, StandardCharsets.ISO_8859_1).lastIndexOf("/ByteRange");
     }
 
-    /** Anywhere in the file, in the signature and in the object around it. */
+    /** Anywhere in the file, in the signature and in the object around it; 5 only where the range itself is written. */
     @Test
     void aChangedByteIsOneOrTwo() throws Exception {
         Random random = new Random(2027);
@@ -53,7 +54,10 @@ class VerifyCodesTest {
             int at = i % 2 == 0 ? random.nextInt(card.length) : signature - 200 + random.nextInt(600);
             byte[] changed = card.clone();
             changed[at] ^= (byte) (i % 4 == 0 ? 0x20 : 1 + random.nextInt(255));
-            assertThat(verify(changed)).as("byte " + at + " now " + changed[at]).isIn(1, 2);
+            boolean range = at > signature && at < signature + 40;
+            assertThat(verify(changed))
+                    .as("byte " + at + " now " + changed[at])
+                    .isIn(range ? List.of(1, 2, 5) : List.of(1, 2));
         }
     }
 
