@@ -40,7 +40,9 @@ class SieveErrorsTest {
                 }
                 shares[APERTURES.length] = 1 - before;
                 LogNormalFit fit = LogNormalFit.of(APERTURES, shares);
-                assertThat(100 * SieveErrors.of(fit, APERTURES, shares, List.of(shares)).lnD50())
+                assertThat(100
+                                * SieveErrors.of(fit, APERTURES, shares, List.of(shares))
+                                        .lnD50())
                         .isBetween(2.5, 5.0);
             }
         }

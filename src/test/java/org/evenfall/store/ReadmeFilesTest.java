@@ -104,6 +104,7 @@ class ReadmeFilesTest {
                                 + " \"match\": {\"library\": [{\"id\": \"a\", \"bulkDensity\": \"0,76 kg/L\"}]}}",
                         "test");
         assertThat(typed.match().library().get(0).bulkDensity()).hasToString("0,76 kg/L");
+        assertThat(typed.rate().plan().price().text()).isEqualTo("563");
         assertThat(new SetupJson().write(typed)).contains("\"0,76 kg/L\"");
     }
 }

@@ -38,7 +38,8 @@ class WrappingTest {
 
     @Test
     void aDegreeKeepsItsLetter() {
-        assertThat(Wrapping.lines("wind, above 15 °C, pH", 16, Locale.ENGLISH)).containsExactly("wind, above 15", "°C, pH");
+        assertThat(Wrapping.lines("wind, above 15 °C, pH", 16, Locale.ENGLISH))
+                .containsExactly("wind, above 15", "°C, pH");
         assertThat(Wrapping.lines("°C°C°C", 3, Locale.ENGLISH)).hasSize(2);
     }
 
