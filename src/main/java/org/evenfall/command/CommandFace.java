@@ -102,7 +102,8 @@ public final class CommandFace implements Runnable {
         return commands(context).containsKey(first) ? first::equals : name -> true;
     }
 
-    private static CommandLine line(CommandContext context, List<String> args) {
+    /** The commands that a call needs, ready to run it. */
+    static CommandLine line(CommandContext context, List<String> args) {
         CommandLine line = new CommandLine(new CommandFace(context));
         Predicate<String> needed = needed(context, args);
         commands(context).forEach((name, command) -> {

@@ -14,7 +14,7 @@ import java.util.List;
  */
 record SieveErrors(double lnD50, double sigma) {
 
-    /** Effective granules of one sample. Assumption: gives about 3 % on d50 for ordinary granules on three sieves. */
+    /** Effective granules of one sample. Assumption: gives 3 to 5 % on d50 for ordinary granules on three sieves. */
     static final double GRANULES_PER_SAMPLE = 40;
 
     /** Degrees of freedom that the assumption counts for against the observed scatter. Assumption: as five samples would. */

@@ -62,7 +62,7 @@ public final class PdfVerifier {
             if (!signatures.isEmpty()) {
                 return result(signatures.get(0), null, false, false, Set.of());
             }
-            if (!RangeText.allIn(file).isEmpty()) {
+            if (SignatureFields.nameOne(document) || !RangeText.allIn(file).isEmpty()) {
                 throw new IOException("the file has a part of a signature");
             }
             return VerifyResult.UNSIGNED;

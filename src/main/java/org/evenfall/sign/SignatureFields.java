@@ -23,9 +23,27 @@ final class SignatureFields {
 
     static List<PDSignature> of(PDDocument document) {
         List<PDSignature> signatures = new ArrayList<>();
+        Set<COSDictionary> values = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (COSDictionary field : fields(document)) {
+            COSDictionary value = field.getCOSDictionary(COSName.V);
+            if (value != null && values.add(value)) {
+                signatures.add(new PDSignature(value));
+            }
+        }
+        return signatures;
+    }
+
+    /** Whether a field names a signature, though what it names may be unreadable. */
+    static boolean nameOne(PDDocument document) {
+        return fields(document).stream().anyMatch(field -> field.containsKey(COSName.V));
+    }
+
+    /** The fields for signatures, signed or not. */
+    private static List<COSDictionary> fields(PDDocument document) {
+        List<COSDictionary> fields = new ArrayList<>();
         COSDictionary form = document.getDocumentCatalog().getCOSObject().getCOSDictionary(COSName.ACRO_FORM);
         if (form == null) {
-            return signatures;
+            return fields;
         }
         Set<COSDictionary> seen = Collections.newSetFromMap(new IdentityHashMap<>());
         Deque<Field> open = new ArrayDeque<>();
@@ -35,14 +53,13 @@ final class SignatureFields {
             if (seen.add(field.dictionary)) {
                 COSName type = field.dictionary.getCOSName(COSName.FT);
                 boolean signature = type == null ? field.signature : type.equals(COSName.SIG);
-                COSDictionary value = field.dictionary.getCOSDictionary(COSName.V);
-                if (signature && value != null && seen.add(value)) {
-                    signatures.add(new PDSignature(value));
+                if (signature) {
+                    fields.add(field.dictionary);
                 }
                 add(open, field.dictionary.getCOSArray(COSName.KIDS), signature);
             }
         }
-        return signatures;
+        return fields;
     }
 
     private static void add(Deque<Field> open, @Nullable COSArray fields, boolean signature) {

@@ -84,7 +84,7 @@ public final class Commands {
         }
     }
 
-    private CommandContext context(byte[] input, StringWriter out, StringWriter err) {
+    CommandContext context(byte[] input, StringWriter out, StringWriter err) {
         return new CommandContext(
                 new ByteArrayInputStream(input),
                 new PrintWriter(out),

@@ -25,6 +25,29 @@ class SieveErrorsTest {
         assertThat(one.sigma()).isCloseTo(sampling[1], within(1e-12));
     }
 
+    /** What the program says of one sample, and the README with it. */
+    @Test
+    void oneSampleIsOffByThreeToFivePercent() {
+        for (double spread : new double[] {1.15, 1.2, 1.25, 1.3}) {
+            for (double d50 : new double[] {2.5, 3.2, 3.6}) {
+                SizeDistribution ordinary = SizeDistribution.exact(d50, spread);
+                double[] shares = new double[APERTURES.length + 1];
+                double before = 0;
+                for (int i = 0; i < APERTURES.length; i++) {
+                    double finer = ordinary.shareFinerThan(APERTURES[i]);
+                    shares[i] = finer - before;
+                    before = finer;
+                }
+                shares[APERTURES.length] = 1 - before;
+                LogNormalFit fit = LogNormalFit.of(APERTURES, shares);
+                assertThat(100
+                                * SieveErrors.of(fit, APERTURES, shares, List.of(shares))
+                                        .lnD50())
+                        .isBetween(2.5, 5.0);
+            }
+        }
+    }
+
     /** Two equal samples: no scatter in 3 degrees of freedom against 4 of the assumption: dispersion 4/7. */
     @Test
     void samplesThatAgreeCountMore() {

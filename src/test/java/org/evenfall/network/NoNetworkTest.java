@@ -88,6 +88,12 @@ class NoNetworkTest {
                 demo,
                 "--out",
                 folder.resolve("new.json").toString());
+        then(calls, "match", demo);
+        then(calls, "advise", demo);
+        then(calls, "trays", "plan", demo);
+        then(calls, "trays", "compare", demo, demo);
+        then(calls, "trays", "first-move", demo);
+        then(calls, "flight", "drag", "--reynolds", "200");
         then(calls, "farm", home, "list");
         then(calls, "farm", home, "check");
         then(calls, "demo");
@@ -106,6 +112,12 @@ class NoNetworkTest {
                         "0 sheet",
                         "0 report",
                         "0 setup",
+                        "0 match",
+                        "0 advise",
+                        "0 trays",
+                        "0 trays",
+                        "0 trays",
+                        "0 flight",
                         "0 farm",
                         "0 farm",
                         "0 demo");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -65,6 +66,25 @@ class FlippedByteTest {
                 assertThat(unchanged(at, mask))
                         .as("byte " + at + " mask " + mask)
                         .isFalse();
+            }
+        }
+    }
+
+    /** Where the range is written, a changed byte may make it unreadable: then the file is damaged, never unsigned. */
+    @Test
+    void aFlippedByteOfTheRangeIsNeverUnsigned() {
+        int at = new String(file, StandardCharsets.ISO_8859_1).lastIndexOf("/ByteRange");
+        for (int i = at; i < at + 40; i++) {
+            for (int mask = 1; mask < 256; mask++) {
+                byte[] changed = file.clone();
+                changed[i] ^= (byte) mask;
+                try {
+                    assertThat(PdfVerifier.verify(changed, Set.of()).signed())
+                            .as("byte " + i + " mask " + mask)
+                            .isTrue();
+                } catch (IOException damaged) {
+                    assertThat(damaged).isNotNull();
+                }
             }
         }
     }

@@ -96,6 +96,7 @@ class LeverAdvisorTest {
                 test(13, 5.5, 8, 12.5, 16, 12.5, 8, 5.5));
         assertThat(advice.kind()).isEqualTo(AdviceKind.CONFIRM_DIRECTION);
         assertThat(advice.reasons().get(advice.reasons().size() - 1).lever()).isEqualTo(LEVER);
+        assertThat(advice.lever()).isEqualTo(LEVER);
     }
 
     /** Nobody knows the direction: the first move is a probe, and the next goes the way that it showed. */

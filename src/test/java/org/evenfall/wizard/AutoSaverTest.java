@@ -170,6 +170,25 @@ class AutoSaverTest {
         assertThat(saved(FIRST)).isEqualTo("a");
     }
 
+    /** The wait that the window has: what is typed is not written at once, and not much later than half a second. */
+    @Test
+    void theUsualWaitIsHalfASecond() throws Exception {
+        CountDownLatch written = new CountDownLatch(1);
+        saver.close();
+        saver = saver(
+                (setup, file) -> {
+                    write(setup, file);
+                    written.countDown();
+                },
+                AutoSaver.Delays.USUAL.afterChange(),
+                NEVER);
+        long typed = System.nanoTime();
+        saver.keep(farm("a"));
+        assertThat(written.await(10, TimeUnit.SECONDS)).isTrue();
+        assertThat(Duration.ofNanos(System.nanoTime() - typed)).isGreaterThanOrEqualTo(Duration.ofMillis(495));
+        assertThat(AutoSaver.Delays.USUAL.afterChange()).isEqualTo(Duration.ofMillis(500));
+    }
+
     @Test
     void aSlowDiskHoldsUpNobodyAndTheLastChangeIsWritten() throws Exception {
         CountDownLatch begun = new CountDownLatch(1);

@@ -8,6 +8,9 @@ import java.util.Locale;
 /** Breaks text into lines where the language allows it; a number keeps its unit. */
 final class Wrapping {
 
+    /** Java would break a line behind it, in the middle of °C. */
+    private static final char DEGREE = '°';
+
     private Wrapping() {}
 
     /**
@@ -26,6 +29,9 @@ final class Wrapping {
         while (plain.length() - start > width) {
             // a blank after the last letter does not count
             int end = plain.charAt(start + width) == ' ' ? start + width + 1 : places.preceding(start + width + 1);
+            while (end > start && end < plain.length() && plain.charAt(end - 1) == DEGREE) {
+                end = places.preceding(end);
+            }
             int broken = end > start ? end : start + width;
             lines.add(plain.substring(start, broken).stripTrailing());
             start = broken;

@@ -37,12 +37,19 @@ class WrappingTest {
     }
 
     @Test
+    void aDegreeKeepsItsLetter() {
+        assertThat(Wrapping.lines("wind, above 15 °C, pH", 16, Locale.ENGLISH))
+                .containsExactly("wind, above 15", "°C, pH");
+        assertThat(Wrapping.lines("°C°C°C", 3, Locale.ENGLISH)).hasSize(2);
+    }
+
+    @Test
     void noLetterIsLostAndNoLineIsLonger() {
         Random random = new Random(7);
         for (int round = 0; round < 500; round++) {
             StringBuilder text = new StringBuilder();
             for (int i = 0; i < random.nextInt(120); i++) {
-                text.append(random.nextInt(5) == 0 ? ' ' : "ab.-%“".charAt(random.nextInt(6)));
+                text.append(random.nextInt(5) == 0 ? ' ' : "ab.-%“°".charAt(random.nextInt(7)));
             }
             int width = 1 + random.nextInt(30);
             List<String> lines = lines(text.toString(), width);
