@@ -77,6 +77,8 @@ final class EntryOrder {
     }
 
     private static List<Node> entries(Parent page) {
+        // a choice has its buttons only once it is styled, and the next key may come before the next frame
+        page.applyCss();
         List<Node> entries = new ArrayList<>();
         collect(page, entries);
         return entries;

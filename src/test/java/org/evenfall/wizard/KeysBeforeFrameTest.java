@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.util.Optional;
 import javafx.event.Event;
+import javafx.event.EventType;
 import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
@@ -91,22 +92,58 @@ class KeysBeforeFrameTest {
         assertThat(test.openingRight().text()).isEqualTo("28");
     }
 
+    /** A machine that is busy all the time: no frame comes between any two keys of the whole job, up to the card. */
+    @Test
+    void noKeyOfTheWholeJobNeedsAFrame() throws Exception {
+        WaitForAsyncUtils.asyncFx(() -> {
+                    for (PaperRecord.Line line : PaperRecord.lines()) {
+                        if (line instanceof PaperRecord.At at) {
+                            assertThat(window.shell().prompt()).isEqualTo(at.prompt());
+                            if (at.prompt().equals("7c")) {
+                                break;
+                            }
+                        } else if (line instanceof PaperRecord.Entry entry) {
+                            assertThat(String.valueOf(window.scene().getFocusOwner()))
+                                    .as("where the keys go")
+                                    .contains("id=" + entry.pointer());
+                            type((entry.key().isEmpty() ? entry.value() : entry.key()) + "\n");
+                        } else if (line instanceof PaperRecord.Key key) {
+                            switch (key.name()) {
+                                case "space" -> type(" ");
+                                case "alt+Right" -> fire(KeyEvent.KEY_PRESSED, "", KeyCode.RIGHT, true);
+                                default -> type("\n");
+                            }
+                        }
+                    }
+                    return null;
+                })
+                .get();
+    }
+
     /** All in one turn of the window's thread, so that no frame comes between. */
     private void type(String keys) {
         for (String key : keys.split("")) {
-            boolean enter = key.equals("\n");
-            fire(KeyEvent.KEY_PRESSED, "", enter ? KeyCode.ENTER : KeyCode.UNDEFINED);
-            if (!enter) {
+            KeyCode code = switch (key) {
+                case "\n" -> KeyCode.ENTER;
+                case " " -> KeyCode.SPACE;
+                default -> key.matches("\\d") ? KeyCode.valueOf("DIGIT" + key) : KeyCode.UNDEFINED;
+            };
+            fire(KeyEvent.KEY_PRESSED, "", code);
+            if (code != KeyCode.ENTER) {
                 fire(KeyEvent.KEY_TYPED, key, KeyCode.UNDEFINED);
             }
-            fire(KeyEvent.KEY_RELEASED, "", enter ? KeyCode.ENTER : KeyCode.UNDEFINED);
+            fire(KeyEvent.KEY_RELEASED, "", code);
         }
     }
 
+    private void fire(EventType<KeyEvent> kind, String letter, KeyCode code) {
+        fire(kind, letter, code, false);
+    }
+
     /** To where the keys go, if anywhere. */
-    private void fire(javafx.event.EventType<KeyEvent> kind, String letter, KeyCode code) {
+    private void fire(EventType<KeyEvent> kind, String letter, KeyCode code, boolean alt) {
         Node owner = window.scene().getFocusOwner();
         Event.fireEvent(
-                owner == null ? window.scene() : owner, new KeyEvent(kind, letter, "", code, false, false, false, false));
+                owner == null ? window.scene() : owner, new KeyEvent(kind, letter, "", code, false, false, alt, false));
     }
 }
