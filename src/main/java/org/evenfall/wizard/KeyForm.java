@@ -43,6 +43,9 @@ final class KeyForm {
         state.setId("key.state");
         trouble.setId("key.trouble");
         showTrouble("");
+        // until it is known which key there is, nothing is asked that would take the keys typed
+        shown(unlock, false);
+        shown(manage, false);
     }
 
     /** Which key signs, and what is asked before it can. */

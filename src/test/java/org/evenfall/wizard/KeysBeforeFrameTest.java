@@ -100,6 +100,9 @@ class KeysBeforeFrameTest {
                         if (line instanceof PaperRecord.At at) {
                             assertThat(window.shell().prompt()).isEqualTo(at.prompt());
                             if (at.prompt().equals("7c")) {
+                                // not a passphrase before it is known whether there is a key
+                                assertThat(String.valueOf(window.scene().getFocusOwner()))
+                                        .contains("primary");
                                 break;
                             }
                         } else if (line instanceof PaperRecord.Entry entry) {
