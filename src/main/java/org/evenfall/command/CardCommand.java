@@ -132,7 +132,8 @@ final class CardCommand implements Callable<Integer> {
             OutputFile.write(context, written, () -> cards.write(setup, assessment, written));
         } catch (KeyException unusable) {
             throw new CommandException(
-                    context.user().root() + ": " + KeyTrouble.sentence(context.words(), unusable) + hint(unusable.kind()),
+                    context.user().root() + ": " + KeyTrouble.sentence(context.words(), unusable)
+                            + hint(unusable.kind()),
                     unusable);
         }
         return allowed ? CommandFace.OK : CommandFace.FOUND;

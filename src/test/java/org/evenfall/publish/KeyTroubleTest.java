@@ -32,7 +32,9 @@ final class KeyTroubleTest {
     void whatTheReaderReportsOfAFileFollowsItsSentence() throws Exception {
         Path text = Files.writeString(folder.resolve("key.p12"), "no key");
 
-        assertThat(sentence(text)).startsWith("That is no key file, or it is damaged. (").endsWith(")");
+        assertThat(sentence(text))
+                .startsWith("That is no key file, or it is damaged. (")
+                .endsWith(")");
     }
 
     private static String sentence(Path file) {

@@ -63,7 +63,8 @@ class KeysBeforeFrameTest {
     void fieldsThatAChoiceBringsTakeKeysAtOnce() throws Exception {
         WaitForAsyncUtils.asyncFx(() -> {
                     window.model()
-                            .open(SharedWindow.cautionsRead(window, window.model().setup()));
+                            .open(SharedWindow.cautionsRead(
+                                    window, window.model().setup()));
                     window.shell().show("6a");
                     ToggleButton mass = (ToggleButton) window.scene().lookup("#/trays/catchKind/MASS");
                     mass.fire();
@@ -81,7 +82,8 @@ class KeysBeforeFrameTest {
     void fieldsThatTheMainButtonBringsTakeKeysAtOnce() throws Exception {
         WaitForAsyncUtils.asyncFx(() -> {
                     window.model()
-                            .open(SharedWindow.cautionsRead(window, window.model().setup()));
+                            .open(SharedWindow.cautionsRead(
+                                    window, window.model().setup()));
                     window.shell().show("6b");
                     type("\n540\n27\n28");
                 })
