@@ -35,20 +35,25 @@ final class AssessCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        ResultJson results = new ResultJson(context);
         if (stream) {
+            ResultJson results = new ResultJson(context);
             return SetupInputs.stream(context, setup -> results.assessment(Assessor.assess(setup)));
         }
         if (files.isEmpty()) {
             throw new InputFileException("evenfall assess", "", "name a setup file, or use --stream");
         }
         if (files.size() > 1) {
+            ResultJson results = new ResultJson(context);
             return SetupInputs.lines(context, files, setup -> results.assessment(Assessor.assess(setup)));
         }
         Setup setup = SetupInputs.read(context, files.get(0));
         Assessment assessment = Assessor.assess(setup);
         if (json) {
-            context.out().println(results.assessment(assessment).json().toPrettyString());
+            context.out()
+                    .println(new ResultJson(context)
+                            .assessment(assessment)
+                            .json()
+                            .toPrettyString());
         } else {
             context.out().print(Report.of(setup, assessment, context.words()));
         }

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.evenfall.finding.Sentences;
 import org.evenfall.store.SetupJson;
 import org.evenfall.store.UserFolder;
@@ -19,7 +20,7 @@ import org.evenfall.store.UserFolder;
  * @param folder current folder
  * @param user the person's own folder
  * @param clock clock
- * @param words sentences in the person's language
+ * @param sentences in the person's language, made when the first is needed
  * @param json reader and writer of setups
  * @param window opens the wizard
  */
@@ -30,7 +31,7 @@ public record CommandContext(
         Path folder,
         UserFolder user,
         Clock clock,
-        Sentences words,
+        Supplier<Sentences> sentences,
         SetupJson json,
         Window window) {
 
@@ -53,14 +54,19 @@ public record CommandContext(
                 folder,
                 user,
                 clock,
-                words,
+                sentences,
                 json,
                 window);
     }
 
+    /** Sentences in the person's language. */
+    public Sentences words() {
+        return sentences.get();
+    }
+
     /** The language in which the command answers. */
     public Locale locale() {
-        return words.locale();
+        return words().locale();
     }
 
     /** A path as typed, against the current folder. */

@@ -63,7 +63,7 @@ class CommandFaceTest {
                 folder,
                 new UserFolder(folder.resolve("home")),
                 Clock.fixed(Instant.parse("2027-03-18T09:00:00Z"), ZoneOffset.UTC),
-                new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.UK),
+                () -> new Sentences(ResourceBundle.getBundle("org.evenfall.words", Locale.ENGLISH), Locale.UK),
                 new SetupJson(),
                 file -> {
                     opened = file;

@@ -30,7 +30,7 @@ class DemoWindowTest {
                 folder,
                 plain.user(),
                 plain.clock(),
-                plain.words(),
+                plain.sentences(),
                 plain.json(),
                 file -> {
                     opened.add(file.orElseThrow());

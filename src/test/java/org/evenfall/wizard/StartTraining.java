@@ -68,7 +68,7 @@ public final class StartTraining {
                 Path.of(""),
                 new UserFolder(folder.resolve("home")),
                 Stage0.CLOCK,
-                new Sentences(ResourceBundle.getBundle("org.evenfall.words", locale, own), locale),
+                () -> new Sentences(ResourceBundle.getBundle("org.evenfall.words", locale, own), locale),
                 new SetupJson(),
                 setup -> Optional.empty());
         if (CommandFace.run(context, List.of(args)) != 0) {
