@@ -130,7 +130,7 @@ public final class Main {
                 () -> {
                     Objects.requireNonNull(Entries.ALL);
                     json.makeReady();
-                    words.get();
+                    Objects.requireNonNull(words.get());
                 },
                 "evenfall-ahead");
         thread.setDaemon(true);
