@@ -2,6 +2,7 @@ package org.evenfall.wizard.picture;
 
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.ScrollPane;
 
 /** A drawing that is kept only while it can be looked at, since it takes the memory of an image of its size. */
 public interface InSight {
@@ -13,6 +14,9 @@ public interface InSight {
     static void of(Node node, boolean now) {
         if (node instanceof InSight drawing) {
             drawing.setInSight(now);
+        } else if (node instanceof ScrollPane pane && pane.getContent() != null) {
+            // before it is styled, it has no children
+            of(pane.getContent(), now);
         } else if (node instanceof Parent parent) {
             parent.getChildrenUnmodifiable().forEach(child -> of(child, now));
         }

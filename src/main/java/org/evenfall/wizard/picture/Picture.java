@@ -65,6 +65,7 @@ public abstract class Picture extends Region implements InSight {
         inSight = now;
         if (now) {
             getChildren().setAll(freshCanvas());
+            requestLayout();
         } else {
             getChildren().clear();
         }
