@@ -50,7 +50,7 @@ public final class Main {
             ahead(json, words);
         }
         UserFolder user = UserFolder.of(System.getenv(), osName, Path.of(System.getProperty("user.home", ".")));
-        Clock clock = new PersonsClock();
+        Clock clock = new SystemClock();
         // the window's classes are touched only when it is opened: a command starts without JavaFX
         CommandContext.Window window = file -> {
             ClassArchive.renewLater();
@@ -76,8 +76,41 @@ public final class Main {
         return args.length == 0 || (args.length == 1 && (args[0].equals("demo") || args[0].endsWith(".json")));
     }
 
+    private static boolean readsSetup(String[] args) {
+        return args.length > 1 && !args[0].startsWith("-");
+    }
+
+    /**
+     * Makes ready what reads setups, and the sentences, while the call is understood: both take about as long. The classes
+     * that are loaded here need none that is loaded there in turn, so that neither waits for the other without end.
+     */
+    private static void ahead(SetupJson json, Supplier<Sentences> words) {
+        Thread thread = new Thread(
+                () -> {
+                    Objects.requireNonNull(Entries.ALL);
+                    json.makeReady();
+                    Objects.requireNonNull(words.get());
+                },
+                "evenfall-ahead");
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    /** A writer that knows when it cannot write; the system's print streams keep that to themselves. */
+    private static PrintWriter writer(FileDescriptor stream) {
+        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(stream), StandardCharsets.UTF_8), false);
+    }
+
+    private static Optional<String> demo(String name) {
+        try (InputStream in = Main.class.getResourceAsStream("/org/evenfall/demo/" + name)) {
+            return in == null ? Optional.empty() : Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException unreadable) {
+            return Optional.empty();
+        }
+    }
+
     /** The system's clock; its zone is looked up when it is asked for, since that opens every library on the class path. */
-    private static final class PersonsClock extends Clock {
+    private static final class SystemClock extends Clock {
 
         @Override
         public ZoneId getZone() {
@@ -114,39 +147,6 @@ public final class Main {
                 read = now;
             }
             return now;
-        }
-    }
-
-    private static boolean readsSetup(String[] args) {
-        return args.length > 1 && !args[0].startsWith("-");
-    }
-
-    /**
-     * What reads setups, and the sentences, are made ready while the call is understood: both take about as long. The classes that are loaded here
-     * need none that is loaded there in turn, so that neither waits for the other without end.
-     */
-    private static void ahead(SetupJson json, Supplier<Sentences> words) {
-        Thread thread = new Thread(
-                () -> {
-                    Objects.requireNonNull(Entries.ALL);
-                    json.makeReady();
-                    Objects.requireNonNull(words.get());
-                },
-                "evenfall-ahead");
-        thread.setDaemon(true);
-        thread.start();
-    }
-
-    /** A writer that knows when it cannot write; the system's print streams keep that to themselves. */
-    private static PrintWriter writer(FileDescriptor stream) {
-        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(stream), StandardCharsets.UTF_8), false);
-    }
-
-    private static Optional<String> demo(String name) {
-        try (InputStream in = Main.class.getResourceAsStream("/org/evenfall/demo/" + name)) {
-            return in == null ? Optional.empty() : Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
-        } catch (IOException unreadable) {
-            return Optional.empty();
         }
     }
 }

@@ -109,11 +109,7 @@ final class BucketForm {
 
     /** The keyboard goes to the first catch, or the first time. */
     void focusFirstCatch() {
-        fields(left).findFirst().ifPresent(field -> {
-            // a field takes keys only once it is styled, and the next key may come before the next frame
-            field.applyCss();
-            Keyboard.to(field);
-        });
+        fields(left).findFirst().ifPresent(Keyboard::to);
     }
 
     /** Whether the catches end with a field. */
