@@ -1,5 +1,6 @@
 package org.evenfall.publish;
 
+import org.evenfall.finding.Arg;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.PlainText;
 import org.evenfall.sign.KeyException;
@@ -15,6 +16,8 @@ public final class KeyTrouble {
     public static String sentence(Sentences words, KeyException trouble) {
         String kind = words.choice(trouble.kind());
         String detail = trouble.detail();
-        return detail.isBlank() ? kind : kind + " (" + PlainText.oneLine(detail, MOST_DETAIL) + ")";
+        return detail.isBlank()
+                ? kind
+                : words.text("key.detail", Arg.text(kind), Arg.text(PlainText.oneLine(detail, MOST_DETAIL)));
     }
 }
