@@ -5,7 +5,10 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 
@@ -23,12 +26,29 @@ public final class PagePicture {
      */
     public static List<BufferedImage> render(byte[] pdf, float dpi) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
+            withoutLetters(document);
             PDFRenderer renderer = new PDFRenderer(document);
             List<BufferedImage> pages = new ArrayList<>();
             for (int i = 0; i < document.getNumberOfPages(); i++) {
                 pages.add(renderer.renderImageWithDPI(i, dpi, ImageType.RGB));
             }
             return pages;
+        }
+    }
+
+    /**
+     * Takes away which letter each shape is: nothing drawn depends on it, and what reads it holds a table of all letters there
+     * are, megabytes, for as long as the program runs.
+     */
+    private static void withoutLetters(PDDocument document) {
+        for (PDPage page : document.getPages()) {
+            if (page.getResources().getCOSObject().getDictionaryObject(COSName.FONT) instanceof COSDictionary fonts) {
+                for (COSName name : fonts.keySet()) {
+                    if (fonts.getDictionaryObject(name) instanceof COSDictionary font) {
+                        font.removeItem(COSName.TO_UNICODE);
+                    }
+                }
+            }
         }
     }
 }

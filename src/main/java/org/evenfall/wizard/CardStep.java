@@ -14,6 +14,7 @@ import org.evenfall.setup.entry.Setup;
 import org.evenfall.sign.KeyException;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Lazy;
+import org.evenfall.wizard.form.PlainScrollPane;
 import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.picture.CardPreview;
 import org.evenfall.wizard.step.card.CardActions;
@@ -63,7 +64,7 @@ final class CardStep implements StepView, CardActions {
     }
 
     private ScrollPane scrolled() {
-        ScrollPane pane = new ScrollPane(preview.get());
+        ScrollPane pane = new PlainScrollPane(preview.get());
         pane.setFitToWidth(true);
         pane.getStyleClass().add("preview");
         return pane;

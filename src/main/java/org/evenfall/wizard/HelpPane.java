@@ -2,16 +2,16 @@ package org.evenfall.wizard;
 
 import java.util.List;
 import java.util.stream.Stream;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import org.evenfall.finding.Finding;
 import org.evenfall.finding.Sentences;
 import org.evenfall.result.SourceText;
+import org.evenfall.wizard.form.PlainScrollPane;
 import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.form.Wrapped;
 
 /** Help about the prompt in front: why it is asked, how to measure, what it means to go on without, sources, terms. */
-final class HelpPane extends ScrollPane {
+final class HelpPane extends PlainScrollPane {
 
     private final Sentences words;
     private final VBox lines = new VBox();

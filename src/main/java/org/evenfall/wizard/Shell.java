@@ -24,6 +24,7 @@ import org.evenfall.setup.path.PrivateEntries;
 import org.evenfall.wizard.form.FocusedFindings;
 import org.evenfall.wizard.form.Keyboard;
 import org.evenfall.wizard.form.Lazy;
+import org.evenfall.wizard.form.PlainScrollPane;
 import org.evenfall.wizard.form.SetupModel;
 import org.jspecify.annotations.Nullable;
 
@@ -39,7 +40,7 @@ final class Shell extends BorderPane implements Frame {
     private final PromptPages pages;
     private final StackPane steps = new StackPane();
     private final Lazy<Rail> rail;
-    private final ScrollPane middle = new ScrollPane();
+    private final ScrollPane middle = new PlainScrollPane();
     private final StackPane stack = new StackPane();
     private final VBox column = new VBox();
     private final VBox below = new VBox();

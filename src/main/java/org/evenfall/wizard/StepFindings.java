@@ -10,6 +10,7 @@ import org.evenfall.finding.Finding;
 import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
 import org.evenfall.wizard.form.FindingView;
+import org.evenfall.wizard.form.PlainScrollPane;
 
 /** The findings of the step in front, as lines, their sources behind one click, and as the one sentence at the foot. */
 final class StepFindings extends VBox {
@@ -25,7 +26,7 @@ final class StepFindings extends VBox {
 
     private final Sentences words;
     private final VBox lines = new VBox();
-    private final ScrollPane scroll = new ScrollPane();
+    private final ScrollPane scroll = new PlainScrollPane();
     private final Button sources = new Button();
     private List<Finding> shown = List.of();
     private boolean withSources;

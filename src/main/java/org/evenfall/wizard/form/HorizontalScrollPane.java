@@ -1,10 +1,9 @@
 package org.evenfall.wizard.form;
 
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 
 /** Scrolls a table that is wider than its place from side to side, so that the page need not; never up and down. */
-public final class HorizontalScrollPane extends ScrollPane {
+public final class HorizontalScrollPane extends PlainScrollPane {
 
     /** Room for the bar below the last row, px. */
     private static final double BAR = 14;

@@ -219,16 +219,6 @@ class Brush {
         canvas.strokeOval(x - radiusX, y - radiusY, 2 * radiusX, 2 * radiusY);
     }
 
-    /** Everything drawn inside stays within the box. */
-    void clipped(double x, double y, double wide, double high, Runnable drawing) {
-        canvas.save();
-        canvas.beginPath();
-        canvas.rect(x, y, wide, high);
-        canvas.clip();
-        drawing.run();
-        canvas.restore();
-    }
-
     /** Everything drawn inside is moved to the right by so many pixels. */
     void shifted(double right, Runnable drawing) {
         canvas.save();

@@ -68,13 +68,14 @@ public final class SievePicture extends Picture {
         Scale across = new Scale(0, end, 0.8 * em, width - 0.8 * em);
         Scale up = new Scale(0, Math.max(top, 1e-6), floor, 4.2 * em);
         bars(brush, result, across, up, end);
-        brush.clipped(0, up.end() - 2, width, floor - up.end() + 2, () -> {
-            double[] x =
-                    curve.stream().mapToDouble(p -> across.at(p.diameterMm())).toArray();
-            double[] y =
-                    curve.stream().mapToDouble(p -> up.at(p.percentPerMm())).toArray();
-            brush.polyline(x, y, brush.palette().ink(), 2, result.distribution().spreadIsBound());
-        });
+        for (List<SizeCurve.Point> part : CurveParts.below(up.to(), curve)) {
+            brush.polyline(
+                    part.stream().mapToDouble(p -> across.at(p.diameterMm())).toArray(),
+                    part.stream().mapToDouble(p -> up.at(p.percentPerMm())).toArray(),
+                    brush.palette().ink(),
+                    2,
+                    result.distribution().spreadIsBound());
+        }
         sizes(brush, result, across, up, width);
         shares(brush, result, across, up, end);
         foot.draw(across, floor, width);
