@@ -1,13 +1,14 @@
 package org.evenfall.wizard;
 
 import java.util.List;
+import java.util.function.Predicate;
 import javafx.animation.PauseTransition;
 import javafx.scene.Scene;
 import javafx.util.Duration;
 
 /**
- * Makes the pages that were not needed yet, one at a time, once the window is shown, so that none is waited for later. Between
- * two of them there is room for what the person does.
+ * Looks at the pages that were not needed yet, one at a time, once the window is shown, so that none is waited for later.
+ * Between two of them there is room for what the person does.
  */
 final class PagesAhead {
 
@@ -18,9 +19,12 @@ final class PagesAhead {
 
     private final PauseTransition pause = new PauseTransition(BEFORE_THE_FIRST);
     private final List<PromptPage> pages;
+    private final Predicate<PromptPage> kept;
 
-    PagesAhead(List<PromptPage> pages) {
+    /** @param kept whether a page stays made; of the others only what is on them is to be known */
+    PagesAhead(List<PromptPage> pages, Predicate<PromptPage> kept) {
         this.pages = pages;
+        this.kept = kept;
         pause.setOnFinished(event -> next());
     }
 
@@ -38,8 +42,12 @@ final class PagesAhead {
         if (scene == null || scene.getWindow() == null || !scene.getWindow().isShowing()) {
             return;
         }
-        pages.stream().filter(PromptPage::make).findFirst().ifPresent(page -> {
-            page.applyCss();
+        pages.stream().filter(PromptPage::look).findFirst().ifPresent(page -> {
+            if (kept.test(page)) {
+                page.applyCss();
+            } else {
+                page.leave();
+            }
             pause.setDuration(PAUSE);
             pause.playFromStart();
         });

@@ -19,9 +19,11 @@ import org.evenfall.finding.FindingKind;
 import org.evenfall.finding.Sentences;
 import org.evenfall.finding.Step;
 import org.evenfall.wizard.form.FindingView;
+import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.Lazy;
 import org.evenfall.wizard.form.Prompt;
 import org.evenfall.wizard.form.SetupModel;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The page of a prompt: its name and question, how or why, one line of caution, the entries, the way on without them. What
@@ -36,11 +38,18 @@ final class PromptPage extends VBox {
     private final Sentences words;
     private final Step step;
     private final Prompt prompt;
-    private final Lazy<Content> content = new Lazy<>(this::fill);
+    private Lazy<Content> content = new Lazy<>(this::fill);
+    private @Nullable LeftPage left;
     private boolean hall;
 
-    /** What is put in and taken out as the window has room. */
-    private record Content(Label how, Optional<Node> caution) {}
+    /**
+     * What is on the page.
+     *
+     * @param form ends with the page
+     * @param always heading, entries and the way on without them
+     * @param how put in and taken out as the window has room, as is the caution
+     */
+    private record Content(Form form, List<Node> always, Label how, Optional<Node> caution) {}
 
     /** @param model the setup, for what is skipped */
     PromptPage(SetupModel model, Sentences words, Step step, Prompt prompt) {
@@ -56,6 +65,39 @@ final class PromptPage extends VBox {
         boolean now = content.ifMade().isEmpty();
         content.get();
         return now;
+    }
+
+    /** Makes what is on the page where nothing is known of it yet; whether it was made now. */
+    boolean look() {
+        return left == null && make();
+    }
+
+    /**
+     * Takes apart what is on the page, which takes memory though it is not shown. Anew it is made as soon as it is needed:
+     * before, what was typed on it is known still.
+     */
+    void leave() {
+        Content made = content.ifMade().orElse(null);
+        if (made == null) {
+            return;
+        }
+        LeftPage known = new LeftPage(model.setup(), places(), typed());
+        if (prompt.end()) {
+            left = known;
+            made.form().end();
+            getChildren().removeAll(made.always());
+            getChildren().remove(made.how());
+            made.caution().ifPresent(getChildren()::remove);
+            content = new Lazy<>(this::fill);
+        }
+    }
+
+    /** What is known of it while it is taken apart; empty where it has to be made to know. */
+    private Optional<LeftPage> known() {
+        LeftPage known = left;
+        return content.ifMade().isEmpty() && known != null && known.isOf(model.setup())
+                ? Optional.of(known)
+                : Optional.empty();
     }
 
     private Content fill() {
@@ -78,13 +120,15 @@ final class PromptPage extends VBox {
         entries.getStyleClass().add("entries");
         // the picture or the findings may be here already, at the end
         getChildren().addAll(0, List.of(heading, entries));
-        Content made = new Content(how, caution);
+        Form form = new Form(model, words);
+        List<Node> always = new ArrayList<>(List.of(heading, entries));
+        Content made = new Content(form, always, how, caution);
         explain(made);
         if (words.has(key + ".without")) {
-            SkipLine skip = new SkipLine(model, words, prompt.id());
+            SkipLine skip = new SkipLine(form, prompt.id());
             getChildren().add(getChildren().indexOf(entries) + 1, skip);
-            model.follow(() -> offer(skip));
-            offer(skip);
+            always.add(skip);
+            form.follow(() -> offer(skip));
         }
         return made;
     }
@@ -160,6 +204,10 @@ final class PromptPage extends VBox {
 
     /** Whether something is typed or chosen here. */
     boolean typed() {
+        Optional<LeftPage> known = known();
+        if (known.isPresent()) {
+            return known.get().typed();
+        }
         make();
         return typed(this);
     }
@@ -189,6 +237,10 @@ final class PromptPage extends VBox {
 
     /** Places that are typed on this page, as it is now. */
     List<String> places() {
+        Optional<LeftPage> known = known();
+        if (known.isPresent()) {
+            return known.get().places();
+        }
         make();
         return ids(this);
     }

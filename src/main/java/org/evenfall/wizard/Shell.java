@@ -261,6 +261,12 @@ final class Shell extends BorderPane implements Frame {
         pages.prompt(index).shown();
         refresh();
         focusFront();
+        pages.all().stream().filter(page -> !isInFrontStep(page)).forEach(PromptPage::leave);
+    }
+
+    /** Whether a page is one of the step in front; the others are taken apart. */
+    boolean isInFrontStep(PromptPage page) {
+        return page.step() == pages.get(front).step();
     }
 
     /** Puts the keyboard where the page in front begins; nothing before the window is made. */

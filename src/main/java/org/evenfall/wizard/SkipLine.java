@@ -7,6 +7,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.evenfall.finding.Sentences;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.SetupModel;
 
 /** Going on without a prompt: a button for "I don't have this", and what it means in one sentence. */
@@ -17,9 +18,9 @@ final class SkipLine extends HBox {
     private final String prompt;
     private final Button button = new Button();
 
-    SkipLine(SetupModel model, Sentences words, String prompt) {
-        this.model = model;
-        this.words = words;
+    SkipLine(Form form, String prompt) {
+        this.model = form.model();
+        this.words = form.words();
         this.prompt = prompt;
         Label without = new Label(words.text("prompt." + prompt + ".without"));
         without.setWrapText(true);
@@ -35,8 +36,7 @@ final class SkipLine extends HBox {
         button.setOnAction(event -> model.change(this::turned));
         getStyleClass().add("skip-line");
         getChildren().addAll(button, without);
-        model.follow(this::refresh);
-        refresh();
+        form.follow(this::refresh);
     }
 
     private boolean skipped() {

@@ -106,7 +106,7 @@ final class WizardWindow {
                                 value, decimals, context.words().locale())));
         Form form = new Form(model, context.words());
         shell = new Shell(model, context.words(), StepViews.all(form, context, document));
-        ahead = new PagesAhead(shell.pages());
+        ahead = new PagesAhead(shell.pages(), shell::isInFrontStep);
         document.attach(model, shell);
         document.showAccess(where);
         shell.onStepLeft(document.machines()::keep);

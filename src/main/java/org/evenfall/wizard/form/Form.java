@@ -11,6 +11,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.util.Subscription;
 import org.evenfall.finding.Sentences;
 import org.evenfall.quantity.EnteredQuantity;
 import org.evenfall.quantity.NumberFormats;
@@ -71,6 +72,11 @@ public final class Form {
             }
         }));
         update.run();
+    }
+
+    /** A subscription to something else than the model, which ends with this form. */
+    void until(Subscription subscription) {
+        lifetime.add(subscription);
     }
 
     /** A number as the reader would type it, with so many decimals. */

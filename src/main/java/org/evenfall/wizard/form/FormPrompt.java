@@ -7,23 +7,32 @@ import javafx.scene.Node;
 public abstract class FormPrompt implements Prompt {
 
     private final String id;
-    private final Form form;
+    private final Form page;
     private final Supplier<? extends Node> picture;
+    private Form form;
 
     /**
      * @param id permanent name of the prompt
-     * @param form makes its entries
+     * @param page the form of the window; of it, the form that makes the entries is a part
      * @param picture next to them, made when it is first shown
      */
-    protected FormPrompt(String id, Form form, Supplier<? extends Node> picture) {
+    protected FormPrompt(String id, Form page, Supplier<? extends Node> picture) {
         this.id = id;
-        this.form = form;
+        this.page = page;
+        this.form = page.part();
         this.picture = picture;
     }
 
     /** Makes the entries. */
     protected final Form form() {
         return form;
+    }
+
+    @Override
+    public boolean end() {
+        form.end();
+        form = page.part();
+        return true;
     }
 
     @Override

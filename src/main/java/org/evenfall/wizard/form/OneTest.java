@@ -44,7 +44,7 @@ public final class OneTest extends VBox {
         getStyleClass().add("test");
         getChildren().addAll(names, slot);
         form.follow(this::update);
-        shown.onShown(this::update);
+        shown.onShown(form, this::update);
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     }
 

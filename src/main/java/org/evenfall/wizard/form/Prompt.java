@@ -12,8 +12,17 @@ public interface Prompt {
     /** Its permanent name, for example 1f: the number of the step and a letter. */
     String id();
 
-    /** The entries, made once; they follow the model by themselves. */
+    /** The entries; they follow the model by themselves. Made once, or once more after each {@link #end}. */
     Node entries();
+
+    /**
+     * Ends what the entries follow, before they are dropped.
+     *
+     * @return false where they are to stay, since they keep something that is nowhere else
+     */
+    default boolean end() {
+        return false;
+    }
 
     /** The picture, made once; it follows the model by itself. Prompts of a step may share one. */
     Node picture();

@@ -48,8 +48,8 @@ public final class ShownTest {
         return index.get();
     }
 
-    /** Runs whenever another test is shown. */
-    public void onShown(Runnable action) {
-        index.subscribe(action);
+    /** Runs now and whenever another test is shown, until the form is ended. */
+    public void onShown(Form form, Runnable action) {
+        form.until(index.subscribe(action));
     }
 }

@@ -95,6 +95,13 @@ public final class BucketPrompt extends FormPrompt {
         return test;
     }
 
+    @Override
+    public boolean end() {
+        entries = null;
+        next = null;
+        return super.end();
+    }
+
     private RateSetting setting() {
         return form().model().setup().machine().rateSetting();
     }

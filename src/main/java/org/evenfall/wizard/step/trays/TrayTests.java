@@ -34,9 +34,9 @@ public final class TrayTests {
         return LIST.get(form.model().setup()).size();
     }
 
-    /** Runs whenever another test is shown. */
+    /** Runs now and whenever another test is shown. */
     public void onShown(Runnable action) {
-        shown.onShown(action);
+        shown.onShown(form, action);
     }
 
     /** Index of the test shown, from 0. */
