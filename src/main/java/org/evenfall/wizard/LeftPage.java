@@ -1,10 +1,19 @@
 package org.evenfall.wizard;
 
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Stream;
 import org.evenfall.setup.entry.Setup;
+import org.evenfall.setup.path.CardPaths;
+import org.evenfall.setup.path.EntryPath;
+import org.evenfall.setup.path.HeightPaths;
+import org.evenfall.setup.path.LogPaths;
+import org.evenfall.setup.path.MachineCheckPaths;
+import org.evenfall.setup.path.MachinePaths;
+import org.evenfall.setup.path.MatchPaths;
+import org.evenfall.setup.path.Part;
+import org.evenfall.setup.path.ProductPaths;
+import org.evenfall.setup.path.RatePaths;
+import org.evenfall.setup.path.StartPaths;
+import org.evenfall.setup.path.TrayPaths;
 
 /**
  * What is known of a page that was taken apart; true until something changes that its entries depend on.
@@ -15,21 +24,18 @@ import org.evenfall.setup.entry.Setup;
  */
 record LeftPage(Setup setup, List<String> places, boolean typed) {
 
-    /** Parts of a setup by their names in a pointer. */
-    static final Map<String, Function<Setup, Object>> PARTS = Map.of(
-            "start", Setup::start,
-            "machine", Setup::machine,
-            "product", Setup::product,
-            "match", Setup::match,
-            "machineCheck", Setup::machineCheck,
-            "height", Setup::height,
-            "rate", Setup::rate,
-            "trays", Setup::trays,
-            "card", Setup::card,
-            "log", Setup::log);
-
     /** What every page may depend on: how wide, and with which machine. */
-    private static final List<String> COMMON = List.of("start", "machine");
+    private static final List<Part<?>> COMMON = List.of(StartPaths.START, MachinePaths.MACHINE);
+
+    private static final List<Part<?>> OTHERS = List.of(
+            ProductPaths.PRODUCT,
+            MatchPaths.MATCH,
+            MachineCheckPaths.MACHINE_CHECK,
+            HeightPaths.HEIGHT,
+            RatePaths.RATE,
+            TrayPaths.TRAYS,
+            CardPaths.CARD,
+            LogPaths.LOG);
 
     LeftPage {
         places = List.copyOf(places);
@@ -37,14 +43,21 @@ record LeftPage(Setup setup, List<String> places, boolean typed) {
 
     /** Whether it still holds for a setup. */
     boolean isOf(Setup now) {
-        return Stream.concat(COMMON.stream(), places.stream().map(LeftPage::part))
-                .distinct()
-                .map(PARTS::get)
-                .allMatch(part -> part != null && part.apply(now).equals(part.apply(setup)));
+        return COMMON.stream().allMatch(part -> isSame(part.only(), now))
+                && places.stream().allMatch(place -> isSame(place, now));
     }
 
-    /** Name of the part that a place is in: the first of its pointer. */
-    static String part(String pointer) {
-        return pointer.split("/", 3)[1];
+    private boolean isSame(String place, Setup now) {
+        return COMMON.stream().anyMatch(part -> isIn(part, place))
+                || OTHERS.stream().anyMatch(part -> isIn(part, place) && isSame(part.only(), now));
+    }
+
+    private boolean isSame(EntryPath<?> part, Setup now) {
+        return part.get(setup).equals(part.get(now));
+    }
+
+    private static boolean isIn(Part<?> part, String place) {
+        String whole = part.only().pointer();
+        return place.equals(whole) || place.startsWith(whole + "/");
     }
 }

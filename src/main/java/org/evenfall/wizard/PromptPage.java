@@ -5,11 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.Node;
-import javafx.scene.Parent;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
-import javafx.scene.control.TextInputControl;
-import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -139,7 +135,7 @@ final class PromptPage extends VBox {
 
     /** Going on without is offered while nothing is typed here. */
     private void offer(SkipLine skip) {
-        boolean typed = typed(this);
+        boolean typed = PageEntries.typed(this);
         skip.setVisible(!typed);
         skip.setManaged(!typed);
     }
@@ -209,22 +205,7 @@ final class PromptPage extends VBox {
             return known.get().typed();
         }
         make();
-        return typed(this);
-    }
-
-    private static boolean typed(Node node) {
-        if (node instanceof TextInputControl field) {
-            return !field.getText().isBlank();
-        }
-        if (node instanceof ToggleButton toggle) {
-            // one that chooses what is shown is no answer
-            return toggle.isSelected() && String.valueOf(toggle.getId()).startsWith("/");
-        }
-        if (node instanceof ScrollPane pane) {
-            return pane.getContent() != null && typed(pane.getContent());
-        }
-        return node instanceof Parent parent
-                && parent.getChildrenUnmodifiable().stream().anyMatch(PromptPage::typed);
+        return PageEntries.typed(this);
     }
 
     /** Whether a place of the setup is typed on this page. */
@@ -242,7 +223,7 @@ final class PromptPage extends VBox {
             return known.get().places();
         }
         make();
-        return ids(this);
+        return PageEntries.places(this);
     }
 
     /** Whether a place is one of these, in one of them, or a group that one is in; a whole step is no such group. */
@@ -259,25 +240,5 @@ final class PromptPage extends VBox {
     /** Whether a place is that of a whole step, or none. */
     private static boolean isWholeStep(String field) {
         return field.lastIndexOf('/') <= 0;
-    }
-
-    /** Pointers of the places that are typed below a node. */
-    private static List<String> ids(Node node) {
-        List<String> ids = new ArrayList<>();
-        collect(node, ids);
-        return ids;
-    }
-
-    private static void collect(Node node, List<String> ids) {
-        if (node.getId() != null && node.getId().startsWith("/")) {
-            ids.add(node.getId());
-        }
-        if (node instanceof ScrollPane pane) {
-            if (pane.getContent() != null) {
-                collect(pane.getContent(), ids);
-            }
-        } else if (node instanceof Parent parent) {
-            parent.getChildrenUnmodifiable().forEach(child -> collect(child, ids));
-        }
     }
 }

@@ -7,6 +7,10 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Test;
 
 class PagePictureTest {
@@ -36,6 +40,31 @@ class PagePictureTest {
         assertThat(first.getRGB(60, 130)).isEqualTo(WHITE);
         assertThat(first.getRGB(30, 100)).isEqualTo(WHITE);
         assertThat(pages.get(1).getRGB(60, 100)).isEqualTo(WHITE);
+    }
+
+    /** Which letter a shape is does not change how it is drawn: with it and without it the picture is the same. */
+    @Test
+    void everyLetterIsDrawn() throws Exception {
+        byte[] pdf;
+        try (PageDocument document = new PageDocument()) {
+            document.page(SHEET, (pen, face) -> {
+                pen.text(TextStyle.HEADING, 72, 72, "Größe 3.2 mm – Âé");
+                return face;
+            });
+            pdf = document.finish("A page of letters", "en", Instant.EPOCH, 1);
+        }
+        BufferedImage drawn = PagePicture.render(pdf, 40).get(0);
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            BufferedImage whole = new PDFRenderer(document).renderImageWithDPI(0, 40, ImageType.RGB);
+            int dark = 0;
+            for (int y = 0; y < whole.getHeight(); y++) {
+                for (int x = 0; x < whole.getWidth(); x++) {
+                    assertThat(drawn.getRGB(x, y)).isEqualTo(whole.getRGB(x, y));
+                    dark += whole.getRGB(x, y) == WHITE ? 0 : 1;
+                }
+            }
+            assertThat(dark).isGreaterThan(100);
+        }
     }
 
     @Test

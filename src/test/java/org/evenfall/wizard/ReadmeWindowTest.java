@@ -95,8 +95,8 @@ class ReadmeWindowTest {
     @Test
     void everyAnswerOfTheCheckPageLeadsBack(FxRobot robot) {
         open(robot);
-        List<String> prompts =
-                window.shell().review().stream().map(Frame.Review::prompt).toList();
+        List<String> prompts = new ArrayList<>();
+        robot.interact(() -> window.shell().review().forEach(review -> prompts.add(review.prompt())));
         assertThat(prompts).hasSizeGreaterThan(25);
         for (String prompt : prompts) {
             show(robot, "7a");

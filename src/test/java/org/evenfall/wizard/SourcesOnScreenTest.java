@@ -85,7 +85,7 @@ class SourcesOnScreenTest {
     void figuresOfAModelNameIt(FxRobot robot) {
         String flight = "Source: drag: Clift, Grace and Weber 1978; take-off 0 to 10°: Villette et al. 2008; "
                 + "friction, shape of urea: assumptions, ours";
-        go(robot, Step.MATCH);
+        robot.interact(() -> window.shell().show("2c"));
         assertThat(typing.words()).contains(flight);
         robot.interact(() -> window.shell().show("4b"));
         assertThat(help(robot)).contains(flight);
@@ -113,7 +113,8 @@ class SourcesOnScreenTest {
     void theLineIsQuietAndLegible(FxRobot robot) throws Exception {
         for (boolean dark : new boolean[] {false, true}) {
             WaitForAsyncUtils.asyncFx(() -> window.dark(dark)).get();
-            go(robot, Step.TRAYS);
+            robot.interact(() -> window.shell().show("2c"));
+            WaitForAsyncUtils.waitForFxEvents();
             Label line = robot.lookup(".source").queryAs(Label.class);
             Color text = (Color) line.getTextFill();
             Color paper = dark ? Color.web("#14191C") : Color.web("#FAF8F3");

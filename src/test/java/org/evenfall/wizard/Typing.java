@@ -26,6 +26,8 @@ final class Typing {
     Node node(String id) {
         if (!inFront(id)) {
             Shell shell = robot.lookup(".shell").queryAs(Shell.class);
+            // pages of other steps may be taken apart
+            robot.interact(() -> shell.pages().forEach(Typing::make));
             Nodes.find(shell, node -> id.equals(node.getId()))
                     .ifPresent(node -> robot.interact(() -> shell.show(node)));
             WaitForAsyncUtils.waitForFxEvents();
@@ -43,8 +45,23 @@ final class Typing {
         WaitForAsyncUtils.waitForFxEvents();
     }
 
+    private static void make(PromptPage page) {
+        page.make();
+        page.applyCss();
+    }
+
+    /** Pages of the step in front that were not needed yet. */
+    private void makeStep() {
+        Shell shell = robot.lookup(".shell").queryAs(Shell.class);
+        robot.interact(() -> shell.pages().stream()
+                .filter(page -> page.step().number() == shell.front())
+                .forEach(Typing::make));
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
     /** Whether it is asked in any prompt of the step in front. */
     boolean there(String id) {
+        makeStep();
         return robot.lookup((Node node) -> id.equals(node.getId()) && inStep(node))
                 .tryQuery()
                 .isPresent();
@@ -109,6 +126,7 @@ final class Typing {
 
     /** All words to be read in the prompts of the step in front, with plain blanks. */
     Set<String> words() {
+        makeStep();
         WaitForAsyncUtils.waitForFxEvents();
         return robot
                 .lookup((Node node) -> node instanceof Labeled labeled && inStep(labeled))

@@ -10,13 +10,15 @@ import javafx.scene.layout.VBox;
 /** Something seldom needed: a quiet button, and the content that it shows. */
 public final class Disclosure extends VBox {
 
-    private final BooleanProperty asked = new SimpleBooleanProperty(false);
+    private final BooleanProperty asked;
 
     /**
+     * @param asked whether the content was asked for; kept longer than the page, which may be made anew
      * @param key of the button's text
      * @param always the content is shown without asking while this holds
      */
-    public Disclosure(Form form, String key, BooleanSupplier always, Node... hidden) {
+    public Disclosure(Form form, BooleanProperty asked, String key, BooleanSupplier always, Node... hidden) {
+        this.asked = asked;
         Button ask = form.button(key, () -> asked.set(true));
         ask.getStyleClass().add("quiet");
         VBox content = new VBox(hidden);
@@ -31,9 +33,17 @@ public final class Disclosure extends VBox {
         getChildren().addAll(ask, content);
     }
 
+    /**
+     * @param asked whether the content was asked for
+     * @param key of the button's text
+     */
+    public Disclosure(Form form, BooleanProperty asked, String key, Node... hidden) {
+        this(form, asked, key, () -> false, hidden);
+    }
+
     /** @param key of the button's text */
     public Disclosure(Form form, String key, Node... hidden) {
-        this(form, key, () -> false, hidden);
+        this(form, new SimpleBooleanProperty(), key, hidden);
     }
 
     /** Hides the content again. */

@@ -16,7 +16,6 @@ import org.evenfall.wizard.form.Disclosure;
 import org.evenfall.wizard.form.FindingView;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
-import org.evenfall.wizard.form.Lazy;
 import org.evenfall.wizard.form.Lines;
 import org.evenfall.wizard.form.VisibleWhen;
 import org.evenfall.wizard.form.Wrapped;
@@ -39,14 +38,14 @@ public final class SignPrompt extends FormPrompt {
 
     private final CardActions actions;
     private final Supplier<@Nullable SignedCard> signed;
-    private final Lazy<Parts> parts;
+    private final Supplier<Parts> parts;
     private final Runnable shown;
     private final VBox signedLines = new VBox();
 
     /**
      * @param picture the card as it will be printed
      * @param signed the card signed last; null while there is none
-     * @param parts made when the page first is, and kept
+     * @param parts made when the page is
      * @param shown called when the prompt comes to the front
      */
     public SignPrompt(
@@ -59,7 +58,7 @@ public final class SignPrompt extends FormPrompt {
         super("7c", form, picture);
         this.actions = actions;
         this.signed = signed;
-        this.parts = new Lazy<>(parts);
+        this.parts = parts;
         this.shown = shown;
         signedLines.getStyleClass().add("instruction");
     }
@@ -85,6 +84,12 @@ public final class SignPrompt extends FormPrompt {
                 made.keyState(),
                 new Disclosure(form(), "card.keyOptions", made.keyOptions()),
                 new Disclosure(form(), "check.title", made.check()));
+    }
+
+    /** An answer about a card that was checked, and a passphrase being typed, are only here. */
+    @Override
+    public boolean end() {
+        return false;
     }
 
     private Node buttons() {

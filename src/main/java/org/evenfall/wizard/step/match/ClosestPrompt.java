@@ -7,27 +7,28 @@ import org.evenfall.setup.path.MatchPaths;
 import org.evenfall.wizard.form.Form;
 import org.evenfall.wizard.form.FormPrompt;
 import org.evenfall.wizard.form.Help;
-import org.evenfall.wizard.form.Lazy;
 
 /** The closest of them. */
 public final class ClosestPrompt extends FormPrompt {
 
-    private final Lazy<Node> ranked;
-
     /** @param picture of the step */
     public ClosestPrompt(Form form, Supplier<? extends Node> picture) {
         super("2c", form, picture);
-        // kept, and with it what was computed longer on demand
-        this.ranked = new Lazy<>(() -> new RankedForm(form).node());
     }
 
     @Override
     public Node entries() {
         return new VBox(
-                ranked.get(),
+                new RankedForm(form()).node(),
                 form().row(
                                 form().choice(MatchPaths.START_WITHOUT_REFERENCE),
                                 form().choice(MatchPaths.TRAY_TEST_ONLY)));
+    }
+
+    /** What was computed longer, on demand, is only here. */
+    @Override
+    public boolean end() {
+        return false;
     }
 
     @Override

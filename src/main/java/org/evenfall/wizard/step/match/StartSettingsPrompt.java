@@ -18,7 +18,7 @@ import org.evenfall.wizard.form.VisibleWhen;
 /** The settings to start from. */
 public final class StartSettingsPrompt extends FormPrompt {
 
-    private final Label replaced = new Label();
+    private Label replaced = new Label();
 
     /** @param picture of the step */
     public StartSettingsPrompt(Form form, Supplier<? extends Node> picture) {
@@ -27,6 +27,7 @@ public final class StartSettingsPrompt extends FormPrompt {
 
     @Override
     public Node entries() {
+        replaced = new Label();
         replaced.getStyleClass().add("figure-line");
         replaced.setWrapText(true);
         return new VBox(SettingsForm.of(form(), MatchPaths.SETTINGS.only()), firstGuess(), takeOver(), replaced);

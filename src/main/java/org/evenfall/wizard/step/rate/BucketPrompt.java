@@ -1,6 +1,8 @@
 package org.evenfall.wizard.step.rate;
 
 import java.util.function.Supplier;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
@@ -33,6 +35,7 @@ public final class BucketPrompt extends FormPrompt {
 
     private final ShownBucket shownBucket;
     private final ShownTest shown;
+    private final BooleanProperty hopperAsked = new SimpleBooleanProperty();
     private @Nullable BucketForm entries;
     private @Nullable Button next;
 
@@ -151,6 +154,7 @@ public final class BucketPrompt extends FormPrompt {
     private Node hopper() {
         return new Disclosure(
                 form(),
+                hopperAsked,
                 "rate.hopperAsk",
                 form().sentence("rate.hopperHow"),
                 form().row(form().quantity(RatePaths.HOPPER_USED), form().quantity(RatePaths.AREA_DONE)),

@@ -16,7 +16,7 @@ import org.evenfall.wizard.form.Help;
 public final class MachinePrompt extends FormPrompt {
 
     private final KnownMachines machines;
-    private final VBox known = new VBox();
+    private VBox known = new VBox();
 
     /** @param picture of the step */
     public MachinePrompt(Form form, Supplier<? extends Node> picture, KnownMachines machines) {
@@ -26,6 +26,7 @@ public final class MachinePrompt extends FormPrompt {
 
     @Override
     public Node entries() {
+        known = new VBox();
         known.getStyleClass().add("known-machines");
         return new VBox(known, form().row(form().text(MachinePaths.NAME), form().text(MachinePaths.HANDBOOK)));
     }

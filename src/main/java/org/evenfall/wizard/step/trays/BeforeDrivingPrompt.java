@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
@@ -33,6 +35,7 @@ import org.evenfall.wizard.form.VisibleWhen;
 public final class BeforeDrivingPrompt extends FormPrompt {
 
     private final TrayTests tests;
+    private final BooleanProperty limitsAsked = new SimpleBooleanProperty();
 
     /** @param picture of the step */
     public BeforeDrivingPrompt(Form form, Supplier<? extends Node> picture, TrayTests tests) {
@@ -145,6 +148,7 @@ public final class BeforeDrivingPrompt extends FormPrompt {
     private Node limits() {
         return new Disclosure(
                 form(),
+                limitsAsked,
                 "trays.windLimitsAsk",
                 this::wrongLimits,
                 form().row(

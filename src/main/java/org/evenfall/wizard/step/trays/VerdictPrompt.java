@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
@@ -35,6 +37,7 @@ public final class VerdictPrompt extends FormPrompt {
 
     private final TrayTests tests;
     private final Actions actions;
+    private final BooleanProperty whyAsked = new SimpleBooleanProperty();
 
     /** @param picture of the step */
     public VerdictPrompt(Form form, Supplier<? extends Node> picture, TrayTests tests, Navigation navigation) {
@@ -127,6 +130,7 @@ public final class VerdictPrompt extends FormPrompt {
                 () -> last() != null,
                 new Disclosure(
                         form(),
+                        whyAsked,
                         "trays.why",
                         others,
                         VisibleWhen.sentence(
