@@ -26,7 +26,7 @@ public final class PagePicture {
      */
     public static List<BufferedImage> render(byte[] pdf, float dpi) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            withoutLetters(document);
+            removeLetterMaps(document);
             PDFRenderer renderer = new PDFRenderer(document);
             List<BufferedImage> pages = new ArrayList<>();
             for (int i = 0; i < document.getNumberOfPages(); i++) {
@@ -37,10 +37,10 @@ public final class PagePicture {
     }
 
     /**
-     * Takes away which letter each shape is: nothing drawn depends on it, and what reads it holds a table of all letters there
-     * are, megabytes, for as long as the program runs.
+     * Removes the map from glyphs to letters: the picture does not depend on it, and the code that reads it keeps a table of
+     * all 65 536 letters, 7 MB, until the program ends.
      */
-    private static void withoutLetters(PDDocument document) {
+    private static void removeLetterMaps(PDDocument document) {
         for (PDPage page : document.getPages()) {
             if (page.getResources().getCOSObject().getDictionaryObject(COSName.FONT) instanceof COSDictionary fonts) {
                 for (COSName name : fonts.keySet()) {

@@ -21,7 +21,7 @@ final class PagesAhead {
     private final List<PromptPage> pages;
     private final Predicate<PromptPage> kept;
 
-    /** @param kept whether a page stays made; of the others only what is on them is to be known */
+    /** @param kept whether the content of a page stays; of the others only what is typed on them is kept */
     PagesAhead(List<PromptPage> pages, Predicate<PromptPage> kept) {
         this.pages = pages;
         this.kept = kept;
@@ -42,11 +42,11 @@ final class PagesAhead {
         if (scene == null || scene.getWindow() == null || !scene.getWindow().isShowing()) {
             return;
         }
-        pages.stream().filter(PromptPage::look).findFirst().ifPresent(page -> {
+        pages.stream().filter(PromptPage::makeUnlessKnown).findFirst().ifPresent(page -> {
             if (kept.test(page)) {
                 page.applyCss();
             } else {
-                page.leave();
+                page.drop();
             }
             pause.setDuration(PAUSE);
             pause.playFromStart();

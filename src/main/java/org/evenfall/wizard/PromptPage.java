@@ -35,7 +35,7 @@ final class PromptPage extends VBox {
     private final Step step;
     private final Prompt prompt;
     private Lazy<Content> content = new Lazy<>(this::fill);
-    private @Nullable LeftPage left;
+    private @Nullable DroppedPage dropped;
     private boolean hall;
 
     /**
@@ -64,22 +64,22 @@ final class PromptPage extends VBox {
     }
 
     /** Makes what is on the page where nothing is known of it yet; whether it was made now. */
-    boolean look() {
-        return left == null && make();
+    boolean makeUnlessKnown() {
+        return dropped == null && make();
     }
 
     /**
-     * Takes apart what is on the page, which takes memory though it is not shown. Anew it is made as soon as it is needed:
-     * before, what was typed on it is known still.
+     * Drops what is on the page, which would take memory while it is not shown. It is made again as soon as it is needed; until
+     * then the page remembers what was typed on it.
      */
-    void leave() {
+    void drop() {
         Content made = content.ifMade().orElse(null);
         if (made == null) {
             return;
         }
-        LeftPage known = new LeftPage(model.setup(), places(), typed());
+        DroppedPage known = new DroppedPage(model.setup(), places(), typed());
         if (prompt.end()) {
-            left = known;
+            dropped = known;
             made.form().end();
             getChildren().removeAll(made.always());
             getChildren().remove(made.how());
@@ -88,9 +88,9 @@ final class PromptPage extends VBox {
         }
     }
 
-    /** What is known of it while it is taken apart; empty where it has to be made to know. */
-    private Optional<LeftPage> known() {
-        LeftPage known = left;
+    /** What is known of the page while its content is dropped; empty where the page has to be made to know it. */
+    private Optional<DroppedPage> known() {
+        DroppedPage known = dropped;
         return content.ifMade().isEmpty() && known != null && known.isOf(model.setup())
                 ? Optional.of(known)
                 : Optional.empty();
@@ -200,7 +200,7 @@ final class PromptPage extends VBox {
 
     /** Whether something is typed or chosen here. */
     boolean typed() {
-        Optional<LeftPage> known = known();
+        Optional<DroppedPage> known = known();
         if (known.isPresent()) {
             return known.get().typed();
         }
@@ -218,7 +218,7 @@ final class PromptPage extends VBox {
 
     /** Places that are typed on this page, as it is now. */
     List<String> places() {
-        Optional<LeftPage> known = known();
+        Optional<DroppedPage> known = known();
         if (known.isPresent()) {
             return known.get().places();
         }

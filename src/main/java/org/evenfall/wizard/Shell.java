@@ -261,10 +261,10 @@ final class Shell extends BorderPane implements Frame {
         pages.prompt(index).shown();
         refresh();
         focusFront();
-        pages.all().stream().filter(page -> !isInFrontStep(page)).forEach(PromptPage::leave);
+        pages.all().stream().filter(page -> !isInFrontStep(page)).forEach(PromptPage::drop);
     }
 
-    /** Whether a page is one of the step in front; the others are taken apart. */
+    /** Whether a page is one of the step in front; the content of the others is dropped. */
     boolean isInFrontStep(PromptPage page) {
         return page.step() == pages.get(front).step();
     }

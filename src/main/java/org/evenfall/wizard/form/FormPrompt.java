@@ -13,7 +13,7 @@ public abstract class FormPrompt implements Prompt {
 
     /**
      * @param id permanent name of the prompt
-     * @param page the form of the window; of it, the form that makes the entries is a part
+     * @param page the form of the window; the entries are made with a part of it
      * @param picture next to them, made when it is first shown
      */
     protected FormPrompt(String id, Form page, Supplier<? extends Node> picture) {

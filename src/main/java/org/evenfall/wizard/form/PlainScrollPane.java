@@ -5,8 +5,8 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Skin;
 
 /**
- * A scroll pane that draws what is in it as it is. The one of the platform keeps an image of all it shows, megabytes that
- * every letter typed draws once more.
+ * A scroll pane without a cached image of its content. The scroll pane of the platform caches one: it takes megabytes and is
+ * drawn once more with every letter typed.
  */
 public class PlainScrollPane extends ScrollPane {
 
@@ -22,7 +22,7 @@ public class PlainScrollPane extends ScrollPane {
     protected Skin<?> createDefaultSkin() {
         Skin<?> skin = super.createDefaultSkin();
         for (Node child : getChildren()) {
-            // its only part that is kept as an image
+            // the viewport
             child.setCache(false);
         }
         return skin;

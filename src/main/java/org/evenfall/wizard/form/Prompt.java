@@ -18,7 +18,7 @@ public interface Prompt {
     /**
      * Ends what the entries follow, before they are dropped.
      *
-     * @return false where they are to stay, since they keep something that is nowhere else
+     * @return false where the entries have to stay, because they hold something that is kept nowhere else
      */
     default boolean end() {
         return false;

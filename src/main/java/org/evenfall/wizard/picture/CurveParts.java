@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.evenfall.granule.SizeCurve;
 
-/** The parts of a curve of sizes that fit in its drawing. To clip the drawing instead takes the memory of it twice more. */
+/** The parts of a curve of sizes that fit in its drawing. Clipping the drawing instead would need two more images of its size. */
 final class CurveParts {
 
     private CurveParts() {}

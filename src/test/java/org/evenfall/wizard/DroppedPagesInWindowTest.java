@@ -28,9 +28,9 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 
-/** A page of a step that was left is taken apart, and made anew as it was; meanwhile what was typed on it is known. */
+/** The content of a page is dropped when its step is left, and made again as it was; meanwhile what was typed is known. */
 @ExtendWith(ApplicationExtension.class)
-final class LeavePagesTest {
+final class DroppedPagesInWindowTest {
 
     private WizardWindow window;
     private FxRobot robot;
@@ -77,7 +77,7 @@ final class LeavePagesTest {
         for (PromptPage page : window.shell().pages()) {
             String id = page.prompt().id();
             if (id.equals("7c")) {
-                // never taken apart; which key there is appears when it is known
+                // never dropped; the state of the key appears later
                 continue;
             }
             show(id);

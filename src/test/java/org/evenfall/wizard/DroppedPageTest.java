@@ -12,12 +12,12 @@ import org.evenfall.setup.path.ProductPaths;
 import org.evenfall.setup.path.StartPaths;
 import org.junit.jupiter.api.Test;
 
-class LeftPageTest {
+class DroppedPageTest {
 
     private static final EnteredQuantity TYPED = EnteredQuantity.EMPTY.withText("24");
 
-    private static final LeftPage PAGE =
-            new LeftPage(Setup.EMPTY, List.of("/product/name", "/product/aperture/0"), true);
+    private static final DroppedPage PAGE =
+            new DroppedPage(Setup.EMPTY, List.of("/product/name", "/product/aperture/0"), true);
 
     @Test
     void itHoldsWhileNothingChangesThatItDependsOn() {
@@ -39,7 +39,7 @@ class LeftPageTest {
         assertThat(PAGE.isOf(StartPaths.TRAMLINE_WIDTH.path().set(Setup.EMPTY, TYPED)))
                 .isFalse();
         assertThat(PAGE.isOf(MachinePaths.NAME.path().set(Setup.EMPTY, "Ours"))).isFalse();
-        LeftPage without = new LeftPage(Setup.EMPTY, List.of(), false);
+        DroppedPage without = new DroppedPage(Setup.EMPTY, List.of(), false);
         assertThat(without.isOf(Setup.EMPTY)).isTrue();
         assertThat(without.isOf(MachinePaths.NAME.path().set(Setup.EMPTY, "Ours")))
                 .isFalse();
@@ -47,14 +47,14 @@ class LeftPageTest {
 
     @Test
     void aPlaceInTwoPartsDependsOnBoth() {
-        LeftPage two = new LeftPage(Setup.EMPTY, List.of("/height/wanted", "/product/name"), false);
+        DroppedPage two = new DroppedPage(Setup.EMPTY, List.of("/height/wanted", "/product/name"), false);
         assertThat(two.isOf(HeightPaths.WANTED.path().set(Setup.EMPTY, TYPED))).isFalse();
         assertThat(two.isOf(ProductPaths.NAME.path().set(Setup.EMPTY, "Bag"))).isFalse();
     }
 
     @Test
     void aPartThatIsNotKnownIsNotTrusted() {
-        assertThat(new LeftPage(Setup.EMPTY, List.of("/weather/rain"), true).isOf(Setup.EMPTY))
+        assertThat(new DroppedPage(Setup.EMPTY, List.of("/weather/rain"), true).isOf(Setup.EMPTY))
                 .isFalse();
     }
 
@@ -62,6 +62,6 @@ class LeftPageTest {
     void thePartOfEveryEntryIsKnown() {
         assertThat(Entries.ALL.stream().flatMap(entry -> entry.patterns().stream()))
                 .isNotEmpty()
-                .allMatch(place -> new LeftPage(Setup.EMPTY, List.of(place), false).isOf(Setup.EMPTY));
+                .allMatch(place -> new DroppedPage(Setup.EMPTY, List.of(place), false).isOf(Setup.EMPTY));
     }
 }

@@ -16,15 +16,15 @@ import org.evenfall.setup.path.StartPaths;
 import org.evenfall.setup.path.TrayPaths;
 
 /**
- * What is known of a page that was taken apart; true until something changes that its entries depend on.
+ * What is known of a page whose content was dropped; valid until something changes that its entries depend on.
  *
- * @param setup the setup when it was taken apart
+ * @param setup the setup when the content was dropped
  * @param places pointers of the places that are typed on it
  * @param typed whether something was typed or chosen on it
  */
-record LeftPage(Setup setup, List<String> places, boolean typed) {
+record DroppedPage(Setup setup, List<String> places, boolean typed) {
 
-    /** What every page may depend on: how wide, and with which machine. */
+    /** Parts that every page may depend on: the tramline width and the machine. */
     private static final List<Part<?>> COMMON = List.of(StartPaths.START, MachinePaths.MACHINE);
 
     private static final List<Part<?>> OTHERS = List.of(
@@ -37,11 +37,11 @@ record LeftPage(Setup setup, List<String> places, boolean typed) {
             CardPaths.CARD,
             LogPaths.LOG);
 
-    LeftPage {
+    DroppedPage {
         places = List.copyOf(places);
     }
 
-    /** Whether it still holds for a setup. */
+    /** Whether it is still valid for a setup. */
     boolean isOf(Setup now) {
         return COMMON.stream().allMatch(part -> isSame(part.only(), now))
                 && places.stream().allMatch(place -> isSame(place, now));
